@@ -1,0 +1,26 @@
+import tseslint from 'typescript-eslint';
+
+export default tseslint.config(
+  { ignores: ['dist/', 'coverage/', 'drizzle/', 'data/', 'src/channels/page/assets/'] },
+  {
+    files: ['**/*.ts'],
+    extends: [tseslint.configs.strictTypeChecked, tseslint.configs.stylisticTypeChecked],
+    languageOptions: { parserOptions: { projectService: true, tsconfigRootDir: import.meta.dirname } },
+    rules: {
+      '@typescript-eslint/no-floating-promises': 'error',
+      '@typescript-eslint/switch-exhaustiveness-check': [
+        'error',
+        { considerDefaultExhaustiveForUnions: true },
+      ],
+      '@typescript-eslint/consistent-type-imports': 'error',
+      // Numbers in sentences and keys are the daily bread of this code.
+      '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],
+      // Node 20's own style for indexed records; noPropertyAccessFromIndexSignature asks for it.
+      '@typescript-eslint/dot-notation': 'off',
+      // Discriminated unions read best as types; both forms are used on purpose.
+      '@typescript-eslint/consistent-type-definitions': 'off',
+      // A bound checked by the loop or the caller is asserted, not tested a second time.
+      '@typescript-eslint/no-non-null-assertion': 'off',
+    },
+  },
+);

@@ -1,0 +1,12 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    include: ['test/**/*.test.ts'],
+    exclude: ['test/bench/**'],
+    testTimeout: 60_000,
+    hookTimeout: 120_000,
+    // Two cores, and each embedded database takes some 350 MB.
+    maxWorkers: 2,
+  },
+});
