@@ -1,0 +1,48 @@
+import type { Quantity } from './quantity.ts';
+import type { SystemId } from './system.ts';
+
+/** What can fail: the mains, a circulation or flood pump, an air pump. */
+export type Supply = 'power' | 'pump' | 'air-pump';
+
+/** What an entry says, before it has a place in the logbook. */
+export interface EntryDraft {
+  /** null: the whole greenhouse. */
+  readonly system: SystemId | null;
+  readonly quantity: Quantity;
+  /** In the quantity's unit. */
+  readonly value: number;
+  /** When it held. */
+  readonly atMs: number;
+  readonly approximate?: boolean;
+  /** dose: the product, as named in the stock. */
+  readonly product?: string;
+  /** calibration: the probe, and what it showed; `value` is the reference's value. */
+  readonly probe?: string;
+  readonly read?: number;
+  /** outage, restored. */
+  readonly of?: Supply;
+  /** duty-done, duty-failed: the duty's kind, or a chore's name with kind `chore`. */
+  readonly duty?: string;
+  /** note, or why a duty failed. */
+  readonly note?: string;
+}
+
+export type EntryNo = number & { readonly __brand: 'EntryNo' };
+
+/** Where an entry came from: a member's message, or a sensor. */
+export type EntrySource =
+  | { readonly kind: 'member'; readonly handle: string; readonly messageId: string }
+  | { readonly kind: 'sensor'; readonly messageId: string };
+
+/** One fact in the logbook. It is never changed; a strike-out stands beside it. */
+export interface Entry extends EntryDraft {
+  readonly no: EntryNo;
+  readonly source: EntrySource;
+  readonly recordedAtMs: number;
+  readonly struck: StrikeOut | null;
+}
+
+export interface StrikeOut {
+  readonly byHandle: string;
+  readonly atMs: number;
+}

@@ -1,0 +1,81 @@
+/**
+ * The words of the domain.
+ *
+ * - **greenhouse**: one household's growing place, with one clock, one climate and one mains supply.
+ * - **system**: one hydroponic set-up with a solution of its own: a flood bench, a row of tubs, a film run, a shelf of jars.
+ * - **reservoir**: the volume of solution a system draws on; full at its **brim**, in trouble at its **low mark**.
+ * - **member**: a person in the chat; a **grower** owns the greenhouse, a **helper** steps in.
+ * - **entry**: one fact in the logbook, append-only; it is struck out, never erased.
+ * - **duty**: something that needs doing, on a date, with a reason.
+ * - **trip**: one visit to the greenhouse, on which several duties ride together.
+ * - **round**: the morning message with the day's duties.
+ * - **probe**: a hand meter or fixed sensor, calibrated in buffers or standards.
+ * - **stock**: what the household keeps in bottles.
+ */
+
+import type { LocalDate, LocalTime } from './local-time.ts';
+import type { Member } from './member.ts';
+import type { ReferenceQuantity } from './quantity.ts';
+import type { System, SystemId } from './system.ts';
+
+export type VolumeUnit = 'L' | 'gal';
+export type TemperatureUnit = 'C' | 'F';
+export type ConductivityUnit = 'mS/cm' | 'uS/cm' | 'ppm' | 'CF';
+
+/** The units people of this greenhouse speak in; everything stored is in litres, °C and mS/cm. */
+export interface SpokenUnits {
+  readonly volume: VolumeUnit;
+  readonly temperature: TemperatureUnit;
+  readonly conductivity: ConductivityUnit;
+  /** ppm on the household's meters for 1 mS/cm: 500, 640 or 700. */
+  readonly tdsFactor: number;
+}
+
+/** The water that top-ups are made with. */
+export interface SourceWater {
+  readonly name: string;
+  readonly ecMsPerCm: number;
+  readonly alkalinityMeqL: number;
+}
+
+export interface Container {
+  readonly name: string;
+  readonly litres: number;
+}
+
+export interface Probe {
+  readonly name: string;
+  readonly measures: readonly ReferenceQuantity[];
+  readonly calibratedOn: LocalDate | null;
+}
+
+export interface StockItem {
+  readonly product: string;
+  readonly mL: number;
+}
+
+export interface Chore {
+  readonly name: string;
+  readonly system: SystemId | null;
+  readonly everyDays: number;
+  readonly lastDoneOn: LocalDate | null;
+}
+
+/** A greenhouse as it is set up; what happens in it is in the logbook. */
+export interface Greenhouse {
+  readonly name: string;
+  readonly timeZone: string;
+  readonly latitude: number;
+  readonly longitude: number;
+  readonly elevationM: number;
+  /** Local time of the morning round. */
+  readonly morning: LocalTime;
+  readonly units: SpokenUnits;
+  readonly water: SourceWater;
+  readonly containers: readonly Container[];
+  readonly members: readonly Member[];
+  readonly systems: readonly System[];
+  readonly probes: readonly Probe[];
+  readonly stock: readonly StockItem[];
+  readonly chores: readonly Chore[];
+}

@@ -1,0 +1,218 @@
+/**
+ * What a message was understood to say. One message gives any number of statements: each clear part
+ * is an entry, each doubt a question back, each question an answer owed.
+ */
+import type { DutyKind } from '../greenhouse/duty.ts';
+import type { EntryDraft, Supply } from '../greenhouse/entry.ts';
+import type { LocalDate } from '../greenhouse/local-time.ts';
+import type { Quantity } from '../greenhouse/quantity.ts';
+import type { SystemId } from '../greenhouse/system.ts';
+
+/** Half-open range of UTF-16 units in the folded text. */
+export interface Span {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** What the reader took for granted; the receipt tells it. */
+export type Assumption =
+  | { readonly kind: 'system-from-conversation'; readonly system: SystemId }
+  | { readonly kind: 'bare-volume'; readonly unit: 'L' | 'gal' }
+  | { readonly kind: 'bare-conductivity'; readonly unit: 'mS/cm' | 'µS/cm' }
+  | { readonly kind: 'tds-factor'; readonly factor: number }
+  | { readonly kind: 'shorthand' }
+  | { readonly kind: 'brim-volume' }
+  | { readonly kind: 'slip-in-name'; readonly written: string; readonly system: SystemId };
+
+export interface EntryStatement {
+  readonly kind: 'entry';
+  readonly draft: EntryDraft;
+  readonly span: Span;
+  /** The recogniser and refiners that made it, for "why" and for debugging. */
+  readonly because: readonly string[];
+  readonly assumptions: readonly Assumption[];
+}
+
+/** Why something could not be logged as it stands. */
+export type DoubtReason =
+  | { readonly kind: 'which-system'; readonly quantity: Quantity | null; readonly written?: string }
+  | { readonly kind: 'which-quantity'; readonly value: string }
+  | { readonly kind: 'in-it-or-added'; readonly litres: number }
+  | { readonly kind: 'which-unit'; readonly quantity: Quantity; readonly value: string }
+  | {
+      readonly kind: 'out-of-range';
+      readonly quantity: Quantity;
+      readonly value: number;
+      readonly lowest: number;
+      readonly highest: number;
+    }
+  | { readonly kind: 'conflict'; readonly quantity: Quantity; readonly values: readonly number[] }
+  | { readonly kind: 'missing-amount'; readonly quantity: Quantity; readonly product?: string }
+  /** `topped up to the brim`: the level was logged, the litres are asked for. */
+  | { readonly kind: 'litres-to-brim' }
+  | { readonly kind: 'shared-amount'; readonly quantity: Quantity; readonly amount: string }
+  | { readonly kind: 'which-time'; readonly written: string }
+  | { readonly kind: 'since-when'; readonly of: Supply; readonly written: string }
+  | { readonly kind: 'is-it-a-reading' }
+  | { readonly kind: 'shorthand-does-not-fit' }
+  | { readonly kind: 'which-duties' }
+  | { readonly kind: 'unclear' };
+
+/** An answer offered as a button: choosing it logs its drafts. */
+export interface Choice {
+  readonly label: ChoiceLabel;
+  readonly drafts: readonly EntryDraft[];
+}
+
+export type ChoiceLabel =
+  | { readonly kind: 'system'; readonly system: SystemId }
+  | { readonly kind: 'systems'; readonly systems: readonly SystemId[] }
+  | { readonly kind: 'quantity'; readonly quantity: Quantity }
+  | { readonly kind: 'value'; readonly quantity: Quantity; readonly value: number }
+  | { readonly kind: 'amount'; readonly text: string }
+  | { readonly kind: 'each' }
+  | { readonly kind: 'in-all' }
+  | { readonly kind: 'time'; readonly atMs: number }
+  | { readonly kind: 'yes' }
+  | { readonly kind: 'no' }
+  | { readonly kind: 'keep-as-note' };
+
+/**
+ * What a typed answer may complete, where the choices do not hold it: the drafts wait for one thing.
+ * `value` and `litres` are put into every waiting draft, a system or time likewise.
+ */
+export interface Waiting {
+  readonly for: 'system' | 'value' | 'time' | 'quantity';
+  readonly drafts: readonly EntryDraft[];
+}
+
+export interface DoubtStatement {
+  readonly kind: 'doubt';
+  readonly reason: DoubtReason;
+  readonly choices: readonly Choice[];
+  readonly waiting: Waiting | null;
+  readonly span: Span;
+  readonly because: readonly string[];
+}
+
+/** A question that the member asks. */
+export type Ask =
+  | { readonly kind: 'what-is-due'; readonly system: SystemId | null }
+  | { readonly kind: 'why'; readonly system: SystemId | null; readonly exactly: boolean }
+  | {
+      readonly kind: 'when-next';
+      readonly system: SystemId | null;
+      readonly duty: DutyKind | null;
+    }
+  | { readonly kind: 'how-long'; readonly system: SystemId | null }
+  | {
+      readonly kind: 'last-reading';
+      readonly system: SystemId | null;
+      readonly quantity: Quantity;
+    }
+  | {
+      readonly kind: 'use';
+      readonly system: SystemId | null;
+      readonly from: LocalDate;
+      readonly to: LocalDate;
+    }
+  | {
+      readonly kind: 'is-it-right';
+      readonly system: SystemId | null;
+      readonly quantity: Quantity;
+      readonly value: number | null;
+    }
+  | { readonly kind: 'how-much'; readonly system: SystemId | null; readonly product: string | null }
+  | { readonly kind: 'who'; readonly system: SystemId | null; readonly quantity: Quantity | null }
+  | { readonly kind: 'show'; readonly system: SystemId | null }
+  | { readonly kind: 'how-is-it-going'; readonly system: SystemId | null }
+  | { readonly kind: 'help' }
+  | { readonly kind: 'unknown' };
+
+export interface AskStatement {
+  readonly kind: 'ask';
+  readonly ask: Ask;
+  readonly span: Span;
+  readonly because: readonly string[];
+}
+
+/** `done`, `did the jars`, `done except gutters`: closes duties that were asked for. */
+export interface DoneStatement {
+  readonly kind: 'done';
+  /** null: all that it answers. */
+  readonly systems: readonly SystemId[] | null;
+  readonly chore: string | null;
+  readonly except: readonly SystemId[];
+  readonly span: Span;
+  readonly because: readonly string[];
+}
+
+export interface Readable {
+  readonly quantity: Quantity;
+  readonly value: number;
+}
+
+export type TakingBack =
+  | { readonly kind: 'undo' }
+  /**
+   * `sorry, 5.6 not 5.4`: what the numbers can be read as, likeliest first, each in its quantity's
+   * unit; the member's last entry that fits is the one corrected. `from`: the value given up.
+   */
+  | {
+      readonly kind: 'correct';
+      readonly to: readonly Readable[];
+      readonly from: readonly Readable[] | null;
+      readonly system: SystemId | null;
+    }
+  /** `I meant the gutters`. */
+  | { readonly kind: 'move'; readonly system: SystemId }
+  /** `didn't top up the jars after all`. */
+  | { readonly kind: 'deny'; readonly system: SystemId | null; readonly quantity: Quantity | null };
+
+export interface TakingBackStatement {
+  readonly kind: 'taking-back';
+  readonly back: TakingBack;
+  readonly span: Span;
+  readonly because: readonly string[];
+}
+
+/** An open question of the bot that this message answers; what it logs follows as entry statements. */
+export interface AnsweredStatement {
+  readonly kind: 'answered';
+  readonly questionId: string;
+  /** The drafts chosen or completed; empty where the member declined. */
+  readonly drafts: readonly EntryDraft[];
+  readonly span: Span;
+}
+
+/** Said, understood, and nothing to log: negation, intention, condition, hearsay, thanks, a greeting. */
+export interface PassedOverStatement {
+  readonly kind: 'passed-over';
+  readonly why:
+    | 'negation'
+    | 'intention'
+    | 'condition'
+    | 'hearsay'
+    | 'target'
+    | 'forgotten'
+    | 'not-a-reading'
+    | 'greeting'
+    | 'thanks'
+    | 'chatter';
+  readonly span: Span;
+}
+
+export type Statement =
+  | EntryStatement
+  | DoubtStatement
+  | AskStatement
+  | DoneStatement
+  | TakingBackStatement
+  | AnsweredStatement
+  | PassedOverStatement;
+
+/** The statements of a message in the order in which they were said; never empty. */
+export interface Understanding {
+  readonly foldedText: string;
+  readonly statements: readonly Statement[];
+}
