@@ -1,0 +1,47 @@
+import type { EntryNo } from '../greenhouse/entry.ts';
+import type { ChoiceLabel } from '../understanding/statement.ts';
+import type { Reply } from './replies/reply.ts';
+
+export type OutgoingNo = number & { readonly __brand: 'OutgoingNo' };
+
+/** A message to be sent: data until the channel words it. The number is the greenhouse's own, from 1. */
+export interface Outgoing {
+  readonly no: OutgoingNo;
+  readonly atMs: number;
+  /** The channel it leaves by. */
+  readonly channel: string;
+  /** A member's handle, or a group's name. */
+  readonly to: string;
+  /** The message it answers, by the platform's id. */
+  readonly inReplyTo: string | null;
+  readonly reply: Reply;
+  readonly buttons: readonly (readonly Button[])[];
+}
+
+export interface Button {
+  readonly label: ButtonLabel;
+  readonly action: Action;
+}
+
+export type ButtonLabel =
+  | { readonly kind: 'strike-out' }
+  | { readonly kind: 'choice'; readonly choice: ChoiceLabel }
+  | { readonly kind: 'log-nothing' };
+
+/** What pressing a button does. */
+export type Action =
+  | { readonly kind: 'strike'; readonly entries: readonly EntryNo[] }
+  | { readonly kind: 'choose'; readonly questionId: string; readonly choice: number }
+  | { readonly kind: 'decline'; readonly questionId: string };
+
+/** The token that a channel sends back when a button is pressed: `12.0`, at most 20 characters. */
+export function pressToken(no: OutgoingNo, position: number): string {
+  return `${no}.${position}`;
+}
+
+/** The button that a token names, where the token is one of ours. */
+export function readPressToken(token: string): { no: OutgoingNo; position: number } | null {
+  const found = /^(\d{1,12})\.(\d{1,3})$/.exec(token);
+  if (!found) return null;
+  return { no: Number(found[1]) as OutgoingNo, position: Number(found[2]) };
+}

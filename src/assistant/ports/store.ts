@@ -1,0 +1,139 @@
+import type { Entry, EntryNo } from '../../greenhouse/entry.ts';
+import type { Greenhouse } from '../../greenhouse/greenhouse.ts';
+import type { LocalDate } from '../../greenhouse/local-time.ts';
+import type { WeatherDay } from '../../greenhouse/weather.ts';
+import type { Conversation } from '../conversation.ts';
+import type { Outgoing, OutgoingNo } from '../outgoing.ts';
+
+export type GreenhouseId = number & { readonly __brand: 'GreenhouseId' };
+export type InboxNo = number & { readonly __brand: 'InboxNo' };
+
+/** The channel's own name for itself, `telegram`, `page`, `terminal`, `rehearsal`. */
+export type ChannelName = string;
+
+/** A raw incoming thing, kept under the platform's own id before it is acknowledged. */
+export interface RawIncoming {
+  readonly greenhouse: GreenhouseId;
+  readonly channel: ChannelName;
+  /** Unique in the channel; null where the platform has none, then the inbox number serves. */
+  readonly platformId: string | null;
+  readonly receivedAtMs: number;
+  /** Plain JSON, as the channel's own reader can read it again. */
+  readonly body: unknown;
+}
+
+export interface Received {
+  readonly no: InboxNo;
+  /** The platform's id, or the one made for it. */
+  readonly platformId: string;
+  /** False: it had been stored before. */
+  readonly isNew: boolean;
+  /** It was handled already, with all that it caused. */
+  readonly isHandled: boolean;
+}
+
+export interface StoredIncoming extends RawIncoming {
+  readonly no: InboxNo;
+  readonly platformId: string;
+}
+
+/** The greenhouse's own numbering, read under its lock. */
+export interface Counters {
+  readonly revision: number;
+  readonly lastEntryNo: number;
+  readonly lastOutgoingNo: number;
+  /** The latest instant at which anything was handled; the clock never runs behind it. */
+  readonly clockMs: number;
+}
+
+/** What has been written since a revision; entries hold their strike-outs of that time. */
+export interface Changes {
+  readonly entries: readonly Entry[];
+  readonly strikes: readonly StoredStrike[];
+  readonly weather: readonly WeatherDay[];
+  /** Present where the set-up changed. */
+  readonly greenhouse: Greenhouse | null;
+}
+
+export interface StoredStrike {
+  readonly entry: EntryNo;
+  readonly byHandle: string;
+  readonly atMs: number;
+}
+
+export interface Morning {
+  readonly date: LocalDate;
+  readonly sentAtMs: number;
+  /** The round's messages, one a receiver. */
+  readonly outgoing: readonly OutgoingNo[];
+}
+
+/** What may be read while the greenhouse is locked. */
+export interface Ledger {
+  readonly counters: Counters;
+  changesSince(revision: number): Promise<Changes>;
+  conversation(handle: string): Promise<Conversation | null>;
+  outgoing(no: OutgoingNo): Promise<Outgoing | null>;
+  /** The message that the platform knows by this id in this chat, where we sent it. */
+  outgoingByPlatformId(chat: string, platformId: string): Promise<Outgoing | null>;
+  /** The latest message of the bot in a chat, optionally of one kind. */
+  latestOutgoing(chat: string, kind?: Outgoing['reply']['kind']): Promise<Outgoing | null>;
+  morning(date: LocalDate): Promise<Morning | null>;
+  hasNotice(key: string): Promise<boolean>;
+}
+
+/** All that one handling writes, in one transaction. Every part may be empty. */
+export interface Writes {
+  readonly clockMs: number;
+  readonly entries: readonly Entry[];
+  readonly strikes: readonly StoredStrike[];
+  readonly weather: readonly WeatherDay[];
+  readonly greenhouse: Greenhouse | null;
+  readonly conversations: readonly Conversation[];
+  readonly outgoing: readonly Outgoing[];
+  readonly morning: Morning | null;
+  /** Keys of what is said once: an alert, a reminder. */
+  readonly notices: readonly string[];
+}
+
+export interface PendingOutgoing {
+  readonly greenhouse: GreenhouseId;
+  readonly outgoing: Outgoing;
+  readonly attempts: number;
+}
+
+/**
+ * The database, seen from the assistant.
+ *
+ * @throws Error with `cause` where the database cannot be reached; nothing is written then.
+ */
+export interface Store {
+  greenhouses(): Promise<readonly { readonly id: GreenhouseId; readonly name: string }[]>;
+  createGreenhouse(greenhouse: Greenhouse, atMs: number): Promise<GreenhouseId>;
+  loadGreenhouse(id: GreenhouseId): Promise<{
+    readonly greenhouse: Greenhouse;
+    readonly createdAtMs: number;
+  }>;
+  receive(raw: RawIncoming): Promise<Received>;
+  /** What was stored and never handled, oldest first: a process that died in between. */
+  unhandled(channel: ChannelName): Promise<readonly StoredIncoming[]>;
+  /**
+   * Locks the greenhouse, lets `work` read and decide, and writes what it returns in the same
+   * transaction. With an inbox number: does nothing and gives null where that was handled before.
+   */
+  transact<T>(
+    greenhouse: GreenhouseId,
+    inboxNo: InboxNo | null,
+    work: (ledger: Ledger) => Promise<{ readonly writes: Writes; readonly result: T }>,
+  ): Promise<T | null>;
+  /** Due now, in the order of each chat; locked against other processes until `settle` or a time-out. */
+  pending(channel: ChannelName, nowMs: number, most: number): Promise<readonly PendingOutgoing[]>;
+  settle(greenhouse: GreenhouseId, no: OutgoingNo, outcome: Settled): Promise<void>;
+  close(): Promise<void>;
+}
+
+/** What came of a sending. */
+export type Settled =
+  | { readonly kind: 'sent'; readonly platformId: string | null; readonly atMs: number }
+  | { readonly kind: 'retry'; readonly notBeforeMs: number; readonly because: string }
+  | { readonly kind: 'given-up'; readonly because: string; readonly atMs: number };

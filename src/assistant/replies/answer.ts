@@ -1,0 +1,70 @@
+import type { Entry } from '../../greenhouse/entry.ts';
+import type { LocalDate } from '../../greenhouse/local-time.ts';
+import type { Quantity } from '../../greenhouse/quantity.ts';
+import type { SystemId } from '../../greenhouse/system.ts';
+import type { DutyLine } from './duty-line.ts';
+
+/** How long a system's water lasts, in local dates; null: not within 60 days. */
+export interface Lasting {
+  readonly system: SystemId;
+  readonly litres: number;
+  readonly usePerDayL: number;
+  readonly lowOnEarly: LocalDate | null;
+  readonly lowOnLikely: LocalDate | null;
+  readonly lowOnLate: LocalDate | null;
+}
+
+export type Answer =
+  | {
+      readonly kind: 'due';
+      readonly system: SystemId | null;
+      readonly today: LocalDate;
+      readonly duties: readonly DutyLine[];
+      /** The next ones, where nothing is due today. */
+      readonly next: readonly DutyLine[];
+    }
+  | { readonly kind: 'why'; readonly duties: readonly DutyLine[]; readonly exactly: boolean }
+  | { readonly kind: 'how-long'; readonly systems: readonly Lasting[] }
+  | {
+      readonly kind: 'last-reading';
+      readonly quantity: Quantity;
+      readonly entries: readonly Entry[];
+    }
+  | {
+      readonly kind: 'use';
+      readonly from: LocalDate;
+      readonly to: LocalDate;
+      readonly systems: readonly {
+        readonly system: SystemId;
+        readonly litresLost: number;
+        readonly litresToppedUp: number;
+      }[];
+    }
+  | {
+      readonly kind: 'is-it-right';
+      readonly quantity: Quantity;
+      readonly systems: readonly {
+        readonly system: SystemId;
+        readonly value: number | null;
+        readonly lowest: number;
+        readonly highest: number;
+      }[];
+    }
+  | { readonly kind: 'who'; readonly entries: readonly Entry[] }
+  | { readonly kind: 'show'; readonly systems: readonly Portrait[] }
+  | { readonly kind: 'nothing-to-take-back' }
+  | { readonly kind: 'nothing-open' }
+  /** The question had been answered or had lapsed. */
+  | { readonly kind: 'too-late' }
+  | { readonly kind: 'left-out' }
+  | { readonly kind: 'thanks' }
+  | { readonly kind: 'cannot-tell'; readonly because: 'not-built' | 'nothing-logged' }
+  | { readonly kind: 'help' }
+  | { readonly kind: 'unknown' };
+
+/** A system as it stands: its water, its last readings, its next duties. */
+export interface Portrait {
+  readonly lasting: Lasting;
+  readonly readings: readonly Entry[];
+  readonly duties: readonly DutyLine[];
+}

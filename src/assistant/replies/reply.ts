@@ -1,0 +1,60 @@
+import type { Entry } from '../../greenhouse/entry.ts';
+import type { LocalDate } from '../../greenhouse/local-time.ts';
+import type { SystemId } from '../../greenhouse/system.ts';
+import type { Doubt } from '../../understanding/doubt.ts';
+import type { Assumption } from '../../understanding/statement.ts';
+import type { Answer } from './answer.ts';
+import type { DutyLine } from './duty-line.ts';
+
+/** What the bot says, as data; `wording/` turns it into sentences for the reader. */
+export type Reply =
+  | Receipt
+  | { readonly kind: 'question'; readonly questionId: string; readonly doubt: Doubt }
+  | { readonly kind: 'answer'; readonly answer: Answer }
+  | Round
+  | { readonly kind: 'alert'; readonly alert: Alert }
+  | { readonly kind: 'refusal'; readonly because: Refusal }
+  | Correction;
+
+/** Something was written into the logbook. */
+export interface Receipt {
+  readonly kind: 'receipt';
+  readonly logged: readonly Entry[];
+  readonly assumptions: readonly Assumption[];
+  readonly remarks: readonly Remark[];
+}
+
+/** Entries were struck out, and perhaps others stand in their place. */
+export interface Correction {
+  readonly kind: 'correction';
+  readonly struck: readonly Entry[];
+  readonly logged: readonly Entry[];
+  readonly remarks: readonly Remark[];
+}
+
+export interface Round {
+  readonly kind: 'round';
+  readonly date: LocalDate;
+  /** Sent after its time, since nothing ran at its time. */
+  readonly isLate: boolean;
+  readonly duties: readonly DutyLine[];
+}
+
+/** What a receipt adds: what the reading means, and what is next. */
+export type Remark =
+  | {
+      readonly kind: 'outside-range';
+      readonly entry: Entry;
+      readonly lowest: number;
+      readonly highest: number;
+    }
+  /** In range of belief, but far from what the last readings allow: please measure again. */
+  | { readonly kind: 'far-from-expected'; readonly entry: Entry; readonly expected: number }
+  | { readonly kind: 'already-known' }
+  | { readonly kind: 'lasts-until'; readonly system: SystemId; readonly date: LocalDate };
+
+export type Alert = { readonly kind: 'messages-may-be-lost'; readonly hours: number };
+
+export type Refusal =
+  | { readonly kind: 'not-yours'; readonly entries: readonly Entry[] }
+  | { readonly kind: 'cannot-handle' };
