@@ -4,6 +4,12 @@ import type { SystemId } from './system.ts';
 /** What can fail: the mains, a circulation or flood pump, an air pump. */
 export type Supply = 'power' | 'pump' | 'air-pump';
 
+/** A level as a depth, as a distance below the brim, or as a share of the brim volume (0 to 1). */
+export type LevelSaidAs =
+  | { readonly kind: 'depth'; readonly cm: number }
+  | { readonly kind: 'below-brim'; readonly cm: number }
+  | { readonly kind: 'share'; readonly share: number };
+
 /** What an entry says, before it has a place in the logbook. */
 export interface EntryDraft {
   /** null: the whole greenhouse. */
@@ -16,6 +22,8 @@ export interface EntryDraft {
   readonly approximate?: boolean;
   /** dose: the product, as named in the stock. */
   readonly product?: string;
+  /** level: how it was said, where not in litres, so that it can be read again for another system. */
+  readonly saidAs?: LevelSaidAs;
   /** calibration: the probe, and what it showed; `value` is the reference's value. */
   readonly probe?: string;
   readonly read?: number;
