@@ -1,0 +1,25 @@
+/**
+ * What the logbook says about the water of one system, oldest first when folded. Litres; `atMs` is
+ * the instant it held.
+ */
+export type WaterEvent =
+  | {
+      readonly kind: 'level';
+      readonly atMs: number;
+      readonly litres: number;
+      readonly approximate: boolean;
+    }
+  | {
+      readonly kind: 'top-up';
+      readonly atMs: number;
+      /** Null: topped up, nobody said how much. */
+      readonly litres: number | null;
+      readonly approximate: boolean;
+      /** What the round had asked for, where it had. */
+      readonly askedL: number | null;
+    }
+  | { readonly kind: 'reservoir-change'; readonly atMs: number; readonly litres: number | null }
+  /** Asked for in a round, and nobody said a word; `chance` that it was done all the same. */
+  | { readonly kind: 'unreported-top-up'; readonly atMs: number; readonly chance: number }
+  /** Harvested or pruned: leaves went, so use may have stepped down. */
+  | { readonly kind: 'cut'; readonly atMs: number };

@@ -1,0 +1,203 @@
+import type { DayDriver } from './day-driver.ts';
+import { levelOf } from './level-update.ts';
+import { belowChance, type LossPart, lossChance } from './loss-mixture.ts';
+import { useModels } from './use-model.ts';
+import { advanceBelief, type MovingState, moveOn, stretchesBetween } from './water-advance.ts';
+import { ANCHOR, LOST, STATE_SIZE, type WaterBelief } from './water-belief.ts';
+import type { WaterSystem } from './water-system.ts';
+
+/** What is to be expected of one system's water; plain data. */
+export interface WaterOutlook {
+  readonly atMs: number;
+  readonly litres: number;
+  readonly litresSd: number;
+  /** Over the next 24 hours. */
+  readonly usePerDay: number;
+  readonly usePerDaySd: number;
+  /** When the low mark is reached with probability 5, 50 and 95 %; null: not within the horizon. */
+  readonly lowAtMs: {
+    readonly p5: number | null;
+    readonly p50: number | null;
+    readonly p95: number | null;
+  };
+  /** Litres lost over the next 1, 3 and 7 days. */
+  readonly useNext: readonly {
+    readonly days: number;
+    readonly p5: number;
+    readonly p50: number;
+    readonly p95: number;
+  }[];
+  /** Chance that the low mark is reached by each of the visits asked about. */
+  readonly lowByVisit: readonly number[];
+  /** The same if the system were topped up to `fillToL` now. */
+  readonly lowByVisitIfFilled: readonly number[];
+  /** How full a top-up now would make it. */
+  readonly fillToL: number;
+}
+
+export interface OutlookQuestion {
+  readonly atMs: number;
+  /** Local days without gaps from the belief's instant on; the last one ends the horizon. */
+  readonly drivers: readonly DayDriver[];
+  /** Instants at which somebody could be there, the earliest first. */
+  readonly visitsAtMs: readonly number[];
+  /** A top-up may raise the level by this much and no more; null: up to the brim. */
+  readonly raiseAtMostL: number | null;
+}
+
+const DAY_MS = 86_400_000;
+const USE_DAYS = [1, 3, 7];
+/** Parts lighter than this do not move any figure that is told. */
+const LIGHTEST_FORESEEN = 0.002;
+/** Once it is this sure, later visits are as sure. */
+const SURE = 0.9995;
+
+/** What the belief, moved on to `atMs`, says about the days ahead. */
+export function outlook(
+  system: WaterSystem,
+  before: WaterBelief,
+  question: OutlookQuestion,
+): WaterOutlook {
+  const belief = heavyParts(advanceBelief(before, question.atMs, question.drivers));
+  const now = levelNow(belief, system);
+  const fillToL = Math.min(system.brimL, now.litres + (question.raiseAtMostL ?? system.brimL));
+  const filled = { ...belief, parts: belief.parts.map((part) => filledPart(part, fillToL)) };
+  const asItIs = foresee(belief, system, question);
+  const ifFilled = foresee(filled, system, question);
+  const firstDay = momentsOfLoss(ifFilled.lossAfterDays[0]!);
+  return {
+    atMs: question.atMs,
+    litres: now.litres,
+    litresSd: now.sd,
+    usePerDay: firstDay.mean,
+    usePerDaySd: firstDay.sd,
+    lowAtMs: {
+      p5: whenReached(asItIs.curve, 0.05),
+      p50: whenReached(asItIs.curve, 0.5),
+      p95: whenReached(asItIs.curve, 0.95),
+    },
+    useNext: USE_DAYS.map((days, i) => {
+      const parts = ifFilled.lossAfterDays[i]!;
+      const at = (p: number) => lossQuantile(parts, p);
+      return { days, p5: at(0.05), p50: at(0.5), p95: at(0.95) };
+    }),
+    lowByVisit: asItIs.lowByVisit,
+    lowByVisitIfFilled: ifFilled.lowByVisit,
+    fillToL,
+  };
+}
+
+function heavyParts(belief: WaterBelief): WaterBelief {
+  const parts = belief.parts.filter((part) => part.weight > LIGHTEST_FORESEEN);
+  const total = parts.reduce((sum, part) => sum + part.weight, 0);
+  return { ...belief, parts: parts.map((part) => ({ ...part, weight: part.weight / total })) };
+}
+
+function levelNow(belief: WaterBelief, system: WaterSystem): { litres: number; sd: number } {
+  let mean = 0;
+  let square = 0;
+  for (const part of belief.parts) {
+    const { litres, variance } = levelOf(part);
+    mean += part.weight * litres;
+    square += part.weight * (litres * litres + variance);
+  }
+  const sd = Math.sqrt(Math.max(0, square - mean * mean));
+  return { litres: Math.min(system.brimL, Math.max(0, mean)), sd };
+}
+
+function filledPart(part: WaterBelief['parts'][number], toL: number): WaterBelief['parts'][number] {
+  const mean = part.mean.slice();
+  const cov = part.cov.slice();
+  mean[ANCHOR] = toL;
+  mean[LOST] = 0;
+  for (let i = 0; i < STATE_SIZE; i += 1) {
+    for (const which of [ANCHOR, LOST]) {
+      cov[which * STATE_SIZE + i] = 0;
+      cov[i * STATE_SIZE + which] = 0;
+    }
+  }
+  return { ...part, mean, cov };
+}
+
+interface Foreseen {
+  readonly lowByVisit: readonly number[];
+  readonly lossAfterDays: readonly (readonly LossPart[])[];
+  /** Chance of having reached the low mark, at now and at each day's end. */
+  readonly curve: readonly { readonly atMs: number; readonly chance: number }[];
+}
+
+/** Moves the whole bank through the days ahead, looking at the visits, day ends and use horizons. */
+function foresee(belief: WaterBelief, system: WaterSystem, question: OutlookQuestion): Foreseen {
+  const { drivers, visitsAtMs, atMs } = question;
+  const states = belief.parts.map((part): MovingState & { weight: number; model: number } => ({
+    ...part,
+    mean: part.mean.slice(),
+    cov: part.cov.slice(),
+  }));
+  const useEnds = USE_DAYS.map((days) => atMs + days * DAY_MS);
+  const dayEnds = drivers.filter((day) => day.endMs > atMs).map((day) => day.endMs);
+  const stops = [...new Set([...visitsAtMs, ...useEnds, ...dayEnds])].sort((a, b) => a - b);
+  const chanceAt = new Map<number, number>();
+  const lossAfterDays: LossPart[][] = [];
+  const curve = [{ atMs, chance: belowChance(states, system.lowL) }];
+  let from = atMs;
+  let chance = curve[0]!.chance;
+  for (const stop of stops) {
+    const done = chance > SURE && lossAfterDays.length === USE_DAYS.length;
+    if (stop > from && !done) {
+      for (const stretch of stretchesBetween(from, stop, drivers)) {
+        for (const state of states) moveOn(state, stretch, useModels[state.model]!);
+      }
+      from = stop;
+      chance = Math.max(chance, belowChance(states, system.lowL));
+    }
+    chanceAt.set(stop, chance);
+    if (useEnds.includes(stop)) {
+      lossAfterDays.push(
+        states.map(({ weight, mean, cov }) => ({
+          weight,
+          lost: mean[LOST]!,
+          variance: cov[LOST * STATE_SIZE + LOST]!,
+        })),
+      );
+    }
+    if (dayEnds.includes(stop)) curve.push({ atMs: stop, chance });
+  }
+  return { lowByVisit: visitsAtMs.map((at) => chanceAt.get(at)!), lossAfterDays, curve };
+}
+
+function momentsOfLoss(parts: readonly LossPart[]): { mean: number; sd: number } {
+  const mean = parts.reduce((sum, part) => sum + part.weight * part.lost, 0);
+  const square = parts.reduce(
+    (sum, part) => sum + part.weight * (part.lost * part.lost + part.variance),
+    0,
+  );
+  return { mean, sd: Math.sqrt(Math.max(0, square - mean * mean)) };
+}
+
+/** When the rising curve passes `chance`, straight between day ends. */
+function whenReached(curve: Foreseen['curve'], chance: number): number | null {
+  for (const [i, point] of curve.entries()) {
+    if (point.chance < chance) continue;
+    const before = curve[i - 1];
+    if (!before) return point.atMs;
+    const share = (chance - before.chance) / (point.chance - before.chance);
+    return before.atMs + share * (point.atMs - before.atMs);
+  }
+  return null;
+}
+
+/** Bisection steps; 2^-40 of the bracket is finer than anybody pours. */
+const BISECTIONS = 40;
+
+function lossQuantile(parts: readonly LossPart[], p: number): number {
+  let low = 0;
+  let high = 1;
+  while (lossChance(parts, high) > 1 - p) high *= 2;
+  for (let i = 0; i < BISECTIONS; i += 1) {
+    const middle = (low + high) / 2;
+    if (lossChance(parts, middle) > 1 - p) low = middle;
+    else high = middle;
+  }
+  return high;
+}

@@ -1,0 +1,157 @@
+import type { WaterOutlook } from '../estimation/water-outlook.ts';
+import type { Method } from '../greenhouse/system.ts';
+
+/** How much running low may be risked to save a trip. */
+export type RiskSetting = 'careful' | 'normal' | 'relaxed';
+
+export interface TripSystem {
+  readonly method: Method;
+  readonly brimL: number;
+  readonly lowL: number;
+  /** Foreseen for the visits of the question. */
+  readonly outlook: WaterOutlook;
+}
+
+export interface TripQuestion {
+  readonly systems: readonly TripSystem[];
+  /** By days ahead, 0 being today, one for each visit of the outlooks: can anybody go? */
+  readonly canGo: readonly boolean[];
+  readonly risk: RiskSetting;
+}
+
+/** What the plan says of one system, in the order asked. */
+export interface TopUpPlan {
+  /** Due on its own today, worth doing since someone goes anyway, or not yet. */
+  readonly due: 'today' | 'alongside' | 'later';
+  /** Days ahead of the visit on which it will be due; null: beyond the visits asked about. */
+  readonly dueInDays: number | null;
+  /** Days ahead of the last visit that comes before it is more likely low than not. */
+  readonly latestInDays: number | null;
+  /** What a top-up today takes; 0 where there is no room worth a can. */
+  readonly litres: number;
+  /** Chance that it is low by the next visit if nobody goes today. */
+  readonly chanceLowIfLeft: number;
+}
+
+/**
+ * A day below the mark is as bad as this many trips. The trip is made when the risk of leaving it
+ * outweighs what leaving it saves: one trip shared over the days that a fill lasts.
+ */
+const TRIPS_A_LOW_DAY: Readonly<Record<RiskSetting, number>> = {
+  careful: 120,
+  normal: 40,
+  relaxed: 12,
+};
+
+/** How much a low mark passed hurts, by method: common practice. A flood bench's pebbles hold water
+ * for a day, jars are meant to fall; mist and film stop with the pump. */
+const HARM: Readonly<Record<Method, number>> = {
+  'flood-and-drain': 1,
+  'deep-water-culture': 1,
+  'nutrient-film': 1.2,
+  'non-circulating': 0.8,
+  drip: 1,
+  aeroponic: 1.5,
+};
+
+/** Less room than this share of the usable litres is not worth carrying a can for. */
+const WORTH_A_CAN_SHARE = 0.08;
+
+/** When to go, and what to top up then: one decision for all systems together. */
+export function planTopUps(question: TripQuestion): readonly TopUpPlan[] {
+  const { systems, canGo } = question;
+  const tripsALowDay = TRIPS_A_LOW_DAY[question.risk];
+  const daysAFill = daysUntilTrip(
+    systems,
+    (s) => s.outlook.lowByVisitIfFilled,
+    canGo,
+    tripsALowDay,
+  );
+  const goesToday =
+    canGo[0] === true && risksTooMuch(systems, lowByVisit, 0, daysAFill, canGo, tripsALowDay);
+  const harms = systems.map((system) => harmOfLeaving([system], lowByVisit, 0, canGo));
+  const worst = Math.max(...harms);
+  return systems.map((system, i): TopUpPlan => {
+    const litres = system.outlook.fillToL - system.outlook.litres;
+    const worthACan = litres > WORTH_A_CAN_SHARE * (system.brimL - system.lowL);
+    const dueToday = goesToday && (harms[i]! === worst || harms[i]! * tripsALowDay * daysAFill > 1);
+    const due = dueToday ? 'today' : goesToday && worthACan ? 'alongside' : 'later';
+    const alone = firstDayDue([system], daysAFill, canGo, tripsALowDay);
+    return {
+      due,
+      dueInDays: dueToday ? 0 : alone,
+      latestInDays: latestVisit(system.outlook.lowByVisit),
+      litres: worthACan || dueToday ? litres : 0,
+      chanceLowIfLeft: lowByVisit(system)[nextVisit(0, canGo)] ?? 1,
+    };
+  });
+}
+
+type Chances = (system: TripSystem) => readonly number[];
+const lowByVisit: Chances = (system) => system.outlook.lowByVisit;
+
+/** Days a fill of everything lasts: the next trip if all were topped up today. */
+function daysUntilTrip(
+  systems: readonly TripSystem[],
+  chances: Chances,
+  canGo: readonly boolean[],
+  tripsALowDay: number,
+): number {
+  for (let day = 1; day < canGo.length; day += 1) {
+    if (canGo[day] && risksTooMuch(systems, chances, day, day, canGo, tripsALowDay)) return day;
+  }
+  return canGo.length;
+}
+
+function firstDayDue(
+  systems: readonly TripSystem[],
+  daysAFill: number,
+  canGo: readonly boolean[],
+  tripsALowDay: number,
+): number | null {
+  for (let day = 0; day < canGo.length - 1; day += 1) {
+    if (canGo[day] && risksTooMuch(systems, lowByVisit, day, daysAFill, canGo, tripsALowDay)) {
+      return day;
+    }
+  }
+  return null;
+}
+
+/** Whether leaving the trip of `day` to the next day somebody can go costs more than it saves. */
+function risksTooMuch(
+  systems: readonly TripSystem[],
+  chances: Chances,
+  day: number,
+  daysAFill: number,
+  canGo: readonly boolean[],
+  tripsALowDay: number,
+): boolean {
+  const savedTrips = (nextVisit(day, canGo) - day) / daysAFill;
+  return harmOfLeaving(systems, chances, day, canGo) * tripsALowDay > savedTrips;
+}
+
+/** Expected days below the mark, weighed by harm, between a visit left out and the next one. */
+function harmOfLeaving(
+  systems: readonly TripSystem[],
+  chances: Chances,
+  day: number,
+  canGo: readonly boolean[],
+): number {
+  const until = nextVisit(day, canGo);
+  let harm = 0;
+  for (const system of systems) {
+    for (let d = day + 1; d <= until; d += 1)
+      harm += HARM[system.method] * (chances(system)[d] ?? 1);
+  }
+  return harm;
+}
+
+function nextVisit(day: number, canGo: readonly boolean[]): number {
+  const next = canGo.indexOf(true, day + 1);
+  return next === -1 ? canGo.length : next;
+}
+
+function latestVisit(lowBy: readonly number[]): number | null {
+  const low = lowBy.findIndex((chance) => chance > 0.5);
+  return low === -1 ? null : Math.max(0, low - 1);
+}
