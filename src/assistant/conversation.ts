@@ -5,8 +5,8 @@ import type { Doubt } from '../understanding/doubt.ts';
 /** Where the talk with one member stands: a row, plain data, replaced whole. */
 export interface Conversation {
   readonly handle: string;
-  /** The one system last named, and when that was written. */
-  readonly named: { readonly system: SystemId; readonly atMs: number } | null;
+  /** Systems named of late, and when that was written. */
+  readonly named: readonly { readonly system: SystemId; readonly atMs: number }[];
   /** Open questions, latest first. */
   readonly questions: readonly AskedQuestion[];
   /** What the member's last receipts logged, latest first, for undoing them one by one. */
@@ -17,6 +17,8 @@ export interface AskedQuestion {
   readonly questionId: string;
   readonly doubt: Doubt;
   readonly askedAtMs: number;
+  /** Something else was said since: only its buttons still answer it. */
+  readonly lapsed: boolean;
   /** The member's message that raised it. */
   readonly messageId: string;
 }
@@ -24,4 +26,63 @@ export interface AskedQuestion {
 export interface LoggedMessage {
   readonly messageId: string;
   readonly entries: readonly EntryNo[];
+}
+
+export function newConversation(handle: string): Conversation {
+  return { handle, named: [], questions: [], receipts: [] };
+}
+
+const namedForMs = 10 * 60_000;
+const typedAnswerForMs = 30 * 60_000;
+const questionsKept = 20;
+const receiptsKept = 50;
+
+/** The one system this member named in the ten minutes before; null where there were none or two. */
+export function recentSystem(conversation: Conversation, writtenAtMs: number): SystemId | null {
+  const recent = conversation.named.filter(
+    ({ atMs }) => writtenAtMs >= atMs && writtenAtMs - atMs <= namedForMs,
+  );
+  const systems = new Set(recent.map(({ system }) => system));
+  return systems.size === 1 ? recent[0]!.system : null;
+}
+
+/** The questions that a typed answer may still answer, latest first. */
+export function openQuestions(conversation: Conversation, writtenAtMs: number): AskedQuestion[] {
+  return conversation.questions.filter(
+    ({ lapsed, askedAtMs }) => !lapsed && writtenAtMs - askedAtMs <= typedAnswerForMs,
+  );
+}
+
+export function withNamed(
+  conversation: Conversation,
+  systems: readonly SystemId[],
+  atMs: number,
+): Conversation {
+  const stillRecent = conversation.named.filter((named) => atMs - named.atMs <= namedForMs);
+  return { ...conversation, named: [...stillRecent, ...systems.map((system) => ({ system, atMs }))] };
+}
+
+export function withQuestion(conversation: Conversation, question: AskedQuestion): Conversation {
+  const questions = [question, ...conversation.questions].slice(0, questionsKept);
+  return { ...conversation, questions };
+}
+
+export function withoutQuestion(conversation: Conversation, questionId: string): Conversation {
+  const questions = conversation.questions.filter((question) => question.questionId !== questionId);
+  return { ...conversation, questions };
+}
+
+/** Something else was said: open questions no longer take typed answers. */
+export function withQuestionsLapsed(conversation: Conversation): Conversation {
+  return {
+    ...conversation,
+    questions: conversation.questions.map((question) => ({ ...question, lapsed: true })),
+  };
+}
+
+export function withReceipt(conversation: Conversation, logged: LoggedMessage): Conversation {
+  return {
+    ...conversation,
+    receipts: [logged, ...conversation.receipts].slice(0, receiptsKept),
+  };
 }

@@ -1,3 +1,4 @@
+import type { DutyKind } from './duty.ts';
 import type { Quantity } from './quantity.ts';
 import type { SystemId } from './system.ts';
 
@@ -22,6 +23,8 @@ export interface EntryDraft {
   readonly approximate?: boolean;
   /** dose: the product, as named in the stock. */
   readonly product?: string;
+  /** top-up: the litres that the round had asked for, where it had. */
+  readonly askedL?: number;
   /** level: how it was said, where not in litres, so that it can be read again for another system. */
   readonly saidAs?: LevelSaidAs;
   /** calibration: the probe, and what it showed; `value` is the reference's value. */
@@ -29,8 +32,9 @@ export interface EntryDraft {
   readonly read?: number;
   /** outage, restored. */
   readonly of?: Supply;
-  /** duty-done, duty-failed: the duty's kind, or a chore's name with kind `chore`. */
-  readonly duty?: string;
+  /** duty-done, duty-failed: the duty's kind, and the chore's name where it is a chore. */
+  readonly duty?: DutyKind;
+  readonly chore?: string;
   /** note, or why a duty failed. */
   readonly note?: string;
 }

@@ -1,3 +1,4 @@
+import type { Duty } from '../../greenhouse/duty.ts';
 import type { Entry, EntryNo } from '../../greenhouse/entry.ts';
 import type { Greenhouse } from '../../greenhouse/greenhouse.ts';
 import type { LocalDate } from '../../greenhouse/local-time.ts';
@@ -18,6 +19,8 @@ export interface RawIncoming {
   /** Unique in the channel; null where the platform has none, then the inbox number serves. */
   readonly platformId: string | null;
   readonly receivedAtMs: number;
+  /** The chat it came from: a member's handle or a group's name. */
+  readonly chat: string;
   /** Plain JSON, as the channel's own reader can read it again. */
   readonly body: unknown;
 }
@@ -51,6 +54,7 @@ export interface Changes {
   readonly entries: readonly Entry[];
   readonly strikes: readonly StoredStrike[];
   readonly weather: readonly WeatherDay[];
+  readonly mornings: readonly Morning[];
   /** Present where the set-up changed. */
   readonly greenhouse: Greenhouse | null;
 }
@@ -64,6 +68,8 @@ export interface StoredStrike {
 export interface Morning {
   readonly date: LocalDate;
   readonly sentAtMs: number;
+  /** What it asked for. */
+  readonly duties: readonly Duty[];
   /** The round's messages, one a receiver. */
   readonly outgoing: readonly OutgoingNo[];
 }
@@ -78,7 +84,8 @@ export interface Ledger {
   outgoingByPlatformId(chat: string, platformId: string): Promise<Outgoing | null>;
   /** The latest message of the bot in a chat, optionally of one kind. */
   latestOutgoing(chat: string, kind?: Outgoing['reply']['kind']): Promise<Outgoing | null>;
-  morning(date: LocalDate): Promise<Morning | null>;
+  /** What was received under this id, for edits of it. */
+  incoming(channel: ChannelName, platformId: string): Promise<StoredIncoming | null>;
   hasNotice(key: string): Promise<boolean>;
 }
 

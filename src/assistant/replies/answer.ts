@@ -2,7 +2,7 @@ import type { Entry } from '../../greenhouse/entry.ts';
 import type { LocalDate } from '../../greenhouse/local-time.ts';
 import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
-import type { DutyLine } from './duty-line.ts';
+import type { DutyLine } from '../../planning/duty-line.ts';
 
 /** How long a system's water lasts, in local dates; null: not within 60 days. */
 export interface Lasting {

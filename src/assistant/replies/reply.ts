@@ -4,7 +4,7 @@ import type { SystemId } from '../../greenhouse/system.ts';
 import type { Doubt } from '../../understanding/doubt.ts';
 import type { Assumption } from '../../understanding/statement.ts';
 import type { Answer } from './answer.ts';
-import type { DutyLine } from './duty-line.ts';
+import type { DutyLine } from '../../planning/duty-line.ts';
 
 /** What the bot says, as data; `wording/` turns it into sentences for the reader. */
 export type Reply =

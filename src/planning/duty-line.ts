@@ -1,6 +1,6 @@
-import type { Duty } from '../../greenhouse/duty.ts';
-import type { LocalDate } from '../../greenhouse/local-time.ts';
-import type { Quantity } from '../../greenhouse/quantity.ts';
+import type { Duty } from '../greenhouse/duty.ts';
+import type { LocalDate } from '../greenhouse/local-time.ts';
+import type { Quantity } from '../greenhouse/quantity.ts';
 
 /** A duty and the numbers behind it. */
 export interface DutyLine {

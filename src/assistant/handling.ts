@@ -1,0 +1,108 @@
+import type { Entry, EntryDraft, EntryNo } from '../greenhouse/entry.ts';
+import type { Member } from '../greenhouse/member.ts';
+import { withEntries, withStrikes } from '../logbook/logbook.ts';
+import type { Conversation } from './conversation.ts';
+import type { Button, Outgoing, OutgoingNo } from './outgoing.ts';
+import type { Counters, StoredStrike } from './ports/store.ts';
+import type { Reply } from './replies/reply.ts';
+import { type Standing, withLogbook } from './standing.ts';
+
+/** Whom and what a handling answers. */
+export interface Heard {
+  readonly member: Member;
+  /** A group's name, or null for the private chat. */
+  readonly chat: string | null;
+  readonly channel: string;
+  /** The id under which the message was received. */
+  readonly messageId: string;
+  readonly writtenAtMs: number;
+}
+
+/**
+ * One handling in progress: the use-cases log, strike and say through it, each seeing what the one
+ * before did; at the end it holds all that is to be written.
+ */
+export class Handling {
+  readonly heard: Heard;
+  readonly nowMs: number;
+  readonly newEntries: Entry[] = [];
+  readonly newStrikes: StoredStrike[] = [];
+  readonly outgoing: Outgoing[] = [];
+  standing: Standing;
+  conversation: Conversation;
+  #lastOutgoingNo: number;
+
+  constructor(
+    standing: Standing,
+    counters: Counters,
+    conversation: Conversation,
+    heard: Heard,
+    nowMs: number,
+  ) {
+    this.standing = standing;
+    this.conversation = conversation;
+    this.heard = heard;
+    this.nowMs = nowMs;
+    this.#lastOutgoingNo = counters.lastOutgoingNo;
+  }
+
+  /** Puts drafts into the logbook under the member's message and gives the entries as they stand. */
+  log(drafts: readonly EntryDraft[], messageId: string = this.heard.messageId): readonly Entry[] {
+    const last = this.standing.logbook.all.length;
+    const entries = drafts.map(
+      (draft, position): Entry => ({
+        ...draft,
+        no: (last + position + 1) as EntryNo,
+        source: { kind: 'member', handle: this.heard.member.handle, messageId },
+        recordedAtMs: this.nowMs,
+        struck: null,
+      }),
+    );
+    this.newEntries.push(...entries);
+    this.standing = withLogbook(this.standing, withEntries(this.standing.logbook, entries));
+    return entries;
+  }
+
+  /** Strikes out those entries that still stand, and gives them. */
+  strike(entries: readonly Entry[]): readonly Entry[] {
+    const live = entries.filter((entry) => !this.standing.logbook.all[entry.no - 1]?.struck);
+    const strikes = live.map((entry) => ({
+      entry: entry.no,
+      byHandle: this.heard.member.handle,
+      atMs: this.nowMs,
+    }));
+    this.newStrikes.push(...strikes);
+    this.standing = withLogbook(this.standing, withStrikes(this.standing.logbook, strikes));
+    return live;
+  }
+
+  /** The number that the next message said will have. */
+  get nextOutgoingNo(): number {
+    return this.#lastOutgoingNo + 1;
+  }
+
+  /** Answers in the chat where it was heard. */
+  say(reply: Reply, buttons: readonly (readonly Button[])[] = []): Outgoing {
+    this.#lastOutgoingNo += 1;
+    const message: Outgoing = {
+      no: this.#lastOutgoingNo as OutgoingNo,
+      atMs: this.nowMs,
+      channel: this.heard.channel,
+      to: this.heard.chat ?? this.heard.member.handle,
+      inReplyTo: this.heard.messageId,
+      reply,
+      buttons,
+    };
+    this.outgoing.push(message);
+    return message;
+  }
+
+  /** Whether the member may strike or change this entry: helpers their own, the grower any. */
+  mayChange(entry: Entry): boolean {
+    const { member } = this.heard;
+    return (
+      member.role === 'grower' ||
+      (entry.source.kind === 'member' && entry.source.handle === member.handle)
+    );
+  }
+}

@@ -1,0 +1,57 @@
+import type { Duty } from '../../greenhouse/duty.ts';
+import type { EntryDraft } from '../../greenhouse/entry.ts';
+import { isDone } from '../../planning/duty-done.ts';
+import type { DoneStatement } from '../../understanding/statement.ts';
+import type { Handling } from '../handling.ts';
+import { askBack } from './ask-back.ts';
+import { recordEntries } from './record-entries.ts';
+
+/** The duties that a `done` can answer, and when they were asked for. */
+export interface AskedDuties {
+  readonly duties: readonly Duty[];
+  readonly sinceMs: number;
+}
+
+/** Logs the duties answered as done; what was done is never made into a reading or a volume. */
+export function closeDuties(
+  handling: Handling,
+  done: DoneStatement,
+  asked: AskedDuties | null,
+): void {
+  if (!asked) return askWhich(handling);
+  const meant = asked.duties.filter((duty) => isMeant(duty, done));
+  if (meant.length === 0) return askWhich(handling);
+  const open = meant.filter((duty) => !isDone(duty, handling.standing.logbook, asked.sinceMs));
+  if (open.length === 0) {
+    handling.say({ kind: 'answer', answer: { kind: 'nothing-open' } });
+    return;
+  }
+  recordEntries(
+    handling,
+    open.map((duty) => doneDraft(duty, handling.heard.writtenAtMs)),
+  );
+}
+
+export function doneDraft(duty: Duty, atMs: number): EntryDraft {
+  return {
+    system: duty.system,
+    quantity: 'duty-done',
+    value: 1,
+    atMs,
+    duty: duty.kind,
+    ...(duty.chore === undefined ? {} : { chore: duty.chore }),
+    ...(duty.product === undefined ? {} : { product: duty.product }),
+    ...(duty.probe === undefined ? {} : { probe: duty.probe }),
+  };
+}
+
+function isMeant(duty: Duty, done: DoneStatement): boolean {
+  if (done.chore !== null) return duty.chore === done.chore;
+  if (duty.system && done.except.includes(duty.system)) return false;
+  if (done.systems === null) return true;
+  return duty.system !== null && done.systems.includes(duty.system);
+}
+
+function askWhich(handling: Handling): void {
+  askBack(handling, { reason: { kind: 'which-duties' }, choices: [], waiting: null });
+}

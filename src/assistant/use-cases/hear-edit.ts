@@ -1,0 +1,34 @@
+import { entriesOfMessage } from '../../logbook/logbook.ts';
+import { understand } from '../../understanding/understand.ts';
+import type { Handling } from '../handling.ts';
+import { actOnRest, contextOf, noteContext, recordStatements, type Surroundings } from './hear-message.ts';
+import { replaceEntries } from './take-back.ts';
+
+/**
+ * An edited message replaces all that it logged, at the time it was first written. `handling.heard`
+ * carries the first message's id and time.
+ */
+export function hearEdit(handling: Handling, text: string, around: Surroundings): void {
+  const { messageId } = handling.heard;
+  const old = entriesOfMessage(handling.standing.logbook, messageId).filter(
+    (entry) => entry.struck === null,
+  );
+  forgetQuestionsOf(handling, messageId);
+  const understood = understand(text, contextOf(handling, around));
+  noteContext(handling, understood.statements, understood.named);
+  if (old.length === 0) {
+    recordStatements(handling, understood.statements);
+  } else {
+    const drafts = understood.statements.flatMap((statement) =>
+      statement.kind === 'entry' ? [statement.draft] : [],
+    );
+    replaceEntries(handling, old, drafts);
+  }
+  actOnRest(handling, understood.statements, around);
+}
+
+function forgetQuestionsOf(handling: Handling, messageId: string): void {
+  const { conversation } = handling;
+  const questions = conversation.questions.filter((question) => question.messageId !== messageId);
+  handling.conversation = { ...conversation, questions };
+}

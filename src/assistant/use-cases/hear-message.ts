@@ -1,0 +1,138 @@
+import type { Entry } from '../../greenhouse/entry.ts';
+import type { Context, RepliedTo } from '../../understanding/context.ts';
+import type {
+  Assumption,
+  Statement,
+  Understanding,
+} from '../../understanding/statement.ts';
+import { understand } from '../../understanding/understand.ts';
+import { answerQuestion } from '../answers/answer-question.ts';
+import {
+  openQuestions,
+  recentSystem,
+  withNamed,
+  withQuestionsLapsed,
+  withoutQuestion,
+} from '../conversation.ts';
+import type { Handling } from '../handling.ts';
+import { askBack } from './ask-back.ts';
+import { type AskedDuties, closeDuties } from './close-duties.ts';
+import { recordEntries } from './record-entries.ts';
+import { takeBack } from './take-back.ts';
+
+/** What is known around a message before it is read. */
+export interface Surroundings {
+  readonly repliedTo: RepliedTo | null;
+  /** The duties of the message replied to, or of this morning's round. */
+  readonly askedDuties: AskedDuties | null;
+  readonly round: AskedDuties | null;
+}
+
+/** Reads a member's message and does what each of its statements calls for, in order. */
+export function hearMessage(handling: Handling, text: string, around: Surroundings): void {
+  const { statements, named } = understand(text, contextOf(handling, around));
+  noteContext(handling, statements, named);
+  recordStatements(handling, statements);
+  actOnRest(handling, statements, around);
+}
+
+export function contextOf(handling: Handling, around: Surroundings): Context {
+  const { standing, heard, conversation } = handling;
+  return {
+    greenhouse: standing.greenhouse,
+    member: heard.member,
+    writtenAtMs: heard.writtenAtMs,
+    repliedTo: around.repliedTo,
+    recentSystem: recentSystem(conversation, heard.writtenAtMs),
+    openQuestions: openQuestions(conversation, heard.writtenAtMs),
+    roundDuties: around.round?.duties ?? null,
+    existsSinceMs: standing.createdAtMs,
+  };
+}
+
+/** Remembers the systems named; questions that were passed by take no typed answer any more. */
+export function noteContext(
+  handling: Handling,
+  statements: readonly Statement[],
+  named: Understanding['named'],
+): void {
+  if (!statements.some((statement) => statement.kind === 'answered')) {
+    handling.conversation = withQuestionsLapsed(handling.conversation);
+  }
+  handling.conversation = withNamed(handling.conversation, named, handling.heard.writtenAtMs);
+}
+
+/** Logs the clear parts of a message under one receipt. */
+export function recordStatements(handling: Handling, statements: readonly Statement[]): void {
+  const entries = statements.filter((statement) => statement.kind === 'entry');
+  recordEntries(
+    handling,
+    entries.map((statement) => statement.draft),
+    distinct(entries.flatMap((statement) => statement.assumptions)),
+  );
+}
+
+/** Does what the statements other than entries call for, in order. */
+export function actOnRest(
+  handling: Handling,
+  statements: readonly Statement[],
+  around: Surroundings,
+): void {
+  for (const statement of statements) act(handling, statement, around);
+  if (handling.outgoing.length === 0) acknowledge(handling, statements);
+}
+
+function distinct(assumptions: readonly Assumption[]): readonly Assumption[] {
+  const seen = new Map(assumptions.map((assumption) => [JSON.stringify(assumption), assumption]));
+  return [...seen.values()];
+}
+
+function act(handling: Handling, statement: Statement, around: Surroundings): void {
+  switch (statement.kind) {
+    case 'entry':
+    case 'passed-over':
+      return;
+    case 'answered': {
+      const question = handling.conversation.questions.find(
+        ({ questionId }) => questionId === statement.questionId,
+      );
+      handling.conversation = withoutQuestion(handling.conversation, statement.questionId);
+      recordEntries(handling, statement.drafts, [], question?.messageId);
+      if (statement.drafts.length === 0) leftOut(handling);
+      return;
+    }
+    case 'doubt': {
+      const { reason, choices, waiting } = statement;
+      return askBack(handling, { reason, choices, waiting });
+    }
+    case 'ask':
+      return answerQuestion(handling, statement.ask, repliedSystems(around));
+    case 'done':
+      return closeDuties(handling, statement, around.askedDuties ?? around.round);
+    case 'taking-back':
+      return takeBack(handling, statement.back, repliedEntries(around));
+  }
+}
+
+function repliedEntries(around: Surroundings): readonly Entry[] | null {
+  const { repliedTo } = around;
+  return repliedTo?.kind === 'message' && repliedTo.entries.length > 0 ? repliedTo.entries : null;
+}
+
+function repliedSystems(around: Surroundings): readonly string[] {
+  return around.repliedTo?.kind === 'message' ? around.repliedTo.systems : [];
+}
+
+/** Nothing was logged, asked or answered: say so in a word, or return a thank-you. */
+function acknowledge(handling: Handling, statements: readonly Statement[]): void {
+  const isThanks = statements.every(
+    (statement) =>
+      statement.kind === 'passed-over' &&
+      (statement.why === 'thanks' || statement.why === 'greeting'),
+  );
+  handling.say({ kind: 'answer', answer: { kind: isThanks ? 'thanks' : 'left-out' } });
+}
+
+function leftOut(handling: Handling): void {
+  handling.say({ kind: 'answer', answer: { kind: 'left-out' } });
+}

@@ -1,0 +1,47 @@
+import type { Entry, EntryDraft } from '../../greenhouse/entry.ts';
+import type { Assumption } from '../../understanding/statement.ts';
+import { withReceipt } from '../conversation.ts';
+import type { Handling } from '../handling.ts';
+import type { Button } from '../outgoing.ts';
+import { remarksOn } from '../remarks.ts';
+
+/** Writes what was said clearly into the logbook, and says what was understood. */
+export function recordEntries(
+  handling: Handling,
+  drafts: readonly EntryDraft[],
+  assumptions: readonly Assumption[] = [],
+  messageId: string = handling.heard.messageId,
+): void {
+  if (drafts.length === 0) return;
+  const before = handling.standing;
+  const logged = handling.log(drafts, messageId);
+  rememberReceipt(handling, logged, messageId);
+  handling.say(
+    { kind: 'receipt', logged, assumptions, remarks: remarksOn(logged, before, handling.standing) },
+    strikeOutRow(logged),
+  );
+}
+
+export function rememberReceipt(
+  handling: Handling,
+  logged: readonly Entry[],
+  messageId: string,
+): void {
+  if (logged.length === 0) return;
+  handling.conversation = withReceipt(handling.conversation, {
+    messageId,
+    entries: logged.map((entry) => entry.no),
+  });
+}
+
+export function strikeOutRow(logged: readonly Entry[]): readonly (readonly Button[])[] {
+  if (logged.length === 0) return [];
+  return [
+    [
+      {
+        label: { kind: 'strike-out' },
+        action: { kind: 'strike', entries: logged.map((entry) => entry.no) },
+      },
+    ],
+  ];
+}
