@@ -59,7 +59,10 @@ export function withNamed(
   atMs: number,
 ): Conversation {
   const stillRecent = conversation.named.filter((named) => atMs - named.atMs <= namedForMs);
-  return { ...conversation, named: [...stillRecent, ...systems.map((system) => ({ system, atMs }))] };
+  return {
+    ...conversation,
+    named: [...stillRecent, ...systems.map((system) => ({ system, atMs }))],
+  };
 }
 
 export function withQuestion(conversation: Conversation, question: AskedQuestion): Conversation {

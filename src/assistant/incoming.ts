@@ -29,8 +29,8 @@ export interface PressIncoming extends FromMember {
 }
 
 export type ReplyTarget =
-  /** A message of the bot, or of a member, by the id it was received or sent under. */
-  | { readonly kind: 'message'; readonly id: string }
+  /** A message of the bot, or of a member, by the ids it may have been sent or received under. */
+  | { readonly kind: 'message'; readonly ids: readonly string[] }
   /** The bot's latest message in the chat. */
   | { readonly kind: 'last' }
   /** The latest round. */

@@ -1,8 +1,9 @@
 import type { Entry } from '../greenhouse/entry.ts';
+import type { System } from '../greenhouse/system.ts';
 import { liveEntries } from '../logbook/logbook.ts';
-import type { Range, System } from '../greenhouse/system.ts';
 import type { Remark } from './replies/reply.ts';
 import type { Standing } from './standing.ts';
+import { wantedRange } from './wanted-range.ts';
 
 /** What a receipt adds about what was just logged. */
 export function remarksOn(
@@ -18,22 +19,9 @@ export function remarksOn(
 }
 
 function outsideRange(entry: Entry, system: System): Remark[] {
-  const range = rangeFor(entry, system);
+  const range = entry.quantity === 'level' ? null : wantedRange(system, entry.quantity);
   if (!range || (entry.value >= range[0] && entry.value <= range[1])) return [];
   return [{ kind: 'outside-range', entry, lowest: range[0], highest: range[1] }];
-}
-
-function rangeFor(entry: Entry, system: System): Range | null {
-  switch (entry.quantity) {
-    case 'ph':
-      return system.ph;
-    case 'ec':
-      return system.ecMsPerCm;
-    case 'water-temperature':
-      return system.waterTemperatureC;
-    default:
-      return null;
-  }
 }
 
 /** Common practice: how far a reading may move in a day, and however short the time between. */

@@ -1,18 +1,21 @@
 import type { Greenhouse } from '../greenhouse/greenhouse.ts';
-import { type Logbook, emptyLogbook, withEntries, withStrikes } from '../logbook/logbook.ts';
-import { type WaterFold, emptyWaterFold, refolded } from '../logbook/water-fold.ts';
+import { emptyLogbook, type Logbook, withEntries, withStrikes } from '../logbook/logbook.ts';
+import type { PastRound } from '../logbook/rounds.ts';
+import { emptyWaterFold, refolded, type WaterFold } from '../logbook/water-fold.ts';
 import { type WeatherBook, withWeather } from '../logbook/weather-book.ts';
 import type { Changes } from './ports/store.ts';
 
-/** A greenhouse as it stands: its set-up, its logbook, and what is folded from them. */
+/** A greenhouse as it stands at `nowMs`: its set-up, its logbook, and what is folded from them. */
 export interface Standing {
   readonly greenhouse: Greenhouse;
   /** Nothing is logged before this instant. */
   readonly createdAtMs: number;
   readonly revision: number;
   readonly logbook: Logbook;
+  readonly rounds: readonly PastRound[];
   readonly weather: WeatherBook;
   readonly water: WaterFold;
+  readonly nowMs: number;
 }
 
 export function emptyStanding(greenhouse: Greenhouse, createdAtMs: number): Standing {
@@ -21,21 +24,40 @@ export function emptyStanding(greenhouse: Greenhouse, createdAtMs: number): Stan
     createdAtMs,
     revision: -1,
     logbook: emptyLogbook,
+    rounds: [],
     weather: new Map(),
     water: emptyWaterFold,
+    nowMs: createdAtMs,
   };
 }
 
-/** Brings a standing up to what the database holds. */
-export function withChanges(standing: Standing, changes: Changes, revision: number): Standing {
-  const logbook = withStrikes(withEntries(standing.logbook, changes.entries), changes.strikes);
-  const weather = withWeather(standing.weather, changes.weather);
-  const greenhouse = changes.greenhouse ?? standing.greenhouse;
-  const water = refolded(standing.water, { greenhouse, logbook, weather });
-  return { ...standing, greenhouse, revision, logbook, weather, water };
+/** What changes a standing; all parts may be empty. */
+export type StandingChanges = Omit<Changes, 'mornings'> & {
+  readonly mornings: readonly PastRound[];
+};
+
+/** Brings a standing up to what the database holds, and to `nowMs`. */
+export function withChanges(
+  standing: Standing,
+  changes: StandingChanges,
+  revision: number,
+  nowMs: number,
+): Standing {
+  const next = {
+    ...standing,
+    revision,
+    nowMs,
+    greenhouse: changes.greenhouse ?? standing.greenhouse,
+    logbook: withStrikes(withEntries(standing.logbook, changes.entries), changes.strikes),
+    rounds:
+      changes.mornings.length > 0 ? [...standing.rounds, ...changes.mornings] : standing.rounds,
+    weather: withWeather(standing.weather, changes.weather),
+  };
+  return { ...next, water: refolded(standing.water, next, nowMs) };
 }
 
+/** The standing with another logbook, its estimates folded anew. */
 export function withLogbook(standing: Standing, logbook: Logbook): Standing {
-  const { greenhouse, weather } = standing;
-  return { ...standing, logbook, water: refolded(standing.water, { greenhouse, logbook, weather }) };
+  const next = { ...standing, logbook };
+  return { ...next, water: refolded(standing.water, next, standing.nowMs) };
 }

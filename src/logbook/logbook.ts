@@ -46,7 +46,10 @@ export function withStrikes(
     if (entry.struck) continue;
     all[no - 1] = { ...entry, struck: { byHandle, atMs } };
     const key = shelfKey(entry.system, entry.quantity);
-    shelves.set(key, (shelves.get(key) ?? []).filter((other) => other.no !== no));
+    shelves.set(
+      key,
+      (shelves.get(key) ?? []).filter((other) => other.no !== no),
+    );
   }
   return { all, shelves };
 }

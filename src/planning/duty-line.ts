@@ -5,6 +5,8 @@ import type { Quantity } from '../greenhouse/quantity.ts';
 /** A duty and the numbers behind it. */
 export interface DutyLine {
   readonly duty: Duty;
+  /** From this date on it is worth doing on a trip that is made anyway; null: never early. */
+  readonly ridesFrom: LocalDate | null;
   readonly reason: Reason;
 }
 

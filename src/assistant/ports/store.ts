@@ -81,7 +81,11 @@ export interface Ledger {
   conversation(handle: string): Promise<Conversation | null>;
   outgoing(no: OutgoingNo): Promise<Outgoing | null>;
   /** The message that the platform knows by this id in this chat, where we sent it. */
-  outgoingByPlatformId(chat: string, platformId: string): Promise<Outgoing | null>;
+  outgoingByPlatformId(
+    channel: ChannelName,
+    chat: string,
+    platformId: string,
+  ): Promise<Outgoing | null>;
   /** The latest message of the bot in a chat, optionally of one kind. */
   latestOutgoing(chat: string, kind?: Outgoing['reply']['kind']): Promise<Outgoing | null>;
   /** What was received under this id, for edits of it. */
@@ -133,6 +137,8 @@ export interface Store {
     inboxNo: InboxNo | null,
     work: (ledger: Ledger) => Promise<{ readonly writes: Writes; readonly result: T }>,
   ): Promise<T | null>;
+  /** Reads without writing, all of one moment. */
+  read<T>(greenhouse: GreenhouseId, work: (ledger: Ledger) => Promise<T>): Promise<T>;
   /** Due now, in the order of each chat; locked against other processes until `settle` or a time-out. */
   pending(channel: ChannelName, nowMs: number, most: number): Promise<readonly PendingOutgoing[]>;
   settle(greenhouse: GreenhouseId, no: OutgoingNo, outcome: Settled): Promise<void>;

@@ -24,6 +24,7 @@ export type Answer =
       readonly next: readonly DutyLine[];
     }
   | { readonly kind: 'why'; readonly duties: readonly DutyLine[]; readonly exactly: boolean }
+  | { readonly kind: 'when-next'; readonly duties: readonly DutyLine[] }
   | { readonly kind: 'how-long'; readonly systems: readonly Lasting[] }
   | {
       readonly kind: 'last-reading';
@@ -36,8 +37,8 @@ export type Answer =
       readonly to: LocalDate;
       readonly systems: readonly {
         readonly system: SystemId;
-        readonly litresLost: number;
-        readonly litresToppedUp: number;
+        readonly toppedUpL: number;
+        readonly usePerDayL: number;
       }[];
     }
   | {

@@ -1,10 +1,10 @@
 import type { Entry } from '../../greenhouse/entry.ts';
 import type { LocalDate } from '../../greenhouse/local-time.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
+import type { DutyLine } from '../../planning/duty-line.ts';
 import type { Doubt } from '../../understanding/doubt.ts';
 import type { Assumption } from '../../understanding/statement.ts';
 import type { Answer } from './answer.ts';
-import type { DutyLine } from '../../planning/duty-line.ts';
 
 /** What the bot says, as data; `wording/` turns it into sentences for the reader. */
 export type Reply =

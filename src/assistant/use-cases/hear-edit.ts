@@ -1,7 +1,13 @@
 import { entriesOfMessage } from '../../logbook/logbook.ts';
 import { understand } from '../../understanding/understand.ts';
 import type { Handling } from '../handling.ts';
-import { actOnRest, contextOf, noteContext, recordStatements, type Surroundings } from './hear-message.ts';
+import {
+  actOnRest,
+  contextOf,
+  noteContext,
+  recordStatements,
+  type Surroundings,
+} from './hear-message.ts';
 import { replaceEntries } from './take-back.ts';
 
 /**

@@ -1,18 +1,15 @@
 import type { Entry } from '../../greenhouse/entry.ts';
+import type { SystemId } from '../../greenhouse/system.ts';
 import type { Context, RepliedTo } from '../../understanding/context.ts';
-import type {
-  Assumption,
-  Statement,
-  Understanding,
-} from '../../understanding/statement.ts';
+import type { Assumption, Statement, Understanding } from '../../understanding/statement.ts';
 import { understand } from '../../understanding/understand.ts';
 import { answerQuestion } from '../answers/answer-question.ts';
 import {
   openQuestions,
   recentSystem,
   withNamed,
-  withQuestionsLapsed,
   withoutQuestion,
+  withQuestionsLapsed,
 } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
 import { askBack } from './ask-back.ts';
@@ -119,7 +116,7 @@ function repliedEntries(around: Surroundings): readonly Entry[] | null {
   return repliedTo?.kind === 'message' && repliedTo.entries.length > 0 ? repliedTo.entries : null;
 }
 
-function repliedSystems(around: Surroundings): readonly string[] {
+function repliedSystems(around: Surroundings): readonly SystemId[] {
   return around.repliedTo?.kind === 'message' ? around.repliedTo.systems : [];
 }
 

@@ -1,6 +1,6 @@
 import type { Entry, EntryDraft } from '../../greenhouse/entry.ts';
 import { believable } from '../../greenhouse/quantity.ts';
-import { type System, type SystemId, litresAtDepth } from '../../greenhouse/system.ts';
+import { litresAtDepth, type System, type SystemId } from '../../greenhouse/system.ts';
 import { entriesOfMessage } from '../../logbook/logbook.ts';
 import type { Readable, TakingBack } from '../../understanding/statement.ts';
 import { withQuestionsLapsed } from '../conversation.ts';

@@ -1,0 +1,113 @@
+import { localDateOf } from '../../greenhouse/local-time.ts';
+import { readings } from '../../greenhouse/quantity.ts';
+import type { SystemId } from '../../greenhouse/system.ts';
+import { latestEntry } from '../../logbook/logbook.ts';
+import type { DutyLine } from '../../planning/duty-line.ts';
+import type { Ask } from '../../understanding/statement.ts';
+import { boardOf } from '../board-of.ts';
+import type { Handling } from '../handling.ts';
+import type { Answer, Portrait } from '../replies/answer.ts';
+import type { Standing } from '../standing.ts';
+import { isItRight } from './is-it-right.ts';
+import { lastReadings } from './last-readings.ts';
+import { lastingOf } from './lasting-of.ts';
+import { useBetween } from './use-between.ts';
+import { whoDid } from './who-did.ts';
+
+/** Answers a member's question. `spokenOf`: the systems of the message it replies to. */
+export function answerQuestion(handling: Handling, ask: Ask, spokenOf: readonly SystemId[]): void {
+  handling.say({
+    kind: 'answer',
+    answer: answerTo(ask, handling.standing, handling.nowMs, spokenOf),
+  });
+}
+
+function answerTo(
+  ask: Ask,
+  standing: Standing,
+  nowMs: number,
+  spokenOf: readonly SystemId[],
+): Answer {
+  const asked = (system: SystemId | null): readonly SystemId[] => {
+    if (system !== null) return [system];
+    return spokenOf.length > 0 ? spokenOf : standing.greenhouse.systems.map(({ id }) => id);
+  };
+  switch (ask.kind) {
+    case 'what-is-due':
+      return whatIsDue(standing, ask.system, nowMs);
+    case 'why':
+      return why(standing, ask, asked(ask.system), nowMs);
+    case 'when-next': {
+      const { today, later } = boardOf(standing, nowMs);
+      const meant = [...today, ...later].filter(
+        ({ duty }) =>
+          (ask.system === null || duty.system === ask.system) &&
+          (ask.duty === null || duty.kind === ask.duty),
+      );
+      return { kind: 'when-next', duties: meant.slice(0, mostDutiesTold) };
+    }
+    case 'how-long':
+      return { kind: 'how-long', systems: lastingOf(standing, asked(ask.system), nowMs) };
+    case 'last-reading':
+      return lastReadings(standing, ask.quantity, ask.system);
+    case 'use':
+      return useBetween(standing, asked(ask.system), ask.from, ask.to, nowMs);
+    case 'is-it-right':
+      return isItRight(standing, ask, asked(ask.system));
+    case 'who':
+      return whoDid(standing, ask);
+    case 'show':
+    case 'how-is-it-going':
+      return { kind: 'show', systems: portraits(standing, asked(ask.system), nowMs) };
+    case 'how-much':
+      return { kind: 'cannot-tell', because: 'not-built' };
+    case 'help':
+      return { kind: 'help' };
+    case 'unknown':
+      return { kind: 'unknown' };
+  }
+}
+
+const mostDutiesTold = 6;
+
+function whatIsDue(standing: Standing, system: SystemId | null, nowMs: number): Answer {
+  const { today, later } = boardOf(standing, nowMs);
+  const isAsked = ({ duty }: DutyLine): boolean => system === null || duty.system === system;
+  return {
+    kind: 'due',
+    system,
+    today: localDateOf(nowMs, standing.greenhouse.timeZone),
+    duties: today.filter(isAsked),
+    next: later.filter(isAsked).slice(0, mostDutiesTold),
+  };
+}
+
+function why(
+  standing: Standing,
+  ask: Extract<Ask, { kind: 'why' }>,
+  systems: readonly SystemId[],
+  nowMs: number,
+): Answer {
+  const { today, later } = boardOf(standing, nowMs);
+  const isAsked = ({ duty }: DutyLine): boolean =>
+    duty.system === null ? ask.system === null : systems.includes(duty.system);
+  const duties = today.filter(isAsked);
+  const told = duties.length > 0 ? duties : later.filter(isAsked).slice(0, mostDutiesTold);
+  return { kind: 'why', duties: told, exactly: ask.exactly };
+}
+
+function portraits(
+  standing: Standing,
+  systems: readonly SystemId[],
+  nowMs: number,
+): readonly Portrait[] {
+  const { today, later } = boardOf(standing, nowMs);
+  return lastingOf(standing, systems, nowMs).map((lasting) => ({
+    lasting,
+    readings: readings.flatMap((quantity) => {
+      const entry = latestEntry(standing.logbook, lasting.system, quantity);
+      return entry ? [entry] : [];
+    }),
+    duties: [...today, ...later].filter(({ duty }) => duty.system === lasting.system).slice(0, 3),
+  }));
+}

@@ -1,0 +1,206 @@
+import type { WeatherDay } from '../greenhouse/weather.ts';
+import { withEntries } from '../logbook/logbook.ts';
+import type {
+  ChannelName,
+  GreenhouseId,
+  InboxNo,
+  Ledger,
+  Morning,
+  Store,
+  Writes,
+} from './ports/store.ts';
+import {
+  emptyStanding,
+  type Standing,
+  type StandingChanges,
+  withChanges,
+  withLogbook,
+} from './standing.ts';
+import { hear, type Received } from './use-cases/hear.ts';
+import { morningRound, nextMorning } from './use-cases/morning-round.ts';
+import { readSensor, type SensorOutcome, type SensorReading } from './use-cases/read-sensor.ts';
+import { writesOf } from './writes.ts';
+
+export interface DeskOptions {
+  readonly store: Store;
+  /** The channel by which a member is reached when nobody wrote first. */
+  readonly channelOf: (handle: string) => ChannelName;
+}
+
+/** What one transaction decided: what to write, and how the greenhouse stands then. */
+interface Decision<T> {
+  readonly standing: Standing;
+  readonly writes: Partial<Omit<Writes, 'clockMs'>>;
+  readonly result: T;
+}
+
+/**
+ * The one place where incoming things meet the greenhouse as it stands. Each call is one transaction
+ * under the greenhouse's lock; what is folded from the log is kept between calls and brought up to
+ * the database's revision, so that several processes may serve one greenhouse.
+ */
+export class Desk {
+  readonly #options: DeskOptions;
+  readonly #standings = new Map<GreenhouseId, Standing>();
+
+  constructor(options: DeskOptions) {
+    this.#options = options;
+  }
+
+  /**
+   * Handles what a member sent, once, however often it is called.
+   *
+   * @throws RangeError where `from` is no member: channels let only members in.
+   */
+  async handle(
+    greenhouse: GreenhouseId,
+    inboxNo: InboxNo,
+    received: Received,
+    nowMs: number,
+  ): Promise<void> {
+    await this.#transact(greenhouse, inboxNo, nowMs, async (standing, ledger) => {
+      const { from } = received.incoming;
+      const member = standing.greenhouse.members.find(({ handle }) => handle === from);
+      if (!member) throw new RangeError(`"${from}" is no member of ${standing.greenhouse.name}`);
+      const handling = await hear(standing, ledger, member, received, nowMs);
+      return {
+        standing: handling.standing,
+        writes: {
+          entries: handling.newEntries,
+          strikes: handling.newStrikes,
+          outgoing: handling.outgoing,
+          conversations: [handling.conversation],
+        },
+        result: undefined,
+      };
+    });
+  }
+
+  /** Sends every round due up to `nowMs`, each at its own morning, as a rehearsal does. */
+  async sendEveryRound(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
+    for (;;) {
+      const { atMs } = nextMorning(await this.standing(greenhouse));
+      if (atMs > nowMs) return;
+      await this.#sendRound(greenhouse, atMs);
+    }
+  }
+
+  /** Sends the latest round due, once; mornings that nothing ran on are passed over. */
+  async sendRoundIfDue(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
+    if (nextMorning(await this.standing(greenhouse)).atMs > nowMs) return;
+    await this.#sendRound(greenhouse, nowMs);
+  }
+
+  async tellWeather(
+    greenhouse: GreenhouseId,
+    days: readonly WeatherDay[],
+    nowMs: number,
+  ): Promise<void> {
+    await this.#transact(greenhouse, null, nowMs, (standing) =>
+      Promise.resolve({
+        standing: withChanges(standing, { ...noChanges, weather: days }, standing.revision, nowMs),
+        writes: { weather: days },
+        result: undefined,
+      }),
+    );
+  }
+
+  /** Logs a sensor's reading, or says what is wrong with it. */
+  async tellSensor(
+    greenhouse: GreenhouseId,
+    reading: SensorReading,
+    nowMs: number,
+    messageId: string,
+  ): Promise<SensorOutcome> {
+    const outcome = await this.#transact(greenhouse, null, nowMs, (standing) => {
+      const result = readSensor(standing, reading, nowMs, messageId);
+      const entries = result.ok ? [result.entry] : [];
+      const logbook = withEntries(standing.logbook, entries);
+      return Promise.resolve({
+        standing: withLogbook(standing, logbook),
+        writes: { entries },
+        result,
+      });
+    });
+    if (!outcome) throw new Error('a sensor reading has no inbox row, so it cannot be handled yet');
+    return outcome;
+  }
+
+  /** The greenhouse as last handled; read from the database where it was not handled here yet. */
+  async standing(greenhouse: GreenhouseId): Promise<Standing> {
+    const known = this.#standings.get(greenhouse);
+    if (known && known.revision >= 0) return known;
+    const loaded = await this.#options.store.loadGreenhouse(greenhouse);
+    const standing = known ?? emptyStanding(loaded.greenhouse, loaded.createdAtMs);
+    return this.#options.store.read(greenhouse, async (ledger) => {
+      const current = await broughtUp(standing, ledger, standing.nowMs);
+      this.#standings.set(greenhouse, current);
+      return current;
+    });
+  }
+
+  async #sendRound(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
+    await this.#transact<void>(greenhouse, null, nowMs, (standing, { counters }) => {
+      const due = latestMorning(standing, nowMs);
+      if (!due) return Promise.resolve({ standing, writes: {}, result: undefined });
+      const { channelOf } = this.#options;
+      const { morning, outgoing } = morningRound(standing, counters, due, nowMs, channelOf);
+      return Promise.resolve({
+        standing: withChanges(standing, withMorning(morning), standing.revision, nowMs),
+        writes: { morning, outgoing },
+        result: undefined,
+      });
+    });
+  }
+
+  /** One transaction; what it decided is kept only once it is written. */
+  async #transact<T>(
+    greenhouse: GreenhouseId,
+    inboxNo: InboxNo | null,
+    nowMs: number,
+    decide: (standing: Standing, ledger: Ledger) => Promise<Decision<T>>,
+  ): Promise<T | null> {
+    const known = await this.standing(greenhouse);
+    let decided: Standing | null = null;
+    const result = await this.#options.store.transact(greenhouse, inboxNo, async (ledger) => {
+      const standing = await broughtUp(known, ledger, nowMs);
+      const decision = await decide(standing, ledger);
+      decided = { ...decision.standing, revision: ledger.counters.revision + 1 };
+      return { writes: writesOf(nowMs, decision.writes), result: decision.result };
+    });
+    if (decided) this.#standings.set(greenhouse, decided);
+    return result;
+  }
+}
+
+const noChanges: StandingChanges = {
+  entries: [],
+  strikes: [],
+  weather: [],
+  mornings: [],
+  greenhouse: null,
+};
+
+function withMorning(morning: Morning): StandingChanges {
+  return { ...noChanges, mornings: [morning] };
+}
+
+/** The standing as the database holds it under the lock, at `nowMs`. */
+async function broughtUp(standing: Standing, ledger: Ledger, nowMs: number): Promise<Standing> {
+  const { revision } = ledger.counters;
+  const changes =
+    revision === standing.revision ? noChanges : await ledger.changesSince(standing.revision);
+  return withChanges(standing, changes, revision, Math.max(nowMs, standing.nowMs));
+}
+
+/** The latest morning due by `nowMs` whose round has not gone out; null where none is. */
+function latestMorning(standing: Standing, nowMs: number): ReturnType<typeof nextMorning> | null {
+  let due = nextMorning(standing);
+  if (due.atMs > nowMs) return null;
+  for (;;) {
+    const passed = { date: due.date, sentAtMs: due.atMs, duties: [] };
+    const after = nextMorning({ ...standing, rounds: [passed] });
+    if (after.atMs > nowMs) return due;
+    due = after;
+  }
+}

@@ -1,0 +1,60 @@
+import type { Member } from '../../greenhouse/member.ts';
+import { newConversation } from '../conversation.ts';
+import { Handling } from '../handling.ts';
+import type { Incoming } from '../incoming.ts';
+import { readPressToken } from '../outgoing.ts';
+import type { ChannelName, Ledger } from '../ports/store.ts';
+import type { Standing } from '../standing.ts';
+import { nothingAround, surroundingsOf } from '../surroundings.ts';
+import { hearEdit } from './hear-edit.ts';
+import { hearMessage } from './hear-message.ts';
+import { pressButton } from './press-button.ts';
+
+/** An incoming thing under the id it was received under. */
+export interface Received {
+  readonly channel: ChannelName;
+  readonly platformId: string;
+  readonly incoming: Incoming;
+}
+
+/** Hears one thing from a member, and gives all that it caused. */
+export async function hear(
+  standing: Standing,
+  ledger: Ledger,
+  member: Member,
+  { channel, platformId, incoming }: Received,
+  nowMs: number,
+): Promise<Handling> {
+  const { chat } = incoming;
+  const conversation = (await ledger.conversation(member.handle)) ?? newConversation(member.handle);
+  const open = (messageId: string, writtenAtMs: number): Handling =>
+    new Handling(
+      standing,
+      ledger.counters,
+      conversation,
+      { member, chat, channel, messageId, writtenAtMs },
+      nowMs,
+    );
+  const place = { chat: chat ?? member.handle, channel };
+  switch (incoming.kind) {
+    case 'message': {
+      const { text, writtenAtMs, replyTo } = incoming;
+      const handling = open(platformId, writtenAtMs);
+      const around = await surroundingsOf(ledger, standing, replyTo, { ...place, writtenAtMs });
+      hearMessage(handling, text, around);
+      return handling;
+    }
+    case 'edit': {
+      const first = await ledger.incoming(channel, incoming.edits);
+      const handling = open(incoming.edits, first?.receivedAtMs ?? nowMs);
+      hearEdit(handling, incoming.text, nothingAround);
+      return handling;
+    }
+    case 'press': {
+      const handling = open(platformId, nowMs);
+      const token = readPressToken(incoming.token);
+      pressButton(handling, incoming.token, token && (await ledger.outgoing(token.no)));
+      return handling;
+    }
+  }
+}

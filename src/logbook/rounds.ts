@@ -1,0 +1,9 @@
+import type { Duty } from '../greenhouse/duty.ts';
+import type { LocalDate } from '../greenhouse/local-time.ts';
+
+/** A round that went out, and what it asked for. */
+export interface PastRound {
+  readonly date: LocalDate;
+  readonly sentAtMs: number;
+  readonly duties: readonly Duty[];
+}

@@ -1,0 +1,57 @@
+import type { WaterOutlook } from '../estimation/water-outlook.ts';
+import type { Greenhouse } from '../greenhouse/greenhouse.ts';
+import { type LocalDate, localDateOf } from '../greenhouse/local-time.ts';
+import type { SystemId } from '../greenhouse/system.ts';
+import type { Logbook } from '../logbook/logbook.ts';
+import { checkDuties } from './check-duties.ts';
+import { choreDuties } from './chore-duties.ts';
+import type { DutyLine } from './duty-line.ts';
+import { topUpDuties } from './top-up-duties.ts';
+
+export interface BoardQuestion {
+  readonly greenhouse: Greenhouse;
+  readonly createdAtMs: number;
+  readonly logbook: Logbook;
+  readonly outlooks: ReadonlyMap<SystemId, WaterOutlook>;
+  readonly nowMs: number;
+}
+
+/** All duties in sight: those of today's trip, and those still to come, soonest first. */
+export interface DutyBoard {
+  readonly today: readonly DutyLine[];
+  readonly later: readonly DutyLine[];
+}
+
+/** What needs doing as things stand, with reasons. Work that is not yet due rides along on a trip. */
+export function dutyBoard(question: BoardQuestion): DutyBoard {
+  const { greenhouse, nowMs } = question;
+  const today = localDateOf(nowMs, greenhouse.timeZone);
+  const lines = [
+    ...topUpDuties(question, today),
+    ...checkDuties(question, today),
+    ...choreDuties(question, today),
+  ];
+  const isTrip = lines.some((line) => isDueOn(line, today));
+  const settled = lines.map((line) => (isTrip ? ridingAlong(line, today) : line));
+  const isToday = (line: DutyLine): boolean => isDueOn(line, today) || isAlongside(line);
+  return {
+    today: settled.filter(isToday),
+    later: settled
+      .filter((line) => !isToday(line))
+      .toSorted((one, other) => (one.duty.dueOn < other.duty.dueOn ? -1 : 1)),
+  };
+}
+
+function isDueOn(line: DutyLine, today: LocalDate): boolean {
+  return line.duty.dueOn <= today && !isAlongside(line);
+}
+
+function isAlongside(line: DutyLine): boolean {
+  return line.duty.alongside === true;
+}
+
+/** On a day when someone goes anyway, what is due within its slack is done on the same trip. */
+function ridingAlong(line: DutyLine, today: LocalDate): DutyLine {
+  const isNear = line.ridesFrom !== null && line.ridesFrom <= today && line.duty.dueOn > today;
+  return isNear ? { ...line, duty: { ...line.duty, alongside: true } } : line;
+}
