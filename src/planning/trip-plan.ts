@@ -37,7 +37,7 @@ export interface TopUpPlan {
  * A day below the mark is as bad as this many trips. The trip is made when the risk of leaving it
  * outweighs what leaving it saves: one trip shared over the days that a fill lasts.
  */
-const TRIPS_A_LOW_DAY: Readonly<Record<RiskSetting, number>> = {
+export const TRIPS_A_LOW_DAY: Readonly<Record<RiskSetting, number>> = {
   careful: 120,
   normal: 40,
   relaxed: 12,

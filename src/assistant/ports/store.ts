@@ -19,6 +19,8 @@ export interface RawIncoming {
   /** Unique in the channel; null where the platform has none, then the inbox number serves. */
   readonly platformId: string | null;
   readonly receivedAtMs: number;
+  /** When it was written: earlier where it was held back, and what an edit of it goes by. */
+  readonly writtenAtMs: number;
   /** The chat it came from: a member's handle or a group's name. */
   readonly chat: string;
   /** Plain JSON, as the channel's own reader can read it again. */

@@ -46,7 +46,7 @@ export async function hear(
     }
     case 'edit': {
       const first = await ledger.incoming(channel, incoming.edits);
-      const handling = open(incoming.edits, first?.receivedAtMs ?? nowMs);
+      const handling = open(incoming.edits, first?.writtenAtMs ?? nowMs);
       hearEdit(handling, incoming.text, nothingAround);
       return handling;
     }

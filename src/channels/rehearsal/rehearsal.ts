@@ -1,0 +1,165 @@
+import type { Desk } from '../../assistant/desk.ts';
+import { outlookOf } from '../../assistant/outlook.ts';
+import type { GreenhouseId, Store } from '../../assistant/ports/store.ts';
+import { isoAt, localDateOf } from '../../greenhouse/local-time.ts';
+import type { Language } from '../../greenhouse/member.ts';
+import { isObserved } from '../../logbook/weather-book.ts';
+import type { Wording } from '../../wording/wording.ts';
+import { idOf, incomingOf } from './incoming-of.ts';
+import { type LineIn, readLine } from './line-in.ts';
+import { messageId, messageOut, outlookOut } from './line-out.ts';
+
+export const rehearsalChannel = 'rehearsal';
+const mostAtOnce = 200;
+
+export interface RehearsalOptions {
+  readonly store: Store;
+  readonly desk: Desk;
+  /** The greenhouse where the folder holds one; else it is made at the first line's time. */
+  readonly openGreenhouse: (firstAtMs: number) => Promise<GreenhouseId>;
+  readonly wordings: Readonly<Record<Language, Wording>>;
+}
+
+/**
+ * The bot on a clock that its input drives: one line in, then the lines it caused, then `done`.
+ * The clock stands at the latest `at`; before a line is handled, what falls due up to it is sent.
+ */
+export class Rehearsal {
+  readonly #options: RehearsalOptions;
+  #greenhouse: GreenhouseId | null = null;
+  #clockMs = Number.NEGATIVE_INFINITY;
+  #linesRead = 0;
+
+  constructor(options: RehearsalOptions) {
+    this.#options = options;
+  }
+
+  /** Handles one line of input and gives the lines of output, in order. */
+  async handle(raw: string): Promise<readonly object[]> {
+    this.#linesRead += 1;
+    const done = { done: this.#linesRead };
+    const read = readLine(raw);
+    if (!read.ok) return [{ error: read.error }, done];
+    const { line } = read;
+    const greenhouse = (this.#greenhouse ??= await this.#options.openGreenhouse(line.atMs));
+    const standing = await this.#options.desk.standing(greenhouse);
+    const { timeZone } = standing.greenhouse;
+    this.#clockMs = Math.max(this.#clockMs, standing.nowMs);
+    if (line.atMs < this.#clockMs) {
+      const found = isoAt(line.atMs, timeZone);
+      const expected = isoAt(this.#clockMs, timeZone);
+      return [{ error: `at: found ${found}, expected ${expected} or later` }, done];
+    }
+    const unfit = this.#unfit(
+      line,
+      standing.greenhouse.members.map(({ handle }) => handle),
+    );
+    if (unfit !== null) return [{ error: unfit }, done];
+    this.#clockMs = line.atMs;
+    await this.#options.desk.sendEveryRound(greenhouse, line.atMs);
+    const figures = await this.#act(greenhouse, line);
+    return [...(await this.#sent(greenhouse)), ...figures, done];
+  }
+
+  #unfit(line: LineIn, handles: readonly string[]): string | null {
+    if ('from' in line && !handles.includes(line.from)) {
+      return `from: found "${line.from}", expected one of: ${handles.join(', ')}`;
+    }
+    if (line.kind === 'message' && line.sentAtMs !== null && line.sentAtMs > line.atMs) {
+      return 'sentAt: found a time after at, expected at or earlier';
+    }
+    return null;
+  }
+
+  async #act(greenhouse: GreenhouseId, line: LineIn): Promise<readonly object[]> {
+    const { desk } = this.#options;
+    switch (line.kind) {
+      case 'message':
+      case 'edit':
+      case 'press':
+        await this.#receive(greenhouse, line);
+        return [];
+      case 'weather': {
+        const { timeZone } = (await desk.standing(greenhouse)).greenhouse;
+        const toldOn = localDateOf(line.atMs, timeZone);
+        const days = line.days.map((day) => ({
+          ...day,
+          observed: isObserved(day.date, line.atMs, timeZone),
+          toldOn,
+        }));
+        await desk.tellWeather(greenhouse, days, line.atMs);
+        return [];
+      }
+      case 'sensor': {
+        const { atMs, ...reading } = line;
+        const outcome = await desk.tellSensor(greenhouse, reading, atMs, `line-${this.#linesRead}`);
+        if (outcome.ok) return [];
+        const { field, found, expected } = outcome;
+        return [{ error: `${field}: found ${found}, expected ${expected}` }];
+      }
+      case 'outlook': {
+        const standing = await desk.standing(greenhouse);
+        return [
+          outlookOut(
+            outlookOf(standing, line.atMs),
+            standing.greenhouse,
+            this.#options.wordings.en,
+            line.atMs,
+          ),
+        ];
+      }
+      case 'time':
+        return [];
+    }
+  }
+
+  async #receive(
+    greenhouse: GreenhouseId,
+    line: Extract<LineIn, { kind: 'message' | 'edit' | 'press' }>,
+  ): Promise<void> {
+    const { store, desk } = this.#options;
+    const incoming = incomingOf(line, await this.#handles(greenhouse));
+    const received = await store.receive({
+      greenhouse,
+      channel: rehearsalChannel,
+      platformId: line.kind === 'message' && line.id !== null ? idOf(line.from, line.id) : null,
+      receivedAtMs: line.atMs,
+      writtenAtMs: incoming.kind === 'message' ? incoming.writtenAtMs : line.atMs,
+      chat: incoming.chat ?? line.from,
+      body: incoming,
+    });
+    if (received.isHandled) return;
+    const { platformId } = received;
+    await desk.handle(
+      greenhouse,
+      received.no,
+      { channel: rehearsalChannel, platformId, incoming },
+      line.atMs,
+    );
+  }
+
+  async #handles(greenhouse: GreenhouseId): Promise<readonly string[]> {
+    const { members } = (await this.#options.desk.standing(greenhouse)).greenhouse;
+    return members.map(({ handle }) => handle);
+  }
+
+  /** Takes what waits in the outbox; printing it is its delivery. */
+  async #sent(greenhouse: GreenhouseId): Promise<readonly object[]> {
+    const { store, desk, wordings } = this.#options;
+    const lines: object[] = [];
+    for (;;) {
+      const pending = await store.pending(rehearsalChannel, this.#clockMs, mostAtOnce);
+      if (pending.length === 0) return lines;
+      const { greenhouse: setup } = await desk.standing(greenhouse);
+      for (const { outgoing } of pending) {
+        const language = setup.members.find(({ handle }) => handle === outgoing.to)?.language;
+        lines.push(messageOut(outgoing, setup, wordings[language ?? 'en']));
+        await store.settle(greenhouse, outgoing.no, {
+          kind: 'sent',
+          platformId: messageId(outgoing),
+          atMs: this.#clockMs,
+        });
+      }
+    }
+  }
+}
