@@ -99,6 +99,21 @@ test('the delays between tries double up to a minute', () => {
   expect([1, 2, 3, 4, 5, 6, 7, 8].map(retryDelayS)).toEqual([0, 2, 4, 8, 16, 32, 60, 60]);
 });
 
+test('an update that came through ends the growing of delays in its chat', async ({
+  emulator,
+  api,
+  hook,
+}) => {
+  emulator.pace.webhookRetryFactor = 1e6;
+  const asha = emulator.world.user({ name: 'Asha' });
+  hook.answers.push(failing, ok, failing, ok);
+  asha.dm('one');
+  asha.dm('two');
+  await api.setWebhook(hook.url);
+  await emulator.drained();
+  expect(texts(hook)).toEqual(['one', 'one', 'two', 'two']);
+});
+
 test('an update whose answer got lost comes a second time', async ({ emulator, api, hook }) => {
   emulator.webhook.loseNextAnswers(1);
   await api.setWebhook(hook.url);

@@ -10,7 +10,7 @@ import type { WireMessage } from '../wire/message.ts';
  */
 export const isMeantForBot = (platform: Platform, room: Room, message: WireMessage): boolean => {
   const replied = room.messages.get(message.reply_to_message?.message_id ?? 0);
-  if (replied?.meantForBot === true && replied.wire.forum_topic_created === undefined) return true;
+  if (replied?.meantForBot === true) return true;
   const text = message.text ?? message.caption ?? '';
   const handle = `@${platform.bot.user.username.toLowerCase()}`;
   return (message.entities ?? message.caption_entities ?? []).some((entity) => {
