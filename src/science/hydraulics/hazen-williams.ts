@@ -15,7 +15,7 @@ export const SMOOTH_PLASTIC_HAZEN_WILLIAMS = 150;
  *
  * Source: Hazen and Williams 1905; SI form as in textbooks of hydraulics.
  * @example hazenWilliamsLossM({ flowLPerH: litrePerHour(2271.25), lengthM: 30.48,
- *   diameterMm: 26.64 }) // 1.68 m, which is 2.38 psi on 100 ft
+ *   diameterMm: 26.64 }) // 1.67 m, which is 2.38 psi on 100 ft
  */
 export function hazenWilliamsLossM(pipe: {
   readonly flowLPerH: LitrePerHour;

@@ -10,7 +10,7 @@ import { airTemperatureCelsius, elevationMetres } from './ranges.ts';
  *
  * Source: FAO-56 eq 35.
  * @example solarRadiationFromSunshineMjPerM2Day({ sunshineHours: 7.1, daylightHours: 10.9,
- *   extraterrestrialMjPerM2Day: megajoulePerM2Day(25.1) }) // 14.5, FAO-56 Example 10
+ *   extraterrestrialMjPerM2Day: megajoulePerM2Day(25.1) }) // 14.45, FAO-56 Example 10
  */
 export function solarRadiationFromSunshineMjPerM2Day(day: {
   readonly sunshineHours: number;

@@ -54,6 +54,15 @@ describe('linear compensation of conductivity', () => {
     },
   );
 
+  it('knows α of 1.89 to 1.91 %/K of the 12.88 mS/cm standard at 15, 20 and 30 °C, instrument manual', () => {
+    for (const temperature of [15, 20, 30]) {
+      const there = valueOf(standardConductivityUsPerCm('12880', celsius(temperature)));
+      const percent = ((there / 12_880 - 1) / (temperature - 25)) * 100;
+      expect(percent).toBeGreaterThan(1.85);
+      expect(percent).toBeLessThan(1.95);
+    }
+  });
+
   it('at 15 °C divides by 1.250 with 2 %, where nLF says 1.256 and KCl 1.234', () => {
     const chloride = POTASSIUM_CHLORIDE_CRC;
     const thin = (temperature: number) => {

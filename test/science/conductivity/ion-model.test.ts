@@ -8,6 +8,7 @@ import {
   ionicStrengthMolPerL,
 } from '../../../src/science/conductivity/ionic-strength.ts';
 import { recipeConductivityMsPerCm } from '../../../src/science/conductivity/recipe-conductivity.ts';
+import { rainPh } from '../../../src/science/ph/rain-ph.ts';
 import { HOAGLAND_1, HOAGLAND_2, STEINER } from '../../../src/science/solutions/recipes.ts';
 import { type MillimolePerL, millimolePerL } from '../../../src/science/units/concentration.ts';
 import { celsius } from '../../../src/science/units/temperature.ts';
@@ -114,6 +115,16 @@ describe('conductivity of pure salts by the ion model', () => {
       expect(ratio).toBeLessThan(1 + tolerance);
     },
   );
+
+  it('of clean rain is near the 1.10 µS/cm of water in balance with air, CRC Handbook p. 5-73', () => {
+    const ph = valueOf(rainPh({ carbonDioxidePpm: 420, waterCelsius: celsius(25) }));
+    const hydrogen = 1000 * 10 ** -ph;
+    const rain = recipeConductivityMsPerCm(
+      { H: mmol(hydrogen), HCO3: mmol(hydrogen) },
+      celsius(25),
+    );
+    expect(Math.abs((valueOf(rain) * 1000) / 1.1 - 1)).toBeLessThan(0.12);
+  });
 
   it('of magnesium sulfate is half as much again as the CRC table, hence the limit on strength', () => {
     const amount = mmolFromPercent(0.5, 120.37);

@@ -233,6 +233,8 @@ describe('Penman-Monteith reference evapotranspiration', () => {
     expect(uccle.longwave).toBeCloseTo(3.711241, 2);
     expect(uccle.net).toBeCloseTo(13.28266, 2);
     expect(valueOf(saturationSlopeKpaPerCelsius(celsius(16.9)))).toBeCloseTo(0.1221127, 5);
+    const gamma = psychrometricConstantKpaPerCelsius(valueOf(atmosphericPressureKpa(100)));
+    expect(valueOf(gamma)).toBeCloseTo(0.06655628, 4);
     // FAO-56 prints 22.07, 17.0 and 3.9.
     expect(uccle.solar).toBeCloseTo(22.07, 2);
     expect(uccle.shortwave).toBeCloseTo(17, 1);
