@@ -1,0 +1,55 @@
+import type { Answer } from '../../assistant/replies/answer.ts';
+import type { Speaker } from '../spoken/speaker.ts';
+import { dueAnswer, whenNextAnswer, whyAnswer } from './due-answer.ts';
+import { helpAnswer, unknownAnswer } from './help-answer.ts';
+import { isItRightAnswer, lastReadingAnswer, whoAnswer } from './log-answer.ts';
+import { howLongAnswer, showAnswer, useAnswer } from './water-answer.ts';
+
+/** The answer to a member's question. */
+export function answerText(answer: Answer, s: Speaker): string {
+  switch (answer.kind) {
+    case 'due':
+      return dueAnswer(answer, s);
+    case 'why':
+      return whyAnswer(answer, s);
+    case 'when-next':
+      return whenNextAnswer(answer, s);
+    case 'how-long':
+      return howLongAnswer(answer, s);
+    case 'last-reading':
+      return lastReadingAnswer(answer, s);
+    case 'use':
+      return useAnswer(answer, s);
+    case 'is-it-right':
+      return isItRightAnswer(answer, s);
+    case 'who':
+      return whoAnswer(answer, s);
+    case 'show':
+      return showAnswer(answer, s);
+    case 'nothing-to-take-back':
+      return 'There is nothing to take back.';
+    case 'nothing-open':
+      return 'That was done already. Nothing is open.';
+    case 'too-late':
+      return 'That is no longer open, so nothing was changed.';
+    case 'left-out':
+      return 'All right, nothing was logged.';
+    case 'thanks':
+      return "You're welcome.";
+    case 'cannot-tell':
+      return cannotTell(answer.because);
+    case 'help':
+      return helpAnswer(s);
+    case 'unknown':
+      return unknownAnswer(s);
+  }
+}
+
+function cannotTell(because: Extract<Answer, { kind: 'cannot-tell' }>['because']): string {
+  switch (because) {
+    case 'not-built':
+      return 'I cannot work that out yet.';
+    case 'nothing-logged':
+      return 'Nothing has been logged for that yet.';
+  }
+}

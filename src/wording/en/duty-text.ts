@@ -1,0 +1,111 @@
+import type { Duty } from '../../greenhouse/duty.ts';
+import type { DutyLine } from '../../planning/duty-line.ts';
+import { clipped, mostQuoted } from '../spoken/clipped.ts';
+import { containersFor, halfText } from '../spoken/containers-for.ts';
+import { depth } from '../spoken/depth.ts';
+import { fillingTo } from '../spoken/filling-to.ts';
+import { measureOf } from '../spoken/measure-of-quantity.ts';
+import type { Speaker } from '../spoken/speaker.ts';
+import { carriedVolume, roughVolume } from '../spoken/volume.ts';
+import { containerPlural, productName, quantityNames } from './names.ts';
+
+/**
+ * What is to be done, without the reason. Several lines: the same check of several systems.
+ * `Top up North bench with about 43 L (4½ cans), to the brim`.
+ */
+export function dutyText(group: readonly DutyLine[], s: Speaker): string {
+  const [line] = group;
+  if (!line) return '';
+  const { duty, reason } = line;
+  const where = s.and(group.map((each) => placeName(each.duty, s)));
+  switch (duty.kind) {
+    case 'top-up':
+      return `Top up ${where}${topUpAmount(line, s)}`;
+    case 'check': {
+      const quantities = reason.kind === 'not-measured' ? reason.quantities : [];
+      const what = quantities.map((quantity) => quantityNames[quantity]);
+      return what.length > 0 ? `Check ${s.and(what)} of ${where}` : `Check ${where}`;
+    }
+    case 'dose': {
+      const amount =
+        duty.mL === undefined ? '' : `${s.amount(measureOf('dose', duty.mL, s.units))} `;
+      return `Add ${amount}${productName(duty.product ?? 'nutrients')} to ${where}`;
+    }
+    case 'reservoir-change': {
+      const amount =
+        duty.litres === undefined
+          ? ''
+          : `, about ${s.amount(carriedVolume(duty.litres, s.units.volume))}`;
+      return `Change the solution of ${where}${amount}`;
+    }
+    case 'calibration':
+      return `Calibrate the ${duty.probe ?? 'probe'}`;
+    case 'aeration':
+      return duty.minutesPerHour === undefined
+        ? `Set the aeration of ${where}`
+        : `Set the aeration of ${where} to ${s.amount(measureOf('aeration', duty.minutesPerHour, s.units))}`;
+    case 'clean':
+      return `Clean ${where}`;
+    case 'chore':
+      return `${choreName(duty, s)}${duty.system === null ? '' : ` (${where})`}`;
+  }
+}
+
+/** The duty by name only, for a list of what comes later: `top up North bench`. */
+export function dutyName({ duty }: DutyLine, s: Speaker): string {
+  const where = placeName(duty, s);
+  switch (duty.kind) {
+    case 'top-up':
+      return `Top up ${where}`;
+    case 'check':
+      return `Check ${where}`;
+    case 'dose':
+      return `Add ${productName(duty.product ?? 'nutrients')} to ${where}`;
+    case 'reservoir-change':
+      return `Change the solution of ${where}`;
+    case 'calibration':
+      return `Calibrate the ${duty.probe ?? 'probe'}`;
+    case 'aeration':
+      return `Set the aeration of ${where}`;
+    case 'clean':
+      return `Clean ${where}`;
+    case 'chore':
+      return `${choreName(duty, s)}${duty.system === null ? '' : ` (${where})`}`;
+  }
+}
+
+function placeName(duty: Duty, s: Speaker): string {
+  return duty.system === null ? 'the greenhouse' : s.system(duty.system).name;
+}
+
+function choreName(duty: Duty, s: Speaker): string {
+  return s.capital(clipped(duty.chore ?? 'a chore', mostQuoted));
+}
+
+function topUpAmount({ duty, reason }: DutyLine, s: Speaker): string {
+  const amount = duty.litres
+    ? ` with about ${s.amount(carriedVolume(duty.litres, s.units.volume))}`
+    : '';
+  if (duty.system === null || reason.kind !== 'water') return amount;
+  const system = s.system(duty.system);
+  const isHeldBack = system.method === 'non-circulating';
+  const count =
+    duty.litres &&
+    containersFor(duty.litres, s.greenhouse.containers, isHeldBack ? 'down' : 'nearest');
+  const counted = count
+    ? ` (${halfText(count.count)} ${containerPlural(count.container.name, count.count)})`
+    : '';
+  return `${amount}${counted}${fillText(fillingTo(system, reason.fillToL), s)}`;
+}
+
+function fillText(filling: ReturnType<typeof fillingTo>, s: Speaker): string {
+  const unit = s.units.volume;
+  switch (filling.kind) {
+    case 'brim':
+      return ', to the brim';
+    case 'just-under-brim':
+      return ', to just under the brim';
+    case 'level':
+      return `, to ${s.amount(roughVolume(filling.litres, unit))} at most, ${s.amount(depth(filling.belowBrimCm, unit))} below the brim`;
+  }
+}

@@ -1,0 +1,119 @@
+import type { Quantity } from '../../greenhouse/quantity.ts';
+import type { Doubt } from '../../understanding/doubt.ts';
+import type { DoubtReason } from '../../understanding/statement.ts';
+import { clipped, mostQuoted } from '../spoken/clipped.ts';
+import { doubtedDrafts } from '../spoken/doubted.ts';
+import { measureOf } from '../spoken/measure-of-quantity.ts';
+import type { Speaker } from '../spoken/speaker.ts';
+import { choiceText } from './button.ts';
+import { entryText } from './entry-text.ts';
+import { missingAmountText } from './missing-amount.ts';
+import { quantityNames, volumeNames } from './names.ts';
+import { forSystem, inSystem } from './place-text.ts';
+import { rangeText, valueText } from './value-text.ts';
+
+type Because<Kind extends DoubtReason['kind']> = Extract<DoubtReason, { kind: Kind }>;
+
+/** Says what was found and asks for the one thing that is missing. */
+export function questionText(doubt: Doubt, s: Speaker): string {
+  const { reason } = doubt;
+  switch (reason.kind) {
+    case 'which-system':
+      return whichSystem(reason, doubt, s);
+    case 'which-quantity':
+      return whichQuantity(reason, doubt, s);
+    case 'in-it-or-added': {
+      const amount = s.amount(measureOf('top-up', reason.litres, s.units));
+      return `${amount}${inSystem(doubt, s)}: is that what is in it now, or what you added?`;
+    }
+    case 'which-unit': {
+      const found = `${s.capital(quantityNames[reason.quantity])} ${clipped(reason.value, mostQuoted)}`;
+      return `${found}${forSystem(doubt, s)}: in ${s.or(possibleUnits(reason.quantity, s))}?`;
+    }
+    case 'out-of-range':
+      return outOfRange(reason, doubt, s);
+    case 'conflict': {
+      const values = reason.values.map((value) => valueText(reason.quantity, value, s));
+      return `${s.capital(s.and(values))}${forSystem(doubt, s)}: which one is right?`;
+    }
+    case 'missing-amount':
+      return missingAmountText(reason, doubt, s);
+    case 'litres-to-brim':
+      return `How many ${volumeNames[s.units.volume]} did it take to the brim${forSystem(doubt, s)}?`;
+    case 'shared-amount':
+      return `${clipped(reason.amount, mostQuoted)}: for each of them, or in all?`;
+    case 'which-time':
+      return `I can't place “${clipped(reason.written, mostQuoted)}”. When was that?`;
+    case 'since-when':
+      return sinceWhen(reason);
+    case 'is-it-a-reading':
+      return isItAReading(doubt, s);
+    case 'shorthand-does-not-fit':
+      return 'These numbers do not fit the order pH, EC, water temperature. Which is which? For example “pH 5.9, EC 1.7, water 21”.';
+    case 'which-duties':
+      return `Which work is done? For example “did ${s.greenhouse.systems[0]?.name ?? 'the bench'}”.`;
+    case 'unclear':
+      return 'I did not understand that. Shall I keep it as a note?';
+  }
+}
+
+function whichSystem(reason: Because<'which-system'>, doubt: Doubt, s: Speaker): string {
+  // As yet it belongs to no system, whatever the first choice would make of it.
+  const found = doubtedDrafts(doubt).map((draft) => entryText({ ...draft, system: null }, s));
+  const written = reason.written === undefined ? null : clipped(reason.written, mostQuoted);
+  const asked = written === null ? 'for which system?' : `which system is “${written}”?`;
+  if (found.length > 0) return `${s.capital(found.join(', '))}: ${asked}`;
+  if (reason.quantity === null)
+    return written === null ? 'Which system do you mean?' : s.capital(asked);
+  return `${s.capital(quantityNames[reason.quantity])}: ${asked}`;
+}
+
+function whichQuantity(reason: Because<'which-quantity'>, doubt: Doubt, s: Speaker): string {
+  const value = clipped(reason.value, mostQuoted);
+  const choices = doubt.choices.flatMap(({ label }) =>
+    label.kind === 'quantity' ? [quantityNames[label.quantity]] : [],
+  );
+  if (choices.length > 1)
+    return `${s.capital(value)}${forSystem(doubt, s)}: is that the ${s.or(choices)}?`;
+  return `What is ${value}${forSystem(doubt, s)}? Please say it with a word, for example “pH 5.8”.`;
+}
+
+function outOfRange(reason: Because<'out-of-range'>, doubt: Doubt, s: Speaker): string {
+  const { quantity, value, lowest, highest } = reason;
+  const found = `${s.capital(valueText(quantity, value, s))}${forSystem(doubt, s)}`;
+  const possible = rangeText(quantity, lowest, highest, s);
+  const likely = doubt.choices.flatMap(({ label }) =>
+    label.kind === 'value' ? [choiceText(label, s)] : [],
+  );
+  const asked = likely.length > 0 ? `Did you mean ${s.or(likely)}?` : 'What is the right value?';
+  return `${found} is outside what is possible (${possible}). ${asked}`;
+}
+
+function isItAReading(doubt: Doubt, s: Speaker): string {
+  const found = doubtedDrafts(doubt).map((draft) => entryText(draft, s));
+  if (found.length === 0) return 'Should I log that, or was it a question?';
+  return `Should I log ${found.join(', ')}${forSystem(doubt, s)}, or was that a question?`;
+}
+
+function sinceWhen({ of, written }: Because<'since-when'>): string {
+  const failed = { power: 'power', pump: 'pump', 'air-pump': 'air pump' }[of];
+  return `Since when is the ${failed} out? “${clipped(written, mostQuoted)}” is still to come today, so I logged it from now.`;
+}
+
+function possibleUnits(quantity: Quantity, s: Speaker): readonly string[] {
+  switch (quantity) {
+    case 'ec':
+      return ['mS/cm', 'µS/cm', 'ppm'];
+    case 'water-temperature':
+    case 'air-temperature':
+      return ['°C', '°F'];
+    case 'level':
+      return [volumeNames[s.units.volume], '%', s.units.volume === 'gal' ? 'inches' : 'cm'];
+    case 'harvest':
+      return ['g', 'kg'];
+    case 'dose':
+      return ['mL', 'L'];
+    default:
+      return [volumeNames[s.units.volume], 'mL'];
+  }
+}

@@ -1,0 +1,34 @@
+import type { EntryDraft } from '../../greenhouse/entry.ts';
+import type { Quantity } from '../../greenhouse/quantity.ts';
+import { depth } from '../spoken/depth.ts';
+import { measure } from '../spoken/measure.ts';
+import { measureOf } from '../spoken/measure-of-quantity.ts';
+import type { Speaker } from '../spoken/speaker.ts';
+
+/** `pH 5.8`, `EC 1.7 mS/cm`, `12 L`: a value that says what it is where its unit does not. */
+export function valueText(quantity: Quantity, value: number, s: Speaker): string {
+  const amount = s.amount(measureOf(quantity, value, s.units));
+  if (quantity === 'ph') return `pH ${amount}`;
+  return quantity === 'ec' ? `EC ${amount}` : amount;
+}
+
+/** `5.5 to 6.2`, with the unit. */
+export function rangeText(quantity: Quantity, lowest: number, highest: number, s: Speaker): string {
+  const [from, to] = s.range(
+    measureOf(quantity, lowest, s.units),
+    measureOf(quantity, highest, s.units),
+  );
+  return `${from} to ${to}`;
+}
+
+/** How a level was said: `52 cm deep`, `5 cm below the brim`, `50% full`. */
+export function saidLevelText(said: NonNullable<EntryDraft['saidAs']>, s: Speaker): string {
+  switch (said.kind) {
+    case 'depth':
+      return `${s.amount(depth(said.cm, s.units.volume))} deep`;
+    case 'below-brim':
+      return `${s.amount(depth(said.cm, s.units.volume))} below the brim`;
+    case 'share':
+      return `${s.amount(measure(100 * said.share, '%', 0, 0))} full`;
+  }
+}

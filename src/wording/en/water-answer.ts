@@ -1,0 +1,62 @@
+import type { Lasting, Portrait } from '../../assistant/replies/answer.ts';
+import type { AnswerOf } from '../spoken/answer-of.ts';
+import type { Speaker } from '../spoken/speaker.ts';
+import { roughVolume, useRate, volume } from '../spoken/volume.ts';
+import { dayText, onDay } from './day-text.ts';
+import { dutyName } from './duty-text.ts';
+import { entryText } from './entry-text.ts';
+
+export function howLongAnswer({ systems }: AnswerOf<'how-long'>, s: Speaker): string {
+  return systems
+    .map((lasting) => `${waterText(lasting, s)}, ${lowMarkText(lasting, s)}.`)
+    .join('\n');
+}
+
+export function useAnswer({ from, to, systems }: AnswerOf<'use'>, s: Speaker): string {
+  const unit = s.units.volume;
+  const when = from === to ? onDay(from, s) : `from ${dayText(from, s)} to ${dayText(to, s)}`;
+  return systems
+    .map(({ system, toppedUpL, usePerDayL }) => {
+      const added = s.amount(volume(toppedUpL, unit));
+      const use = s.amount(useRate(usePerDayL, unit));
+      return `${s.system(system).name}: topped up ${added} ${when}; it drinks about ${use} a day.`;
+    })
+    .join('\n');
+}
+
+/** One system in three lines; several in one line each. */
+export function showAnswer({ systems }: AnswerOf<'show'>, s: Speaker): string {
+  const [only, second] = systems;
+  if (only && !second) return portrait(only, s).join('\n');
+  return systems.map((each) => portrait(each, s).slice(0, 2).join(' ')).join('\n');
+}
+
+function portrait({ lasting, readings, duties }: Portrait, s: Speaker): readonly string[] {
+  const told = readings
+    .filter(({ quantity }) => quantity !== 'level')
+    .map((entry) => `${entryText(entry, s)} (${dayText(s.dateOf(entry.atMs), s)})`);
+  const next = duties.map((line) => `${dutyName(line, s)} ${onDay(line.duty.dueOn, s)}`);
+  return [
+    `${waterText(lasting, s)}, ${lowMarkText(lasting, s)}.`,
+    told.length > 0 ? `${s.capital(told.join(', '))}.` : 'No readings yet.',
+    ...(next.length > 0 ? [`Next: ${next.join('; ')}.`] : []),
+  ];
+}
+
+function waterText({ system, litres, usePerDayL }: Lasting, s: Speaker): string {
+  const unit = s.units.volume;
+  const left = s.amount(roughVolume(litres, unit));
+  return `${s.system(system).name}: about ${left} left, drinks about ${s.amount(useRate(usePerDayL, unit))} a day`;
+}
+
+function lowMarkText({ lowOnEarly, lowOnLikely, lowOnLate }: Lasting, s: Speaker): string {
+  if (lowOnLikely === null) {
+    const early = lowOnEarly === null ? '' : ` (at the earliest ${onDay(lowOnEarly, s)})`;
+    return `lasts more than two months${early}`;
+  }
+  const likely = `low mark most likely ${onDay(lowOnLikely, s)}`;
+  const [first, last] = [lowOnEarly ?? lowOnLikely, lowOnLate];
+  if (first === last) return likely;
+  const until = last === null ? 'later than two months' : onDay(last, s);
+  return `${likely} (at the earliest ${onDay(first, s)}, at the latest ${until})`;
+}

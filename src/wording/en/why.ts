@@ -1,0 +1,54 @@
+import type { DutyLine, Reason } from '../../planning/duty-line.ts';
+import type { Speaker } from '../spoken/speaker.ts';
+import { roughVolume, useRate, volume } from '../spoken/volume.ts';
+import { waterProspect } from '../spoken/water-prospect.ts';
+import { dayText, everyDays, onDay } from './day-text.ts';
+
+/** The numbers behind a duty, in one sentence. */
+export function whyText({ reason }: Pick<DutyLine, 'reason'>, s: Speaker): string {
+  switch (reason.kind) {
+    case 'water':
+      return waterText(reason, s);
+    case 'not-measured':
+      return reason.lastOn === null
+        ? 'Not measured yet.'
+        : `Last measured ${onDay(reason.lastOn, s)}.`;
+    case 'chore':
+      return reason.lastDoneOn === null
+        ? `To be done ${everyDays(reason.everyDays)}, and not done yet.`
+        : `To be done ${everyDays(reason.everyDays)}, last done ${onDay(reason.lastDoneOn, s)}.`;
+  }
+}
+
+type WaterReason = Extract<Reason, { kind: 'water' }>;
+
+function waterText(reason: WaterReason, s: Speaker): string {
+  const unit = s.units.volume;
+  const left = `About ${s.amount(roughVolume(reason.litresNow, unit))} left`;
+  const use = `it drinks about ${s.amount(useRate(reason.usePerDayL, unit))} a day`;
+  const low = `the low mark (${s.amount(volume(reason.lowL, unit))})`;
+  const prospect = waterProspect(reason, s.today);
+  switch (prospect.kind) {
+    case 'is-low':
+      return `${left}, which is no more than ${low}, and ${use}.`;
+    case 'low-today':
+      return `${left} and ${use}, so it could reach ${low} today.`;
+    case 'low-by':
+      return `${left} and ${use}, so it could reach ${low} by ${dayText(prospect.date, s)}.`;
+    case 'lasts':
+      return `${left} and ${use}, so ${low} is more than two months away.`;
+  }
+}
+
+/** The figures without the rounding, for who asks why exactly; null where there are none to add. */
+export function exactText({ reason }: Pick<DutyLine, 'reason'>, s: Speaker): string | null {
+  if (reason.kind !== 'water') return null;
+  const unit = s.units.volume;
+  const left = s.amount(volume(reason.litresNow, unit));
+  const giveOrTake = s.amount(volume(reason.litresSd, unit));
+  const use = s.amount(volume(reason.usePerDayL, unit));
+  const [early, likely] = [reason.lowOnEarly, reason.lowOnLikely].map((date) =>
+    date === null ? 'not within two months' : onDay(date, s),
+  );
+  return `Exactly: ${left} left, give or take ${giveOrTake}; ${use} a day; low mark at the earliest ${early}, most likely ${likely}.`;
+}

@@ -1,0 +1,33 @@
+import type { Container, Greenhouse } from '../../greenhouse/greenhouse.ts';
+
+/** A volume counted in the household's own cans or jugs, to the half. */
+export interface ContainerCount {
+  readonly container: Container;
+  /** 1, 1.5, 2 and so on. */
+  readonly count: number;
+}
+
+/** More than this nobody counts while carrying. */
+const mostCounted = 40;
+
+/**
+ * Counts a volume in the largest container that it fills at least once; null where there is none.
+ * Where more than asked for does harm, the count is rounded down.
+ */
+export function containersFor(
+  litres: number,
+  containers: Greenhouse['containers'],
+  rounding: 'nearest' | 'down',
+): ContainerCount | null {
+  const round = rounding === 'down' ? Math.floor : Math.round;
+  const [best] = containers
+    .map((container) => ({ container, count: round((2 * litres) / container.litres) / 2 }))
+    .filter(({ container, count }) => litres >= container.litres && count <= mostCounted)
+    .toSorted((one, other) => other.container.litres - one.container.litres);
+  return best ?? null;
+}
+
+/** `4½`, `12`. */
+export function halfText(count: number): string {
+  return `${Math.floor(count)}${Number.isInteger(count) ? '' : '½'}`;
+}

@@ -1,0 +1,109 @@
+import { DateTime } from 'luxon';
+import { type LocalDate, localDateOf, localTimeOf } from '../../greenhouse/local-time.ts';
+import type { System, SystemId } from '../../greenhouse/system.ts';
+import type { Reader } from '../wording.ts';
+import type { Measure, MeasureUnit } from './measure.ts';
+import { type Nearness, nearness } from './nearness.ts';
+import { numberText } from './number-text.ts';
+
+/** What stands after a number, its space included. */
+export type UnitWords = Readonly<Record<MeasureUnit, string>>;
+
+/** A reader, with the numbers, lists and dates of one language. */
+export class Speaker {
+  readonly greenhouse: Reader['greenhouse'];
+  readonly nowMs: number;
+  readonly today: LocalDate;
+  readonly locale: string;
+  readonly #unitWords: UnitWords;
+
+  constructor(reader: Reader, locale: string, unitWords: UnitWords) {
+    this.greenhouse = reader.greenhouse;
+    this.nowMs = reader.nowMs;
+    this.today = localDateOf(reader.nowMs, reader.greenhouse.timeZone);
+    this.locale = locale;
+    this.#unitWords = unitWords;
+  }
+
+  get units(): Reader['greenhouse']['units'] {
+    return this.greenhouse.units;
+  }
+
+  /** `12 L` */
+  amount(told: Measure): string {
+    return `${this.number(told)}${this.#unitWords[told.unit]}`;
+  }
+
+  /** `12` */
+  number(told: Measure): string {
+    return numberText(told, this.locale);
+  }
+
+  /** `5.5` and `6.2 mS/cm`: a range names its unit once. */
+  range(lowest: Measure, highest: Measure): readonly [string, string] {
+    return [this.number(lowest), this.amount(highest)];
+  }
+
+  and(parts: readonly string[]): string {
+    return new Intl.ListFormat(this.locale, { type: 'conjunction' }).format(parts);
+  }
+
+  or(parts: readonly string[]): string {
+    return new Intl.ListFormat(this.locale, { type: 'disjunction' }).format(parts);
+  }
+
+  system(id: SystemId): System {
+    const found = this.greenhouse.systems.find((system) => system.id === id);
+    if (!found) throw new Error(`no system ${id} in this greenhouse, expected one of its systems`);
+    return found;
+  }
+
+  member(handle: string): string {
+    return this.greenhouse.members.find((member) => member.handle === handle)?.name ?? handle;
+  }
+
+  dateOf(atMs: number): LocalDate {
+    return localDateOf(atMs, this.greenhouse.timeZone);
+  }
+
+  nearness(date: LocalDate): Nearness {
+    return nearness(date, this.today);
+  }
+
+  /** `18:05`, on the greenhouse's wall. */
+  clock(atMs: number): string {
+    const local = localTimeOf(atMs, this.greenhouse.timeZone).setLocale(this.locale);
+    // Intl parts 6:05 and PM by a space that some fonts lack.
+    return local.toLocaleString(DateTime.TIME_SIMPLE).replace(/\s/gu, ' ');
+  }
+
+  /** `Tuesday` */
+  weekday(date: LocalDate): string {
+    return this.#date(date, { weekday: 'long' });
+  }
+
+  /** `4 May` */
+  dayAndMonth(date: LocalDate): string {
+    return this.#date(date, { day: 'numeric', month: 'long' });
+  }
+
+  /** `4 May 2026` */
+  dayMonthYear(date: LocalDate): string {
+    return this.#date(date, { day: 'numeric', month: 'long', year: 'numeric' });
+  }
+
+  /** `Tuesday 4 May` */
+  fullDay(date: LocalDate): string {
+    return this.#date(date, { weekday: 'long', day: 'numeric', month: 'long' });
+  }
+
+  /** With a capital to begin a line. */
+  capital(text: string): string {
+    const [first = ''] = text;
+    return `${first.toLocaleUpperCase(this.locale)}${text.slice(first.length)}`;
+  }
+
+  #date(date: LocalDate, format: Intl.DateTimeFormatOptions): string {
+    return DateTime.fromISO(date, { zone: 'utc' }).setLocale(this.locale).toLocaleString(format);
+  }
+}
