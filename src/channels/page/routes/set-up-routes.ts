@@ -1,0 +1,51 @@
+import { type Context, Hono } from 'hono';
+import { parseGreenhouseText } from '../../../greenhouse/file/parse-greenhouse-text.ts';
+import { writeGreenhouseFile } from '../../../greenhouse/file/write-greenhouse-file.ts';
+import { phrasesOf } from '../phrases/phrases-of.ts';
+import { speakerOf } from '../speaker.ts';
+import { type ImportOutcome, setUpPage } from '../views/set-up-page.ts';
+import { greenhouseOf, type Rooms } from './visit.ts';
+
+/** The greenhouse file, out and in. */
+export function setUpRoutes(rooms: Rooms): Hono {
+  return new Hono()
+    .get('/greenhouse.json', async (c) => {
+      const file = writeGreenhouseFile(await greenhouseOf(rooms));
+      c.header('Content-Disposition', 'attachment; filename="greenhouse.json"');
+      return c.body(`${JSON.stringify(file, null, 2)}\n`, 200, {
+        'Content-Type': 'application/json; charset=utf-8',
+      });
+    })
+    .get('/set-up', (c) => showSetUp(c, rooms, null))
+    .post('/set-up', async (c) => showSetUp(c, rooms, await importFile(c, rooms)));
+}
+
+async function importFile(c: Context, rooms: Rooms): Promise<ImportOutcome> {
+  const { language, role } = speakerOf(c, await greenhouseOf(rooms));
+  const phrases = phrasesOf[language];
+  if (role !== 'grower') return { kind: 'refused', because: phrases.growersOnly };
+  const { file, text: pasted } = await c.req.parseBody();
+  const text = file instanceof File && file.size > 0 ? await file.text() : pasted;
+  if (typeof text !== 'string' || text.trim() === '') {
+    return { kind: 'refused', because: phrases.nothingChosen };
+  }
+  const read = parseGreenhouseText(text);
+  if (!read.ok) return { kind: 'faults', faults: read.faults, text };
+  const faults = await rooms.options.replaceGreenhouse(read.greenhouse);
+  if (faults.length > 0) return { kind: 'faults', faults, text };
+  rooms.watchers.wakeAll();
+  return { kind: 'replaced', notices: read.notices };
+}
+
+async function showSetUp(
+  c: Context,
+  rooms: Rooms,
+  outcome: ImportOutcome | null,
+): Promise<Response> {
+  const greenhouse = await greenhouseOf(rooms);
+  const { language } = speakerOf(c, greenhouse);
+  const phrases = phrasesOf[language];
+  const page = { greenhouse, phrases, language, assets: rooms.assets, outcome };
+  const isTaken = outcome === null || outcome.kind === 'replaced';
+  return c.html(setUpPage(page), isTaken ? 200 : 422);
+}
