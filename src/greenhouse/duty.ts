@@ -11,6 +11,17 @@ export type DutyKind =
   | 'clean'
   | 'chore';
 
+/** What a top-up is mixed to: the water alone, half of the system's strength, or all of it. */
+export type MixStrength = 'plain' | 'half' | 'full';
+
+/** An amount of one product, mL. */
+export interface ProductAmount {
+  readonly product: string;
+  readonly mL: number;
+}
+
+export type CleanPart = 'air-stones' | 'pump-filter';
+
 /** Something that needs doing. Folded from the logbook, never stored as a fact of its own. */
 export interface Duty {
   readonly kind: DutyKind;
@@ -24,6 +35,12 @@ export interface Duty {
   readonly litres?: number;
   readonly mL?: number;
   readonly product?: string;
+  /** top-up: how strong, and what to mix into the litres asked. */
+  readonly strength?: MixStrength;
+  /** top-up, reservoir-change: mL of each concentrate for the litres asked. */
+  readonly concentrates?: readonly ProductAmount[];
+  /** clean: what. */
+  readonly parts?: readonly CleanPart[];
   readonly minutesPerHour?: number;
   readonly probe?: string;
   /** chore: its name. */

@@ -52,6 +52,10 @@ export interface Probe {
 export interface StockItem {
   readonly product: string;
   readonly mL: number;
+  /** A pH product, from its label: acid or alkali in it, meq/mL (the same as mol/L of a strong one). */
+  readonly meqPerMl?: number;
+  /** A concentrate, from its label: mS/cm that 1 mL/L of it and of its partner together add. */
+  readonly riseMsPerCmByMlPerL?: number;
 }
 
 export interface Chore {

@@ -9,4 +9,11 @@ export interface Member {
   readonly name: string;
   readonly role: Role;
   readonly language: Language;
+  /** Was shown how to handle strong acid and alkali; absent: growers yes, helpers no. */
+  readonly handlesAcids?: boolean;
+}
+
+/** Nobody is sent to strong acid or alkali who was not shown how. */
+export function mayHandleAcids(member: Pick<Member, 'role' | 'handlesAcids'>): boolean {
+  return member.handlesAcids ?? member.role === 'grower';
 }

@@ -1,6 +1,9 @@
 import type { Duty } from '../greenhouse/duty.ts';
 import type { LocalDate } from '../greenhouse/local-time.ts';
 import type { Quantity } from '../greenhouse/quantity.ts';
+import type { AdviceReason, MixReason } from './advice-reason.ts';
+import type { Cautions } from './caution.ts';
+import type { WorkStep } from './work-step.ts';
 
 /** A duty and the numbers behind it. */
 export interface DutyLine {
@@ -8,9 +11,13 @@ export interface DutyLine {
   /** From this date on it is worth doing on a trip that is made anyway; null: never early. */
   readonly ridesFrom: LocalDate | null;
   readonly reason: Reason;
+  /** How it is done, where that has an order. */
+  readonly steps?: readonly WorkStep[];
+  readonly cautions?: Cautions;
 }
 
 export type Reason =
+  | AdviceReason
   | {
       readonly kind: 'water';
       readonly litresNow: number;
@@ -21,6 +28,8 @@ export type Reason =
       readonly lowOnLikely: LocalDate | null;
       /** Where it should be filled to. */
       readonly fillToL: number;
+      /** Why the top-up is to be as strong as it is; absent where no strength is known. */
+      readonly mix?: MixReason;
     }
   | {
       readonly kind: 'not-measured';

@@ -4,6 +4,7 @@
  */
 import type { DutyKind } from '../greenhouse/duty.ts';
 import type { EntryDraft, Supply } from '../greenhouse/entry.ts';
+import type { ConductivityUnit } from '../greenhouse/greenhouse.ts';
 import type { LocalDate } from '../greenhouse/local-time.ts';
 import type { Quantity } from '../greenhouse/quantity.ts';
 import type { SystemId } from '../greenhouse/system.ts';
@@ -123,6 +124,23 @@ export type Ask =
       readonly value: number | null;
     }
   | { readonly kind: 'how-much'; readonly system: SystemId | null; readonly product: string | null }
+  /** `how much A and B for 120 litres at 1.6`; ecMsPerCm null: the system's own strength. */
+  | {
+      readonly kind: 'mix';
+      readonly system: SystemId | null;
+      readonly litres: number;
+      readonly ecMsPerCm: number | null;
+    }
+  /** `what is 900 ppm in EC`: a conductivity on one scale, to be told on the others. */
+  | { readonly kind: 'convert'; readonly value: number; readonly unit: ConductivityUnit }
+  /** `how long will the bench take to fill with a 3000 pump`. */
+  | {
+      readonly kind: 'fill-with-pump';
+      readonly system: SystemId | null;
+      readonly ratedLPerH: number;
+    }
+  /** `how long can the buckets go without power`. */
+  | { readonly kind: 'without-supply'; readonly system: SystemId | null; readonly of: Supply }
   | { readonly kind: 'who'; readonly system: SystemId | null; readonly quantity: Quantity | null }
   | { readonly kind: 'show'; readonly system: SystemId | null }
   | { readonly kind: 'how-is-it-going'; readonly system: SystemId | null }

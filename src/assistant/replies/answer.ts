@@ -3,6 +3,7 @@ import type { LocalDate } from '../../greenhouse/local-time.ts';
 import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { DutyLine } from '../../planning/duty-line.ts';
+import type { AdviceAnswer } from './advice.ts';
 
 /** How long a system's water lasts, in local dates; null: not within 60 days. */
 export interface Lasting {
@@ -15,6 +16,7 @@ export interface Lasting {
 }
 
 export type Answer =
+  | AdviceAnswer
   | {
       readonly kind: 'due';
       readonly system: SystemId | null;
@@ -22,6 +24,8 @@ export type Answer =
       readonly duties: readonly DutyLine[];
       /** The next ones, where nothing is due today. */
       readonly next: readonly DutyLine[];
+      /** Work with strong acid or alkali that the member was not shown. */
+      readonly leftToGrower?: readonly DutyLine[];
     }
   | { readonly kind: 'why'; readonly duties: readonly DutyLine[]; readonly exactly: boolean }
   | { readonly kind: 'when-next'; readonly duties: readonly DutyLine[] }

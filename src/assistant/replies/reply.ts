@@ -4,6 +4,7 @@ import type { SystemId } from '../../greenhouse/system.ts';
 import type { DutyLine } from '../../planning/duty-line.ts';
 import type { Doubt } from '../../understanding/doubt.ts';
 import type { Assumption } from '../../understanding/statement.ts';
+import type { AdviceAlert, AdviceRemark } from './advice.ts';
 import type { Answer } from './answer.ts';
 
 /** What the bot says, as data; `wording/` turns it into sentences for the reader. */
@@ -42,6 +43,7 @@ export interface Round {
 
 /** What a receipt adds: what the reading means, and what is next. */
 export type Remark =
+  | AdviceRemark
   | {
       readonly kind: 'outside-range';
       readonly entry: Entry;
@@ -53,7 +55,7 @@ export type Remark =
   | { readonly kind: 'already-known' }
   | { readonly kind: 'lasts-until'; readonly system: SystemId; readonly date: LocalDate };
 
-export type Alert = { readonly kind: 'messages-may-be-lost'; readonly hours: number };
+export type Alert = AdviceAlert | { readonly kind: 'messages-may-be-lost'; readonly hours: number };
 
 export type Refusal =
   | { readonly kind: 'not-yours'; readonly entries: readonly Entry[] }

@@ -84,6 +84,9 @@ const memberSchema = objectOf(
     name: name('what the member is called'),
     role: oneOf(['grower', 'helper'], 'a role'),
     language: oneOf(languages as readonly ['en', 'de'], 'a language').default('en'),
+    handlesAcids: z
+      .boolean({ error: 'true or false: shown how to handle acid and alkali' })
+      .exactOptional(),
   },
   'an object with handle, name and role',
 );
@@ -104,6 +107,11 @@ const stockSchema = objectOf(
   {
     product: name('the name of the product'),
     mL: numberFrom(0, 10_000_000, 'mL in the bottles'),
+    meqPerMl: positiveUpTo(40, 'acid or alkali in it, meq/mL').exactOptional(),
+    riseMsPerCmByMlPerL: positiveUpTo(
+      5,
+      'mS/cm that 1 mL/L of both concentrates adds',
+    ).exactOptional(),
   },
   'an object with product and mL',
 );
