@@ -1,3 +1,5 @@
+import type { Fault } from '../greenhouse/file/fault.ts';
+import type { Greenhouse } from '../greenhouse/greenhouse.ts';
 import type { WeatherDay } from '../greenhouse/weather.ts';
 import { withEntries } from '../logbook/logbook.ts';
 import type {
@@ -19,6 +21,7 @@ import {
 import { hear, type Received } from './use-cases/hear.ts';
 import { morningRound, nextMorning } from './use-cases/morning-round.ts';
 import { readSensor, type SensorOutcome, type SensorReading } from './use-cases/read-sensor.ts';
+import { replacedSetUp } from './use-cases/replace-set-up.ts';
 import { writesOf } from './writes.ts';
 
 export interface DeskOptions {
@@ -124,6 +127,25 @@ export class Desk {
     });
     if (!outcome) throw new Error('a sensor reading has no inbox row, so it cannot be handled yet');
     return outcome;
+  }
+
+  /** Puts the set-up of a greenhouse file in the place of the present one, or tells what forbids it. */
+  async replaceSetUp(
+    greenhouse: GreenhouseId,
+    file: Greenhouse,
+    nowMs: number,
+  ): Promise<readonly Fault[]> {
+    const faults = await this.#transact<readonly Fault[]>(greenhouse, null, nowMs, (standing) => {
+      const replaced = replacedSetUp(standing, file);
+      if (!replaced.ok) return Promise.resolve({ standing, writes: {}, result: replaced.faults });
+      const changes = { ...noChanges, greenhouse: replaced.greenhouse };
+      return Promise.resolve({
+        standing: withChanges(standing, changes, standing.revision, nowMs),
+        writes: { greenhouse: replaced.greenhouse },
+        result: [],
+      });
+    });
+    return faults ?? [];
   }
 
   /** The greenhouse as last handled; read from the database where it was not handled here yet. */

@@ -9,6 +9,8 @@ export interface Config {
   readonly greenhouseFile: string | null;
   readonly host: string;
   readonly port: number;
+  /** Public names under which the page may be asked for, besides addresses and names at home. */
+  readonly hostNames: readonly string[];
   readonly logLevel: 'debug' | 'info' | 'warn' | 'error' | 'silent';
 }
 
@@ -32,6 +34,7 @@ const shape = z.object({
     .min(0, 'a port from 0 to 65535')
     .max(65_535, 'a port from 0 to 65535')
     .default(4180),
+  PAGE_HOST_NAMES: z.string().default(''),
   LOG_LEVEL: z.enum(logLevels, `one of ${logLevels.join(', ')}`).default('info'),
 });
 
@@ -69,6 +72,9 @@ export function readConfig(
       greenhouseFile: data.BRIMKEEPER_GREENHOUSE ?? null,
       host: data.HOST,
       port: data.PORT,
+      hostNames: data.PAGE_HOST_NAMES.split(',')
+        .map((name) => name.trim())
+        .filter((name) => name !== ''),
       logLevel: data.LOG_LEVEL,
     },
   };

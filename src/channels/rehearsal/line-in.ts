@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { foundText, pathText, valueAt } from '../../greenhouse/file/fault.ts';
 import { isLocalDate, type LocalDate } from '../../greenhouse/local-time.ts';
 
 /** One line of a rehearsal's input, read at the border. */
@@ -107,10 +108,10 @@ export function readLine(raw: string): ReadLine {
   try {
     json = JSON.parse(raw);
   } catch {
-    return { ok: false, error: `the line: found ${glimpse(raw)}, expected one JSON object` };
+    return { ok: false, error: `the line: found ${foundText(raw)}, expected one JSON object` };
   }
   if (typeof json !== 'object' || json === null || Array.isArray(json)) {
-    return { ok: false, error: `the line: found ${glimpse(json)}, expected one JSON object` };
+    return { ok: false, error: `the line: found ${foundText(json)}, expected one JSON object` };
   }
   return readObject(json);
 }
@@ -169,8 +170,8 @@ function parsed<T extends z.ZodType>(
   const result = shape.safeParse(json);
   if (result.success) return { ok: true, line: toLine(result.data) };
   const faults = result.error.issues.map(({ path, message }) => {
-    const place = path.map(String).join('.') || 'the line';
-    return `${place}: found ${glimpse(valueAt(json, path))}, expected ${message}`;
+    const place = path.length > 0 ? pathText(path) : 'the line';
+    return `${place}: found ${foundText(valueAt(json, path))}, expected ${message}`;
   });
   return { ok: false, error: faults.join('; ') };
 }
@@ -182,20 +183,4 @@ function weatherIn({ rhMean, windMs, solarMjM2, ...day }: z.infer<typeof weather
     ...(windMs === undefined ? {} : { windMs }),
     ...(solarMjM2 === undefined ? {} : { solarMjM2 }),
   };
-}
-
-function valueAt(json: unknown, path: readonly PropertyKey[]): unknown {
-  return path.reduce<unknown>(
-    (value, key) =>
-      typeof value === 'object' && value !== null ? Reflect.get(value, key) : undefined,
-    json,
-  );
-}
-
-const glimpseLength = 60;
-
-function glimpse(value: unknown): string {
-  if (value === undefined) return 'nothing';
-  const shown = typeof value === 'string' ? `"${value}"` : JSON.stringify(value);
-  return shown.length > glimpseLength ? `${shown.slice(0, glimpseLength)}…` : shown;
 }
