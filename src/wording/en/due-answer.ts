@@ -11,7 +11,7 @@ export function dueAnswer({ system, duties, next }: AnswerOf<'due'>, s: Speaker)
   const where = system === null ? '' : ` for ${s.system(system).name}`;
   if (duties.length > 0) return [`To do today${where}:`, ...dutyList(duties, s)].join('\n');
   const [first] = next;
-  const then = first ? ` Next: ${dutyName(first, s)}, ${onDay(first.duty.dueOn, s)}.` : '';
+  const then = first ? ` Next: ${dutyName(first, s)} ${onDay(first.duty.dueOn, s)}.` : '';
   return `Nothing to do today${where}.${then}`;
 }
 
@@ -28,11 +28,13 @@ export function whyAnswer({ duties, exactly }: AnswerOf<'why'>, s: Speaker): str
 
 export function whenNextAnswer({ duties }: AnswerOf<'when-next'>, s: Speaker): string {
   if (duties.length === 0) return 'Nothing of that kind is planned.';
-  return duties.map((line) => `${dutyName(line, s)}: ${onDay(line.duty.dueOn, s)}.`).join('\n');
+  return duties
+    .map((line) => `${s.capital(dutyName(line, s))}: ${onDay(line.duty.dueOn, s)}.`)
+    .join('\n');
 }
 
 function whatAndWhen(group: readonly DutyLine[], s: Speaker): string {
   const [line] = group;
   if (!line || line.duty.dueOn <= s.today) return dutyText(group, s);
-  return `${group.length === 1 ? dutyName(line, s) : dutyText(group, s)}, ${onDay(line.duty.dueOn, s)}`;
+  return `${group.length === 1 ? s.capital(dutyName(line, s)) : dutyText(group, s)} ${onDay(line.duty.dueOn, s)}`;
 }

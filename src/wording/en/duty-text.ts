@@ -47,7 +47,7 @@ export function dutyText(group: readonly DutyLine[], s: Speaker): string {
     case 'clean':
       return `Clean ${where}`;
     case 'chore':
-      return `${choreName(duty, s)}${duty.system === null ? '' : ` (${where})`}`;
+      return s.capital(choreText(duty, s));
   }
 }
 
@@ -56,21 +56,21 @@ export function dutyName({ duty }: DutyLine, s: Speaker): string {
   const where = placeName(duty, s);
   switch (duty.kind) {
     case 'top-up':
-      return `Top up ${where}`;
+      return `top up ${where}`;
     case 'check':
-      return `Check ${where}`;
+      return `check ${where}`;
     case 'dose':
-      return `Add ${productName(duty.product ?? 'nutrients')} to ${where}`;
+      return `add ${productName(duty.product ?? 'nutrients')} to ${where}`;
     case 'reservoir-change':
-      return `Change the solution of ${where}`;
+      return `change the solution of ${where}`;
     case 'calibration':
-      return `Calibrate the ${duty.probe ?? 'probe'}`;
+      return `calibrate the ${duty.probe ?? 'probe'}`;
     case 'aeration':
-      return `Set the aeration of ${where}`;
+      return `set the aeration of ${where}`;
     case 'clean':
-      return `Clean ${where}`;
+      return `clean ${where}`;
     case 'chore':
-      return `${choreName(duty, s)}${duty.system === null ? '' : ` (${where})`}`;
+      return choreText(duty, s);
   }
 }
 
@@ -78,8 +78,9 @@ function placeName(duty: Duty, s: Speaker): string {
   return duty.system === null ? 'the greenhouse' : s.system(duty.system).name;
 }
 
-function choreName(duty: Duty, s: Speaker): string {
-  return s.capital(clipped(duty.chore ?? 'a chore', mostQuoted));
+function choreText(duty: Duty, s: Speaker): string {
+  const name = clipped(duty.chore ?? 'a chore', mostQuoted);
+  return duty.system === null ? name : `${name} (${placeName(duty, s)})`;
 }
 
 function topUpAmount({ duty, reason }: DutyLine, s: Speaker): string {

@@ -29,7 +29,7 @@ export function entryText(entry: EntryDraft, s: Speaker): string {
     case 'top-up':
       return `topped up ${amount}`;
     case 'reservoir-change':
-      return `solution changed, ${amount}`;
+      return `solution changed (${amount})`;
     case 'dose':
       return entry.product === undefined
         ? `dosed ${amount}`

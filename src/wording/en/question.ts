@@ -10,7 +10,7 @@ import { entryText } from './entry-text.ts';
 import { missingAmountText } from './missing-amount.ts';
 import { quantityNames, volumeNames } from './names.ts';
 import { forSystem, inSystem } from './place-text.ts';
-import { rangeText, valueText } from './value-text.ts';
+import { rangeText, valueText, writtenText } from './value-text.ts';
 
 type Because<Kind extends DoubtReason['kind']> = Extract<DoubtReason, { kind: Kind }>;
 
@@ -80,7 +80,7 @@ function whichQuantity(reason: Because<'which-quantity'>, doubt: Doubt, s: Speak
 
 function outOfRange(reason: Because<'out-of-range'>, doubt: Doubt, s: Speaker): string {
   const { quantity, value, lowest, highest } = reason;
-  const found = `${s.capital(valueText(quantity, value, s))}${forSystem(doubt, s)}`;
+  const found = `${s.capital(writtenText(quantity, value, s))}${forSystem(doubt, s)}`;
   const possible = rangeText(quantity, lowest, highest, s);
   const likely = doubt.choices.flatMap(({ label }) =>
     label.kind === 'value' ? [choiceText(label, s)] : [],

@@ -1,15 +1,21 @@
 import type { EntryDraft } from '../../greenhouse/entry.ts';
 import type { Quantity } from '../../greenhouse/quantity.ts';
 import { depth } from '../spoken/depth.ts';
-import { measure } from '../spoken/measure.ts';
+import { asWritten, measure } from '../spoken/measure.ts';
 import { measureOf } from '../spoken/measure-of-quantity.ts';
 import type { Speaker } from '../spoken/speaker.ts';
+import { quantityNames } from './names.ts';
 
 /** `pH 5.8`, `EC 1.7 mS/cm`, `12 L`: a value that says what it is where its unit does not. */
 export function valueText(quantity: Quantity, value: number, s: Speaker): string {
   const amount = s.amount(measureOf(quantity, value, s.units));
-  if (quantity === 'ph') return `pH ${amount}`;
-  return quantity === 'ec' ? `EC ${amount}` : amount;
+  return quantity === 'ph' || quantity === 'ec' ? `${quantityNames[quantity]} ${amount}` : amount;
+}
+
+/** The same as somebody typed it: `pH 54`. */
+export function writtenText(quantity: Quantity, value: number, s: Speaker): string {
+  const amount = s.amount(asWritten(measureOf(quantity, value, s.units)));
+  return quantity === 'ph' || quantity === 'ec' ? `${quantityNames[quantity]} ${amount}` : amount;
 }
 
 /** `5.5 to 6.2`, with the unit. */

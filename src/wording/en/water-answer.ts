@@ -1,4 +1,5 @@
 import type { Lasting, Portrait } from '../../assistant/replies/answer.ts';
+import type { LocalDate } from '../../greenhouse/local-time.ts';
 import type { AnswerOf } from '../spoken/answer-of.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { roughVolume, useRate, volume } from '../spoken/volume.ts';
@@ -14,7 +15,7 @@ export function howLongAnswer({ systems }: AnswerOf<'how-long'>, s: Speaker): st
 
 export function useAnswer({ from, to, systems }: AnswerOf<'use'>, s: Speaker): string {
   const unit = s.units.volume;
-  const when = from === to ? onDay(from, s) : `from ${dayText(from, s)} to ${dayText(to, s)}`;
+  const when = spanText(from, to, s);
   return systems
     .map(({ system, toppedUpL, usePerDayL }) => {
       const added = s.amount(volume(toppedUpL, unit));
@@ -22,6 +23,13 @@ export function useAnswer({ from, to, systems }: AnswerOf<'use'>, s: Speaker): s
       return `${s.system(system).name}: topped up ${added} ${when}; it drinks about ${use} a day.`;
     })
     .join('\n');
+}
+
+function spanText(from: LocalDate, to: LocalDate, s: Speaker): string {
+  if (from === to) return onDay(from, s);
+  return to >= s.today
+    ? `since ${dayText(from, s)}`
+    : `from ${dayText(from, s)} to ${dayText(to, s)}`;
 }
 
 /** One system in three lines; several in one line each. */
@@ -51,12 +59,12 @@ function waterText({ system, litres, usePerDayL }: Lasting, s: Speaker): string 
 
 function lowMarkText({ lowOnEarly, lowOnLikely, lowOnLate }: Lasting, s: Speaker): string {
   if (lowOnLikely === null) {
-    const early = lowOnEarly === null ? '' : ` (at the earliest ${onDay(lowOnEarly, s)})`;
+    const early = lowOnEarly === null ? '' : ` (${dayText(lowOnEarly, s)} at the earliest)`;
     return `lasts more than two months${early}`;
   }
   const likely = `low mark most likely ${onDay(lowOnLikely, s)}`;
   const [first, last] = [lowOnEarly ?? lowOnLikely, lowOnLate];
   if (first === last) return likely;
-  const until = last === null ? 'later than two months' : onDay(last, s);
-  return `${likely} (at the earliest ${onDay(first, s)}, at the latest ${until})`;
+  const latest = last === null ? '' : `, ${dayText(last, s)} at the latest`;
+  return `${likely} (${dayText(first, s)} at the earliest${latest})`;
 }

@@ -9,9 +9,12 @@ export interface ContainerCount {
 
 /** More than this nobody counts while carrying. */
 const mostCounted = 40;
+/** A count further off than this share of the volume is told in another container, or not at all. */
+const closeShare = 0.1;
 
 /**
- * Counts a volume in the largest container that it fills at least once; null where there is none.
+ * Counts a volume in the largest container that it fills at least once and comes out nearly even in;
+ * null where there is none.
  * Where more than asked for does harm, the count is rounded down.
  */
 export function containersFor(
@@ -22,7 +25,12 @@ export function containersFor(
   const round = rounding === 'down' ? Math.floor : Math.round;
   const [best] = containers
     .map((container) => ({ container, count: round((2 * litres) / container.litres) / 2 }))
-    .filter(({ container, count }) => litres >= container.litres && count <= mostCounted)
+    .filter(
+      ({ container, count }) =>
+        count >= 1 &&
+        count <= mostCounted &&
+        Math.abs(count * container.litres - litres) <= closeShare * litres,
+    )
     .toSorted((one, other) => other.container.litres - one.container.litres);
   return best ?? null;
 }

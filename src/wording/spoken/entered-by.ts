@@ -5,3 +5,16 @@ import type { Speaker } from './speaker.ts';
 export function enteredBy({ source }: Entry, s: Speaker): string | null {
   return source.kind === 'member' ? s.member(source.handle) : null;
 }
+
+/** Those who logged the entries, each once. */
+export function authorsOf(entries: readonly Entry[], s: Speaker): readonly (string | null)[] {
+  return [...new Set(entries.map((entry) => enteredBy(entry, s)))];
+}
+
+/** Those who may change all of the entries: the one who logged them, and every grower. */
+export function mayChange(entries: readonly Entry[], s: Speaker): readonly string[] {
+  const [author, another] = authorsOf(entries, s);
+  const growers = s.greenhouse.members.filter(({ role }) => role === 'grower');
+  const names = growers.map(({ name }) => name);
+  return [...new Set(author && another === undefined ? [author, ...names] : names)];
+}

@@ -36,3 +36,8 @@ export function measure(
 ): Measure {
   return { value, unit, leastDecimals, mostDecimals };
 }
+
+/** Without the noughts that a scale usually shows: `54`, not `54.0`. */
+export function asWritten(told: Measure): Measure {
+  return { ...told, leastDecimals: 0 };
+}

@@ -2,7 +2,7 @@ import { DateTime } from 'luxon';
 import { type LocalDate, localDateOf, localTimeOf } from '../../greenhouse/local-time.ts';
 import type { System, SystemId } from '../../greenhouse/system.ts';
 import type { Reader } from '../wording.ts';
-import type { Measure, MeasureUnit } from './measure.ts';
+import { asWritten, type Measure, type MeasureUnit } from './measure.ts';
 import { type Nearness, nearness } from './nearness.ts';
 import { numberText } from './number-text.ts';
 
@@ -39,9 +39,11 @@ export class Speaker {
     return numberText(told, this.locale);
   }
 
-  /** `5.5` and `6.2 mS/cm`: a range names its unit once. */
+  /** `5.5` and `6.2 mS/cm`, `3` and `9`: a range names its unit once, and is as round as its ends. */
   range(lowest: Measure, highest: Measure): readonly [string, string] {
-    return [this.number(lowest), this.amount(highest)];
+    const isWhole = Number.isInteger(lowest.value) && Number.isInteger(highest.value);
+    const ends = isWhole ? [asWritten(lowest), asWritten(highest)] : [lowest, highest];
+    return [this.number(ends[0]!), this.amount(ends[1]!)];
   }
 
   and(parts: readonly string[]): string {
@@ -97,8 +99,9 @@ export class Speaker {
     return this.#date(date, { weekday: 'long', day: 'numeric', month: 'long' });
   }
 
-  /** With a capital to begin a line. */
+  /** With a capital to begin a line; `pH` keeps its own. */
   capital(text: string): string {
+    if (/^.\p{Lu}/u.test(text)) return text;
     const [first = ''] = text;
     return `${first.toLocaleUpperCase(this.locale)}${text.slice(first.length)}`;
   }

@@ -12,16 +12,18 @@ export function volume(litres: number, unit: VolumeUnit): Measure {
 /** An estimate of a volume: more digits than it deserves would be a lie. */
 export function roughVolume(litres: number, unit: VolumeUnit): Measure {
   const value = Math.max(0, inUnit(litres, unit));
-  return measure(value, unit, 0, value < wholeFrom ? 1 : 0);
+  return measure(value, unit, 0, value < wholeVolumeFrom ? 1 : 0);
 }
 
-const wholeFrom = 10;
+const wholeVolumeFrom = 20;
 
 /** Water used in a day, to two figures. */
 export function useRate(litresPerDay: number, unit: VolumeUnit): Measure {
   const value = Math.max(0, inUnit(litresPerDay, unit));
-  return measure(value, unit, 0, value < 1 ? 2 : value < wholeFrom ? 1 : 0);
+  return measure(value, unit, 0, value < 1 ? 2 : value < wholeRateFrom ? 1 : 0);
 }
+
+const wholeRateFrom = 10;
 
 /** A volume to be carried. Litres come rounded from the plan; gallons are halved below twenty. */
 export function carriedVolume(litres: number, unit: VolumeUnit): Measure {

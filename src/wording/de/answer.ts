@@ -1,0 +1,55 @@
+import type { Answer } from '../../assistant/replies/answer.ts';
+import type { Speaker } from '../spoken/speaker.ts';
+import { dueAnswer, whenNextAnswer, whyAnswer } from './due-answer.ts';
+import { helpAnswer, unknownAnswer } from './help-answer.ts';
+import { isItRightAnswer, lastReadingAnswer, whoAnswer } from './log-answer.ts';
+import { howLongAnswer, showAnswer, useAnswer } from './water-answer.ts';
+
+/** The answer to a member's question. */
+export function answerText(answer: Answer, s: Speaker): string {
+  switch (answer.kind) {
+    case 'due':
+      return dueAnswer(answer, s);
+    case 'why':
+      return whyAnswer(answer, s);
+    case 'when-next':
+      return whenNextAnswer(answer, s);
+    case 'how-long':
+      return howLongAnswer(answer, s);
+    case 'last-reading':
+      return lastReadingAnswer(answer, s);
+    case 'use':
+      return useAnswer(answer, s);
+    case 'is-it-right':
+      return isItRightAnswer(answer, s);
+    case 'who':
+      return whoAnswer(answer, s);
+    case 'show':
+      return showAnswer(answer, s);
+    case 'nothing-to-take-back':
+      return 'Da gibt es nichts zurückzunehmen.';
+    case 'nothing-open':
+      return 'Das war schon erledigt, es ist nichts offen.';
+    case 'too-late':
+      return 'Das ist nicht mehr offen, es wurde nichts geändert.';
+    case 'left-out':
+      return 'Gut, es wurde nichts eingetragen.';
+    case 'thanks':
+      return 'Gern.';
+    case 'cannot-tell':
+      return cannotTell(answer.because);
+    case 'help':
+      return helpAnswer(s);
+    case 'unknown':
+      return unknownAnswer(s);
+  }
+}
+
+function cannotTell(because: Extract<Answer, { kind: 'cannot-tell' }>['because']): string {
+  switch (because) {
+    case 'not-built':
+      return 'Das kann ich noch nicht ausrechnen.';
+    case 'nothing-logged':
+      return 'Dazu ist noch nichts eingetragen.';
+  }
+}

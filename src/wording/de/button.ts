@@ -1,0 +1,57 @@
+import type { ButtonLabel } from '../../assistant/outgoing.ts';
+import type { ChoiceLabel } from '../../understanding/statement.ts';
+import { clipped, mostOnButton } from '../spoken/clipped.ts';
+import type { Speaker } from '../spoken/speaker.ts';
+import { dayAndTime } from './day-text.ts';
+import { quantityNames } from './names.ts';
+import { valueText } from './value-text.ts';
+
+/** At most 30 characters. */
+export function buttonText(label: ButtonLabel, s: Speaker): string {
+  switch (label.kind) {
+    case 'strike-out':
+      return 'Rückgängig';
+    case 'choice':
+      return clipped(s.capital(choiceText(label.choice, s)), mostOnButton);
+    case 'log-nothing':
+      return 'Nichts eintragen';
+  }
+}
+
+/** An answer offered, as it stands in a sentence or on a button. */
+export function choiceText(choice: ChoiceLabel, s: Speaker): string {
+  switch (choice.kind) {
+    case 'system':
+      return s.system(choice.system).name;
+    case 'systems':
+      return systemsText(
+        choice.systems.map((id) => s.system(id).name),
+        s,
+      );
+    case 'quantity':
+      if (choice.quantity === 'level') return 'jetzt drin';
+      return choice.quantity === 'top-up' ? 'nachgefüllt' : quantityNames[choice.quantity];
+    case 'value':
+      return valueText(choice.quantity, choice.value, s);
+    case 'amount':
+      return choice.text;
+    case 'each':
+      return 'jeweils';
+    case 'in-all':
+      return 'zusammen';
+    case 'time':
+      return dayAndTime(choice.atMs, s);
+    case 'yes':
+      return 'ja';
+    case 'no':
+      return 'nein';
+    case 'keep-as-note':
+      return 'als Notiz behalten';
+  }
+}
+
+function systemsText(names: readonly string[], s: Speaker): string {
+  const listed = s.and(names);
+  if (listed.length <= mostOnButton) return listed;
+  return names.length === 2 ? 'beide' : `alle ${names.length}`;
+}

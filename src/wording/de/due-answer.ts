@@ -1,0 +1,42 @@
+import type { DutyLine } from '../../planning/duty-line.ts';
+import type { AnswerOf } from '../spoken/answer-of.ts';
+import { grouped } from '../spoken/check-groups.ts';
+import type { Speaker } from '../spoken/speaker.ts';
+import { onDay } from './day-text.ts';
+import { dutyList } from './duty-list.ts';
+import { dutyName, dutyText } from './duty-text.ts';
+import { exactText, whyText } from './why.ts';
+
+export function dueAnswer({ system, duties, next }: AnswerOf<'due'>, s: Speaker): string {
+  const where = system === null ? '' : ` für ${s.system(system).name}`;
+  if (duties.length > 0) return [`Heute zu tun${where}:`, ...dutyList(duties, s)].join('\n');
+  const [first] = next;
+  const then = first ? ` Als Nächstes ${onDay(first.duty.dueOn, s)}: ${dutyName(first, s)}.` : '';
+  return `Heute nichts zu tun${where}.${then}`;
+}
+
+export function whyAnswer({ duties, exactly }: AnswerOf<'why'>, s: Speaker): string {
+  if (duties.length === 0) return 'Da ist nichts geplant, also gibt es keinen Grund zu nennen.';
+  return grouped(duties)
+    .map((group) => {
+      const [line] = group;
+      const exact = line && exactly ? exactText(line, s) : null;
+      return `${whatAndWhen(group, s)}. ${line ? whyText(line, s) : ''}${exact === null ? '' : ` ${exact}`}`;
+    })
+    .join('\n');
+}
+
+export function whenNextAnswer({ duties }: AnswerOf<'when-next'>, s: Speaker): string {
+  if (duties.length === 0) return 'So etwas ist nicht geplant.';
+  return duties.map((line) => `${dayFirst(line, s)}: ${dutyName(line, s)}.`).join('\n');
+}
+
+function whatAndWhen(group: readonly DutyLine[], s: Speaker): string {
+  const [line] = group;
+  if (!line || line.duty.dueOn <= s.today) return dutyText(group, s);
+  return `${dayFirst(line, s)}: ${group.length === 1 ? dutyName(line, s) : dutyText(group, s)}`;
+}
+
+function dayFirst(line: DutyLine, s: Speaker): string {
+  return s.capital(onDay(line.duty.dueOn, s));
+}

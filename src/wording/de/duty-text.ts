@@ -1,0 +1,113 @@
+import type { Duty } from '../../greenhouse/duty.ts';
+import type { DutyLine } from '../../planning/duty-line.ts';
+import { clipped, mostQuoted } from '../spoken/clipped.ts';
+import { containersFor, halfText } from '../spoken/containers-for.ts';
+import { depth } from '../spoken/depth.ts';
+import { fillingTo } from '../spoken/filling-to.ts';
+import { measureOf } from '../spoken/measure-of-quantity.ts';
+import type { Speaker } from '../spoken/speaker.ts';
+import { carriedVolume, roughVolume } from '../spoken/volume.ts';
+import { productName, quantityNames } from './names.ts';
+
+/**
+ * What is to be done, without the reason. Several lines: the same check of several systems.
+ * The system comes first, since the article that its name would need is unknown:
+ * `Nordtisch: etwa 43 l (4½ × Kanne) nachfüllen, bis zum Rand`.
+ */
+export function dutyText(group: readonly DutyLine[], s: Speaker): string {
+  const [line] = group;
+  if (!line) return '';
+  const { duty, reason } = line;
+  const where = s.and(group.map((each) => placeName(each.duty, s)));
+  switch (duty.kind) {
+    case 'top-up':
+      return `${where}: ${topUpText(line, s)}`;
+    case 'check': {
+      const quantities = reason.kind === 'not-measured' ? reason.quantities : [];
+      const what = quantities.map((quantity) => quantityNames[quantity]);
+      return `${where}: ${what.length > 0 ? `${s.and(what)} messen` : 'messen'}`;
+    }
+    case 'dose': {
+      const amount =
+        duty.mL === undefined ? '' : `${s.amount(measureOf('dose', duty.mL, s.units))} `;
+      return `${where}: ${amount}${productName(duty.product ?? 'Dünger')} zugeben`;
+    }
+    case 'reservoir-change': {
+      const amount =
+        duty.litres === undefined
+          ? ''
+          : `, etwa ${s.amount(carriedVolume(duty.litres, s.units.volume))}`;
+      return `${where}: Lösung wechseln${amount}`;
+    }
+    case 'calibration':
+      return `Kalibrieren: ${duty.probe ?? 'Messgerät'}`;
+    case 'aeration':
+      return duty.minutesPerHour === undefined
+        ? `${where}: Belüftung einstellen`
+        : `${where}: Belüftung auf ${s.amount(measureOf('aeration', duty.minutesPerHour, s.units))} stellen`;
+    case 'clean':
+      return `${where}: reinigen`;
+    case 'chore':
+      return choreText(duty, s);
+  }
+}
+
+/** The duty by name only, for a list of what comes later: `Nordtisch nachfüllen`. */
+export function dutyName({ duty }: DutyLine, s: Speaker): string {
+  const where = placeName(duty, s);
+  switch (duty.kind) {
+    case 'top-up':
+      return `${where} nachfüllen`;
+    case 'check':
+      return `${where} messen`;
+    case 'dose':
+      return `${where}: ${productName(duty.product ?? 'Dünger')} zugeben`;
+    case 'reservoir-change':
+      return `${where}: Lösung wechseln`;
+    case 'calibration':
+      return `${duty.probe ?? 'Messgerät'} kalibrieren`;
+    case 'aeration':
+      return `${where}: Belüftung einstellen`;
+    case 'clean':
+      return `${where} reinigen`;
+    case 'chore':
+      return choreText(duty, s);
+  }
+}
+
+function placeName(duty: Duty, s: Speaker): string {
+  return duty.system === null ? 'Gewächshaus' : s.system(duty.system).name;
+}
+
+function choreText(duty: Duty, s: Speaker): string {
+  const name = s.capital(clipped(duty.chore ?? 'Aufgabe', mostQuoted));
+  return duty.system === null ? name : `${name} (${placeName(duty, s)})`;
+}
+
+function topUpText({ duty, reason }: DutyLine, s: Speaker): string {
+  const amount = duty.litres
+    ? `etwa ${s.amount(carriedVolume(duty.litres, s.units.volume))}${countText(duty, s)} `
+    : '';
+  if (duty.system === null || reason.kind !== 'water') return `${amount}nachfüllen`;
+  return `${amount}nachfüllen${fillText(fillingTo(s.system(duty.system), reason.fillToL), s)}`;
+}
+
+/** ` (4½ × Kanne)`: a count that needs no plural, since a household's own word may have any. */
+function countText({ system, litres }: Duty, s: Speaker): string {
+  if (system === null || litres === undefined) return '';
+  const isHeldBack = s.system(system).method === 'non-circulating';
+  const told = containersFor(litres, s.greenhouse.containers, isHeldBack ? 'down' : 'nearest');
+  return told ? ` (${halfText(told.count)} × ${told.container.name})` : '';
+}
+
+function fillText(filling: ReturnType<typeof fillingTo>, s: Speaker): string {
+  const unit = s.units.volume;
+  switch (filling.kind) {
+    case 'brim':
+      return ', bis zum Rand';
+    case 'just-under-brim':
+      return ', bis knapp unter den Rand';
+    case 'level':
+      return `, höchstens auf ${s.amount(roughVolume(filling.litres, unit))}, ${s.amount(depth(filling.belowBrimCm, unit))} unter dem Rand`;
+  }
+}

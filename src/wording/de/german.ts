@@ -1,0 +1,40 @@
+import type { Reply } from '../../assistant/replies/reply.ts';
+import type { Speaker } from '../spoken/speaker.ts';
+import type { Wording } from '../wording.ts';
+import { alertText } from './alert.ts';
+import { answerText } from './answer.ts';
+import { buttonText } from './button.ts';
+import { dutyText } from './duty-text.ts';
+import { questionText } from './question.ts';
+import { correctionText, receiptText } from './receipt.ts';
+import { refusalText } from './refusal.ts';
+import { roundText } from './round.ts';
+import { speaking } from './speaking.ts';
+import { whyText } from './why.ts';
+
+/** German, on first-name terms. Names of systems stay as they are, and stand where they need no article. */
+export const german: Wording = {
+  reply: (reply, reader) => replyText(reply, speaking(reader)),
+  button: (label, reader) => buttonText(label, speaking(reader)),
+  duty: (line, reader) => dutyText([line], speaking(reader)),
+  why: (line, reader) => whyText(line, speaking(reader)),
+};
+
+function replyText(reply: Reply, s: Speaker): string {
+  switch (reply.kind) {
+    case 'receipt':
+      return receiptText(reply, s);
+    case 'question':
+      return questionText(reply.doubt, s);
+    case 'answer':
+      return answerText(reply.answer, s);
+    case 'round':
+      return roundText(reply, s);
+    case 'alert':
+      return alertText(reply.alert);
+    case 'refusal':
+      return refusalText(reply.because, s);
+    case 'correction':
+      return correctionText(reply, s);
+  }
+}

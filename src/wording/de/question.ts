@@ -1,0 +1,124 @@
+import type { Supply } from '../../greenhouse/entry.ts';
+import type { Quantity } from '../../greenhouse/quantity.ts';
+import type { Doubt } from '../../understanding/doubt.ts';
+import type { DoubtReason } from '../../understanding/statement.ts';
+import { clipped, mostQuoted } from '../spoken/clipped.ts';
+import { doubtedDrafts } from '../spoken/doubted.ts';
+import { measureOf } from '../spoken/measure-of-quantity.ts';
+import type { Speaker } from '../spoken/speaker.ts';
+import { choiceText } from './button.ts';
+import { entryText } from './entry-text.ts';
+import { missingAmountText } from './missing-amount.ts';
+import { quantitiesWithArticle, quantityNames, volumeNames } from './names.ts';
+import { atSystem, inBrackets } from './place-text.ts';
+import { rangeText, valueText, writtenText } from './value-text.ts';
+
+type Because<Kind extends DoubtReason['kind']> = Extract<DoubtReason, { kind: Kind }>;
+
+/** Says what was found and asks for the one thing that is missing. */
+export function questionText(doubt: Doubt, s: Speaker): string {
+  const { reason } = doubt;
+  switch (reason.kind) {
+    case 'which-system':
+      return whichSystem(reason, doubt, s);
+    case 'which-quantity':
+      return whichQuantity(reason, doubt, s);
+    case 'in-it-or-added': {
+      const amount = s.amount(measureOf('top-up', reason.litres, s.units));
+      return `${amount}${inBrackets(doubt, s)}: ist das jetzt drin, oder hast du das nachgefüllt?`;
+    }
+    case 'which-unit': {
+      const found = `${quantityNames[reason.quantity]} ${clipped(reason.value, mostQuoted)}`;
+      return `${found}${inBrackets(doubt, s)}: ${s.or(possibleUnits(reason.quantity, s))}?`;
+    }
+    case 'out-of-range':
+      return outOfRange(reason, doubt, s);
+    case 'conflict': {
+      const values = reason.values.map((value) => valueText(reason.quantity, value, s));
+      return `${s.capital(s.and(values))}${inBrackets(doubt, s)}: was stimmt?`;
+    }
+    case 'missing-amount':
+      return missingAmountText(reason, doubt, s);
+    case 'litres-to-brim':
+      return `Wie viele ${volumeNames[s.units.volume]} waren es bis zum Rand${atSystem(doubt, s)}?`;
+    case 'shared-amount':
+      return `${clipped(reason.amount, mostQuoted)}: jeweils oder zusammen?`;
+    case 'which-time':
+      return `„${clipped(reason.written, mostQuoted)}“ kann ich nicht einordnen. Wann war das?`;
+    case 'since-when':
+      return sinceWhen(reason);
+    case 'is-it-a-reading':
+      return isItAReading(doubt, s);
+    case 'shorthand-does-not-fit':
+      return 'Diese Zahlen passen nicht zur Reihenfolge pH, EC, Wassertemperatur. Was ist was? Zum Beispiel „pH 5,9, EC 1,7, Wasser 21“.';
+    case 'which-duties':
+      return `Was ist erledigt? Zum Beispiel „${s.greenhouse.systems[0]?.name ?? 'pH'} erledigt“.`;
+    case 'unclear':
+      return 'Das habe ich nicht verstanden. Soll ich es als Notiz behalten?';
+  }
+}
+
+function whichSystem(reason: Because<'which-system'>, doubt: Doubt, s: Speaker): string {
+  // As yet it belongs to no system, whatever the first choice would make of it.
+  const found = doubtedDrafts(doubt).map((draft) => entryText({ ...draft, system: null }, s));
+  const written = reason.written === undefined ? null : clipped(reason.written, mostQuoted);
+  const asked = written === null ? 'für welches System?' : `welches System ist „${written}“?`;
+  if (found.length > 0) return `${s.capital(found.join('; '))}: ${asked}`;
+  if (reason.quantity !== null) return `${quantityNames[reason.quantity]}: ${asked}`;
+  return written === null ? 'Welches System meinst du?' : s.capital(asked);
+}
+
+function whichQuantity(reason: Because<'which-quantity'>, doubt: Doubt, s: Speaker): string {
+  const value = clipped(reason.value, mostQuoted);
+  const choices = doubt.choices.flatMap(({ label }) =>
+    label.kind === 'quantity' ? [quantitiesWithArticle[label.quantity]] : [],
+  );
+  if (choices.length > 1)
+    return `${s.capital(value)}${inBrackets(doubt, s)}: ist das ${s.or(choices)}?`;
+  return `Was ist ${value}${inBrackets(doubt, s)}? Sag es bitte mit einem Wort, zum Beispiel „pH 5,8“.`;
+}
+
+function outOfRange(reason: Because<'out-of-range'>, doubt: Doubt, s: Speaker): string {
+  const { quantity, value, lowest, highest } = reason;
+  const found = `${s.capital(writtenText(quantity, value, s))}${atSystem(doubt, s)}`;
+  const possible = rangeText(quantity, lowest, highest, s);
+  const likely = doubt.choices.flatMap(({ label }) =>
+    label.kind === 'value' ? [choiceText(label, s)] : [],
+  );
+  const asked = likely.length > 0 ? `Meinst du ${s.or(likely)}?` : 'Was ist der richtige Wert?';
+  return `${found} liegt außerhalb des Möglichen (${possible}). ${asked}`;
+}
+
+function isItAReading(doubt: Doubt, s: Speaker): string {
+  const found = doubtedDrafts(doubt).map((draft) => entryText(draft, s));
+  if (found.length === 0) return 'Soll ich das eintragen, oder war es eine Frage?';
+  return `Soll ich ${found.join('; ')}${inBrackets(doubt, s)} eintragen, oder war das eine Frage?`;
+}
+
+const sinceWhenTexts: Readonly<Record<Supply, string>> = {
+  power: 'Seit wann ist der Strom weg?',
+  pump: 'Seit wann steht die Pumpe?',
+  'air-pump': 'Seit wann steht die Luftpumpe?',
+};
+
+function sinceWhen({ of, written }: Because<'since-when'>): string {
+  return `${sinceWhenTexts[of]} „${clipped(written, mostQuoted)}“ kommt heute erst noch, daher habe ich es ab jetzt eingetragen.`;
+}
+
+function possibleUnits(quantity: Quantity, s: Speaker): readonly string[] {
+  switch (quantity) {
+    case 'ec':
+      return ['mS/cm', 'µS/cm', 'ppm'];
+    case 'water-temperature':
+    case 'air-temperature':
+      return ['°C', '°F'];
+    case 'level':
+      return [volumeNames[s.units.volume], '%', s.units.volume === 'gal' ? 'Zoll' : 'cm'];
+    case 'harvest':
+      return ['g', 'kg'];
+    case 'dose':
+      return ['ml', 'l'];
+    default:
+      return [volumeNames[s.units.volume], 'ml'];
+  }
+}

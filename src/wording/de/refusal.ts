@@ -1,0 +1,15 @@
+import type { Refusal } from '../../assistant/replies/reply.ts';
+import { authorsOf, mayChange } from '../spoken/entered-by.ts';
+import type { Speaker } from '../spoken/speaker.ts';
+
+/** Why it will not do that, and who can. */
+export function refusalText(because: Refusal, s: Speaker): string {
+  switch (because.kind) {
+    case 'not-yours': {
+      const who = s.and(authorsOf(because.entries, s).map((name) => name ?? 'einem Sensor'));
+      return `Das kam von ${who}. Ändern kann es nur ${s.or(mayChange(because.entries, s))}.`;
+    }
+    case 'cannot-handle':
+      return 'Mit dieser Nachricht kam ich nicht zurecht, es wurde nichts eingetragen. Sag es bitte mit anderen Worten.';
+  }
+}

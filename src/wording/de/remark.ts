@@ -1,0 +1,31 @@
+import type { Remark } from '../../assistant/replies/reply.ts';
+import type { Entry } from '../../greenhouse/entry.ts';
+import type { Speaker } from '../spoken/speaker.ts';
+import { untilDay } from './day-text.ts';
+import { entryText } from './entry-text.ts';
+import { rangeText, valueText } from './value-text.ts';
+
+/** What a receipt adds about what was logged, in a sentence or two. */
+export function remarkText(remark: Remark, s: Speaker): string {
+  switch (remark.kind) {
+    case 'outside-range': {
+      const { entry, lowest, highest } = remark;
+      const side = entry.value < lowest ? 'niedrig' : 'hoch';
+      const wanted = rangeText(entry.quantity, lowest, highest, s);
+      return `${s.capital(entryText(entry, s))} ist zu ${side}${place(entry, s)}, gewünscht: ${wanted}.`;
+    }
+    case 'far-from-expected': {
+      const { entry, expected } = remark;
+      const likely = valueText(entry.quantity, expected, s);
+      return `${s.capital(entryText(entry, s))} liegt weit von ${likely}, wie${place(entry, s)} zu erwarten war. Bitte miss zur Sicherheit noch einmal.`;
+    }
+    case 'already-known':
+      return 'Das hatte ich schon, es wurde nichts doppelt eingetragen.';
+    case 'lasts-until':
+      return `${s.system(remark.system).name} dürfte ${untilDay(remark.date, s)} reichen.`;
+  }
+}
+
+function place(entry: Entry, s: Speaker): string {
+  return entry.system === null ? '' : ` für ${s.system(entry.system).name}`;
+}

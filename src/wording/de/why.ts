@@ -1,0 +1,54 @@
+import type { DutyLine, Reason } from '../../planning/duty-line.ts';
+import type { Speaker } from '../spoken/speaker.ts';
+import { roughVolume, useRate, volume } from '../spoken/volume.ts';
+import { waterProspect } from '../spoken/water-prospect.ts';
+import { everyDays, onDay } from './day-text.ts';
+
+/** The numbers behind a duty, in one sentence. */
+export function whyText({ reason }: Pick<DutyLine, 'reason'>, s: Speaker): string {
+  switch (reason.kind) {
+    case 'water':
+      return waterText(reason, s);
+    case 'not-measured':
+      return reason.lastOn === null
+        ? 'Noch nicht gemessen.'
+        : `Zuletzt ${onDay(reason.lastOn, s)} gemessen.`;
+    case 'chore':
+      return reason.lastDoneOn === null
+        ? `${s.capital(everyDays(reason.everyDays))} dran, bisher noch nicht gemacht.`
+        : `${s.capital(everyDays(reason.everyDays))} dran, zuletzt ${onDay(reason.lastDoneOn, s)} gemacht.`;
+  }
+}
+
+type WaterReason = Extract<Reason, { kind: 'water' }>;
+
+function waterText(reason: WaterReason, s: Speaker): string {
+  const unit = s.units.volume;
+  const left = `Noch etwa ${s.amount(roughVolume(reason.litresNow, unit))} drin`;
+  const use = `etwa ${s.amount(useRate(reason.usePerDayL, unit))} gehen am Tag weg`;
+  const low = `die Tiefmarke (${s.amount(volume(reason.lowL, unit))})`;
+  const prospect = waterProspect(reason, s.today);
+  switch (prospect.kind) {
+    case 'is-low':
+      return `${left}, ${low} ist also erreicht, und ${use}.`;
+    case 'low-today':
+      return `${left}, ${use}; ${low} könnte heute erreicht sein.`;
+    case 'low-by':
+      return `${left}, ${use}; ${low} könnte ${onDay(prospect.date, s)} erreicht sein.`;
+    case 'lasts':
+      return `${left}, ${use}; bis an ${low} dauert es mehr als zwei Monate.`;
+  }
+}
+
+/** The figures without the rounding, for who asks why exactly; null where there are none to add. */
+export function exactText({ reason }: Pick<DutyLine, 'reason'>, s: Speaker): string | null {
+  if (reason.kind !== 'water') return null;
+  const unit = s.units.volume;
+  const left = s.amount(volume(reason.litresNow, unit));
+  const giveOrTake = s.amount(volume(reason.litresSd, unit));
+  const use = s.amount(volume(reason.usePerDayL, unit));
+  const [early, likely] = [reason.lowOnEarly, reason.lowOnLikely].map((date) =>
+    date === null ? 'nicht in zwei Monaten' : onDay(date, s),
+  );
+  return `Genau: ${left} drin, auf ${giveOrTake} genau; ${use} am Tag; Tiefmarke frühestens ${early}, am ehesten ${likely}.`;
+}
