@@ -24,12 +24,13 @@ let cursor = chat.dataset.cursor;
 
 // ---- showing what is new
 
-function isNearEnd() {
-  return log.scrollHeight - log.scrollTop - log.clientHeight < nearEndPx;
+/** The log counts its scrolling from its end, upwards in negative numbers. */
+function isAtEnd() {
+  return log.scrollTop > -nearEndPx;
 }
 
 function scrollToEnd() {
-  log.scrollTop = log.scrollHeight;
+  log.scrollTop = 0;
   newBelow.hidden = true;
 }
 
@@ -72,20 +73,23 @@ function showDuties(html) {
 }
 
 function showNews(news) {
-  const wasNearEnd = isNearEnd();
+  const wasAtEnd = isAtEnd();
+  const topBefore = messages.getBoundingClientRect().top;
   const added = news.items.map(showItem).some(Boolean);
   showDuties(news.duties);
   toDuties.textContent = news.dutiesToday;
   cursor = news.cursor;
   dropTaken();
   if (!added) return;
-  if (wasNearEnd) scrollToEnd();
-  else newBelow.hidden = false;
+  if (wasAtEnd) return scrollToEnd();
+  // What is being read stays where it is.
+  log.scrollTop += messages.getBoundingClientRect().top - topBefore;
+  newBelow.hidden = false;
 }
 
 newBelow.addEventListener('click', scrollToEnd);
 log.addEventListener('scroll', () => {
-  if (isNearEnd()) newBelow.hidden = true;
+  if (isAtEnd()) newBelow.hidden = true;
 });
 
 // ---- the stream: it is opened again with the cursor, so nothing is missed in between
@@ -222,8 +226,12 @@ messages.addEventListener('submit', async (event) => {
   showError('');
   try {
     const { status, body } = await post('/presses', { token: event.submitter.value });
-    if (status === 200) showNews(body);
-    else showError(body.error);
+    if (status === 200) {
+      scrollToEnd();
+      showNews(body);
+    } else {
+      showError(body.error);
+    }
   } catch {
     showError(chat.dataset.isReconnecting);
   } finally {
@@ -247,6 +255,5 @@ document.addEventListener('click', (event) => {
 speaker.querySelector('select').addEventListener('change', () => speaker.requestSubmit());
 
 waitingMessages().forEach(showWaiting);
-scrollToEnd();
 listen();
 if (matchMedia('(pointer: fine)').matches) field.focus();

@@ -29,13 +29,13 @@ export const de: Phrases = {
   yourMessage: 'Deine Nachricht',
   send: 'Senden',
   kindLabel: {
-    receipt: 'Eingetragen',
+    receipt: 'Logbuch',
     question: 'Rückfrage',
     answer: 'Antwort',
     round: 'Morgenrunde',
     alert: 'Warnung',
-    refusal: 'Nicht getan',
-    correction: 'Geändert',
+    refusal: 'Geht nicht',
+    correction: 'Logbuch',
   },
   struckOut: 'Gestrichen',
   you: 'Du',
@@ -109,7 +109,6 @@ function examples(greenhouse: Greenhouse): readonly string[] {
     `${second.name} ${topUp} nachgefüllt`,
     'Was ist zu tun?',
     `Wie lange reicht ${second.name}?`,
-    'rückgängig',
   ];
 }
 

@@ -29,13 +29,13 @@ export const en: Phrases = {
   yourMessage: 'Your message',
   send: 'Send',
   kindLabel: {
-    receipt: 'Logged',
+    receipt: 'Logbook',
     question: 'Question',
     answer: 'Answer',
     round: 'Morning round',
     alert: 'Warning',
-    refusal: 'Not done',
-    correction: 'Changed',
+    refusal: 'Cannot do',
+    correction: 'Logbook',
   },
   struckOut: 'Struck out',
   you: 'You',
@@ -108,7 +108,6 @@ function examples(greenhouse: Greenhouse): readonly string[] {
     `topped up ${second.name} with ${topUp}`,
     'what needs doing?',
     `how long will ${second.name} last?`,
-    'undo',
   ];
 }
 

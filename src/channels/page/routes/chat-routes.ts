@@ -12,20 +12,21 @@ const mostShown = 3200;
 
 /** The chat as a page, and the two forms in it. */
 export function chatRoutes(rooms: Rooms): Hono {
-  return new Hono()
-    .get('/', async (c) => {
-      const speaker = speakerOf(c, await greenhouseOf(rooms));
-      return showChat(c, rooms, speaker.handle, { say: c.req.query('say') ?? '', error: null });
-    })
-    .post('/speaker', async (c) => {
-      const { as } = await c.req.parseBody();
-      const member = await memberNamed(rooms, as);
-      if (!member) return answerNotAMember(c, rooms, as);
-      rememberSpeaker(c, member.handle);
-      return c.redirect('/', 303);
-    })
-    .post('/messages', (c) => takeMessage(c, rooms))
-    .post('/presses', (c) => takePress(c, rooms));
+  const routes = new Hono();
+  routes.get('/', async (c) => {
+    const speaker = speakerOf(c, await greenhouseOf(rooms));
+    return showChat(c, rooms, speaker.handle, { say: c.req.query('say') ?? '', error: null });
+  });
+  routes.post('/speaker', async (c) => {
+    const { as } = await c.req.parseBody();
+    const member = await memberNamed(rooms, as);
+    if (!member) return answerNotAMember(c, rooms, as);
+    rememberSpeaker(c, member.handle);
+    return c.redirect('/', 303);
+  });
+  routes.post('/messages', (c) => takeMessage(c, rooms));
+  routes.post('/presses', (c) => takePress(c, rooms));
+  return routes;
 }
 
 async function showChat(

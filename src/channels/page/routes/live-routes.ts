@@ -14,7 +14,8 @@ const mostOpenPages = 200;
 
 /** What happens while a page is open, as server-sent events; each carries the page's new cursor as its id. */
 export function liveRoutes(rooms: Rooms): Hono {
-  return new Hono().get('/events', (c) => {
+  const routes = new Hono();
+  routes.get('/events', (c) => {
     const { watchers } = rooms;
     if (watchers.count >= mostOpenPages) return c.text('too many open pages', 503);
     const handle = c.req.query('as') ?? '';
@@ -22,7 +23,7 @@ export function liveRoutes(rooms: Rooms): Hono {
     const cursor = readCursor(after) ?? beforeAll;
     // Proxies that gather an answer before passing it on are asked not to.
     c.header('X-Accel-Buffering', 'no');
-    const response = streamSSE(c, async (stream) => {
+    return streamSSE(c, async (stream) => {
       const watcher = watchers.add();
       stream.onAbort(() => {
         watchers.remove(watcher);
@@ -35,8 +36,8 @@ export function liveRoutes(rooms: Rooms): Hono {
         watchers.remove(watcher);
       }
     });
-    return response;
   });
+  return routes;
 }
 
 interface OpenPage {

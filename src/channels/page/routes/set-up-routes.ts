@@ -8,16 +8,17 @@ import { greenhouseOf, type Rooms } from './visit.ts';
 
 /** The greenhouse file, out and in. */
 export function setUpRoutes(rooms: Rooms): Hono {
-  return new Hono()
-    .get('/greenhouse.json', async (c) => {
-      const file = writeGreenhouseFile(await greenhouseOf(rooms));
-      c.header('Content-Disposition', 'attachment; filename="greenhouse.json"');
-      return c.body(`${JSON.stringify(file, null, 2)}\n`, 200, {
-        'Content-Type': 'application/json; charset=utf-8',
-      });
-    })
-    .get('/set-up', (c) => showSetUp(c, rooms, null))
-    .post('/set-up', async (c) => showSetUp(c, rooms, await importFile(c, rooms)));
+  const routes = new Hono();
+  routes.get('/greenhouse.json', async (c) => {
+    const file = writeGreenhouseFile(await greenhouseOf(rooms));
+    c.header('Content-Disposition', 'attachment; filename="greenhouse.json"');
+    return c.body(`${JSON.stringify(file, null, 2)}\n`, 200, {
+      'Content-Type': 'application/json; charset=utf-8',
+    });
+  });
+  routes.get('/set-up', (c) => showSetUp(c, rooms, null));
+  routes.post('/set-up', async (c) => showSetUp(c, rooms, await importFile(c, rooms)));
+  return routes;
 }
 
 async function importFile(c: Context, rooms: Rooms): Promise<ImportOutcome> {

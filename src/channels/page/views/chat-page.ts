@@ -67,10 +67,12 @@ function header({ greenhouse, member, phrases, board }: Talk): Markup {
 function log({ talk, earlierHref }: ChatPage): Markup {
   const { items, phrases, greenhouse } = talk;
   return html`<div id="log" class="log" role="log" aria-label="${phrases.chat}" tabindex="0">
+<div>
 ${earlierHref === null ? '' : html`<p class="earlier"><a href="${earlierHref}">${phrases.earlierMessages}</a></p>`}
 ${items.length === 0 ? html`<p class="welcome">${phrases.welcome(greenhouse.name)}</p>` : ''}
 <ol id="messages">${items.map((item, i) => messageItem(item, items[i - 1], talk))}</ol>
 <p id="latest"></p>
+</div>
 </div>`;
 }
 
