@@ -1,8 +1,12 @@
 import type { Alert } from '../../assistant/replies/reply.ts';
 
 /** A warning that nobody asked for: what happened, and what to do. */
-export function alertText({ hours }: Extract<Alert, { kind: 'messages-may-be-lost' }>): string {
-  const whole = Math.max(1, Math.round(hours));
-  const howLong = whole === 1 ? 'eine Stunde' : `${whole} Stunden`;
-  return `Ich war ${howLong} nicht erreichbar, Nachrichten können verloren sein. Was keine Bestätigung bekam, schick bitte noch einmal.`;
+export function alertText(alert: Alert): string {
+  switch (alert.kind) {
+    case 'messages-may-be-lost': {
+      const whole = Math.max(1, Math.round(alert.hours));
+      const howLong = whole === 1 ? 'eine Stunde' : `${whole} Stunden`;
+      return `Ich war ${howLong} nicht erreichbar, Nachrichten können verloren sein. Was keine Bestätigung bekam, schick bitte noch einmal.`;
+    }
+  }
 }

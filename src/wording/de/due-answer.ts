@@ -16,7 +16,7 @@ export function dueAnswer({ system, duties, next }: AnswerOf<'due'>, s: Speaker)
 }
 
 export function whyAnswer({ duties, exactly }: AnswerOf<'why'>, s: Speaker): string {
-  if (duties.length === 0) return 'Da ist nichts geplant, also gibt es keinen Grund zu nennen.';
+  if (duties.length === 0) return 'Dafür ist nichts geplant.';
   return grouped(duties)
     .map((group) => {
       const [line] = group;

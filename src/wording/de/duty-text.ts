@@ -7,7 +7,7 @@ import { fillingTo } from '../spoken/filling-to.ts';
 import { measureOf } from '../spoken/measure-of-quantity.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { carriedVolume, roughVolume } from '../spoken/volume.ts';
-import { productName, quantityNames } from './names.ts';
+import { partNames, productName, quantityNames, strengthNames } from './names.ts';
 
 /**
  * What is to be done, without the reason. Several lines: the same check of several systems.
@@ -37,7 +37,7 @@ export function dutyText(group: readonly DutyLine[], s: Speaker): string {
         duty.litres === undefined
           ? ''
           : `, etwa ${s.amount(carriedVolume(duty.litres, s.units.volume))}`;
-      return `${where}: Lösung wechseln${amount}`;
+      return `${where}: Lösung wechseln${amount}${concentratesText(duty, s)}`;
     }
     case 'calibration':
       return `Kalibrieren: ${duty.probe ?? 'Messgerät'}`;
@@ -46,7 +46,7 @@ export function dutyText(group: readonly DutyLine[], s: Speaker): string {
         ? `${where}: Belüftung einstellen`
         : `${where}: Belüftung auf ${s.amount(measureOf('aeration', duty.minutesPerHour, s.units))} stellen`;
     case 'clean':
-      return `${where}: reinigen`;
+      return cleanText(duty, s);
     case 'chore':
       return choreText(duty, s);
   }
@@ -69,7 +69,7 @@ export function dutyName({ duty }: DutyLine, s: Speaker): string {
     case 'aeration':
       return `${where}: Belüftung einstellen`;
     case 'clean':
-      return `${where} reinigen`;
+      return cleanText(duty, s);
     case 'chore':
       return choreText(duty, s);
   }
@@ -77,6 +77,13 @@ export function dutyName({ duty }: DutyLine, s: Speaker): string {
 
 function placeName(duty: Duty, s: Speaker): string {
   return duty.system === null ? 'Gewächshaus' : s.system(duty.system).name;
+}
+
+function cleanText(duty: Duty, s: Speaker): string {
+  const { parts = [] } = duty;
+  const where = placeName(duty, s);
+  if (parts.length === 0) return `${where} reinigen`;
+  return `${where}: ${s.and(parts.map((part) => partNames[part]))} reinigen`;
 }
 
 function choreText(duty: Duty, s: Speaker): string {
@@ -88,8 +95,21 @@ function topUpText({ duty, reason }: DutyLine, s: Speaker): string {
   const amount = duty.litres
     ? `etwa ${s.amount(carriedVolume(duty.litres, s.units.volume))}${countText(duty, s)} `
     : '';
-  if (duty.system === null || reason.kind !== 'water') return `${amount}nachfüllen`;
-  return `${amount}nachfüllen${fillText(fillingTo(s.system(duty.system), reason.fillToL), s)}`;
+  const what = duty.strength ? `${strengthNames[duty.strength]} ` : '';
+  const to =
+    duty.system !== null && reason.kind === 'water'
+      ? fillText(fillingTo(s.system(duty.system), reason.fillToL), s)
+      : '';
+  return `${amount}${what}nachfüllen${to}${concentratesText(duty, s)}`;
+}
+
+/** `, mit 60 ml Dünger A und 60 ml Dünger B` */
+function concentratesText({ concentrates = [] }: Duty, s: Speaker): string {
+  if (concentrates.length === 0) return '';
+  const told = concentrates.map(
+    ({ product, mL }) => `${s.amount(measureOf('dose', mL, s.units))} ${productName(product)}`,
+  );
+  return `, mit ${s.and(told)}`;
 }
 
 /** ` (4½ × Kanne)`: a count that needs no plural, since a household's own word may have any. */

@@ -1,4 +1,4 @@
-import type { DutyKind } from '../../greenhouse/duty.ts';
+import type { CleanPart, DutyKind, MixStrength } from '../../greenhouse/duty.ts';
 import type { Supply } from '../../greenhouse/entry.ts';
 import type { VolumeUnit } from '../../greenhouse/greenhouse.ts';
 import type { Quantity } from '../../greenhouse/quantity.ts';
@@ -72,6 +72,17 @@ export const recoveryNames: Readonly<Record<Supply, string>> = {
   power: 'Strom wieder da',
   pump: 'Pumpe läuft wieder',
   'air-pump': 'Luftpumpe läuft wieder',
+};
+
+export const strengthNames: Readonly<Record<MixStrength, string>> = {
+  plain: 'reines Wasser',
+  half: 'Lösung in halber Stärke',
+  full: 'Lösung in voller Stärke',
+};
+
+export const partNames: Readonly<Record<CleanPart, string>> = {
+  'air-stones': 'Luftsteine',
+  'pump-filter': 'Pumpenfilter',
 };
 
 /** Products that every household has; any other goes by its own name. */

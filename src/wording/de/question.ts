@@ -40,7 +40,7 @@ export function questionText(doubt: Doubt, s: Speaker): string {
     case 'missing-amount':
       return missingAmountText(reason, doubt, s);
     case 'litres-to-brim':
-      return `Wie viele ${volumeNames[s.units.volume]} waren es bis zum Rand${atSystem(doubt, s)}?`;
+      return `Wie viele ${volumeNames[s.units.volume]} waren es${atSystem(doubt, s)} bis zum Rand?`;
     case 'shared-amount':
       return `${clipped(reason.amount, mostQuoted)}: jeweils oder zusammen?`;
     case 'which-time':

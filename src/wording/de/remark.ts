@@ -17,7 +17,7 @@ export function remarkText(remark: Remark, s: Speaker): string {
     case 'far-from-expected': {
       const { entry, expected } = remark;
       const likely = valueText(entry.quantity, expected, s);
-      return `${s.capital(entryText(entry, s))} liegt weit von ${likely}, wie${place(entry, s)} zu erwarten war. Bitte miss zur Sicherheit noch einmal.`;
+      return `${s.capital(entryText(entry, s))} weicht stark ab${place(entry, s)}, zu erwarten war etwa ${likely}. Bitte miss zur Sicherheit noch einmal.`;
     }
     case 'already-known':
       return 'Das hatte ich schon, es wurde nichts doppelt eingetragen.';

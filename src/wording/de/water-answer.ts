@@ -20,7 +20,7 @@ export function useAnswer({ from, to, systems }: AnswerOf<'use'>, s: Speaker): s
     .map(({ system, toppedUpL, usePerDayL }) => {
       const added = s.amount(volume(toppedUpL, unit));
       const use = s.amount(useRate(usePerDayL, unit));
-      return `${s.system(system).name}: ${when} ${added} nachgefüllt; etwa ${use} gehen am Tag weg.`;
+      return `${s.system(system).name}: ${when} ${added} nachgefüllt; Verbrauch etwa ${use} am Tag.`;
     })
     .join('\n');
 }
@@ -52,7 +52,7 @@ function portrait({ lasting, readings, duties }: Portrait, s: Speaker): readonly
 function waterText({ system, litres, usePerDayL }: Lasting, s: Speaker): string {
   const unit = s.units.volume;
   const left = s.amount(roughVolume(litres, unit));
-  return `${s.system(system).name}: noch etwa ${left}, etwa ${s.amount(useRate(usePerDayL, unit))} gehen am Tag weg`;
+  return `${s.system(system).name}: noch etwa ${left}, Verbrauch etwa ${s.amount(useRate(usePerDayL, unit))} am Tag`;
 }
 
 function lowMarkText({ lowOnEarly, lowOnLikely, lowOnLate }: Lasting, s: Speaker): string {
@@ -60,7 +60,7 @@ function lowMarkText({ lowOnEarly, lowOnLikely, lowOnLate }: Lasting, s: Speaker
     const early = lowOnEarly === null ? '' : ` (frühestens ${onDay(lowOnEarly, s)} knapp)`;
     return `reicht mehr als zwei Monate${early}`;
   }
-  const likely = `Tiefmarke am ehesten ${onDay(lowOnLikely, s)}`;
+  const likely = `untere Marke voraussichtlich ${onDay(lowOnLikely, s)}`;
   const [first, last] = [lowOnEarly ?? lowOnLikely, lowOnLate];
   if (first === last) return likely;
   const latest = last === null ? '' : `, spätestens ${onDay(last, s)}`;

@@ -25,18 +25,18 @@ type WaterReason = Extract<Reason, { kind: 'water' }>;
 function waterText(reason: WaterReason, s: Speaker): string {
   const unit = s.units.volume;
   const left = `Noch etwa ${s.amount(roughVolume(reason.litresNow, unit))} drin`;
-  const use = `etwa ${s.amount(useRate(reason.usePerDayL, unit))} gehen am Tag weg`;
-  const low = `die Tiefmarke (${s.amount(volume(reason.lowL, unit))})`;
+  const use = `Verbrauch etwa ${s.amount(useRate(reason.usePerDayL, unit))} am Tag`;
+  const low = `die untere Marke (${s.amount(volume(reason.lowL, unit))})`;
   const prospect = waterProspect(reason, s.today);
   switch (prospect.kind) {
     case 'is-low':
-      return `${left}, ${low} ist also erreicht, und ${use}.`;
+      return `${left}, ${low} ist also erreicht; ${use}.`;
     case 'low-today':
       return `${left}, ${use}; ${low} könnte heute erreicht sein.`;
     case 'low-by':
       return `${left}, ${use}; ${low} könnte ${onDay(prospect.date, s)} erreicht sein.`;
     case 'lasts':
-      return `${left}, ${use}; bis an ${low} dauert es mehr als zwei Monate.`;
+      return `${left}, ${use}; das reicht noch mehr als zwei Monate.`;
   }
 }
 
@@ -50,5 +50,5 @@ export function exactText({ reason }: Pick<DutyLine, 'reason'>, s: Speaker): str
   const [early, likely] = [reason.lowOnEarly, reason.lowOnLikely].map((date) =>
     date === null ? 'nicht in zwei Monaten' : onDay(date, s),
   );
-  return `Genau: ${left} drin, auf ${giveOrTake} genau; ${use} am Tag; Tiefmarke frühestens ${early}, am ehesten ${likely}.`;
+  return `Genau: ${left} drin, plus/minus ${giveOrTake}; ${use} am Tag; untere Marke frühestens ${early}, voraussichtlich ${likely}.`;
 }

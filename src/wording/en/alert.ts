@@ -1,8 +1,12 @@
 import type { Alert } from '../../assistant/replies/reply.ts';
 
 /** A warning that nobody asked for: what happened, and what to do. */
-export function alertText({ hours }: Extract<Alert, { kind: 'messages-may-be-lost' }>): string {
-  const whole = Math.max(1, Math.round(hours));
-  const howLong = whole === 1 ? 'an hour' : `${whole} hours`;
-  return `I was out of reach for ${howLong}, and messages may be lost. If you got no receipt, please send it again.`;
+export function alertText(alert: Alert): string {
+  switch (alert.kind) {
+    case 'messages-may-be-lost': {
+      const whole = Math.max(1, Math.round(alert.hours));
+      const howLong = whole === 1 ? 'an hour' : `${whole} hours`;
+      return `I was out of reach for ${howLong}, and messages may be lost. If you got no receipt, please send it again.`;
+    }
+  }
 }

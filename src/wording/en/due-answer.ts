@@ -16,7 +16,7 @@ export function dueAnswer({ system, duties, next }: AnswerOf<'due'>, s: Speaker)
 }
 
 export function whyAnswer({ duties, exactly }: AnswerOf<'why'>, s: Speaker): string {
-  if (duties.length === 0) return 'Nothing is planned there, so there is no reason to give.';
+  if (duties.length === 0) return 'Nothing is planned for that.';
   return grouped(duties)
     .map((group) => {
       const [line] = group;

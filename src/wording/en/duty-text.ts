@@ -7,7 +7,7 @@ import { fillingTo } from '../spoken/filling-to.ts';
 import { measureOf } from '../spoken/measure-of-quantity.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { carriedVolume, roughVolume } from '../spoken/volume.ts';
-import { containerPlural, productName, quantityNames } from './names.ts';
+import { containerPlural, partNames, productName, quantityNames, strengthNames } from './names.ts';
 
 /**
  * What is to be done, without the reason. Several lines: the same check of several systems.
@@ -36,7 +36,7 @@ export function dutyText(group: readonly DutyLine[], s: Speaker): string {
         duty.litres === undefined
           ? ''
           : `, about ${s.amount(carriedVolume(duty.litres, s.units.volume))}`;
-      return `Change the solution of ${where}${amount}`;
+      return `Change the solution of ${where}${amount}${concentratesText(duty, s)}`;
     }
     case 'calibration':
       return `Calibrate the ${duty.probe ?? 'probe'}`;
@@ -45,7 +45,7 @@ export function dutyText(group: readonly DutyLine[], s: Speaker): string {
         ? `Set the aeration of ${where}`
         : `Set the aeration of ${where} to ${s.amount(measureOf('aeration', duty.minutesPerHour, s.units))}`;
     case 'clean':
-      return `Clean ${where}`;
+      return s.capital(cleanText(duty, s));
     case 'chore':
       return s.capital(choreText(duty, s));
   }
@@ -68,7 +68,7 @@ export function dutyName({ duty }: DutyLine, s: Speaker): string {
     case 'aeration':
       return `set the aeration of ${where}`;
     case 'clean':
-      return `clean ${where}`;
+      return cleanText(duty, s);
     case 'chore':
       return choreText(duty, s);
   }
@@ -78,6 +78,13 @@ function placeName(duty: Duty, s: Speaker): string {
   return duty.system === null ? 'the greenhouse' : s.system(duty.system).name;
 }
 
+function cleanText(duty: Duty, s: Speaker): string {
+  const { parts = [] } = duty;
+  const where = placeName(duty, s);
+  if (parts.length === 0) return `clean ${where}`;
+  return `clean ${s.and(parts.map((part) => partNames[part]))} of ${where}`;
+}
+
 function choreText(duty: Duty, s: Speaker): string {
   const name = clipped(duty.chore ?? 'a chore', mostQuoted);
   return duty.system === null ? name : `${name} (${placeName(duty, s)})`;
@@ -85,18 +92,35 @@ function choreText(duty: Duty, s: Speaker): string {
 
 function topUpAmount({ duty, reason }: DutyLine, s: Speaker): string {
   const amount = duty.litres
-    ? ` with about ${s.amount(carriedVolume(duty.litres, s.units.volume))}`
+    ? ` with about ${s.amount(carriedVolume(duty.litres, s.units.volume))}${countText(duty, s)}`
     : '';
-  if (duty.system === null || reason.kind !== 'water') return amount;
-  const system = s.system(duty.system);
-  const isHeldBack = system.method === 'non-circulating';
-  const count =
-    duty.litres &&
-    containersFor(duty.litres, s.greenhouse.containers, isHeldBack ? 'down' : 'nearest');
-  const counted = count
-    ? ` (${halfText(count.count)} ${containerPlural(count.container.name, count.count)})`
+  const withWhat = duty.strength
+    ? `${amount === '' ? ' with' : `${amount} of`} ${strengthNames[duty.strength]}`
+    : amount;
+  const to =
+    duty.system !== null && reason.kind === 'water'
+      ? fillText(fillingTo(s.system(duty.system), reason.fillToL), s)
+      : '';
+  return `${withWhat}${to}${concentratesText(duty, s)}`;
+}
+
+/** ` (4½ cans)` */
+function countText({ system, litres }: Duty, s: Speaker): string {
+  if (system === null || litres === undefined) return '';
+  const isHeldBack = s.system(system).method === 'non-circulating';
+  const told = containersFor(litres, s.greenhouse.containers, isHeldBack ? 'down' : 'nearest');
+  return told
+    ? ` (${halfText(told.count)} ${containerPlural(told.container.name, told.count)})`
     : '';
-  return `${amount}${counted}${fillText(fillingTo(system, reason.fillToL), s)}`;
+}
+
+/** `: 60 mL nutrient A and 60 mL nutrient B` */
+function concentratesText({ concentrates = [] }: Duty, s: Speaker): string {
+  if (concentrates.length === 0) return '';
+  const told = concentrates.map(
+    ({ product, mL }) => `${s.amount(measureOf('dose', mL, s.units))} ${productName(product)}`,
+  );
+  return `: ${s.and(told)}`;
 }
 
 function fillText(filling: ReturnType<typeof fillingTo>, s: Speaker): string {

@@ -1,4 +1,4 @@
-import type { DutyKind } from '../../greenhouse/duty.ts';
+import type { CleanPart, DutyKind, MixStrength } from '../../greenhouse/duty.ts';
 import type { Supply } from '../../greenhouse/entry.ts';
 import type { VolumeUnit } from '../../greenhouse/greenhouse.ts';
 import type { Quantity } from '../../greenhouse/quantity.ts';
@@ -49,6 +49,17 @@ export const recoveryNames: Readonly<Record<Supply, string>> = {
   power: 'power back',
   pump: 'pump running again',
   'air-pump': 'air pump running again',
+};
+
+export const strengthNames: Readonly<Record<MixStrength, string>> = {
+  plain: 'plain water',
+  half: 'half-strength solution',
+  full: 'full-strength solution',
+};
+
+export const partNames: Readonly<Record<CleanPart, string>> = {
+  'air-stones': 'the air stones',
+  'pump-filter': 'the pump filter',
 };
 
 /** Products that every household has; any other goes by its own name. */

@@ -2,7 +2,7 @@ import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { Doubt } from '../../understanding/doubt.ts';
 import type { DoubtReason } from '../../understanding/statement.ts';
 import { clipped, mostQuoted } from '../spoken/clipped.ts';
-import { doubtedDrafts } from '../spoken/doubted.ts';
+import { doubtedDrafts, doubtedSystem } from '../spoken/doubted.ts';
 import { measureOf } from '../spoken/measure-of-quantity.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { choiceText } from './button.ts';
@@ -39,7 +39,7 @@ export function questionText(doubt: Doubt, s: Speaker): string {
     case 'missing-amount':
       return missingAmountText(reason, doubt, s);
     case 'litres-to-brim':
-      return `How many ${volumeNames[s.units.volume]} did it take to the brim${forSystem(doubt, s)}?`;
+      return `How many ${volumeNames[s.units.volume]} did it take to fill ${doubtedSystem(doubt, s)?.name ?? 'it'} to the brim?`;
     case 'shared-amount':
       return `${clipped(reason.amount, mostQuoted)}: for each of them, or in all?`;
     case 'which-time':

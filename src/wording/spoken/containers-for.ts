@@ -10,7 +10,7 @@ export interface ContainerCount {
 /** More than this nobody counts while carrying. */
 const mostCounted = 40;
 /** A count further off than this share of the volume is told in another container, or not at all. */
-const closeShare = 0.1;
+const closeShare = 0.12;
 
 /**
  * Counts a volume in the largest container that it fills at least once and comes out nearly even in;

@@ -1,0 +1,250 @@
+import type { ButtonLabel } from '../../src/assistant/outgoing.ts';
+import type {
+  AdviceAlert,
+  AdviceAnswer,
+  AdviceRemark,
+} from '../../src/assistant/replies/advice.ts';
+import type { Answer, Lasting } from '../../src/assistant/replies/answer.ts';
+import type { Alert, Refusal, Remark, Reply } from '../../src/assistant/replies/reply.ts';
+import type { Entry } from '../../src/greenhouse/entry.ts';
+import type { Quantity } from '../../src/greenhouse/quantity.ts';
+import type { DutyLine } from '../../src/planning/duty-line.ts';
+import type {
+  Assumption,
+  Choice,
+  ChoiceLabel,
+  DoubtReason,
+} from '../../src/understanding/statement.ts';
+import {
+  bench,
+  benchTopUp,
+  buckets,
+  check,
+  date,
+  entry,
+  gutters,
+  jars,
+  jarTopUp,
+  tieUp,
+  today,
+} from './quarry-lane.ts';
+
+/** One of each kind: the compiler says which kind has no example. */
+type OfEach<U extends { readonly kind: string }> = {
+  readonly [K in U['kind']]: Extract<U, { readonly kind: K }>;
+};
+
+const yesterdayMs = Date.parse('2027-05-03T18:00:00+01:00');
+
+export const entries: Readonly<Record<Quantity, Entry>> = {
+  ph: entry('ph', 5.8),
+  ec: entry('ec', 1.7),
+  'water-temperature': entry('water-temperature', 21),
+  'air-temperature': entry('air-temperature', 31.5, { system: null }),
+  humidity: entry('humidity', 60, { system: null }),
+  'dissolved-oxygen': entry('dissolved-oxygen', 8.2),
+  level: entry('level', 90, { saidAs: { kind: 'below-brim', cm: 5 } }),
+  'top-up': entry('top-up', 12, { approximate: true }),
+  'reservoir-change': entry('reservoir-change', 108),
+  dose: entry('dose', 10, { product: 'ph-down' }),
+  calibration: entry('calibration', 7, { system: null, probe: 'pen', read: 7.12 }),
+  'fill-time': entry('fill-time', 9, { system: bench }),
+  aeration: entry('aeration', 10, { system: gutters }),
+  outage: entry('outage', 1, { system: null, of: 'power', atMs: yesterdayMs }),
+  restored: entry('restored', 1, { of: 'air-pump' }),
+  harvest: entry('harvest', 1200),
+  'duty-done': entry('duty-done', 1, { duty: 'chore', chore: 'tie up the tomatoes' }),
+  'duty-failed': entry('duty-failed', 1, { duty: 'top-up', note: 'lid is stuck' }),
+  note: entry('note', 1, { note: 'leaves  look\npale' }),
+};
+
+export const assumptions: OfEach<Assumption> = {
+  'system-from-conversation': { kind: 'system-from-conversation', system: buckets },
+  'bare-volume': { kind: 'bare-volume', unit: 'L' },
+  'bare-conductivity': { kind: 'bare-conductivity', unit: 'mS/cm' },
+  'tds-factor': { kind: 'tds-factor', factor: 500 },
+  shorthand: { kind: 'shorthand' },
+  'brim-volume': { kind: 'brim-volume' },
+  'slip-in-name': { kind: 'slip-in-name', written: 'bukcets', system: buckets },
+};
+
+export const remarks: OfEach<Exclude<Remark, AdviceRemark>> = {
+  'outside-range': {
+    kind: 'outside-range',
+    entry: entry('ph', 5.3),
+    lowest: 5.5,
+    highest: 6.2,
+  },
+  'far-from-expected': { kind: 'far-from-expected', entry: entry('ph', 7.4), expected: 5.8 },
+  'already-known': { kind: 'already-known' },
+  'lasts-until': { kind: 'lasts-until', system: buckets, date: date('2027-05-09') },
+};
+
+const waitingPh = { for: 'system', drafts: [entry('ph', 5.8, { system: null })] } as const;
+
+export const doubtReasons: OfEach<DoubtReason> = {
+  'which-system': { kind: 'which-system', quantity: 'ph', written: 'ntf' },
+  'which-quantity': { kind: 'which-quantity', value: '5.8' },
+  'in-it-or-added': { kind: 'in-it-or-added', litres: 12 },
+  'which-unit': { kind: 'which-unit', quantity: 'level', value: '95' },
+  'out-of-range': { kind: 'out-of-range', quantity: 'ph', value: 54, lowest: 3, highest: 9 },
+  conflict: { kind: 'conflict', quantity: 'ph', values: [5.9, 6.2] },
+  'missing-amount': { kind: 'missing-amount', quantity: 'top-up' },
+  'litres-to-brim': { kind: 'litres-to-brim' },
+  'shared-amount': { kind: 'shared-amount', quantity: 'top-up', amount: '10 l' },
+  'which-time': { kind: 'which-time', written: 'at 18:00' },
+  'since-when': { kind: 'since-when', of: 'power', written: 'since 14:30' },
+  'is-it-a-reading': { kind: 'is-it-a-reading' },
+  'shorthand-does-not-fit': { kind: 'shorthand-does-not-fit' },
+  'which-duties': { kind: 'which-duties' },
+  unclear: { kind: 'unclear' },
+};
+
+export const choiceLabels: OfEach<ChoiceLabel> = {
+  system: { kind: 'system', system: bench },
+  systems: { kind: 'systems', systems: [bench, buckets, gutters] },
+  quantity: { kind: 'quantity', quantity: 'water-temperature' },
+  value: { kind: 'value', quantity: 'ph', value: 5.4 },
+  amount: { kind: 'amount', text: '1,413 µS/cm as a thousand four hundred' },
+  each: { kind: 'each' },
+  'in-all': { kind: 'in-all' },
+  time: { kind: 'time', atMs: yesterdayMs },
+  yes: { kind: 'yes' },
+  no: { kind: 'no' },
+  'keep-as-note': { kind: 'keep-as-note' },
+};
+
+export const choices: readonly Choice[] = Object.values(choiceLabels).map((label) => ({
+  label,
+  drafts: [entry('ph', 5.8)],
+}));
+
+const lasting: Lasting = {
+  system: buckets,
+  litres: 90.2,
+  usePerDayL: 5.04,
+  lowOnEarly: date('2027-05-06'),
+  lowOnLikely: date('2027-05-07'),
+  lowOnLate: date('2027-05-12'),
+};
+
+const alsoOfLaterDays: readonly DutyLine[] = [
+  { ...benchTopUp, duty: { ...benchTopUp.duty, dueOn: date('2027-05-06') } },
+];
+
+export const answers: OfEach<Exclude<Answer, AdviceAnswer>> = {
+  due: {
+    kind: 'due',
+    system: null,
+    today,
+    duties: [benchTopUp, check(bench), check(buckets), jarTopUp, tieUp],
+    next: [],
+  },
+  why: { kind: 'why', duties: [benchTopUp], exactly: true },
+  'when-next': { kind: 'when-next', duties: alsoOfLaterDays },
+  'how-long': { kind: 'how-long', systems: [lasting] },
+  'last-reading': {
+    kind: 'last-reading',
+    quantity: 'ph',
+    entries: [entry('ph', 5.8, { atMs: yesterdayMs }), entry('ph', 6.1, { system: gutters })],
+  },
+  use: {
+    kind: 'use',
+    from: date('2027-05-01'),
+    to: today,
+    systems: [{ system: bench, toppedUpL: 120, usePerDayL: 24.3 }],
+  },
+  'is-it-right': {
+    kind: 'is-it-right',
+    quantity: 'ph',
+    systems: [
+      { system: buckets, value: 5.4, lowest: 5.5, highest: 6.2 },
+      { system: jars, value: null, lowest: 5.5, highest: 6.5 },
+    ],
+  },
+  who: { kind: 'who', entries: [entry('top-up', 3, { system: jars, atMs: yesterdayMs })] },
+  show: {
+    kind: 'show',
+    systems: [
+      {
+        lasting,
+        readings: [entry('ph', 5.8), entry('ec', 1.7, { atMs: yesterdayMs })],
+        duties: [check(buckets, { dueOn: date('2027-05-05') })],
+      },
+    ],
+  },
+  'nothing-to-take-back': { kind: 'nothing-to-take-back' },
+  'nothing-open': { kind: 'nothing-open' },
+  'too-late': { kind: 'too-late' },
+  'left-out': { kind: 'left-out' },
+  thanks: { kind: 'thanks' },
+  'cannot-tell': { kind: 'cannot-tell', because: 'not-built' },
+  help: { kind: 'help' },
+  unknown: { kind: 'unknown' },
+};
+
+const refusals: OfEach<Refusal> = {
+  'not-yours': { kind: 'not-yours', entries: [entry('ph', 5.8)] },
+  'cannot-handle': { kind: 'cannot-handle' },
+};
+
+const alerts: OfEach<Exclude<Alert, AdviceAlert>> = {
+  'messages-may-be-lost': { kind: 'messages-may-be-lost', hours: 30 },
+};
+
+const exceptNested: OfEach<Exclude<Reply, { kind: 'question' | 'answer' | 'alert' | 'refusal' }>> =
+  {
+    receipt: {
+      kind: 'receipt',
+      logged: Object.values(entries),
+      assumptions: Object.values(assumptions),
+      remarks: Object.values(remarks),
+    },
+    round: { kind: 'round', date: today, isLate: true, duties: [benchTopUp, check(bench), tieUp] },
+    correction: {
+      kind: 'correction',
+      struck: [entry('ph', 5.4)],
+      logged: [entry('ph', 5.6)],
+      remarks: [],
+    },
+  };
+
+/** A reply of each kind, and of each kind within its kind, with its name. */
+export const everyReply: readonly (readonly [string, Reply])[] = [
+  ...Object.entries(exceptNested),
+  ...Object.entries(doubtReasons).map(
+    ([kind, reason]) =>
+      [
+        `question ${kind}`,
+        { kind: 'question', questionId: 'q1', doubt: { reason, choices: [], waiting: waitingPh } },
+      ] as const,
+  ),
+  ...Object.entries(doubtReasons).map(
+    ([kind, reason]) =>
+      [
+        `question ${kind} with choices`,
+        { kind: 'question', questionId: 'q1', doubt: { reason, choices, waiting: null } },
+      ] as const,
+  ),
+  ...Object.entries(answers).map(
+    ([kind, answer]) => [`answer ${kind}`, { kind: 'answer', answer }] as const,
+  ),
+  ...Object.entries(alerts).map(
+    ([kind, alert]) => [`alert ${kind}`, { kind: 'alert', alert }] as const,
+  ),
+  ...Object.entries(refusals).map(
+    ([kind, because]) => [`refusal ${kind}`, { kind: 'refusal', because }] as const,
+  ),
+];
+
+const exceptChoices: OfEach<Exclude<ButtonLabel, { kind: 'choice' }>> = {
+  'strike-out': { kind: 'strike-out' },
+  'log-nothing': { kind: 'log-nothing' },
+};
+
+export const everyButton: readonly ButtonLabel[] = [
+  ...Object.values(exceptChoices),
+  ...Object.values(choiceLabels).map((choice) => ({ kind: 'choice', choice }) as const),
+];
+
+export const atYesterday = { atMs: yesterdayMs };
