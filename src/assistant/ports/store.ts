@@ -4,6 +4,7 @@ import type { Greenhouse } from '../../greenhouse/greenhouse.ts';
 import type { LocalDate } from '../../greenhouse/local-time.ts';
 import type { WeatherDay } from '../../greenhouse/weather.ts';
 import type { Conversation } from '../conversation.ts';
+import type { Directory, HouseholdChange } from '../household/household.ts';
 import type { Outgoing, OutgoingNo } from '../outgoing.ts';
 
 export type GreenhouseId = number & { readonly __brand: 'GreenhouseId' };
@@ -93,6 +94,8 @@ export interface Ledger {
   /** What was received under this id, for edits of it. */
   incoming(channel: ChannelName, platformId: string): Promise<StoredIncoming | null>;
   hasNotice(key: string): Promise<boolean>;
+  /** The accounts and groups of this greenhouse on a channel. */
+  directory(channel: ChannelName): Promise<Directory>;
 }
 
 /** All that one handling writes, in one transaction. Every part may be empty. */
@@ -107,12 +110,17 @@ export interface Writes {
   readonly morning: Morning | null;
   /** Keys of what is said once: an alert, a reminder. */
   readonly notices: readonly string[];
+  readonly household?: readonly HouseholdChange[];
 }
 
 export interface PendingOutgoing {
   readonly greenhouse: GreenhouseId;
   readonly outgoing: Outgoing;
   readonly attempts: number;
+  /** How many of them ended without an answer, a process that died while sending included. */
+  readonly unanswered: number;
+  /** The platform's id of the message that this one edits; null: none, or that was not sent. */
+  readonly editsPlatformId: string | null;
 }
 
 /**
@@ -128,6 +136,8 @@ export interface Store {
     readonly createdAtMs: number;
   }>;
   receive(raw: RawIncoming): Promise<Received>;
+  /** The same for many, stored together; in their order. */
+  receiveAll(raws: readonly RawIncoming[]): Promise<readonly Received[]>;
   /** What was stored and never handled, oldest first: a process that died in between. */
   unhandled(channel: ChannelName): Promise<readonly StoredIncoming[]>;
   /**
@@ -139,16 +149,53 @@ export interface Store {
     inboxNo: InboxNo | null,
     work: (ledger: Ledger) => Promise<{ readonly writes: Writes; readonly result: T }>,
   ): Promise<T | null>;
+  /** The same for many inbox rows of a greenhouse: `work` is given those not handled before. */
+  transactAll<T>(
+    greenhouse: GreenhouseId,
+    inboxNos: readonly InboxNo[],
+    work: (
+      ledger: Ledger,
+      open: ReadonlySet<InboxNo>,
+    ) => Promise<{ readonly writes: Writes; readonly result: T }>,
+  ): Promise<T | null>;
   /** Reads without writing, all of one moment. */
   read<T>(greenhouse: GreenhouseId, work: (ledger: Ledger) => Promise<T>): Promise<T>;
-  /** Due now, in the order of each chat; locked against other processes until `settle` or a time-out. */
+  /**
+   * Due now: the first waiting message of each chat, by number, so that a chat keeps its order; the
+   * next one comes once that is settled. Locked against other processes until `settle` or a time-out.
+   */
   pending(channel: ChannelName, nowMs: number, most: number): Promise<readonly PendingOutgoing[]>;
   settle(greenhouse: GreenhouseId, no: OutgoingNo, outcome: Settled): Promise<void>;
+  /** What is in nobody's hands any more, since the process that sent it is surely gone. */
+  endLeases(channel: ChannelName): Promise<void>;
+  /** The latest of a chat both ways, oldest first; what is not sent yet is there as well. */
+  history(
+    greenhouse: GreenhouseId,
+    channel: ChannelName,
+    chat: string,
+    most: number,
+  ): Promise<readonly HistoryItem[]>;
   close(): Promise<void>;
 }
 
+export type HistoryItem =
+  | { readonly kind: 'incoming'; readonly incoming: StoredIncoming }
+  | { readonly kind: 'outgoing'; readonly outgoing: Outgoing };
+
 /** What came of a sending. */
 export type Settled =
-  | { readonly kind: 'sent'; readonly platformId: string | null; readonly atMs: number }
-  | { readonly kind: 'retry'; readonly notBeforeMs: number; readonly because: string }
+  | {
+      readonly kind: 'sent';
+      readonly platformId: string | null;
+      readonly atMs: number;
+      /** The earlier message that goes on under this id: its chat has moved. */
+      readonly renews?: OutgoingNo;
+    }
+  | {
+      readonly kind: 'retry';
+      readonly notBeforeMs: number;
+      readonly because: string;
+      /** The platform may have it: nobody knows. */
+      readonly isUnanswered?: boolean;
+    }
   | { readonly kind: 'given-up'; readonly because: string; readonly atMs: number };

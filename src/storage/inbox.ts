@@ -1,0 +1,118 @@
+import { and, asc, desc, eq, isNull } from 'drizzle-orm';
+import type {
+  ChannelName,
+  GreenhouseId,
+  InboxNo,
+  RawIncoming,
+  Received,
+  StoredIncoming,
+} from '../assistant/ports/store.ts';
+import type { Database } from './schema/database.ts';
+import { inbox } from './schema/traffic-tables.ts';
+
+/** What stands for the platform's id where the platform has none. */
+function madeId(no: InboxNo): string {
+  return `#${no}`;
+}
+
+/** Stores what comes in under the platform's id, or finds it there from an earlier delivery. */
+export async function receive(database: Database, raw: RawIncoming): Promise<Received> {
+  const [stored] = await database
+    .insert(inbox)
+    .values(raw)
+    .onConflictDoNothing({ target: [inbox.greenhouse, inbox.channel, inbox.platformId] })
+    .returning({ no: inbox.no });
+  if (stored) {
+    const platformId = raw.platformId ?? madeId(stored.no);
+    return { no: stored.no, platformId, isNew: true, isHandled: false };
+  }
+  const platformId = raw.platformId ?? '';
+  const [known] = await database
+    .select({ no: inbox.no, handledAtMs: inbox.handledAtMs })
+    .from(inbox)
+    .where(byPlatformId(raw.greenhouse, raw.channel, platformId));
+  if (!known) throw new Error(`inbox: "${platformId}" was neither stored nor found`);
+  return { no: known.no, platformId, isNew: false, isHandled: known.handledAtMs !== null };
+}
+
+export async function selectUnhandled(
+  database: Database,
+  channel: ChannelName,
+): Promise<readonly StoredIncoming[]> {
+  const rows = await database
+    .select()
+    .from(inbox)
+    .where(and(eq(inbox.channel, channel), isNull(inbox.handledAtMs)))
+    .orderBy(asc(inbox.no));
+  return rows.map(storedIncomingOf);
+}
+
+export async function selectIncoming(
+  database: Database,
+  greenhouse: GreenhouseId,
+  channel: ChannelName,
+  platformId: string,
+): Promise<StoredIncoming | null> {
+  const [row] = await database
+    .select()
+    .from(inbox)
+    .where(byPlatformId(greenhouse, channel, platformId));
+  if (row) return storedIncomingOf(row);
+  const made = /^#(\d{1,15})$/.exec(platformId)?.[1];
+  if (made === undefined) return null;
+  const [unnamed] = await database
+    .select()
+    .from(inbox)
+    .where(
+      and(
+        eq(inbox.no, Number(made) as InboxNo),
+        eq(inbox.greenhouse, greenhouse),
+        eq(inbox.channel, channel),
+        isNull(inbox.platformId),
+      ),
+    );
+  return unnamed ? storedIncomingOf(unnamed) : null;
+}
+
+/** The latest of a chat, latest first. */
+export async function selectIncomingOfChat(
+  database: Database,
+  greenhouse: GreenhouseId,
+  channel: ChannelName,
+  chat: string,
+  most: number,
+): Promise<readonly StoredIncoming[]> {
+  const rows = await database
+    .select()
+    .from(inbox)
+    .where(and(eq(inbox.greenhouse, greenhouse), eq(inbox.channel, channel), eq(inbox.chat, chat)))
+    .orderBy(desc(inbox.no))
+    .limit(most);
+  return rows.map(storedIncomingOf);
+}
+
+export async function markHandled(database: Database, no: InboxNo, atMs: number): Promise<void> {
+  await database.update(inbox).set({ handledAtMs: atMs }).where(eq(inbox.no, no));
+}
+
+function byPlatformId(greenhouse: GreenhouseId, channel: ChannelName, platformId: string) {
+  return and(
+    eq(inbox.greenhouse, greenhouse),
+    eq(inbox.channel, channel),
+    eq(inbox.platformId, platformId),
+  );
+}
+
+function storedIncomingOf(row: typeof inbox.$inferSelect): StoredIncoming {
+  const { no, channel, receivedAtMs, writtenAtMs, chat, body } = row;
+  return {
+    no,
+    greenhouse: row.greenhouse as GreenhouseId,
+    channel,
+    platformId: row.platformId ?? madeId(no),
+    receivedAtMs,
+    writtenAtMs,
+    chat,
+    body,
+  };
+}

@@ -1,0 +1,31 @@
+import { bigint, customType } from 'drizzle-orm/pg-core';
+
+/** An instant in milliseconds since 1970, exact. */
+export function instantMs(name: string) {
+  return bigint(name, { mode: 'number' });
+}
+
+const loneSurrogates = /\p{Surrogate}/gu;
+
+/**
+ * Text as people and platforms send it. PostgreSQL takes neither the character U+0000 nor half of
+ * a surrogate pair; both become the replacement character.
+ */
+export const plainText = customType<{ data: string; driverData: string }>({
+  dataType: () => 'text',
+  toDriver: (text) => text.replaceAll('\u0000', '\ufffd').replaceAll(loneSurrogates, '\ufffd'),
+});
+
+/**
+ * A document kept whole. `json` and not `jsonb`, which refuses an escaped U+0000 and forgets the
+ * order of keys. Both drivers are told to leave its text alone, so that a document that is itself
+ * a string comes back as it went in.
+ */
+export const document = customType<{ data: unknown; driverData: string }>({
+  dataType: () => 'json',
+  toDriver: (value) => JSON.stringify(value),
+  fromDriver: (text) => JSON.parse(text) as unknown,
+});
+
+/** The object identifier of the type `json`, the same in every PostgreSQL. */
+export const jsonTypeOid = 114;

@@ -1,0 +1,109 @@
+import { eq, sql } from 'drizzle-orm';
+import type { Counters, GreenhouseId, StoredStrike, Writes } from '../assistant/ports/store.ts';
+import type { WeatherDay } from '../greenhouse/weather.ts';
+import { batchesOf } from './batches.ts';
+import { replaceSetUp } from './greenhouse-set-up.ts';
+import { entryRow, strikeRow, weatherRow } from './logbook-rows.ts';
+import { outgoingRow } from './outgoing-messages.ts';
+import type { Database } from './schema/database.ts';
+import { greenhouses } from './schema/greenhouse-tables.ts';
+import { entries, strikes, weatherDays } from './schema/logbook-tables.ts';
+import { conversations, mornings, notices, outbox } from './schema/traffic-tables.ts';
+
+/** Writes all that a handling caused, one statement a table, and raises the revision by one. */
+export async function writeHandling(
+  transaction: Database,
+  id: GreenhouseId,
+  counters: Counters,
+  writes: Writes,
+): Promise<void> {
+  const revision = counters.revision + 1;
+  for (const batch of batchesOf(writes.entries)) {
+    await transaction.insert(entries).values(batch.map((entry) => entryRow(id, revision, entry)));
+  }
+  for (const batch of batchesOf(strikesOf(writes))) {
+    await transaction
+      .insert(strikes)
+      .values(batch.map((strike) => strikeRow(id, revision, strike)))
+      .onConflictDoNothing();
+  }
+  await writeWeather(transaction, id, revision, writes.weather);
+  if (writes.greenhouse) await replaceSetUp(transaction, id, writes.greenhouse, revision);
+  for (const batch of batchesOf(writes.conversations)) {
+    await transaction
+      .insert(conversations)
+      .values(batch.map((state) => ({ greenhouse: id, handle: state.handle, state })))
+      .onConflictDoUpdate({
+        target: [conversations.greenhouse, conversations.handle],
+        set: { state: sql`excluded.state` },
+      });
+  }
+  for (const batch of batchesOf(writes.outgoing)) {
+    await transaction.insert(outbox).values(batch.map((outgoing) => outgoingRow(id, outgoing)));
+  }
+  if (writes.morning) {
+    await transaction.insert(mornings).values({ ...writes.morning, greenhouse: id, revision });
+  }
+  for (const batch of batchesOf(writes.notices)) {
+    await transaction
+      .insert(notices)
+      .values(batch.map((key) => ({ greenhouse: id, key, atMs: writes.clockMs })))
+      .onConflictDoNothing();
+  }
+  await transaction
+    .update(greenhouses)
+    .set({
+      revision,
+      lastEntryNo: highest(counters.lastEntryNo, writes.entries),
+      lastOutgoingNo: highest(counters.lastOutgoingNo, writes.outgoing),
+      clockMs: Math.max(counters.clockMs, writes.clockMs),
+    })
+    .where(eq(greenhouses.id, id));
+}
+
+/** An entry may be written struck out already; the mark is kept where all marks are. */
+function strikesOf({ entries: written, strikes: marked }: Writes): readonly StoredStrike[] {
+  const own = written.flatMap(({ no, struck }) => (struck ? [{ entry: no, ...struck }] : []));
+  return own.length === 0 ? marked : [...own, ...marked];
+}
+
+async function writeWeather(
+  transaction: Database,
+  id: GreenhouseId,
+  revision: number,
+  days: readonly WeatherDay[],
+): Promise<void> {
+  for (const batch of batchesOf([...lastToldOf(days).values()])) {
+    await transaction
+      .insert(weatherDays)
+      .values(batch.map((day) => weatherRow(id, revision, day)))
+      .onConflictDoUpdate({
+        target: [weatherDays.greenhouse, weatherDays.date],
+        set: {
+          revision: sql`excluded.revision`,
+          tMinC: sql`excluded.t_min_c`,
+          tMaxC: sql`excluded.t_max_c`,
+          rhMeanPercent: sql`excluded.rh_mean_percent`,
+          windMs: sql`excluded.wind_ms`,
+          solarMjM2: sql`excluded.solar_mj_m2`,
+          observed: sql`excluded.observed`,
+          toldOn: sql`excluded.told_on`,
+        },
+        // An observation stands before any forecast.
+        setWhere: sql`excluded.observed or not ${weatherDays.observed}`,
+      });
+  }
+}
+
+/** A statement may write a day once only: the last told, an observation before any forecast. */
+function lastToldOf(days: readonly WeatherDay[]): ReadonlyMap<string, WeatherDay> {
+  const told = new Map<string, WeatherDay>();
+  for (const day of days) {
+    if (day.observed || told.get(day.date)?.observed !== true) told.set(day.date, day);
+  }
+  return told;
+}
+
+function highest(last: number, written: readonly { readonly no: number }[]): number {
+  return written.reduce((most, { no }) => Math.max(most, no), last);
+}
