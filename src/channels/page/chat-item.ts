@@ -9,6 +9,7 @@ import type { Reply } from '../../assistant/replies/reply.ts';
 import type { Standing } from '../../assistant/standing.ts';
 import type { Wording } from '../../wording/wording.ts';
 import { readIncomingBody } from './incoming-body.ts';
+import type { Phrases } from './phrases/phrases.ts';
 
 /** One bubble of the chat. `key` is its element's id. */
 export type ChatItem = SaidItem | BotItem;
@@ -41,17 +42,22 @@ export interface ChatButton {
   readonly isPressed: boolean;
 }
 
+export interface Words {
+  readonly wording: Wording;
+  readonly phrases: Phrases;
+}
+
 /** The chat as bubbles, in the order of its history. A press is no bubble: it marks the button. */
 export function chatItems(
   history: readonly HistoryItem[],
   standing: Standing,
-  wording: Wording,
+  words: Words,
 ): readonly ChatItem[] {
   const pressed = pressedButtons(history);
   return history.flatMap((item): ChatItem[] => {
     if (item.kind === 'incoming') return saidItems(item.incoming);
     const { outgoing } = item;
-    return [botItem(outgoing, pressed.get(outgoing.no) ?? null, standing, wording)];
+    return [botItem(outgoing, pressed.get(outgoing.no) ?? null, standing, words)];
   });
 }
 
@@ -66,7 +72,7 @@ function botItem(
   outgoing: Outgoing,
   pressed: number | null,
   standing: Standing,
-  wording: Wording,
+  words: Words,
 ): BotItem {
   const { no, atMs, reply, buttons } = outgoing;
   // A message is worded as of when it was said, so that its `today` stays that day.
@@ -80,17 +86,27 @@ function botItem(
     key: `out-${no}`,
     atMs,
     replyKind: reply.kind,
-    text: wording.reply(reply, reader),
+    text: worded(words.phrases, () => words.wording.reply(reply, reader)),
     buttons: buttons.map((row) =>
       row.map((button) => {
         const isPressed = position === pressed;
         const token = pressToken(no, position++);
-        return { token, label: wording.button(button.label, reader), isPressed };
+        const label = worded(words.phrases, () => words.wording.button(button.label, reader));
+        return { token, label, isPressed };
       }),
     ),
     isSpent: pressed !== null || isStruck,
     isStruck,
   };
+}
+
+/** An old message may name a system that the set-up holds no more; it must not take the page with it. */
+function worded(phrases: Phrases, word: () => string): string {
+  try {
+    return word();
+  } catch {
+    return phrases.nothingLeftOfIt;
+  }
 }
 
 function strikesOf(buttons: Outgoing['buttons']) {

@@ -84,7 +84,8 @@ export class Road {
         await store.settle(greenhouse, outgoing.no, { kind: 'sent', platformId: null, atMs });
       }
       settled += pending.length;
-      if (pending.length < batch) break;
+      // Only the first message of each chat is given at a time.
+      if (pending.length === 0) break;
     }
     if (settled > 0) this.#watchers.wakeAll();
   }

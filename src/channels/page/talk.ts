@@ -38,13 +38,13 @@ export async function readTalk(
   const member = greenhouse.members.find((candidate) => candidate.handle === handle);
   if (!member) return null;
   const nowMs = Math.max(options.nowMs(), standing.nowMs);
-  const wording = wordings[member.language];
+  const { language } = member;
+  const words = { wording: wordings[language], phrases: phrasesOf[language] };
   return {
     greenhouse,
     member,
-    phrases: phrasesOf[member.language],
-    wording,
-    items: chatItems(history, standing, wording),
+    ...words,
+    items: chatItems(history, standing, words),
     cursor: cursorOf(history),
     isCut: history.length >= most,
     board: boardOf(standing, nowMs),

@@ -1,21 +1,19 @@
 import { createInterface } from 'node:readline';
 import { type Outgoing, pressToken } from '../../assistant/outgoing.ts';
-import type { InboxNo } from '../../assistant/ports/store.ts';
 import type { Greenhouse } from '../../greenhouse/greenhouse.ts';
 import type { Member } from '../../greenhouse/member.ts';
-import { readIncomingBody, type TerminalIncoming } from './incoming-body.ts';
+import type { TerminalIncoming } from './incoming-body.ts';
 import type { Phrases } from './phrases/phrases.ts';
 import { phrasesOf } from './phrases/phrases-of.ts';
+import { Road } from './road.ts';
 import { Screen } from './screen.ts';
-import { channel, type TerminalOptions } from './terminal-options.ts';
+import type { TerminalOptions } from './terminal-options.ts';
 import { mostCharacters, readTypedLine, type TypedLine } from './typed-line.ts';
-
-/** How many messages are taken from the outbox at a time. */
-const batch = 50;
 
 /** The conversation with the bot in a terminal, or over a pipe. */
 export class Terminal {
   readonly #options: TerminalOptions;
+  readonly #road: Road;
   readonly #screen: Screen;
   /** Tokens of the buttons shown, by their number from 1; no number is used twice. */
   readonly #tokens: string[] = [];
@@ -26,13 +24,15 @@ export class Terminal {
 
   constructor(options: TerminalOptions) {
     this.#options = options;
+    this.#road = new Road(options);
     this.#screen = new Screen(options.output);
   }
 
   /** Talks until `/quit` or the end of the input; what was typed before is handled by then. */
   async run(): Promise<void> {
     const { input, output, isInteractive } = this.#options;
-    await this.#recover();
+    await this.#road.recover();
+    await this.deliver();
     await this.#showHelp(await this.#speaker());
     let { handle } = await this.#speaker();
     // Nothing is awaited between opening the input and reading it: lines would be lost.
@@ -52,7 +52,9 @@ export class Terminal {
 
   /** Prints what waits in the outbox for the terminal; call it whenever something may wait there. */
   deliver(): Promise<void> {
-    const delivering = this.#printing.then(() => this.#printPending());
+    const delivering = this.#printing.then(() =>
+      this.#road.deliver((outgoing) => this.#print(outgoing)),
+    );
     // The caller hears of a failure; the next delivery does not.
     this.#printing = delivering.catch(() => undefined);
     return delivering;
@@ -94,58 +96,13 @@ export class Terminal {
     }
   }
 
-  /** Stored first, then handled, then answered. */
   async #takeIn(incoming: TerminalIncoming, phrases: Phrases): Promise<void> {
-    const { store, greenhouseId, nowMs, report } = this.#options;
-    const receivedAtMs = nowMs();
     try {
-      const { no, platformId } = await store.receive({
-        greenhouse: greenhouseId,
-        channel,
-        // A terminal has no ids of its own: the inbox gives one.
-        platformId: null,
-        receivedAtMs,
-        writtenAtMs: receivedAtMs,
-        chat: incoming.from,
-        body: incoming,
-      });
-      await this.#handle(no, platformId, incoming);
+      await this.#road.takeIn(incoming);
       await this.deliver();
     } catch (error) {
-      report(error, 'handling what was typed');
+      this.#options.report(error, 'handling what was typed');
       this.#screen.print(phrases.notHandled);
-    }
-  }
-
-  /** Handles what was stored and never handled, since the process died in between. */
-  async #recover(): Promise<void> {
-    const { store, report, greenhouseId } = this.#options;
-    const left = await store.unhandled(channel);
-    for (const stored of left.filter(({ greenhouse }) => greenhouse === greenhouseId)) {
-      try {
-        await this.#handle(stored.no, stored.platformId, readIncomingBody(stored.body));
-      } catch (error) {
-        report(error, `handling the stored message ${stored.platformId}`);
-      }
-    }
-    await this.deliver();
-  }
-
-  #handle(no: InboxNo, platformId: string, incoming: TerminalIncoming): Promise<void> {
-    const { desk, greenhouseId, nowMs } = this.#options;
-    return desk.handle(greenhouseId, no, { channel, platformId, incoming }, nowMs());
-  }
-
-  async #printPending(): Promise<void> {
-    const { store, nowMs } = this.#options;
-    for (;;) {
-      const pending = await store.pending(channel, nowMs(), batch);
-      for (const { greenhouse, outgoing } of pending) {
-        await this.#print(outgoing);
-        const atMs = nowMs();
-        await store.settle(greenhouse, outgoing.no, { kind: 'sent', platformId: null, atMs });
-      }
-      if (pending.length < batch) return;
     }
   }
 

@@ -38,6 +38,7 @@ export const de: Phrases = {
     correction: 'Logbuch',
   },
   struckOut: 'Gestrichen',
+  nothingLeftOfIt: 'Das betraf etwas, das nicht mehr zur Einrichtung gehört.',
   you: 'Du',
   bot: 'Gewächshaus',
 

@@ -38,6 +38,7 @@ export const en: Phrases = {
     correction: 'Logbook',
   },
   struckOut: 'Struck out',
+  nothingLeftOfIt: 'This was about something that is no longer part of the set-up.',
   you: 'You',
   bot: 'Greenhouse',
 

@@ -19,6 +19,7 @@ export interface Phrases {
   readonly send: string;
   readonly kindLabel: Readonly<Record<Reply['kind'], string>>;
   readonly struckOut: string;
+  readonly nothingLeftOfIt: string;
   readonly you: string;
   readonly bot: string;
 
