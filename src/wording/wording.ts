@@ -11,11 +11,11 @@ export interface Reader {
 
 /** One language: every reply as data becomes text, in the greenhouse's spoken units. */
 export interface Wording {
-  reply(reply: Reply, reader: Reader): string;
-  /** A button's words, short enough for a phone. */
-  button(label: ButtonLabel, reader: Reader): string;
-  /** What is to be done, without the reason: `Top up North bench with about 43 L, to the brim`. */
-  duty(line: DutyLine, reader: Reader): string;
+  readonly reply: (reply: Reply, reader: Reader) => string;
+  /** A button's words, short enough for a phone: at most 30 characters. */
+  readonly button: (label: ButtonLabel, reader: Reader) => string;
+  /** What is to be done, without the reason: `Top up North bench with about 43 L (4½ cans), to the brim`. */
+  readonly duty: (line: DutyLine, reader: Reader) => string;
   /** The numbers behind a duty, in one sentence that a layman follows. */
-  why(line: DutyLine, reader: Reader): string;
+  readonly why: (line: DutyLine, reader: Reader) => string;
 }

@@ -12,12 +12,12 @@ export function remarkText(remark: Remark, s: Speaker): string {
       const { entry, lowest, highest } = remark;
       const side = entry.value < lowest ? 'niedrig' : 'hoch';
       const wanted = rangeText(entry.quantity, lowest, highest, s);
-      return `${s.capital(entryText(entry, s))} ist zu ${side}${place(entry, s)}, gewünscht: ${wanted}.`;
+      return `${s.capital(entryText(entry, s))} ist zu ${side}${place('für', entry, s)}, gewünscht: ${wanted}.`;
     }
     case 'far-from-expected': {
       const { entry, expected } = remark;
       const likely = valueText(entry.quantity, expected, s);
-      return `${s.capital(entryText(entry, s))} weicht stark ab${place(entry, s)}, zu erwarten war etwa ${likely}. Bitte miss zur Sicherheit noch einmal.`;
+      return `${s.capital(entryText(entry, s))} weicht${place('bei', entry, s)} stark ab, zu erwarten war etwa ${likely}. Bitte miss zur Sicherheit noch einmal.`;
     }
     case 'already-known':
       return 'Das hatte ich schon, es wurde nichts doppelt eingetragen.';
@@ -26,6 +26,6 @@ export function remarkText(remark: Remark, s: Speaker): string {
   }
 }
 
-function place(entry: Entry, s: Speaker): string {
-  return entry.system === null ? '' : ` für ${s.system(entry.system).name}`;
+function place(preposition: 'bei' | 'für', entry: Entry, s: Speaker): string {
+  return entry.system === null ? '' : ` ${preposition} ${s.system(entry.system).name}`;
 }

@@ -19,7 +19,7 @@ import {
 const { reply, duty, why } = wordings.en;
 
 function water(more: object): DutyLine {
-  return { ...benchTopUp, reason: { ...benchTopUp.reason, ...more } as DutyLine['reason'] };
+  return { ...benchTopUp, reason: { ...benchTopUp.reason, ...more } };
 }
 
 function work(more: Partial<DutyLine['duty']>): DutyLine {
@@ -37,7 +37,7 @@ describe('an English duty', () => {
     expect(duty(jarTopUp, reader)).toBe(
       'Top up Jar shelf with about 2.5 L, to 15 L at most, 6.8 cm below the brim',
     );
-    const nearly = { ...jarTopUp.reason, fillToL: 23.9 } as DutyLine['reason'];
+    const nearly = { ...jarTopUp.reason, fillToL: 23.9 };
     expect(duty({ ...jarTopUp, reason: nearly }, reader)).toContain('to just under the brim');
   });
 
