@@ -4,11 +4,10 @@ import type { System } from '../greenhouse/system.ts';
 import { latestEntry, liveEntries } from '../logbook/logbook.ts';
 import type { BoardQuestion } from './duty-board.ts';
 import type { DutyLine } from './duty-line.ts';
+import { isLevelKnown } from './level-known.ts';
 
 /** Readings that a check takes. */
 const checked = ['ph', 'ec'] as const satisfies readonly Quantity[];
-/** Any of these tells where the water stands. */
-const tellsLevel = ['level', 'top-up', 'reservoir-change'] as const satisfies readonly Quantity[];
 const everyDays = 1;
 
 /** A look at every system's pH and EC each day, and at its level where that was never told. */
@@ -25,7 +24,6 @@ function checkOf(system: System, question: BoardQuestion, today: LocalDate): Dut
   ].flatMap((entry) => (entry ? [entry.atMs] : []));
   const lastMs = times.length > 0 ? Math.max(...times) : null;
   const lastOn = lastMs === null ? null : localDateOf(lastMs, greenhouse.timeZone);
-  const isLevelKnown = tellsLevel.some((quantity) => latestEntry(logbook, system.id, quantity));
   const firstOn = localDateOf(createdAtMs, greenhouse.timeZone);
   const dueOn = lastOn === null ? firstOn : plusDays(lastOn, everyDays);
   return {
@@ -33,7 +31,7 @@ function checkOf(system: System, question: BoardQuestion, today: LocalDate): Dut
     ridesFrom: dueOn,
     reason: {
       kind: 'not-measured',
-      quantities: isLevelKnown ? checked : [...checked, 'level'],
+      quantities: isLevelKnown(logbook, system.id) ? checked : [...checked, 'level'],
       lastOn,
     },
   };

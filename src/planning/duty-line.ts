@@ -20,6 +20,8 @@ export type Reason =
   | AdviceReason
   | {
       readonly kind: 'water';
+      /** False: nobody has said yet how full it is. */
+      readonly isLevelKnown: boolean;
       readonly litresNow: number;
       readonly litresSd: number;
       readonly usePerDayL: number;

@@ -1,6 +1,10 @@
 import { type LocalDate, localDateOf, plusDays } from '../greenhouse/local-time.ts';
+import { concentrateCautions } from './cautions-for.ts';
 import type { BoardQuestion } from './duty-board.ts';
 import type { DutyLine } from './duty-line.ts';
+import { isLevelKnown } from './level-known.ts';
+import { concentratesOf } from './strength-dose.ts';
+import { type TopUpMix, topUpMix } from './top-up-mix.ts';
 import { planTopUps, type TopUpPlan } from './trip-plan.ts';
 import { visitDays } from './water-outlooks.ts';
 
@@ -17,8 +21,11 @@ export function topUpDuties(question: BoardQuestion, today: LocalDate): readonly
     canGo: Array.from({ length: visitDays + 1 }, () => true),
     risk: 'normal',
   });
+  const concentrates = concentratesOf(question);
   return greenhouse.systems.map((system, position): DutyLine => {
     const plan = plans[position]!;
+    const litres = litresTold(plan.litres);
+    const mix = topUpMix(system, litres, question, concentrates);
     const water = outlooks.get(system.id)!;
     const dateOf = (atMs: number | null): LocalDate | null =>
       atMs === null ? null : localDateOf(atMs, greenhouse.timeZone);
@@ -27,13 +34,16 @@ export function topUpDuties(question: BoardQuestion, today: LocalDate): readonly
         kind: 'top-up',
         system: system.id,
         dueOn: dueOn(plan, today),
-        litres: litresTold(plan.litres),
+        litres,
         ...(plan.latestInDays === null ? {} : { latestOn: plusDays(today, plan.latestInDays) }),
         ...(plan.due === 'alongside' ? { alongside: true } : {}),
+        ...(mix ? { strength: mix.strength } : {}),
+        ...(mix && mix.concentrates.length > 0 ? { concentrates: mix.concentrates } : {}),
       },
       ridesFrom: null,
       reason: {
         kind: 'water',
+        isLevelKnown: isLevelKnown(question.logbook, system.id),
         litresNow: water.litres,
         litresSd: water.litresSd,
         usePerDayL: water.usePerDay,
@@ -41,7 +51,9 @@ export function topUpDuties(question: BoardQuestion, today: LocalDate): readonly
         lowOnEarly: dateOf(water.lowAtMs.p5),
         lowOnLikely: dateOf(water.lowAtMs.p50),
         fillToL: water.fillToL,
+        ...(mix ? { mix: mix.reason } : {}),
       },
+      ...(mix && mix.concentrates.length > 0 ? mixingOf(mix, question) : {}),
     };
   });
 }
@@ -54,4 +66,16 @@ function dueOn(plan: TopUpPlan, today: LocalDate): LocalDate {
 /** Litres as they are told: halves under ten, whole ones above. */
 function litresTold(litres: number): number {
   return litres < 10 ? Math.round(litres * 2) / 2 : Math.round(litres);
+}
+
+/** Into the litres of water, one concentrate after the other. */
+function mixingOf(
+  { concentrates }: TopUpMix,
+  { logbook, greenhouse }: BoardQuestion,
+): Pick<DutyLine, 'steps' | 'cautions'> {
+  const systems = greenhouse.systems.map(({ id }) => id);
+  return {
+    steps: [{ kind: 'add-one-by-one', amounts: concentrates }],
+    cautions: concentrateCautions(logbook, systems, concentrates[0]!.product),
+  };
 }

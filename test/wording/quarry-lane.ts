@@ -61,6 +61,7 @@ export const benchTopUp: DutyLine = {
   ridesFrom: null,
   reason: {
     kind: 'water',
+    isLevelKnown: true,
     litresNow: 180.4,
     litresSd: 5.2,
     usePerDayL: 24.3,
@@ -76,6 +77,7 @@ export const jarTopUp: DutyLine = {
   ridesFrom: null,
   reason: {
     kind: 'water',
+    isLevelKnown: true,
     litresNow: 12.5,
     litresSd: 0.6,
     usePerDayL: 0.64,

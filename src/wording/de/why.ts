@@ -23,6 +23,7 @@ export function whyText({ reason }: Pick<DutyLine, 'reason'>, s: Speaker): strin
 type WaterReason = Extract<Reason, { kind: 'water' }>;
 
 function waterText(reason: WaterReason, s: Speaker): string {
+  if (!reason.isLevelKnown) return 'Wie voll es ist, hat noch niemand gesagt.';
   const unit = s.units.volume;
   const left = `Noch etwa ${s.amount(roughVolume(reason.litresNow, unit))} drin`;
   const use = `Verbrauch etwa ${s.amount(useRate(reason.usePerDayL, unit))} am Tag`;

@@ -23,6 +23,7 @@ export function whyText({ reason }: Pick<DutyLine, 'reason'>, s: Speaker): strin
 type WaterReason = Extract<Reason, { kind: 'water' }>;
 
 function waterText(reason: WaterReason, s: Speaker): string {
+  if (!reason.isLevelKnown) return 'Nobody has said yet how full it is.';
   const unit = s.units.volume;
   const left = `About ${s.amount(roughVolume(reason.litresNow, unit))} left`;
   const use = `it drinks about ${s.amount(useRate(reason.usePerDayL, unit))} a day`;
