@@ -85,6 +85,49 @@ CREATE TABLE "systems" (
 	CONSTRAINT "low_below_brim" CHECK ("systems"."low_l" < "systems"."brim_l")
 );
 --> statement-breakpoint
+CREATE TABLE "accounts" (
+	"greenhouse" integer NOT NULL,
+	"channel" text NOT NULL,
+	"handle" text NOT NULL,
+	"account_id" text NOT NULL,
+	"is_current" boolean NOT NULL,
+	"can_be_reached" boolean DEFAULT true NOT NULL,
+	CONSTRAINT "accounts_greenhouse_channel_handle_pk" PRIMARY KEY("greenhouse","channel","handle"),
+	CONSTRAINT "account_once_a_greenhouse" UNIQUE("greenhouse","channel","account_id")
+);
+--> statement-breakpoint
+CREATE TABLE "channel_pulses" (
+	"channel" text PRIMARY KEY NOT NULL,
+	"heard_at_ms" bigint NOT NULL
+);
+--> statement-breakpoint
+CREATE TABLE "invitations" (
+	"code_hash" text PRIMARY KEY NOT NULL,
+	"greenhouse" integer NOT NULL,
+	"role" text NOT NULL,
+	"handle" text,
+	"made_by" text,
+	"expires_at_ms" bigint NOT NULL,
+	"used_at_ms" bigint
+);
+--> statement-breakpoint
+CREATE TABLE "rooms" (
+	"channel" text NOT NULL,
+	"room_id" text NOT NULL,
+	"greenhouse" integer NOT NULL,
+	"name" text NOT NULL,
+	"can_be_reached" boolean DEFAULT true NOT NULL,
+	CONSTRAINT "rooms_channel_room_id_pk" PRIMARY KEY("channel","room_id"),
+	CONSTRAINT "room_name_once" UNIQUE("greenhouse","channel","name")
+);
+--> statement-breakpoint
+CREATE TABLE "strangers" (
+	"channel" text NOT NULL,
+	"account_id" text NOT NULL,
+	"told_at_ms" bigint NOT NULL,
+	CONSTRAINT "strangers_channel_account_id_pk" PRIMARY KEY("channel","account_id")
+);
+--> statement-breakpoint
 CREATE TABLE "entries" (
 	"greenhouse" integer NOT NULL,
 	"no" bigint NOT NULL,
@@ -171,8 +214,11 @@ CREATE TABLE "outbox" (
 	"kind" text NOT NULL,
 	"reply" json NOT NULL,
 	"buttons" json NOT NULL,
+	"edits" bigint,
+	"in_passing" boolean DEFAULT false NOT NULL,
 	"status" text DEFAULT 'waiting' NOT NULL,
 	"attempts" integer DEFAULT 0 NOT NULL,
+	"unanswered" integer DEFAULT 0 NOT NULL,
 	"not_before_ms" bigint NOT NULL,
 	"leased_until_ms" bigint DEFAULT 0 NOT NULL,
 	"platform_id" text,
@@ -186,6 +232,9 @@ ALTER TABLE "members" ADD CONSTRAINT "members_greenhouse_greenhouses_id_fk" FORE
 ALTER TABLE "probes" ADD CONSTRAINT "probes_greenhouse_greenhouses_id_fk" FOREIGN KEY ("greenhouse") REFERENCES "public"."greenhouses"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "stock" ADD CONSTRAINT "stock_greenhouse_greenhouses_id_fk" FOREIGN KEY ("greenhouse") REFERENCES "public"."greenhouses"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "systems" ADD CONSTRAINT "systems_greenhouse_greenhouses_id_fk" FOREIGN KEY ("greenhouse") REFERENCES "public"."greenhouses"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
+ALTER TABLE "accounts" ADD CONSTRAINT "accounts_greenhouse_greenhouses_id_fk" FOREIGN KEY ("greenhouse") REFERENCES "public"."greenhouses"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
+ALTER TABLE "invitations" ADD CONSTRAINT "invitations_greenhouse_greenhouses_id_fk" FOREIGN KEY ("greenhouse") REFERENCES "public"."greenhouses"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
+ALTER TABLE "rooms" ADD CONSTRAINT "rooms_greenhouse_greenhouses_id_fk" FOREIGN KEY ("greenhouse") REFERENCES "public"."greenhouses"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "entries" ADD CONSTRAINT "entries_greenhouse_greenhouses_id_fk" FOREIGN KEY ("greenhouse") REFERENCES "public"."greenhouses"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "strikes" ADD CONSTRAINT "strikes_greenhouse_greenhouses_id_fk" FOREIGN KEY ("greenhouse") REFERENCES "public"."greenhouses"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "strikes" ADD CONSTRAINT "strikes_an_entry" FOREIGN KEY ("greenhouse","entry") REFERENCES "public"."entries"("greenhouse","no") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
@@ -195,6 +244,7 @@ ALTER TABLE "inbox" ADD CONSTRAINT "inbox_greenhouse_greenhouses_id_fk" FOREIGN 
 ALTER TABLE "mornings" ADD CONSTRAINT "mornings_greenhouse_greenhouses_id_fk" FOREIGN KEY ("greenhouse") REFERENCES "public"."greenhouses"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "notices" ADD CONSTRAINT "notices_greenhouse_greenhouses_id_fk" FOREIGN KEY ("greenhouse") REFERENCES "public"."greenhouses"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 ALTER TABLE "outbox" ADD CONSTRAINT "outbox_greenhouse_greenhouses_id_fk" FOREIGN KEY ("greenhouse") REFERENCES "public"."greenhouses"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
+CREATE INDEX "accounts_by_id" ON "accounts" USING btree ("channel","account_id");--> statement-breakpoint
 CREATE INDEX "entries_by_revision" ON "entries" USING btree ("greenhouse","revision");--> statement-breakpoint
 CREATE INDEX "strikes_by_revision" ON "strikes" USING btree ("greenhouse","revision");--> statement-breakpoint
 CREATE INDEX "weather_days_by_revision" ON "weather_days" USING btree ("greenhouse","revision");--> statement-breakpoint

@@ -1,10 +1,11 @@
 import { asc } from 'drizzle-orm';
-import type { GreenhouseId, Store } from '../assistant/ports/store.ts';
+import type { GreenhouseId, InboxNo, Ledger, Store, Writes } from '../assistant/ports/store.ts';
 import { insertGreenhouse, selectGreenhouse } from './greenhouse-set-up.ts';
 import { selectHistory } from './history.ts';
-import { markHandled, receive, selectUnhandled } from './inbox.ts';
-import { ledgerOf, lockStanding, readStanding } from './ledger.ts';
-import { leasePending, settle } from './outbox.ts';
+import { householdStore } from './household.ts';
+import { markHandled, receive, receiveAll, selectUnhandled } from './inbox.ts';
+import { type LockedRow, ledgerOf, lockRow, lockRowAndInbox, readRow } from './ledger.ts';
+import { endLeases, leasePending, settle } from './outbox.ts';
 import type { Database } from './schema/database.ts';
 import { greenhouses } from './schema/greenhouse-tables.ts';
 import { writeHandling } from './write-handling.ts';
@@ -24,8 +25,10 @@ export interface StoreParts {
  * The store on either driver. Within a transaction nothing but its own handle may be used: the
  * embedded database has one session, and would wait for itself.
  */
-export function drizzleStore({ database, leaseMs, afterWriting, close }: StoreParts): Store {
+export function drizzleStore(parts: StoreParts): Store {
+  const { database, leaseMs, afterWriting, close } = parts;
   return {
+    household: householdStore(database),
     greenhouses: async () => {
       const rows = await database
         .select({ id: greenhouses.id, name: greenhouses.name })
@@ -38,31 +41,54 @@ export function drizzleStore({ database, leaseMs, afterWriting, close }: StorePa
     loadGreenhouse: (id) =>
       database.transaction((transaction) => selectGreenhouse(transaction, id), readOnly),
     receive: (raw) => receive(database, raw),
+    receiveAll: (raws) => receiveAll(database, raws),
     unhandled: (channel) => selectUnhandled(database, channel),
     transact: async (id, inboxNo, work) => {
       const result = await database.transaction(async (transaction) => {
-        const standing = await lockStanding(transaction, id, inboxNo);
-        if (standing.isHandled) return null;
-        const { counters } = standing;
-        const done = await work(ledgerOf(transaction, id, standing));
-        await writeHandling(transaction, id, counters, done.writes);
-        if (inboxNo !== null) await markHandled(transaction, inboxNo, done.writes.clockMs);
-        return done.result;
+        if (inboxNo === null) return handle(transaction, id, await lockRow(transaction, id), work);
+        const { row, open } = await lockRowAndInbox(transaction, id, [inboxNo]);
+        if (open.size === 0) return null;
+        return handle(transaction, id, row, work, open);
+      });
+      await afterWriting?.();
+      return result;
+    },
+    transactAll: async (id, inboxNos, work) => {
+      if (inboxNos.length === 0) return null;
+      const result = await database.transaction(async (transaction) => {
+        const { row, open } = await lockRowAndInbox(transaction, id, inboxNos);
+        if (open.size === 0) return null;
+        return handle(transaction, id, row, (ledger) => work(ledger, open), open);
       });
       await afterWriting?.();
       return result;
     },
     read: (id, work) =>
-      database.transaction(async (transaction) => {
-        const standing = await readStanding(transaction, id);
-        return work(ledgerOf(transaction, id, standing));
-      }, readOnly),
+      database.transaction(
+        async (transaction) => work(ledgerOf(transaction, id, await readRow(transaction, id))),
+        readOnly,
+      ),
     pending: (channel, nowMs, most) => leasePending(database, channel, nowMs, most, leaseMs),
     settle: (greenhouse, no, outcome) => settle(database, greenhouse, no, outcome),
+    endLeases: (channel) => endLeases(database, channel),
     history: (greenhouse, channel, chat, most) =>
       selectHistory(database, greenhouse, channel, chat, most),
     close,
   };
+}
+
+/** Lets `work` decide under the lock, and writes all of it. */
+async function handle<T>(
+  transaction: Database,
+  id: GreenhouseId,
+  row: LockedRow,
+  work: (ledger: Ledger) => Promise<{ readonly writes: Writes; readonly result: T }>,
+  open: ReadonlySet<InboxNo> = new Set(),
+): Promise<T> {
+  const { writes, result } = await work(ledgerOf(transaction, id, row));
+  await writeHandling(transaction, id, row.counters, writes);
+  if (open.size > 0) await markHandled(transaction, [...open], writes.clockMs);
+  return result;
 }
 
 /** Every statement sees the same moment. */

@@ -1,4 +1,4 @@
-import { and, asc, desc, eq, isNull } from 'drizzle-orm';
+import { and, asc, desc, eq, inArray, isNull } from 'drizzle-orm';
 import type {
   ChannelName,
   GreenhouseId,
@@ -7,6 +7,7 @@ import type {
   Received,
   StoredIncoming,
 } from '../assistant/ports/store.ts';
+import { batchesOf } from './batches.ts';
 import type { Database } from './schema/database.ts';
 import { inbox } from './schema/traffic-tables.ts';
 
@@ -33,6 +34,18 @@ export async function receive(database: Database, raw: RawIncoming): Promise<Rec
     .where(byPlatformId(raw.greenhouse, raw.channel, platformId));
   if (!known) throw new Error(`inbox: "${platformId}" was neither stored nor found`);
   return { no: known.no, platformId, isNew: false, isHandled: known.handledAtMs !== null };
+}
+
+/** The same for many: all of them or none. */
+export async function receiveAll(
+  database: Database,
+  raws: readonly RawIncoming[],
+): Promise<readonly Received[]> {
+  return database.transaction(async (transaction) => {
+    const received: Received[] = [];
+    for (const raw of raws) received.push(await receive(transaction, raw));
+    return received;
+  });
 }
 
 export async function selectUnhandled(
@@ -91,8 +104,17 @@ export async function selectIncomingOfChat(
   return rows.map(storedIncomingOf);
 }
 
-export async function markHandled(database: Database, no: InboxNo, atMs: number): Promise<void> {
-  await database.update(inbox).set({ handledAtMs: atMs }).where(eq(inbox.no, no));
+export async function markHandled(
+  database: Database,
+  nos: readonly InboxNo[],
+  atMs: number,
+): Promise<void> {
+  for (const batch of batchesOf(nos)) {
+    await database
+      .update(inbox)
+      .set({ handledAtMs: atMs })
+      .where(inArray(inbox.no, [...batch]));
+  }
 }
 
 function byPlatformId(greenhouse: GreenhouseId, channel: ChannelName, platformId: string) {

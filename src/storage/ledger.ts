@@ -1,5 +1,6 @@
-import { and, eq } from 'drizzle-orm';
+import { and, asc, eq, inArray } from 'drizzle-orm';
 import type { Counters, GreenhouseId, InboxNo, Ledger } from '../assistant/ports/store.ts';
+import { selectDirectory } from './household.ts';
 import { selectIncoming } from './inbox.ts';
 import { selectChanges } from './logbook-changes.ts';
 import {
@@ -12,13 +13,12 @@ import { greenhouses } from './schema/greenhouse-tables.ts';
 import { conversations, inbox, notices } from './schema/traffic-tables.ts';
 
 /** A greenhouse's row as it stands for the length of a transaction. */
-export interface Standing {
+export interface LockedRow {
   readonly counters: Counters;
   readonly setUpRevision: number;
-  readonly isHandled: boolean;
 }
 
-const standingColumns = {
+const rowColumns = {
   revision: greenhouses.revision,
   setUpRevision: greenhouses.setUpRevision,
   lastEntryNo: greenhouses.lastEntryNo,
@@ -27,59 +27,67 @@ const standingColumns = {
 };
 
 /** @throws RangeError where there is no such greenhouse. */
-export async function readStanding(database: Database, id: GreenhouseId): Promise<Standing> {
-  const [row] = await database
-    .select(standingColumns)
-    .from(greenhouses)
-    .where(eq(greenhouses.id, id));
-  if (!row) throw new RangeError(`there is no greenhouse ${id}`);
-  const { setUpRevision, ...counters } = row;
-  return { counters, setUpRevision, isHandled: false };
+export async function readRow(database: Database, id: GreenhouseId): Promise<LockedRow> {
+  const [row] = await database.select(rowColumns).from(greenhouses).where(eq(greenhouses.id, id));
+  return lockedRow(id, row);
 }
 
 /**
- * Waits for the greenhouse and locks it, and its inbox row with it: a second handling of that row
- * must read what the first one wrote. `no key update`, since new inbox rows refer to the greenhouse.
+ * Waits for the greenhouse and locks it. `no key update`, since new inbox rows refer to it.
  *
- * @throws RangeError where there is no such greenhouse, or no such inbox row of it.
+ * @throws RangeError where there is no such greenhouse.
  */
-export async function lockStanding(
+export async function lockRow(database: Database, id: GreenhouseId): Promise<LockedRow> {
+  const [row] = await database
+    .select(rowColumns)
+    .from(greenhouses)
+    .where(eq(greenhouses.id, id))
+    .for('no key update');
+  return lockedRow(id, row);
+}
+
+/**
+ * Locks the greenhouse, and inbox rows with it: a second handling of one of those must read what
+ * the first one wrote, which only a lock makes sure of. `open`: those not handled yet.
+ *
+ * @throws RangeError where the greenhouse has not all of these rows.
+ */
+export async function lockRowAndInbox(
   database: Database,
   id: GreenhouseId,
-  inboxNo: InboxNo | null,
-): Promise<Standing> {
-  const [row] =
-    inboxNo === null
-      ? await database
-          .select(standingColumns)
-          .from(greenhouses)
-          .where(eq(greenhouses.id, id))
-          .for('no key update')
-      : await database
-          .select({ ...standingColumns, handledAtMs: inbox.handledAtMs })
-          .from(greenhouses)
-          .innerJoin(inbox, and(eq(inbox.greenhouse, greenhouses.id), eq(inbox.no, inboxNo)))
-          .where(eq(greenhouses.id, id))
-          .for('no key update');
-  if (!row) {
-    const thing = inboxNo === null ? '' : ` with an inbox row ${inboxNo}`;
-    throw new RangeError(`there is no greenhouse ${id}${thing}`);
+  nos: readonly InboxNo[],
+): Promise<{ readonly row: LockedRow; readonly open: ReadonlySet<InboxNo> }> {
+  const rows = await database
+    .select({ ...rowColumns, no: inbox.no, handledAtMs: inbox.handledAtMs })
+    .from(greenhouses)
+    .innerJoin(inbox, and(eq(inbox.greenhouse, greenhouses.id), inArray(inbox.no, [...nos])))
+    .where(eq(greenhouses.id, id))
+    .orderBy(asc(inbox.no))
+    .for('no key update');
+  if (rows.length !== new Set(nos).size) {
+    throw new RangeError(`greenhouse ${id} has no inbox rows ${nos.join(', ')}`);
   }
+  const open = rows.filter(({ handledAtMs }) => handledAtMs === null).map(({ no }) => no);
+  return { row: lockedRow(id, rows[0]), open: new Set(open) };
+}
+
+function lockedRow(
+  id: GreenhouseId,
+  row: (Counters & { readonly setUpRevision: number }) | undefined,
+): LockedRow {
+  if (!row) throw new RangeError(`there is no greenhouse ${id}`);
   const { revision, setUpRevision, lastEntryNo, lastOutgoingNo, clockMs } = row;
-  return {
-    counters: { revision, lastEntryNo, lastOutgoingNo, clockMs },
-    setUpRevision,
-    isHandled: 'handledAtMs' in row && row.handledAtMs !== null,
-  };
+  return { counters: { revision, lastEntryNo, lastOutgoingNo, clockMs }, setUpRevision };
 }
 
 /** What the assistant may read, through the handle of an open transaction. */
 export function ledgerOf(
   transaction: Database,
   id: GreenhouseId,
-  { counters, setUpRevision }: Standing,
+  { counters, setUpRevision }: LockedRow,
 ): Ledger {
   return {
+    greenhouse: id,
     counters,
     changesSince: (revision) => selectChanges(transaction, id, revision, setUpRevision),
     conversation: async (handle) => {
@@ -101,5 +109,6 @@ export function ledgerOf(
         .where(and(eq(notices.greenhouse, id), eq(notices.key, key)));
       return rows.length > 0;
     },
+    directory: (channel) => selectDirectory(transaction, channel, id),
   };
 }

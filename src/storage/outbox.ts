@@ -1,4 +1,4 @@
-import { and, asc, eq, lte, notExists, sql } from 'drizzle-orm';
+import { and, asc, eq, getTableColumns, gt, lte, notExists, sql } from 'drizzle-orm';
 import { alias } from 'drizzle-orm/pg-core';
 import type { OutgoingNo } from '../assistant/outgoing.ts';
 import type {
@@ -61,17 +61,30 @@ export async function leasePending(
   const rows = await database
     .with(due)
     .update(outbox)
-    .set({ leasedUntilMs: nowMs + leaseMs, attempts: sql`${outbox.attempts} + 1` })
+    .set({
+      leasedUntilMs: nowMs + leaseMs,
+      attempts: sql`${outbox.attempts} + 1`,
+      // A lease still on it ended with its process, before the platform's answer.
+      unanswered: sql`${outbox.unanswered} + (${outbox.leasedUntilMs} > 0)::integer`,
+    })
     .where(sql`(${outbox.greenhouse}, ${outbox.no}) in (select "greenhouse", "no" from ${due})`)
-    .returning();
+    .returning({ ...getTableColumns(outbox), editsPlatformId: platformIdOfEdited });
   return rows
     .toSorted((one, other) => one.greenhouse - other.greenhouse || one.no - other.no)
     .map((row) => ({
       greenhouse: row.greenhouse as GreenhouseId,
       outgoing: outgoingOf(row),
       attempts: row.attempts - 1,
+      unanswered: row.unanswered,
+      editsPlatformId: row.editsPlatformId,
     }));
 }
+
+/** What the platform calls the message that a row takes the place of. */
+const platformIdOfEdited = sql<string | null>`(
+  select "edited"."platform_id" from ${outbox} "edited"
+  where "edited"."greenhouse" = ${outbox.greenhouse} and "edited"."no" = ${outbox.edits}
+)`;
 
 export async function settle(
   database: Database,
@@ -83,23 +96,45 @@ export async function settle(
     .update(outbox)
     .set(settledColumns(outcome))
     .where(and(eq(outbox.greenhouse, greenhouse), eq(outbox.no, no), eq(outbox.status, 'waiting')));
-}
-
-function settledColumns(outcome: Settled): Partial<typeof outbox.$inferInsert> {
-  switch (outcome.kind) {
-    case 'sent':
-      return { status: 'sent', platformId: outcome.platformId, settledAtMs: outcome.atMs };
-    case 'retry':
-      return { notBeforeMs: outcome.notBeforeMs, leasedUntilMs: 0, because: outcome.because };
-    case 'given-up':
-      return { status: 'given-up', settledAtMs: outcome.atMs, because: outcome.because };
+  if (outcome.kind === 'sent' && outcome.renews !== undefined) {
+    await database
+      .update(outbox)
+      .set({ platformId: outcome.platformId })
+      .where(and(eq(outbox.greenhouse, greenhouse), eq(outbox.no, outcome.renews)));
   }
 }
 
-/** Takes back what a process that is surely gone held in its hands. */
-export async function endLeases(database: Database): Promise<void> {
+function settledColumns(outcome: Settled) {
+  switch (outcome.kind) {
+    case 'sent':
+      return { status: 'sent', platformId: outcome.platformId, settledAtMs: outcome.atMs } as const;
+    case 'retry': {
+      const unanswered = outcome.isUnanswered === true ? 1 : 0;
+      return {
+        notBeforeMs: outcome.notBeforeMs,
+        leasedUntilMs: 0,
+        because: outcome.because,
+        unanswered: sql`${outbox.unanswered} + ${unanswered}`,
+      };
+    }
+    case 'given-up':
+      return { status: 'given-up', settledAtMs: outcome.atMs, because: outcome.because } as const;
+  }
+}
+
+/**
+ * Takes back what a process that is surely gone held in its hands: of one channel, or of all.
+ * Whether the platform has it, nobody knows.
+ */
+export async function endLeases(database: Database, channel?: ChannelName): Promise<void> {
   await database
     .update(outbox)
-    .set({ leasedUntilMs: 0 })
-    .where(and(eq(outbox.status, 'waiting'), sql`${outbox.leasedUntilMs} > 0`));
+    .set({ leasedUntilMs: 0, unanswered: sql`${outbox.unanswered} + 1` })
+    .where(
+      and(
+        eq(outbox.status, sql`'waiting'`),
+        gt(outbox.leasedUntilMs, 0),
+        channel === undefined ? undefined : eq(outbox.channel, channel),
+      ),
+    );
 }

@@ -1,4 +1,4 @@
-import { and, desc, eq } from 'drizzle-orm';
+import { and, desc, eq, isNull } from 'drizzle-orm';
 import type { Outgoing, OutgoingNo } from '../assistant/outgoing.ts';
 import type { ChannelName, GreenhouseId } from '../assistant/ports/store.ts';
 import type { Database } from './schema/database.ts';
@@ -12,8 +12,18 @@ export function outgoingRow(
 }
 
 export function outgoingOf(row: typeof outbox.$inferSelect): Outgoing {
-  const { no, atMs, channel, to, inReplyTo, reply, buttons } = row;
-  return { no, atMs, channel, to, inReplyTo, reply, buttons };
+  const { no, atMs, channel, to, inReplyTo, reply, buttons, edits, inPassing } = row;
+  return {
+    no,
+    atMs,
+    channel,
+    to,
+    inReplyTo,
+    reply,
+    buttons,
+    ...(edits === null ? {} : { edits }),
+    ...(inPassing ? { inPassing } : {}),
+  };
 }
 
 export async function selectOutgoing(
@@ -61,7 +71,9 @@ export async function selectLatestOutgoing(
   const [row] = await database
     .select()
     .from(outbox)
-    .where(and(eq(outbox.greenhouse, greenhouse), eq(outbox.to, chat), ofKind))
+    .where(
+      and(eq(outbox.greenhouse, greenhouse), eq(outbox.to, chat), isNull(outbox.edits), ofKind),
+    )
     .orderBy(desc(outbox.no))
     .limit(1);
   return row ? outgoingOf(row) : null;

@@ -6,6 +6,7 @@ import type { WeatherDay } from '../../greenhouse/weather.ts';
 import type { Conversation } from '../conversation.ts';
 import type { Directory, HouseholdChange } from '../household/household.ts';
 import type { Outgoing, OutgoingNo } from '../outgoing.ts';
+import type { HouseholdStore } from './household-store.ts';
 
 export type GreenhouseId = number & { readonly __brand: 'GreenhouseId' };
 export type InboxNo = number & { readonly __brand: 'InboxNo' };
@@ -79,6 +80,7 @@ export interface Morning {
 
 /** What may be read while the greenhouse is locked. */
 export interface Ledger {
+  readonly greenhouse: GreenhouseId;
   readonly counters: Counters;
   changesSince(revision: number): Promise<Changes>;
   conversation(handle: string): Promise<Conversation | null>;
@@ -129,6 +131,7 @@ export interface PendingOutgoing {
  * @throws Error with `cause` where the database cannot be reached; nothing is written then.
  */
 export interface Store {
+  readonly household: HouseholdStore;
   greenhouses(): Promise<readonly { readonly id: GreenhouseId; readonly name: string }[]>;
   createGreenhouse(greenhouse: Greenhouse, atMs: number): Promise<GreenhouseId>;
   loadGreenhouse(id: GreenhouseId): Promise<{

@@ -1,6 +1,7 @@
 import { sql } from 'drizzle-orm';
 import {
   bigint,
+  boolean,
   date,
   index,
   integer,
@@ -55,8 +56,13 @@ export const outbox = pgTable(
     kind: text('kind').$type<Outgoing['reply']['kind']>().notNull(),
     reply: document('reply').$type<Outgoing['reply']>().notNull(),
     buttons: document('buttons').$type<Outgoing['buttons']>().notNull(),
+    /** The earlier message whose place it takes. */
+    edits: bigint('edits', { mode: 'number' }).$type<OutgoingNo>(),
+    inPassing: boolean('in_passing').notNull().default(false),
     status: text('status').$type<OutboxStatus>().notNull().default('waiting'),
     attempts: integer('attempts').notNull().default(0),
+    /** Those that ended without the platform's answer. */
+    unanswered: integer('unanswered').notNull().default(0),
     notBeforeMs: instantMs('not_before_ms').notNull(),
     /** Until then it is in the hands of a process that sends it. */
     leasedUntilMs: instantMs('leased_until_ms').notNull().default(0),
