@@ -4,7 +4,7 @@ import type { Standing } from './standing.ts';
 
 /** The duties of a greenhouse as it stands at `nowMs`. */
 export function boardOf(standing: Standing, nowMs: number): DutyBoard {
-  const { greenhouse, createdAtMs, logbook, water } = standing;
+  const { greenhouse, createdAtMs, logbook, water, weather } = standing;
   const outlooks = waterOutlooks(greenhouse, water, nowMs);
-  return dutyBoard({ greenhouse, createdAtMs, logbook, outlooks, nowMs });
+  return dutyBoard({ greenhouse, createdAtMs, logbook, outlooks, nowMs, weather });
 }

@@ -3,8 +3,15 @@ import type { Greenhouse } from '../greenhouse/greenhouse.ts';
 import { type LocalDate, localDateOf } from '../greenhouse/local-time.ts';
 import type { SystemId } from '../greenhouse/system.ts';
 import type { Logbook } from '../logbook/logbook.ts';
+import type { WeatherBook } from '../logbook/weather-book.ts';
+import { aerationDuties } from './aeration-duties.ts';
+import { afterOutageDuties } from './after-outage-duties.ts';
+import { calibrationDuties } from './calibration-duties.ts';
+import { changeDuties } from './change-duties.ts';
 import { checkDuties } from './check-duties.ts';
 import { choreDuties } from './chore-duties.ts';
+import { cleanDuties } from './clean-duties.ts';
+import { doseDuties } from './dose-duties.ts';
 import type { DutyLine } from './duty-line.ts';
 import { topUpDuties } from './top-up-duties.ts';
 
@@ -14,6 +21,8 @@ export interface BoardQuestion {
   readonly logbook: Logbook;
   readonly outlooks: ReadonlyMap<SystemId, WaterOutlook>;
   readonly nowMs: number;
+  /** What is known of the weather; without it no hot spell is foreseen. */
+  readonly weather?: WeatherBook;
 }
 
 /** All duties in sight: those of today's trip, and those still to come, soonest first. */
@@ -26,11 +35,17 @@ export interface DutyBoard {
 export function dutyBoard(question: BoardQuestion): DutyBoard {
   const { greenhouse, nowMs } = question;
   const today = localDateOf(nowMs, greenhouse.timeZone);
-  const lines = [
+  const lines = withoutRepeats([
+    ...afterOutageDuties(question, today),
+    ...doseDuties(question, today),
+    ...aerationDuties(question, today),
     ...topUpDuties(question, today),
     ...checkDuties(question, today),
+    ...changeDuties(question, today),
+    ...calibrationDuties(question, today),
+    ...cleanDuties(question, today),
     ...choreDuties(question, today),
-  ];
+  ]);
   const isTrip = lines.some((line) => isDueOn(line, today));
   const settled = lines.map((line) => (isTrip ? ridingAlong(line, today) : line));
   const isToday = (line: DutyLine): boolean => isDueOn(line, today) || isAlongside(line);
@@ -40,6 +55,17 @@ export function dutyBoard(question: BoardQuestion): DutyBoard {
       .filter((line) => !isToday(line))
       .toSorted((one, other) => (one.duty.dueOn < other.duty.dueOn ? -1 : 1)),
   };
+}
+
+/** The same work asked for on two grounds is asked for once: on the first, which is the more urgent. */
+function withoutRepeats(lines: readonly DutyLine[]): readonly DutyLine[] {
+  const byWork = new Map<string, DutyLine>();
+  for (const line of lines) {
+    const { kind, system, product, probe, chore } = line.duty;
+    const work = JSON.stringify([kind, system, product, probe, chore]);
+    if (!byWork.has(work)) byWork.set(work, line);
+  }
+  return [...byWork.values()];
 }
 
 function isDueOn(line: DutyLine, today: LocalDate): boolean {
