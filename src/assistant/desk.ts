@@ -2,6 +2,8 @@ import type { Fault } from '../greenhouse/file/fault.ts';
 import type { Greenhouse } from '../greenhouse/greenhouse.ts';
 import type { WeatherDay } from '../greenhouse/weather.ts';
 import { withEntries } from '../logbook/logbook.ts';
+import { hearAll, type InboxItem } from './hear-all.ts';
+import type { Outgoing } from './outgoing.ts';
 import type {
   ChannelName,
   GreenhouseId,
@@ -18,8 +20,8 @@ import {
   withChanges,
   withLogbook,
 } from './standing.ts';
-import { hear, type Received } from './use-cases/hear.ts';
-import { morningRound, nextMorning } from './use-cases/morning-round.ts';
+import type { Received } from './use-cases/hear.ts';
+import { morningRound, nextMorning, type RoomAddress } from './use-cases/morning-round.ts';
 import { readSensor, type SensorOutcome, type SensorReading } from './use-cases/read-sensor.ts';
 import { replacedSetUp } from './use-cases/replace-set-up.ts';
 import { writesOf } from './writes.ts';
@@ -27,11 +29,15 @@ import { writesOf } from './writes.ts';
 export interface DeskOptions {
   readonly store: Store;
   /** The channel by which a member is reached when nobody wrote first. */
-  readonly channelOf: (handle: string) => ChannelName;
+  readonly channelOf: (handle: string, greenhouse: GreenhouseId) => ChannelName;
+  /** The groups of a greenhouse that get its round as well; none where left out. */
+  readonly roomsOf?: (greenhouse: GreenhouseId) => readonly RoomAddress[];
+  /** Whether messages sent by a channel can be changed later; no where left out. */
+  readonly canEdit?: (channel: ChannelName) => boolean;
 }
 
 /** What one transaction decided: what to write, and how the greenhouse stands then. */
-interface Decision<T> {
+export interface Decision<T> {
   readonly standing: Standing;
   readonly writes: Partial<Omit<Writes, 'clockMs'>>;
   readonly result: T;
@@ -61,22 +67,37 @@ export class Desk {
     received: Received,
     nowMs: number,
   ): Promise<void> {
-    await this.#transact(greenhouse, inboxNo, nowMs, async (standing, ledger) => {
+    await this.transact(greenhouse, inboxNo, nowMs, async (standing, ledger) => {
       const { from } = received.incoming;
-      const member = standing.greenhouse.members.find(({ handle }) => handle === from);
-      if (!member) throw new RangeError(`"${from}" is no member of ${standing.greenhouse.name}`);
-      const handling = await hear(standing, ledger, member, received, nowMs);
-      return {
-        standing: handling.standing,
-        writes: {
-          entries: handling.newEntries,
-          strikes: handling.newStrikes,
-          outgoing: handling.outgoing,
-          conversations: [handling.conversation],
-        },
-        result: undefined,
-      };
+      const isMember = standing.greenhouse.members.some(({ handle }) => handle === from);
+      if (!isMember) throw new RangeError(`"${from}" is no member of ${standing.greenhouse.name}`);
+      const items = [{ no: inboxNo, received }];
+      const heard = await hearAll(standing, ledger, items, nowMs, this.#canEdit);
+      return { ...heard, result: undefined };
     });
+  }
+
+  /**
+   * Handles many things of one greenhouse in one transaction, each once, and gives what each was
+   * answered; those handled before, or from no member, are not among them.
+   */
+  async handleAll(
+    greenhouse: GreenhouseId,
+    items: readonly InboxItem[],
+    nowMs: number,
+  ): Promise<ReadonlyMap<InboxNo, readonly Outgoing[]>> {
+    const known = await this.standing(greenhouse);
+    let decided: Standing | null = null;
+    const nos = items.map(({ no }) => no);
+    const said = await this.#options.store.transactAll(greenhouse, nos, async (ledger, open) => {
+      const standing = await broughtUp(known, ledger, nowMs);
+      const left = items.filter(({ no }) => open.has(no));
+      const heard = await hearAll(standing, ledger, left, nowMs, this.#canEdit);
+      decided = { ...heard.standing, revision: ledger.counters.revision + 1 };
+      return { writes: writesOf(nowMs, heard.writes), result: heard.said };
+    });
+    if (decided) this.#standings.set(greenhouse, decided);
+    return said ?? new Map();
   }
 
   /** Sends every round due up to `nowMs`, each at its own morning, as a rehearsal does. */
@@ -99,7 +120,7 @@ export class Desk {
     days: readonly WeatherDay[],
     nowMs: number,
   ): Promise<void> {
-    await this.#transact(greenhouse, null, nowMs, (standing) =>
+    await this.transact(greenhouse, null, nowMs, (standing) =>
       Promise.resolve({
         standing: withChanges(standing, { ...noChanges, weather: days }, standing.revision, nowMs),
         writes: { weather: days },
@@ -115,7 +136,7 @@ export class Desk {
     nowMs: number,
     messageId: string,
   ): Promise<SensorOutcome> {
-    const outcome = await this.#transact(greenhouse, null, nowMs, (standing) => {
+    const outcome = await this.transact(greenhouse, null, nowMs, (standing) => {
       const result = readSensor(standing, reading, nowMs, messageId);
       const entries = result.ok ? [result.entry] : [];
       const logbook = withEntries(standing.logbook, entries);
@@ -135,7 +156,7 @@ export class Desk {
     file: Greenhouse,
     nowMs: number,
   ): Promise<readonly Fault[]> {
-    const faults = await this.#transact<readonly Fault[]>(greenhouse, null, nowMs, (standing) => {
+    const faults = await this.transact<readonly Fault[]>(greenhouse, null, nowMs, (standing) => {
       const replaced = replacedSetUp(standing, file);
       if (!replaced.ok) return Promise.resolve({ standing, writes: {}, result: replaced.faults });
       const changes = { ...noChanges, greenhouse: replaced.greenhouse };
@@ -162,11 +183,14 @@ export class Desk {
   }
 
   async #sendRound(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
-    await this.#transact<void>(greenhouse, null, nowMs, (standing, { counters }) => {
+    await this.transact<void>(greenhouse, null, nowMs, (standing, { counters }) => {
       const due = latestMorning(standing, nowMs);
       if (!due) return Promise.resolve({ standing, writes: {}, result: undefined });
-      const { channelOf } = this.#options;
-      const { morning, outgoing } = morningRound(standing, counters, due, nowMs, channelOf);
+      const { channelOf, roomsOf } = this.#options;
+      const { morning, outgoing } = morningRound(standing, counters, due, nowMs, {
+        channelOf: (handle) => channelOf(handle, greenhouse),
+        rooms: roomsOf?.(greenhouse) ?? [],
+      });
       return Promise.resolve({
         standing: withChanges(standing, withMorning(morning), standing.revision, nowMs),
         writes: { morning, outgoing },
@@ -175,8 +199,13 @@ export class Desk {
     });
   }
 
-  /** One transaction; what it decided is kept only once it is written. */
-  async #transact<T>(
+  readonly #canEdit = (channel: ChannelName): boolean => this.#options.canEdit?.(channel) ?? false;
+
+  /**
+   * One transaction under the greenhouse's lock; what it decided is kept only once it is written.
+   * Null where the inbox row was handled before.
+   */
+  async transact<T>(
     greenhouse: GreenhouseId,
     inboxNo: InboxNo | null,
     nowMs: number,

@@ -2,6 +2,7 @@ import type { Entry, EntryDraft, EntryNo } from '../greenhouse/entry.ts';
 import type { Member } from '../greenhouse/member.ts';
 import { withEntries, withStrikes } from '../logbook/logbook.ts';
 import type { Conversation } from './conversation.ts';
+import type { HouseholdChange } from './household/household.ts';
 import type { Button, Outgoing, OutgoingNo } from './outgoing.ts';
 import type { Counters, StoredStrike } from './ports/store.ts';
 import type { Reply } from './replies/reply.ts';
@@ -16,6 +17,10 @@ export interface Heard {
   /** The id under which the message was received. */
   readonly messageId: string;
   readonly writtenAtMs: number;
+  /** By a button, not by words. */
+  readonly isPress: boolean;
+  /** Said among people and not to the bot. */
+  readonly isOverheard: boolean;
 }
 
 /**
@@ -30,7 +35,9 @@ export class Handling {
   readonly outgoing: Outgoing[] = [];
   standing: Standing;
   conversation: Conversation;
+  readonly householdChanges: HouseholdChange[] = [];
   #lastOutgoingNo: number;
+  #isInPassing = false;
 
   constructor(
     standing: Standing,
@@ -81,17 +88,29 @@ export class Handling {
     return this.#lastOutgoingNo + 1;
   }
 
-  /** Answers in the chat where it was heard. */
-  say(reply: Reply, buttons: readonly (readonly Button[])[] = []): Outgoing {
+  /** What is said within `act` shows elsewhere too. */
+  inPassing(act: () => void): void {
+    this.#isInPassing = true;
+    act();
+    this.#isInPassing = false;
+  }
+
+  /** Answers in the chat where it was heard, or tells somebody else. */
+  say(
+    reply: Reply,
+    buttons: readonly (readonly Button[])[] = [],
+    to: string = this.heard.chat ?? this.heard.member.handle,
+  ): Outgoing {
     this.#lastOutgoingNo += 1;
     const message: Outgoing = {
       no: this.#lastOutgoingNo as OutgoingNo,
       atMs: this.nowMs,
       channel: this.heard.channel,
-      to: this.heard.chat ?? this.heard.member.handle,
+      to,
       inReplyTo: this.heard.messageId,
       reply,
       buttons,
+      ...(this.#isInPassing ? { inPassing: true } : {}),
     };
     this.outgoing.push(message);
     return message;

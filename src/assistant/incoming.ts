@@ -1,6 +1,13 @@
-/** What reaches the bot through any channel, in the channel-free form that the assistant handles. */
-export type Incoming = MessageIncoming | EditIncoming | PressIncoming;
+import type { HouseholdWish } from './household/wish.ts';
 
+/** What reaches the bot through any channel, in the channel-free form that the assistant handles. */
+export type Incoming = MessageIncoming | EditIncoming | PressIncoming | WishIncoming;
+
+/**
+ * `invitationHash`: the hash of the code that an invitation made by this would have. The channel
+ * makes the code from the id that it received this under, and so shows the same one however often
+ * it is sent.
+ */
 interface FromMember {
   /** The member's handle. */
   readonly from: string;
@@ -14,6 +21,8 @@ export interface MessageIncoming extends FromMember {
   /** When it was written; earlier than its arrival where it was held back. */
   readonly writtenAtMs: number;
   readonly replyTo: ReplyTarget | null;
+  /** Said among people and not to the bot: it answers only what it logs. */
+  readonly isOverheard?: true;
 }
 
 export interface EditIncoming extends FromMember {
@@ -26,6 +35,14 @@ export interface EditIncoming extends FromMember {
 export interface PressIncoming extends FromMember {
   readonly kind: 'press';
   readonly token: string;
+  readonly invitationHash?: string;
+}
+
+/** A wish about the household, on channels that know accounts. */
+export interface WishIncoming extends FromMember {
+  readonly kind: 'wish';
+  readonly wish: HouseholdWish;
+  readonly invitationHash?: string;
 }
 
 export type ReplyTarget =

@@ -1,5 +1,7 @@
+import type { Duty } from '../greenhouse/duty.ts';
 import type { EntryNo } from '../greenhouse/entry.ts';
 import type { ChoiceLabel } from '../understanding/statement.ts';
+import type { HouseholdWish } from './household/wish.ts';
 import type { Reply } from './replies/reply.ts';
 
 export type OutgoingNo = number & { readonly __brand: 'OutgoingNo' };
@@ -16,6 +18,10 @@ export interface Outgoing {
   readonly inReplyTo: string | null;
   readonly reply: Reply;
   readonly buttons: readonly (readonly Button[])[];
+  /** The earlier message whose place it takes; only on channels that can edit. */
+  readonly edits?: OutgoingNo;
+  /** What it says shows elsewhere too: a channel may say it by a reaction or in passing. */
+  readonly inPassing?: true;
 }
 
 export interface Button {
@@ -26,13 +32,19 @@ export interface Button {
 export type ButtonLabel =
   | { readonly kind: 'strike-out' }
   | { readonly kind: 'choice'; readonly choice: ChoiceLabel }
-  | { readonly kind: 'log-nothing' };
+  | { readonly kind: 'log-nothing' }
+  | { readonly kind: 'tick' | 'cannot' | 'untick'; readonly duty: Duty }
+  | { readonly kind: 'no-reason' }
+  | { readonly kind: 'household'; readonly wish: HouseholdWish };
 
 /** What pressing a button does. */
 export type Action =
   | { readonly kind: 'strike'; readonly entries: readonly EntryNo[] }
   | { readonly kind: 'choose'; readonly questionId: string; readonly choice: number }
-  | { readonly kind: 'decline'; readonly questionId: string };
+  | { readonly kind: 'decline'; readonly questionId: string }
+  /** A duty of the round that went out at `askedAtMs` was done, or could not be. */
+  | { readonly kind: 'tick' | 'cannot'; readonly duty: Duty; readonly askedAtMs: number }
+  | { readonly kind: 'household'; readonly wish: HouseholdWish };
 
 /** The token that a channel sends back when a button is pressed: `12.0`, at most 20 characters. */
 export function pressToken(no: OutgoingNo, position: number): string {

@@ -6,4 +6,6 @@ export interface PastRound {
   readonly date: LocalDate;
   readonly sentAtMs: number;
   readonly duties: readonly Duty[];
+  /** The numbers of its messages; absent where it was passed over. */
+  readonly outgoing?: readonly number[];
 }

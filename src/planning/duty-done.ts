@@ -17,17 +17,28 @@ const doneBy: Readonly<Record<Duty['kind'], readonly Quantity[]>> = {
 
 /** Whether a duty that was asked for at `sinceMs` has been done since, going by the live entries. */
 export function isDone(duty: Duty, logbook: Logbook, sinceMs: number): boolean {
+  return doneEntries(duty, logbook, sinceMs).length > 0;
+}
+
+/** The live entries since `sinceMs` by which a duty counts as done. */
+export function doneEntries(duty: Duty, logbook: Logbook, sinceMs: number): readonly Entry[] {
   const { system } = duty.kind === 'calibration' ? { system: null } : duty;
-  const byDoing = doneBy[duty.kind].some((quantity) =>
-    liveEntries(logbook, system, quantity).some(
+  const byDoing = doneBy[duty.kind].flatMap((quantity) =>
+    liveEntries(logbook, system, quantity).filter(
       (entry) => entry.atMs >= sinceMs && answers(duty, entry),
     ),
   );
-  return byDoing || saidDone(duty, logbook, sinceMs);
+  return [...byDoing, ...saidEntries('duty-done', duty, logbook, sinceMs)];
 }
 
-function saidDone(duty: Duty, logbook: Logbook, sinceMs: number): boolean {
-  return liveEntries(logbook, duty.system, 'duty-done').some(
+/** The live entries since `sinceMs` that say of a duty that it was done, or could not be. */
+export function saidEntries(
+  said: 'duty-done' | 'duty-failed',
+  duty: Duty,
+  logbook: Logbook,
+  sinceMs: number,
+): readonly Entry[] {
+  return liveEntries(logbook, duty.system, said).filter(
     (entry) => entry.atMs >= sinceMs && entry.duty === duty.kind && answers(duty, entry),
   );
 }

@@ -2,8 +2,8 @@
  * What a message was understood to say. One message gives any number of statements: each clear part
  * is an entry, each doubt a question back, each question an answer owed.
  */
-import type { DutyKind } from '../greenhouse/duty.ts';
-import type { EntryDraft, Supply } from '../greenhouse/entry.ts';
+import type { Duty, DutyKind } from '../greenhouse/duty.ts';
+import type { EntryDraft, EntryNo, Supply } from '../greenhouse/entry.ts';
 import type { ConductivityUnit } from '../greenhouse/greenhouse.ts';
 import type { LocalDate } from '../greenhouse/local-time.ts';
 import type { Quantity } from '../greenhouse/quantity.ts';
@@ -57,6 +57,8 @@ export type DoubtReason =
   | { readonly kind: 'is-it-a-reading' }
   | { readonly kind: 'shorthand-does-not-fit' }
   | { readonly kind: 'which-duties' }
+  /** A duty could not be done, by a button: why, in the member's own words. */
+  | { readonly kind: 'why-not'; readonly duty: Duty; readonly entry: EntryNo }
   | { readonly kind: 'unclear' };
 
 /** An answer offered as a button: choosing it logs its drafts. */

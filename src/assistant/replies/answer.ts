@@ -4,6 +4,7 @@ import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { DutyLine } from '../../planning/duty-line.ts';
 import type { AdviceAnswer } from './advice.ts';
+import type { HouseholdNews } from './household-news.ts';
 
 /** How long a system's water lasts, in local dates; null: not within 60 days. */
 export interface Lasting {
@@ -64,6 +65,7 @@ export type Answer =
   | { readonly kind: 'left-out' }
   | { readonly kind: 'thanks' }
   | { readonly kind: 'cannot-tell'; readonly because: 'not-built' | 'nothing-logged' }
+  | { readonly kind: 'household'; readonly news: HouseholdNews }
   | { readonly kind: 'help' }
   | { readonly kind: 'unknown' };
 

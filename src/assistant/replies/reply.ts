@@ -2,10 +2,12 @@ import type { Entry } from '../../greenhouse/entry.ts';
 import type { LocalDate } from '../../greenhouse/local-time.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { DutyLine } from '../../planning/duty-line.ts';
+import type { DutyMark } from '../../planning/duty-mark.ts';
 import type { Doubt } from '../../understanding/doubt.ts';
 import type { Assumption } from '../../understanding/statement.ts';
 import type { AdviceAlert, AdviceRemark } from './advice.ts';
 import type { Answer } from './answer.ts';
+import type { NotDelivered } from './household-news.ts';
 
 /** What the bot says, as data; `wording/` turns it into sentences for the reader. */
 export type Reply =
@@ -39,6 +41,8 @@ export interface Round {
   /** Sent after its time, since nothing ran at its time. */
   readonly isLate: boolean;
   readonly duties: readonly DutyLine[];
+  /** What became of each duty since, in their order; absent when it goes out. */
+  readonly marks?: readonly (DutyMark | null)[];
 }
 
 /** What a receipt adds: what the reading means, and what is next. */
@@ -55,7 +59,10 @@ export type Remark =
   | { readonly kind: 'already-known' }
   | { readonly kind: 'lasts-until'; readonly system: SystemId; readonly date: LocalDate };
 
-export type Alert = AdviceAlert | { readonly kind: 'messages-may-be-lost'; readonly hours: number };
+export type Alert =
+  | AdviceAlert
+  | NotDelivered
+  | { readonly kind: 'messages-may-be-lost'; readonly hours: number };
 
 export type Refusal =
   | { readonly kind: 'not-yours'; readonly entries: readonly Entry[] }

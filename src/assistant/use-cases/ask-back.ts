@@ -1,7 +1,7 @@
 import type { Doubt } from '../../understanding/doubt.ts';
 import { withQuestion } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
-import type { Button } from '../outgoing.ts';
+import type { Button, ButtonLabel } from '../outgoing.ts';
 
 /** Asks about what could not be logged as it stands, with a button for each likely answer. */
 export function askBack(
@@ -18,7 +18,7 @@ export function askBack(
   ]);
   handling.say({ kind: 'question', questionId, doubt }, [
     ...buttons,
-    [{ label: { kind: 'log-nothing' }, action: { kind: 'decline', questionId } }],
+    [{ label: declineLabel(doubt), action: { kind: 'decline', questionId } }],
   ]);
   handling.conversation = withQuestion(handling.conversation, {
     questionId,
@@ -27,4 +27,8 @@ export function askBack(
     lapsed: false,
     messageId,
   });
+}
+
+function declineLabel({ reason }: Doubt): ButtonLabel {
+  return { kind: reason.kind === 'why-not' ? 'no-reason' : 'log-nothing' };
 }

@@ -33,9 +33,18 @@ export function closeDuties(
 }
 
 export function doneDraft(duty: Duty, atMs: number): EntryDraft {
+  return saidDraft('duty-done', duty, atMs);
+}
+
+/** What a member says of a duty, as an entry. */
+export function saidDraft(
+  quantity: 'duty-done' | 'duty-failed',
+  duty: Duty,
+  atMs: number,
+): EntryDraft {
   return {
     system: duty.system,
-    quantity: 'duty-done',
+    quantity,
     value: 1,
     atMs,
     duty: duty.kind,

@@ -13,6 +13,7 @@ import {
 } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
 import { askBack } from './ask-back.ts';
+import { hearReason } from './cannot-do-duty.ts';
 import { type AskedDuties, closeDuties } from './close-duties.ts';
 import { recordEntries } from './record-entries.ts';
 import { takeBack } from './take-back.ts';
@@ -28,6 +29,8 @@ export interface Surroundings {
 /** Reads a member's message and does what each of its statements calls for, in order. */
 export function hearMessage(handling: Handling, text: string, around: Surroundings): void {
   const { statements, named } = understand(text, contextOf(handling, around));
+  if (hearReason(handling, text, statements, around)) return;
+  if (handling.heard.isOverheard && statements.every(concernsNobody)) return;
   noteContext(handling, statements, named);
   recordStatements(handling, statements);
   actOnRest(handling, statements, around);
@@ -79,6 +82,13 @@ export function actOnRest(
   if (handling.outgoing.length === 0) acknowledge(handling, statements);
 }
 
+/** Among people, what the bot makes nothing of is no business of its own. */
+function concernsNobody(statement: Statement): boolean {
+  if (statement.kind === 'passed-over') return true;
+  if (statement.kind === 'ask') return statement.ask.kind === 'unknown';
+  return statement.kind === 'doubt' && statement.reason.kind === 'unclear';
+}
+
 function distinct(assumptions: readonly Assumption[]): readonly Assumption[] {
   const seen = new Map(assumptions.map((assumption) => [JSON.stringify(assumption), assumption]));
   return [...seen.values()];
@@ -127,7 +137,10 @@ function acknowledge(handling: Handling, statements: readonly Statement[]): void
       statement.kind === 'passed-over' &&
       (statement.why === 'thanks' || statement.why === 'greeting'),
   );
-  handling.say({ kind: 'answer', answer: { kind: isThanks ? 'thanks' : 'left-out' } });
+  if (!isThanks) return leftOut(handling);
+  handling.inPassing(() => {
+    handling.say({ kind: 'answer', answer: { kind: 'thanks' } });
+  });
 }
 
 function leftOut(handling: Handling): void {

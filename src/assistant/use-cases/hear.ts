@@ -8,6 +8,7 @@ import type { Standing } from '../standing.ts';
 import { nothingAround, surroundingsOf } from '../surroundings.ts';
 import { hearEdit } from './hear-edit.ts';
 import { hearMessage } from './hear-message.ts';
+import { type HouseholdDesk, keepHousehold } from './keep-household.ts';
 import { pressButton } from './press-button.ts';
 
 /** An incoming thing under the id it was received under. */
@@ -25,16 +26,29 @@ export async function hear(
   { channel, platformId, incoming }: Received,
   nowMs: number,
 ): Promise<Handling> {
-  const { chat } = incoming;
+  const { chat, kind } = incoming;
   const conversation = (await ledger.conversation(member.handle)) ?? newConversation(member.handle);
   const open = (messageId: string, writtenAtMs: number): Handling =>
     new Handling(
       standing,
       ledger.counters,
       conversation,
-      { member, chat, channel, messageId, writtenAtMs },
+      {
+        member,
+        chat,
+        channel,
+        messageId,
+        writtenAtMs,
+        isPress: kind === 'press',
+        isOverheard: kind === 'message' && incoming.isOverheard === true,
+      },
       nowMs,
     );
+  const householdDesk = async (invitationHash: string | undefined): Promise<HouseholdDesk> => ({
+    greenhouse: ledger.greenhouse,
+    directory: await ledger.directory(channel),
+    invitationHash: invitationHash ?? null,
+  });
   const place = { chat: chat ?? member.handle, channel };
   switch (incoming.kind) {
     case 'message': {
@@ -53,7 +67,14 @@ export async function hear(
     case 'press': {
       const handling = open(platformId, nowMs);
       const token = readPressToken(incoming.token);
-      pressButton(handling, incoming.token, token && (await ledger.outgoing(token.no)));
+      const pressed = token && (await ledger.outgoing(token.no));
+      const { invitationHash } = incoming;
+      pressButton(handling, incoming.token, pressed, await householdDesk(invitationHash));
+      return handling;
+    }
+    case 'wish': {
+      const handling = open(platformId, nowMs);
+      keepHousehold(handling, incoming.wish, await householdDesk(incoming.invitationHash));
       return handling;
     }
   }

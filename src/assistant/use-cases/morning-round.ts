@@ -2,8 +2,9 @@ import { instantOf, type LocalDate, localDateOf, plusDays } from '../../greenhou
 import type { PastRound } from '../../logbook/rounds.ts';
 import { boardOf } from '../board-of.ts';
 import type { Outgoing, OutgoingNo } from '../outgoing.ts';
-import type { Counters, Morning } from '../ports/store.ts';
+import type { ChannelName, Counters, Morning } from '../ports/store.ts';
 import type { Standing } from '../standing.ts';
+import { roundButtons } from './renew-rounds.ts';
 
 /** The morning whose round is next, and the instant it is due. */
 export function nextMorning(standing: Standing): { date: LocalDate; atMs: number } {
@@ -24,26 +25,42 @@ export function nextMorning(standing: Standing): { date: LocalDate; atMs: number
 /** Sent later than this after its time, a round says so. */
 const lateAfterMs = 30 * 60_000;
 
-/** The round of one local date: what needs doing and why, to every grower. */
+/** A group that is written to by a name of its own. */
+export interface RoomAddress {
+  readonly name: string;
+  readonly channel: ChannelName;
+}
+
+/** How those are reached who get the round. */
+export interface RoundReach {
+  readonly channelOf: (handle: string) => ChannelName;
+  readonly rooms: readonly RoomAddress[];
+}
+
+/** The round of one local date: what needs doing and why, to every grower and every group. */
 export function morningRound(
   standing: Standing,
   counters: Counters,
   due: { readonly date: LocalDate; readonly atMs: number },
   nowMs: number,
-  channelOf: (handle: string) => string,
+  { channelOf, rooms }: RoundReach,
 ): { readonly morning: Morning; readonly outgoing: readonly Outgoing[] } {
   const { today } = boardOf(standing, nowMs);
   const isLate = nowMs - due.atMs > lateAfterMs;
-  const receivers = standing.greenhouse.members.filter(({ role }) => role === 'grower');
+  const growers = standing.greenhouse.members.filter(({ role }) => role === 'grower');
+  const receivers: readonly RoomAddress[] = [
+    ...growers.map(({ handle }) => ({ name: handle, channel: channelOf(handle) })),
+    ...rooms,
+  ];
   const outgoing = receivers.map(
-    ({ handle }, position): Outgoing => ({
+    ({ name, channel }, position): Outgoing => ({
       no: (counters.lastOutgoingNo + position + 1) as OutgoingNo,
       atMs: nowMs,
-      channel: channelOf(handle),
-      to: handle,
+      channel,
+      to: name,
       inReplyTo: null,
       reply: { kind: 'round', date: due.date, isLate, duties: today },
-      buttons: [],
+      buttons: roundButtons(today, [], nowMs),
     }),
   );
   return {

@@ -1,11 +1,19 @@
 import { withoutQuestion } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
 import { type Outgoing, readPressToken } from '../outgoing.ts';
+import { cannotDoDuty, leaveUnexplained } from './cannot-do-duty.ts';
+import { type HouseholdDesk, keepHousehold } from './keep-household.ts';
 import { recordEntries } from './record-entries.ts';
 import { strikeOut } from './take-back.ts';
+import { tickDuty } from './tick-duty.ts';
 
 /** Does what a pressed button says. `pressed`: the bot's message that the button stands under. */
-export function pressButton(handling: Handling, token: string, pressed: Outgoing | null): void {
+export function pressButton(
+  handling: Handling,
+  token: string,
+  pressed: Outgoing | null,
+  household: HouseholdDesk,
+): void {
   const place = readPressToken(token);
   const button = place && pressed ? pressed.buttons.flat()[place.position] : undefined;
   if (!button) return tooLate(handling);
@@ -13,10 +21,12 @@ export function pressButton(handling: Handling, token: string, pressed: Outgoing
   switch (action.kind) {
     case 'strike': {
       const { all } = handling.standing.logbook;
-      return strikeOut(
-        handling,
-        action.entries.map((no) => all[no - 1]!),
-      );
+      const entries = action.entries.map((no) => all[no - 1]!);
+      if (button.label.kind !== 'untick') return strikeOut(handling, entries);
+      handling.inPassing(() => {
+        strikeOut(handling, entries);
+      });
+      return;
     }
     case 'choose':
     case 'decline': {
@@ -24,6 +34,7 @@ export function pressButton(handling: Handling, token: string, pressed: Outgoing
         ({ questionId }) => questionId === action.questionId,
       );
       if (!question) return tooLate(handling);
+      if (question.doubt.reason.kind === 'why-not') return leaveUnexplained(handling, question);
       handling.conversation = withoutQuestion(handling.conversation, action.questionId);
       const drafts =
         action.kind === 'choose' ? (question.doubt.choices[action.choice]?.drafts ?? []) : [];
@@ -33,9 +44,17 @@ export function pressButton(handling: Handling, token: string, pressed: Outgoing
       }
       return recordEntries(handling, drafts, [], question.messageId);
     }
+    case 'tick':
+      return tickDuty(handling, action.duty, action.askedAtMs);
+    case 'cannot':
+      return cannotDoDuty(handling, action.duty, action.askedAtMs);
+    case 'household':
+      return keepHousehold(handling, action.wish, household);
   }
 }
 
 function tooLate(handling: Handling): void {
-  handling.say({ kind: 'answer', answer: { kind: 'too-late' } });
+  handling.inPassing(() => {
+    handling.say({ kind: 'answer', answer: { kind: 'too-late' } });
+  });
 }

@@ -1,0 +1,82 @@
+import type { Conversation } from './conversation.ts';
+import type { Handling } from './handling.ts';
+import type { Outgoing, OutgoingNo } from './outgoing.ts';
+import type { ChannelName, InboxNo, Ledger, Writes } from './ports/store.ts';
+import type { Standing } from './standing.ts';
+import { hear, type Received } from './use-cases/hear.ts';
+import { renewedRounds } from './use-cases/renew-rounds.ts';
+
+/** One thing from the inbox. */
+export interface InboxItem {
+  readonly no: InboxNo;
+  readonly received: Received;
+}
+
+export interface HeardAll {
+  readonly standing: Standing;
+  readonly writes: Partial<Omit<Writes, 'clockMs'>>;
+  /** What each was answered. */
+  readonly said: ReadonlyMap<InboxNo, readonly Outgoing[]>;
+}
+
+/**
+ * Hears several things one after the other, each seeing what those before it did, as if each had a
+ * transaction of its own. What comes from nobody of the household is passed over.
+ */
+export async function hearAll(
+  before: Standing,
+  ledger: Ledger,
+  items: readonly InboxItem[],
+  nowMs: number,
+  canEdit: (channel: ChannelName) => boolean,
+): Promise<HeardAll> {
+  const handlings: Handling[] = [];
+  const said = new Map<InboxNo, readonly Outgoing[]>();
+  let standing = before;
+  for (const { no, received } of items) {
+    const { from } = received.incoming;
+    const member = standing.greenhouse.members.find(({ handle }) => handle === from);
+    if (!member) continue;
+    const handling = await hear(standing, aheadOf(ledger, handlings), member, received, nowMs);
+    handlings.push(handling);
+    said.set(no, handling.outgoing);
+    standing = handling.standing;
+  }
+  const outgoing = handlings.flatMap((handling) => handling.outgoing);
+  const lastNo = outgoing.at(-1)?.no ?? ledger.counters.lastOutgoingNo;
+  const renewed = await renewedRounds(before, standing, ledger, lastNo, nowMs, canEdit);
+  return {
+    standing,
+    said,
+    writes: {
+      entries: handlings.flatMap((handling) => handling.newEntries),
+      strikes: handlings.flatMap((handling) => handling.newStrikes),
+      outgoing: [...outgoing, ...renewed],
+      conversations: [...conversationsOf(handlings).values()],
+      household: handlings.flatMap((handling) => handling.householdChanges),
+    },
+  };
+}
+
+function conversationsOf(handlings: readonly Handling[]): ReadonlyMap<string, Conversation> {
+  return new Map(handlings.map(({ conversation }) => [conversation.handle, conversation]));
+}
+
+/** The ledger as it will be once what these handlings decided is written. */
+function aheadOf(ledger: Ledger, handlings: readonly Handling[]): Ledger {
+  if (handlings.length === 0) return ledger;
+  const outgoing = handlings.flatMap((handling) => handling.outgoing);
+  const { counters } = ledger;
+  return {
+    ...ledger,
+    counters: { ...counters, lastOutgoingNo: outgoing.at(-1)?.no ?? counters.lastOutgoingNo },
+    conversation: async (handle) =>
+      conversationsOf(handlings).get(handle) ?? (await ledger.conversation(handle)),
+    outgoing: async (no: OutgoingNo) =>
+      outgoing.find((message) => message.no === no) ?? (await ledger.outgoing(no)),
+    latestOutgoing: async (chat, kind) =>
+      outgoing.findLast(
+        ({ to, reply }) => to === chat && (kind === undefined || reply.kind === kind),
+      ) ?? (await ledger.latestOutgoing(chat, kind)),
+  };
+}
