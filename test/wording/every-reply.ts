@@ -1,3 +1,4 @@
+import type { HouseholdWish } from '../../src/assistant/household/wish.ts';
 import type { ButtonLabel } from '../../src/assistant/outgoing.ts';
 import type {
   AdviceAlert,
@@ -5,6 +6,7 @@ import type {
   AdviceRemark,
 } from '../../src/assistant/replies/advice.ts';
 import type { Answer, Lasting } from '../../src/assistant/replies/answer.ts';
+import type { HouseholdNews } from '../../src/assistant/replies/household-news.ts';
 import type { Alert, Refusal, Remark, Reply } from '../../src/assistant/replies/reply.ts';
 import type { Entry } from '../../src/greenhouse/entry.ts';
 import type { Quantity } from '../../src/greenhouse/quantity.ts';
@@ -31,7 +33,11 @@ import {
 
 /** One of each kind: the compiler says which kind has no example. */
 type OfEach<U extends { readonly kind: string }> = {
-  readonly [K in U['kind']]: Extract<U, { readonly kind: K }>;
+  readonly [K in U['kind']]: U extends { readonly kind: infer Kinds }
+    ? K extends Kinds
+      ? U & { readonly kind: K }
+      : never
+    : never;
 };
 
 const yesterdayMs = Date.parse('2027-05-03T18:00:00+01:00');
@@ -98,6 +104,7 @@ export const doubtReasons: OfEach<DoubtReason> = {
   'shorthand-does-not-fit': { kind: 'shorthand-does-not-fit' },
   'which-duties': { kind: 'which-duties' },
   unclear: { kind: 'unclear' },
+  'why-not': { kind: 'why-not', duty: benchTopUp.duty, entry: entry('ph', 5.8).no },
 };
 
 export const choiceLabels: OfEach<ChoiceLabel> = {
@@ -131,6 +138,39 @@ const lasting: Lasting = {
 const alsoOfLaterDays: readonly DutyLine[] = [
   { ...benchTopUp, duty: { ...benchTopUp.duty, dueOn: date('2027-05-06') } },
 ];
+
+export const householdNews: OfEach<HouseholdNews> = {
+  welcome: { kind: 'welcome', name: 'Priya', role: 'helper' },
+  'already-in': { kind: 'already-in', name: 'Priya', role: 'helper' },
+  'has-joined': { kind: 'has-joined', name: 'Priya', role: 'helper' },
+  'has-left': { kind: 'has-left', name: 'Priya' },
+  invited: {
+    kind: 'invited',
+    role: 'helper',
+    name: null,
+    expiresAtMs: Date.parse('2027-05-11T08:20:00+01:00'),
+  },
+  'invited-in-private': { kind: 'invited-in-private' },
+  'who-is-in': {
+    kind: 'who-is-in',
+    members: [
+      { name: 'Ines', role: 'grower', reach: 'reached' },
+      { name: 'Olli', role: 'helper', reach: 'blocked' },
+      { name: 'Priya', role: 'helper', reach: 'no-account' },
+    ],
+    rooms: ['Family', 'Neighbours'],
+  },
+  removed: { kind: 'removed', name: 'Olli' },
+  'not-in': { kind: 'not-in', name: 'Olli' },
+  'really-leave': { kind: 'really-leave', isLastGrower: true },
+  farewell: { kind: 'farewell' },
+  stays: { kind: 'stays' },
+  'growers-only': { kind: 'growers-only' },
+  'room-tied': { kind: 'room-tied', readsAll: false },
+  'room-untied': { kind: 'room-untied' },
+  'turned-to': { kind: 'turned-to' },
+  'no-words': { kind: 'no-words' },
+};
 
 export const answers: OfEach<Exclude<Answer, AdviceAnswer>> = {
   due: {
@@ -179,6 +219,7 @@ export const answers: OfEach<Exclude<Answer, AdviceAnswer>> = {
   'left-out': { kind: 'left-out' },
   thanks: { kind: 'thanks' },
   'cannot-tell': { kind: 'cannot-tell', because: 'not-built' },
+  household: { kind: 'household', news: householdNews.welcome },
   help: { kind: 'help' },
   unknown: { kind: 'unknown' },
 };
@@ -189,6 +230,7 @@ const refusals: OfEach<Refusal> = {
 };
 
 const alerts: OfEach<Exclude<Alert, AdviceAlert>> = {
+  'not-delivered': { kind: 'not-delivered', to: 'Olli', because: { kind: 'shut-out' } },
   'messages-may-be-lost': { kind: 'messages-may-be-lost', hours: 30 },
 };
 
@@ -229,6 +271,10 @@ export const everyReply: readonly (readonly [string, Reply])[] = [
   ...Object.entries(answers).map(
     ([kind, answer]) => [`answer ${kind}`, { kind: 'answer', answer }] as const,
   ),
+  ...Object.entries(householdNews).map(
+    ([kind, news]) =>
+      [`household ${kind}`, { kind: 'answer', answer: { kind: 'household', news } }] as const,
+  ),
   ...Object.entries(alerts).map(
     ([kind, alert]) => [`alert ${kind}`, { kind: 'alert', alert }] as const,
   ),
@@ -240,10 +286,28 @@ export const everyReply: readonly (readonly [string, Reply])[] = [
 const exceptChoices: OfEach<Exclude<ButtonLabel, { kind: 'choice' }>> = {
   'strike-out': { kind: 'strike-out' },
   'log-nothing': { kind: 'log-nothing' },
+  tick: { kind: 'tick', duty: benchTopUp.duty },
+  cannot: { kind: 'cannot', duty: benchTopUp.duty },
+  untick: { kind: 'untick', duty: benchTopUp.duty },
+  'no-reason': { kind: 'no-reason' },
+  household: { kind: 'household', wish: { kind: 'show' } },
+};
+
+const wishes: OfEach<HouseholdWish> = {
+  invite: { kind: 'invite', role: 'helper', handle: null },
+  show: { kind: 'show' },
+  remove: { kind: 'remove', handle: 'olli' },
+  leave: { kind: 'leave' },
+  stay: { kind: 'stay' },
+  'turn-to': { kind: 'turn-to', accountId: '1' },
+  'tie-room': { kind: 'tie-room', roomId: '1', title: 'Family', readsAll: true },
+  'untie-room': { kind: 'untie-room' },
+  'no-words': { kind: 'no-words' },
 };
 
 export const everyButton: readonly ButtonLabel[] = [
   ...Object.values(exceptChoices),
+  ...Object.values(wishes).map((wish) => ({ kind: 'household', wish }) as const),
   ...Object.values(choiceLabels).map((choice) => ({ kind: 'choice', choice }) as const),
 ];
 

@@ -1,8 +1,11 @@
 import type { Alert } from '../../assistant/replies/reply.ts';
+import { notDeliveredText } from './not-delivered.ts';
 
 /** A warning that nobody asked for: what happened, and what to do. */
 export function alertText(alert: Alert): string {
   switch (alert.kind) {
+    case 'not-delivered':
+      return notDeliveredText(alert);
     case 'messages-may-be-lost': {
       const whole = Math.max(1, Math.round(alert.hours));
       const howLong = whole === 1 ? 'eine Stunde' : `${whole} Stunden`;

@@ -2,6 +2,7 @@ import type { Answer } from '../../assistant/replies/answer.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { dueAnswer, whenNextAnswer, whyAnswer } from './due-answer.ts';
 import { helpAnswer, unknownAnswer } from './help-answer.ts';
+import { householdText } from './household-news.ts';
 import { isItRightAnswer, lastReadingAnswer, whoAnswer } from './log-answer.ts';
 import { howLongAnswer, showAnswer, useAnswer } from './water-answer.ts';
 
@@ -38,6 +39,8 @@ export function answerText(answer: Answer, s: Speaker): string {
       return 'Gern.';
     case 'cannot-tell':
       return cannotTell(answer.because);
+    case 'household':
+      return householdText(answer.news, s);
     case 'help':
       return helpAnswer(s);
     case 'unknown':

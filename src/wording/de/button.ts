@@ -3,8 +3,10 @@ import type { ChoiceLabel } from '../../understanding/statement.ts';
 import { clipped, mostOnButton } from '../spoken/clipped.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { dayAndTime } from './day-text.ts';
+import { dutyName } from './duty-text.ts';
 import { quantityNames } from './names.ts';
 import { valueText } from './value-text.ts';
+import { wishText } from './wish-text.ts';
 
 /** At most 30 characters. */
 export function buttonText(label: ButtonLabel, s: Speaker): string {
@@ -15,6 +17,16 @@ export function buttonText(label: ButtonLabel, s: Speaker): string {
       return clipped(s.capital(choiceText(label.choice, s)), mostOnButton);
     case 'log-nothing':
       return 'Nichts eintragen';
+    case 'tick':
+      return clipped(`✓ ${s.capital(dutyName(label.duty, s))}`, mostOnButton);
+    case 'cannot':
+      return 'Geht nicht';
+    case 'untick':
+      return clipped(`Zurück: ${dutyName(label.duty, s)}`, mostOnButton);
+    case 'no-reason':
+      return 'Kein Grund';
+    case 'household':
+      return clipped(wishText(label.wish, s), mostOnButton);
   }
 }
 

@@ -1,7 +1,7 @@
 import type { DutyLine } from '../../planning/duty-line.ts';
 import type { AnswerOf } from '../spoken/answer-of.ts';
-import { grouped } from '../spoken/check-groups.ts';
 import type { Speaker } from '../spoken/speaker.ts';
+import { type ToldDuties, toldDuties } from '../spoken/told-duties.ts';
 import { onDay } from './day-text.ts';
 import { dutyList } from './duty-list.ts';
 import { dutyName, dutyText } from './duty-text.ts';
@@ -9,32 +9,33 @@ import { exactText, whyText } from './why.ts';
 
 export function dueAnswer({ system, duties, next }: AnswerOf<'due'>, s: Speaker): string {
   const where = system === null ? '' : ` für ${s.system(system).name}`;
-  if (duties.length > 0) return [`Heute zu tun${where}:`, ...dutyList(duties, s)].join('\n');
+  if (duties.length > 0)
+    return [`Heute zu tun${where}:`, ...dutyList(toldDuties(duties), s)].join('\n');
   const [first] = next;
-  const then = first ? ` Als Nächstes ${onDay(first.duty.dueOn, s)}: ${dutyName(first, s)}.` : '';
+  const then = first
+    ? ` Als Nächstes ${onDay(first.duty.dueOn, s)}: ${dutyName(first.duty, s)}.`
+    : '';
   return `Heute nichts zu tun${where}.${then}`;
 }
 
 export function whyAnswer({ duties, exactly }: AnswerOf<'why'>, s: Speaker): string {
   if (duties.length === 0) return 'Dafür ist nichts geplant.';
-  return grouped(duties)
-    .map((group) => {
-      const [line] = group;
-      const exact = line && exactly ? exactText(line, s) : null;
-      return `${whatAndWhen(group, s)}. ${line ? whyText(line, s) : ''}${exact === null ? '' : ` ${exact}`}`;
+  return toldDuties(duties)
+    .map((told) => {
+      const exact = exactly ? exactText(told.line, s) : null;
+      return `${whatAndWhen(told, s)}. ${whyText(told.line, s)}${exact === null ? '' : ` ${exact}`}`;
     })
     .join('\n');
 }
 
 export function whenNextAnswer({ duties }: AnswerOf<'when-next'>, s: Speaker): string {
   if (duties.length === 0) return 'So etwas ist nicht geplant.';
-  return duties.map((line) => `${dayFirst(line, s)}: ${dutyName(line, s)}.`).join('\n');
+  return duties.map((line) => `${dayFirst(line, s)}: ${dutyName(line.duty, s)}.`).join('\n');
 }
 
-function whatAndWhen(group: readonly DutyLine[], s: Speaker): string {
-  const [line] = group;
-  if (!line || line.duty.dueOn <= s.today) return dutyText(group, s);
-  return `${dayFirst(line, s)}: ${group.length === 1 ? dutyName(line, s) : dutyText(group, s)}`;
+function whatAndWhen({ line, lines }: ToldDuties, s: Speaker): string {
+  if (line.duty.dueOn <= s.today) return dutyText(lines, s);
+  return `${dayFirst(line, s)}: ${lines.length === 1 ? dutyName(line.duty, s) : dutyText(lines, s)}`;
 }
 
 function dayFirst(line: DutyLine, s: Speaker): string {

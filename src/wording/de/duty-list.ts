@@ -1,26 +1,30 @@
-import type { DutyLine } from '../../planning/duty-line.ts';
-import { grouped } from '../spoken/check-groups.ts';
+import type { DutyMark } from '../../planning/duty-mark.ts';
+import { clipped, mostQuoted } from '../spoken/clipped.ts';
 import type { Speaker } from '../spoken/speaker.ts';
+import type { ToldDuties } from '../spoken/told-duties.ts';
 import { dutyText } from './duty-text.ts';
 import { whyText } from './why.ts';
 
 /** Duties in the order of the trip, numbered, each with its reason; what rides along comes last. */
-export function dutyList(lines: readonly DutyLine[], s: Speaker): readonly string[] {
-  const due = grouped(lines.filter(({ duty }) => !duty.alongside));
-  const alongside = grouped(lines.filter(({ duty }) => duty.alongside));
-  const told = [...due, ...alongside].map((group, position) => numbered(group, position + 1, s));
-  if (alongside.length === 0) return told;
+export function dutyList(told: readonly ToldDuties[], s: Speaker): readonly string[] {
+  const due = told.filter(({ line }) => !line.duty.alongside);
+  const alongside = told.filter(({ line }) => line.duty.alongside);
+  const lines = [...due, ...alongside].map((each, position) => numbered(each, position + 1, s));
+  if (alongside.length === 0) return lines;
   const heading = due.length > 0 ? 'Wenn du schon da bist:' : 'Nicht eilig, lohnt sich nebenbei:';
-  return [...told.slice(0, due.length), heading, ...told.slice(due.length)];
+  return [...lines.slice(0, due.length), heading, ...lines.slice(due.length)];
 }
 
-function numbered(group: readonly DutyLine[], place: number, s: Speaker): string {
-  const [line] = group;
-  return `${place}. ${dutyText(group, s)}.${line ? ` ${whyText(line, s)}` : ''}`;
+/** What is closed needs no reason any more, only who closed it. */
+function numbered({ line, lines, mark }: ToldDuties, place: number, s: Speaker): string {
+  const what = dutyText(lines, s);
+  if (mark) return `${place}. ${markText(what, mark, s)}`;
+  return `${place}. ${what}. ${whyText(line, s)}`;
 }
 
-/** `1 Aufgabe`, counting what is due by itself. */
-export function thingsToDo(lines: readonly DutyLine[]): string {
-  const count = grouped(lines.filter(({ duty }) => !duty.alongside)).length;
-  return count === 1 ? '1 Aufgabe' : `${count} Aufgaben`;
+function markText(what: string, { state, by, note }: DutyMark, s: Speaker): string {
+  const who = by === null ? 'ein Sensor' : s.member(by);
+  if (state === 'done') return `✓ ${what} (${who}).`;
+  const why = note === undefined ? '' : `: ${clipped(note, mostQuoted)}`;
+  return `✗ ${what} (ging nicht, ${who}${why}).`;
 }

@@ -14,11 +14,11 @@ import { partNames, productName, quantityNames, strengthNames } from './names.ts
  * The system comes first, since the article that its name would need is unknown:
  * `Nordtisch: etwa 43 l (4½ × Kanne) nachfüllen, bis zum Rand`.
  */
-export function dutyText(group: readonly DutyLine[], s: Speaker): string {
-  const [line] = group;
+export function dutyText(lines: readonly DutyLine[], s: Speaker): string {
+  const [line] = lines;
   if (!line) return '';
   const { duty, reason } = line;
-  const where = s.and(group.map((each) => placeName(each.duty, s)));
+  const where = s.and(lines.map((each) => placeName(each.duty, s)));
   switch (duty.kind) {
     case 'top-up':
       return `${where}: ${topUpText(line, s)}`;
@@ -53,7 +53,7 @@ export function dutyText(group: readonly DutyLine[], s: Speaker): string {
 }
 
 /** The duty by name only, for a list of what comes later: `Nordtisch nachfüllen`. */
-export function dutyName({ duty }: DutyLine, s: Speaker): string {
+export function dutyName(duty: Duty, s: Speaker): string {
   const where = placeName(duty, s);
   switch (duty.kind) {
     case 'top-up':

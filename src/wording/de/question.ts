@@ -7,6 +7,7 @@ import { doubtedDrafts } from '../spoken/doubted.ts';
 import { measureOf } from '../spoken/measure-of-quantity.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { choiceText } from './button.ts';
+import { dutyName } from './duty-text.ts';
 import { entryText } from './entry-text.ts';
 import { missingAmountText } from './missing-amount.ts';
 import { quantitiesWithArticle, quantityNames, volumeNames } from './names.ts';
@@ -53,6 +54,8 @@ export function questionText(doubt: Doubt, s: Speaker): string {
       return 'Diese Zahlen passen nicht zur Reihenfolge pH, EC, Wassertemperatur. Was ist was? Zum Beispiel „pH 5,9, EC 1,7, Wasser 21“.';
     case 'which-duties':
       return `Was ist erledigt? Zum Beispiel „${s.greenhouse.systems[0]?.name ?? 'pH'} erledigt“.`;
+    case 'why-not':
+      return `${s.capital(dutyName(reason.duty, s))}: woran lag es? Ein Wort genügt.`;
     case 'unclear':
       return 'Das habe ich nicht verstanden. Soll ich es als Notiz behalten?';
   }

@@ -1,14 +1,21 @@
 import type { Round } from '../../assistant/replies/reply.ts';
 import { instantOf } from '../../greenhouse/local-time.ts';
 import type { Speaker } from '../spoken/speaker.ts';
-import { dutyList, thingsToDo } from './duty-list.ts';
+import { openCount, toldDuties } from '../spoken/told-duties.ts';
+import { dutyList } from './duty-list.ts';
 
-/** The morning message: the day, what needs doing and why. */
+/** The morning message: the day, what needs doing and why, and what was done since. */
 export function roundText(round: Round, s: Speaker): string {
   const { morning, timeZone } = s.greenhouse;
   const clock = s.clock(instantOf(round.date, morning, timeZone));
   const late = round.isLate ? ` (verspätet: um ${clock} lief ich nicht)` : '';
   const day = `${s.fullDay(round.date)}${late}`;
   if (round.duties.length === 0) return `${day}: nichts zu tun.`;
-  return [`${day}: ${thingsToDo(round.duties)}.`, ...dutyList(round.duties, s)].join('\n');
+  const told = toldDuties(round.duties, round.marks);
+  return [`${day}: ${openText(openCount(told))}.`, ...dutyList(told, s)].join('\n');
+}
+
+function openText(open: number): string {
+  if (open === 0) return 'nichts mehr offen';
+  return open === 1 ? '1 Aufgabe' : `${open} Aufgaben`;
 }

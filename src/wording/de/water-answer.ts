@@ -41,7 +41,7 @@ function portrait({ lasting, readings, duties }: Portrait, s: Speaker): readonly
   const told = readings
     .filter(({ quantity }) => quantity !== 'level')
     .map((entry) => `${entryText(entry, s)} (${dayText(s.dateOf(entry.atMs), s)})`);
-  const next = duties.map((line) => `${onDay(line.duty.dueOn, s)} ${dutyName(line, s)}`);
+  const next = duties.map((line) => `${onDay(line.duty.dueOn, s)} ${dutyName(line.duty, s)}`);
   return [
     `${waterText(lasting, s)}, ${lowMarkText(lasting, s)}.`,
     told.length > 0 ? `${s.capital(told.join('; '))}.` : 'Noch keine Messwerte.',

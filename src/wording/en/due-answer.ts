@@ -1,7 +1,6 @@
-import type { DutyLine } from '../../planning/duty-line.ts';
 import type { AnswerOf } from '../spoken/answer-of.ts';
-import { grouped } from '../spoken/check-groups.ts';
 import type { Speaker } from '../spoken/speaker.ts';
+import { type ToldDuties, toldDuties } from '../spoken/told-duties.ts';
 import { onDay } from './day-text.ts';
 import { dutyList } from './duty-list.ts';
 import { dutyName, dutyText } from './duty-text.ts';
@@ -9,19 +8,19 @@ import { exactText, whyText } from './why.ts';
 
 export function dueAnswer({ system, duties, next }: AnswerOf<'due'>, s: Speaker): string {
   const where = system === null ? '' : ` for ${s.system(system).name}`;
-  if (duties.length > 0) return [`To do today${where}:`, ...dutyList(duties, s)].join('\n');
+  if (duties.length > 0)
+    return [`To do today${where}:`, ...dutyList(toldDuties(duties), s)].join('\n');
   const [first] = next;
-  const then = first ? ` Next: ${dutyName(first, s)} ${onDay(first.duty.dueOn, s)}.` : '';
+  const then = first ? ` Next: ${dutyName(first.duty, s)} ${onDay(first.duty.dueOn, s)}.` : '';
   return `Nothing to do today${where}.${then}`;
 }
 
 export function whyAnswer({ duties, exactly }: AnswerOf<'why'>, s: Speaker): string {
   if (duties.length === 0) return 'Nothing is planned for that.';
-  return grouped(duties)
-    .map((group) => {
-      const [line] = group;
-      const exact = line && exactly ? exactText(line, s) : null;
-      return `${whatAndWhen(group, s)}. ${line ? whyText(line, s) : ''}${exact === null ? '' : ` ${exact}`}`;
+  return toldDuties(duties)
+    .map((told) => {
+      const exact = exactly ? exactText(told.line, s) : null;
+      return `${whatAndWhen(told, s)}. ${whyText(told.line, s)}${exact === null ? '' : ` ${exact}`}`;
     })
     .join('\n');
 }
@@ -29,12 +28,12 @@ export function whyAnswer({ duties, exactly }: AnswerOf<'why'>, s: Speaker): str
 export function whenNextAnswer({ duties }: AnswerOf<'when-next'>, s: Speaker): string {
   if (duties.length === 0) return 'Nothing of that kind is planned.';
   return duties
-    .map((line) => `${s.capital(dutyName(line, s))}: ${onDay(line.duty.dueOn, s)}.`)
+    .map((line) => `${s.capital(dutyName(line.duty, s))}: ${onDay(line.duty.dueOn, s)}.`)
     .join('\n');
 }
 
-function whatAndWhen(group: readonly DutyLine[], s: Speaker): string {
-  const [line] = group;
-  if (!line || line.duty.dueOn <= s.today) return dutyText(group, s);
-  return `${group.length === 1 ? s.capital(dutyName(line, s)) : dutyText(group, s)} ${onDay(line.duty.dueOn, s)}`;
+function whatAndWhen({ line, lines }: ToldDuties, s: Speaker): string {
+  if (line.duty.dueOn <= s.today) return dutyText(lines, s);
+  const what = lines.length === 1 ? s.capital(dutyName(line.duty, s)) : dutyText(lines, s);
+  return `${what} ${onDay(line.duty.dueOn, s)}`;
 }

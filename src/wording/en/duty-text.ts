@@ -13,11 +13,11 @@ import { containerPlural, partNames, productName, quantityNames, strengthNames }
  * What is to be done, without the reason. Several lines: the same check of several systems.
  * `Top up North bench with about 43 L (4½ cans), to the brim`.
  */
-export function dutyText(group: readonly DutyLine[], s: Speaker): string {
-  const [line] = group;
+export function dutyText(lines: readonly DutyLine[], s: Speaker): string {
+  const [line] = lines;
   if (!line) return '';
   const { duty, reason } = line;
-  const where = s.and(group.map((each) => placeName(each.duty, s)));
+  const where = s.and(lines.map((each) => placeName(each.duty, s)));
   switch (duty.kind) {
     case 'top-up':
       return `Top up ${where}${topUpAmount(line, s)}`;
@@ -52,7 +52,7 @@ export function dutyText(group: readonly DutyLine[], s: Speaker): string {
 }
 
 /** The duty by name only, for a list of what comes later: `top up North bench`. */
-export function dutyName({ duty }: DutyLine, s: Speaker): string {
+export function dutyName(duty: Duty, s: Speaker): string {
   const where = placeName(duty, s);
   switch (duty.kind) {
     case 'top-up':

@@ -6,6 +6,7 @@ import { doubtedDrafts, doubtedSystem } from '../spoken/doubted.ts';
 import { measureOf } from '../spoken/measure-of-quantity.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { choiceText } from './button.ts';
+import { dutyName } from './duty-text.ts';
 import { entryText } from './entry-text.ts';
 import { missingAmountText } from './missing-amount.ts';
 import { quantityNames, volumeNames } from './names.ts';
@@ -52,6 +53,8 @@ export function questionText(doubt: Doubt, s: Speaker): string {
       return 'These numbers do not fit the order pH, EC, water temperature. Which is which? For example “pH 5.9, EC 1.7, water 21”.';
     case 'which-duties':
       return `Which work is done? For example “did ${s.greenhouse.systems[0]?.name ?? 'the bench'}”.`;
+    case 'why-not':
+      return `${s.capital(dutyName(reason.duty, s))}: what got in the way? A word is enough.`;
     case 'unclear':
       return 'I did not understand that. Shall I keep it as a note?';
   }

@@ -43,7 +43,7 @@ function portrait({ lasting, readings, duties }: Portrait, s: Speaker): readonly
   const told = readings
     .filter(({ quantity }) => quantity !== 'level')
     .map((entry) => `${entryText(entry, s)} (${dayText(s.dateOf(entry.atMs), s)})`);
-  const next = duties.map((line) => `${dutyName(line, s)} ${onDay(line.duty.dueOn, s)}`);
+  const next = duties.map((line) => `${dutyName(line.duty, s)} ${onDay(line.duty.dueOn, s)}`);
   return [
     `${waterText(lasting, s)}, ${lowMarkText(lasting, s)}.`,
     told.length > 0 ? `${s.capital(told.join(', '))}.` : 'No readings yet.',

@@ -11,10 +11,13 @@ export function authorsOf(entries: readonly Entry[], s: Speaker): readonly (stri
   return [...new Set(entries.map((entry) => enteredBy(entry, s)))];
 }
 
+export function growerNames(s: Speaker): readonly string[] {
+  return s.greenhouse.members.filter(({ role }) => role === 'grower').map(({ name }) => name);
+}
+
 /** Those who may change all of the entries: the one who logged them, and every grower. */
 export function mayChange(entries: readonly Entry[], s: Speaker): readonly string[] {
   const [author, another] = authorsOf(entries, s);
-  const growers = s.greenhouse.members.filter(({ role }) => role === 'grower');
-  const names = growers.map(({ name }) => name);
+  const names = growerNames(s);
   return [...new Set(author && another === undefined ? [author, ...names] : names)];
 }

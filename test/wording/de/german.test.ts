@@ -125,6 +125,7 @@ describe('a German question', () => {
       'Diese Zahlen passen nicht zur Reihenfolge pH, EC, Wassertemperatur. Was ist was? Zum Beispiel „pH 5,9, EC 1,7, Wasser 21“.',
     ],
     ['which-duties', 'Was ist erledigt? Zum Beispiel „North bench erledigt“.'],
+    ['why-not', 'North bench nachfüllen: woran lag es? Ein Wort genügt.'],
     ['unclear', 'Das habe ich nicht verstanden. Soll ich es als Notiz behalten?'],
   ] as const)('asks about %s', (kind, told) => {
     const doubt: Doubt = { reason: doubtReasons[kind], choices: [], waiting: null };

@@ -136,4 +136,26 @@ describe('an English round', () => {
       'Tuesday 4 May (late: I was not running at 07:00): nothing to do.',
     );
   });
+
+  it('shows what became of each duty, and who said so, without its reason', () => {
+    const duties = [benchTopUp, check(bench), check(buckets)];
+    const done = { state: 'done', by: 'tomas', said: null } as const;
+    const cannot = { state: 'cannot', by: 'olli', note: 'lid is stuck', said: null } as const;
+    const round = { kind: 'round', date: today, isLate: false, duties } as const;
+    expect(reply({ ...round, marks: [done, cannot, null] }, reader)).toBe(
+      [
+        'Tuesday 4 May: 1 thing to do.',
+        '1. ✓ Top up North bench with about 43 L (4½ cans), to the brim (Tomas).',
+        '2. ✗ Check pH and EC of North bench (not done, Olli: lid is stuck).',
+        '3. Check pH and EC of Bucket row. Last measured yesterday.',
+      ].join('\n'),
+    );
+    expect(reply({ ...round, marks: [done, done, done] }, reader)).toBe(
+      [
+        'Tuesday 4 May: nothing left to do.',
+        '1. ✓ Top up North bench with about 43 L (4½ cans), to the brim (Tomas).',
+        '2. ✓ Check pH and EC of North bench and Bucket row (Tomas).',
+      ].join('\n'),
+    );
+  });
 });

@@ -3,7 +3,16 @@ import type { Doubt } from '../../../src/understanding/doubt.ts';
 import type { ChoiceLabel, DoubtReason } from '../../../src/understanding/statement.ts';
 import { wordings } from '../../../src/wording/wordings.ts';
 import { doubtReasons } from '../every-reply.ts';
-import { americanLane, bench, buckets, entry, jars, nowMs, reader } from '../quarry-lane.ts';
+import {
+  americanLane,
+  bench,
+  benchTopUp,
+  buckets,
+  entry,
+  jars,
+  nowMs,
+  reader,
+} from '../quarry-lane.ts';
 
 const { reply, button } = wordings.en;
 
@@ -34,6 +43,7 @@ describe('an English question', () => {
       'These numbers do not fit the order pH, EC, water temperature. Which is which? For example “pH 5.9, EC 1.7, water 21”.',
     ],
     ['which-duties', 'Which work is done? For example “did North bench”.'],
+    ['why-not', 'Top up North bench: what got in the way? A word is enough.'],
     ['unclear', 'I did not understand that. Shall I keep it as a note?'],
   ] as const)('asks about %s', (kind, told) => {
     expect(ask(doubtReasons[kind])).toBe(told);
@@ -132,5 +142,20 @@ describe('an English button', () => {
       'North bench and Bucket row',
     );
     expect(choice({ kind: 'systems', systems: [bench, buckets, jars] })).toBe('All 3');
+  });
+
+  it('names the duty that it ticks or opens again', () => {
+    expect(button({ kind: 'tick', duty: benchTopUp.duty }, reader)).toBe('✓ Top up North bench');
+    expect(button({ kind: 'untick', duty: benchTopUp.duty }, reader)).toBe(
+      'Undo: top up North bench',
+    );
+    expect(button({ kind: 'cannot', duty: benchTopUp.duty }, reader)).toBe("Can't");
+  });
+
+  it('names the member whom it invites or removes', () => {
+    const wish = (kind: 'invite' | 'remove') =>
+      ({ kind: 'household', wish: { kind, handle: 'olli', role: 'helper' } }) as const;
+    expect(button(wish('invite'), reader)).toBe('Invite Olli');
+    expect(button(wish('remove'), reader)).toBe('Remove Olli');
   });
 });
