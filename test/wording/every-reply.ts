@@ -107,7 +107,7 @@ export const doubtReasons: OfEach<DoubtReason> = {
   'why-not': { kind: 'why-not', duty: benchTopUp.duty, entry: entry('ph', 5.8).no },
 };
 
-export const choiceLabels: OfEach<ChoiceLabel> = {
+const choiceLabels: OfEach<ChoiceLabel> = {
   system: { kind: 'system', system: bench },
   systems: { kind: 'systems', systems: [bench, buckets, gutters] },
   quantity: { kind: 'quantity', quantity: 'water-temperature' },
@@ -121,7 +121,7 @@ export const choiceLabels: OfEach<ChoiceLabel> = {
   'keep-as-note': { kind: 'keep-as-note' },
 };
 
-export const choices: readonly Choice[] = Object.values(choiceLabels).map((label) => ({
+const choices: readonly Choice[] = Object.values(choiceLabels).map((label) => ({
   label,
   drafts: [entry('ph', 5.8)],
 }));
@@ -310,5 +310,3 @@ export const everyButton: readonly ButtonLabel[] = [
   ...Object.values(wishes).map((wish) => ({ kind: 'household', wish }) as const),
   ...Object.values(choiceLabels).map((choice) => ({ kind: 'choice', choice }) as const),
 ];
-
-export const atYesterday = { atMs: yesterdayMs };

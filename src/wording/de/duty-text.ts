@@ -3,7 +3,7 @@ import type { DutyLine } from '../../planning/duty-line.ts';
 import { clipped, mostQuoted } from '../spoken/clipped.ts';
 import { containersFor, halfText } from '../spoken/containers-for.ts';
 import { depth } from '../spoken/depth.ts';
-import { fillingTo } from '../spoken/filling-to.ts';
+import { type FillingTo, fillingTo } from '../spoken/filling-to.ts';
 import { measureOf } from '../spoken/measure-of-quantity.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { carriedVolume, roughVolume } from '../spoken/volume.ts';
@@ -120,7 +120,7 @@ function countText({ system, litres }: Duty, s: Speaker): string {
   return told ? ` (${halfText(told.count)} × ${told.container.name})` : '';
 }
 
-function fillText(filling: ReturnType<typeof fillingTo>, s: Speaker): string {
+function fillText(filling: FillingTo, s: Speaker): string {
   const unit = s.units.volume;
   switch (filling.kind) {
     case 'brim':

@@ -1,7 +1,7 @@
 import type { Container, Greenhouse } from '../../greenhouse/greenhouse.ts';
 
 /** A volume counted in the household's own cans or jugs, to the half. */
-export interface ContainerCount {
+interface ContainerCount {
   readonly container: Container;
   /** 1, 1.5, 2 and so on. */
   readonly count: number;

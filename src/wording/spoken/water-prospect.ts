@@ -2,7 +2,7 @@ import type { LocalDate } from '../../greenhouse/local-time.ts';
 import type { Reason } from '../../planning/duty-line.ts';
 
 /** What a system's water is heading for, as one sentence tells it. */
-export type WaterProspect =
+type WaterProspect =
   | { readonly kind: 'is-low' }
   | { readonly kind: 'low-today' }
   | { readonly kind: 'low-by'; readonly date: LocalDate }
