@@ -1,9 +1,4 @@
-import {
-  type Button,
-  type Outgoing,
-  pressToken,
-  readPressToken,
-} from '../../assistant/outgoing.ts';
+import { type Outgoing, pressToken, readPressToken } from '../../assistant/outgoing.ts';
 import type { HistoryItem, StoredIncoming } from '../../assistant/ports/store.ts';
 import type { Reply } from '../../assistant/replies/reply.ts';
 import type { Standing } from '../../assistant/standing.ts';
@@ -29,17 +24,23 @@ export interface BotItem {
   readonly atMs: number;
   readonly replyKind: Reply['kind'];
   readonly text: string;
-  readonly buttons: readonly (readonly ChatButton[])[];
-  /** No button of it does anything any more. */
-  readonly isSpent: boolean;
+  readonly rows: readonly ButtonRow[];
   /** All that it logged has been struck out. */
   readonly isStruck: boolean;
+  /** It shows elsewhere too, so that a quiet line will do. */
+  readonly isInPassing: boolean;
+  /** It may look otherwise than when it was first shown. */
+  readonly hasChanged: boolean;
 }
+
+export type ButtonRow =
+  | { readonly kind: 'open'; readonly buttons: readonly ChatButton[] }
+  /** Answered: only the button that was pressed is told; null where none was. */
+  | { readonly kind: 'closed'; readonly pressed: string | null };
 
 export interface ChatButton {
   readonly token: string;
   readonly label: string;
-  readonly isPressed: boolean;
 }
 
 export interface Words {
@@ -47,17 +48,22 @@ export interface Words {
   readonly phrases: Phrases;
 }
 
-/** The chat as bubbles, in the order of its history. A press is no bubble: it marks the button. */
+/**
+ * The chat as bubbles, in the order of its history. A press is no bubble: it marks its button. An
+ * edit is none either: it stands in the place of the message that it edits.
+ */
 export function chatItems(
   history: readonly HistoryItem[],
   standing: Standing,
   words: Words,
 ): readonly ChatItem[] {
-  const pressed = pressedButtons(history);
+  const pressed = pressedTokens(history);
+  const edits = latestEdits(history);
   return history.flatMap((item): ChatItem[] => {
     if (item.kind === 'incoming') return saidItems(item.incoming);
-    const { outgoing } = item;
-    return [botItem(outgoing, pressed.get(outgoing.no) ?? null, standing, words)];
+    const first = item.outgoing;
+    if (first.edits !== undefined) return [];
+    return [botItem(first, edits.get(first.no) ?? first, pressed, standing, words)];
   });
 }
 
@@ -68,35 +74,42 @@ function saidItems(incoming: StoredIncoming): SaidItem[] {
   return [{ kind: 'said', key: `in-${no}`, atMs: body.writtenAtMs, text: body.text, platformId }];
 }
 
+/** `first`: the message as it was sent; `shown`: as it stands now. */
 function botItem(
-  outgoing: Outgoing,
-  pressed: number | null,
+  first: Outgoing,
+  shown: Outgoing,
+  pressed: ReadonlySet<string>,
   standing: Standing,
-  words: Words,
+  { wording, phrases }: Words,
 ): BotItem {
-  const { no, atMs, reply, buttons } = outgoing;
+  const { reply } = shown;
   // A message is worded as of when it was said, so that its `today` stays that day.
-  const reader = { greenhouse: standing.greenhouse, nowMs: atMs };
-  const isStruck = strikesOf(buttons).some((entries) =>
-    entries.every((entry) => standing.logbook.all[entry - 1]?.struck !== null),
-  );
+  const reader = { greenhouse: standing.greenhouse, nowMs: shown.atMs };
+  const isStruck = isAllStruck(first, standing);
   let position = 0;
+  const rows = shown.buttons.map((row) =>
+    row.map(({ label }) => {
+      const token = pressToken(shown.no, position++);
+      const text = worded(phrases, () => wording.button(label, reader));
+      return { token, label: text, isPressed: pressed.has(token) };
+    }),
+  );
+  const isAnyPressed = rows.flat().some(({ isPressed }) => isPressed);
   return {
     kind: 'bot',
-    key: `out-${no}`,
-    atMs,
+    key: `out-${first.no}`,
+    atMs: first.atMs,
     replyKind: reply.kind,
-    text: worded(words.phrases, () => words.wording.reply(reply, reader)),
-    buttons: buttons.map((row) =>
-      row.map((button) => {
-        const isPressed = position === pressed;
-        const token = pressToken(no, position++);
-        const label = worded(words.phrases, () => words.wording.button(button.label, reader));
-        return { token, label, isPressed };
-      }),
-    ),
-    isSpent: pressed !== null || isStruck,
+    text: worded(phrases, () => wording.reply(reply, reader)),
+    rows: rows.map((row): ButtonRow => {
+      const chosen = row.find(({ isPressed }) => isPressed)?.label ?? null;
+      // A question has one answer; elsewhere each row stands for itself.
+      const isClosed = isStruck || chosen !== null || (reply.kind === 'question' && isAnyPressed);
+      return isClosed ? { kind: 'closed', pressed: chosen } : { kind: 'open', buttons: row };
+    }),
     isStruck,
+    isInPassing: first.inPassing === true,
+    hasChanged: isStruck || isAnyPressed || shown !== first,
   };
 }
 
@@ -109,20 +122,35 @@ function worded(phrases: Phrases, word: () => string): string {
   }
 }
 
-function strikesOf(buttons: Outgoing['buttons']) {
+/** Whether a receipt's own way back has been gone. */
+function isAllStruck({ buttons }: Outgoing, { logbook }: Standing): boolean {
   return buttons
     .flat()
-    .flatMap(({ action }: Button) => (action.kind === 'strike' ? [action.entries] : []));
+    .some(
+      ({ label, action }) =>
+        label.kind === 'strike-out' &&
+        action.kind === 'strike' &&
+        action.entries.every((entry) => logbook.all[entry - 1]?.struck !== null),
+    );
 }
 
-/** The position of the button pressed first, by the number of its message. */
-function pressedButtons(history: readonly HistoryItem[]): ReadonlyMap<number, number> {
-  const pressed = new Map<number, number>();
+function pressedTokens(history: readonly HistoryItem[]): ReadonlySet<string> {
+  const tokens = new Set<string>();
   for (const item of history) {
     if (item.kind !== 'incoming') continue;
     const body = readIncomingBody(item.incoming.body);
-    const token = body.kind === 'press' ? readPressToken(body.token) : null;
-    if (token && !pressed.has(token.no)) pressed.set(token.no, token.position);
+    if (body.kind === 'press' && readPressToken(body.token)) tokens.add(body.token);
   }
-  return pressed;
+  return tokens;
+}
+
+/** By the number of the message that they edit. */
+function latestEdits(history: readonly HistoryItem[]): ReadonlyMap<number, Outgoing> {
+  const latest = new Map<number, Outgoing>();
+  for (const item of history) {
+    if (item.kind === 'outgoing' && item.outgoing.edits !== undefined) {
+      latest.set(item.outgoing.edits, item.outgoing);
+    }
+  }
+  return latest;
 }

@@ -1,5 +1,3 @@
-import type { AddressInfo } from 'node:net';
-import { type ServerType, serve } from '@hono/node-server';
 import { Hono } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
 import { loadAssets } from './assets.ts';
@@ -13,6 +11,7 @@ import { liveRoutes } from './routes/live-routes.ts';
 import { plainRoutes } from './routes/plain-routes.ts';
 import { setUpRoutes } from './routes/set-up-routes.ts';
 import { answerError, type Rooms } from './routes/visit.ts';
+import { type Serving, serveApp } from './serving.ts';
 import { Watchers } from './watchers.ts';
 
 /** A page in the browser: the chat with the bot, and today's duties beside it. */
@@ -42,13 +41,13 @@ export async function createPage(options: PageOptions): Promise<Page> {
   const road = new Road(options, watchers);
   const rooms: Rooms = { options, assets: await loadAssets(options.assetsFolder), road, watchers };
   const app = appOf(rooms);
-  let server: ServerType | null = null;
+  let serving: Serving | null = null;
   return {
     app,
     async listen() {
       await road.recover();
-      server = await listening(app, options.address);
-      return { port: (server.address() as AddressInfo).port };
+      serving = await serveApp(app, options.address);
+      return { port: serving.port };
     },
     deliver: () => road.deliver(),
     refresh: () => {
@@ -56,7 +55,9 @@ export async function createPage(options: PageOptions): Promise<Page> {
     },
     async close() {
       watchers.stopAll();
-      if (server) await closed(server);
+      const ending = serving;
+      serving = null;
+      await ending?.close();
     },
   };
 }
@@ -105,26 +106,4 @@ function limitOf(maxSize: number, said: string, rooms: Rooms) {
   const onError = (c: Parameters<typeof answerError>[0]) =>
     answerError(c, rooms, 413, (phrases) => phrases.tooLarge(said));
   return bodyLimit({ maxSize, onError });
-}
-
-function listening(app: Hono, address: PageOptions['address']): Promise<ServerType> {
-  return new Promise((resolve, reject) => {
-    const { host: hostname, port } = address;
-    const server = serve({ fetch: app.fetch, hostname, port });
-    server.once('listening', () => {
-      resolve(server);
-    });
-    server.once('error', reject);
-  });
-}
-
-function closed(server: ServerType): Promise<void> {
-  return new Promise((resolve, reject) => {
-    server.close((error) => {
-      if (error) reject(error);
-      else resolve();
-    });
-    // Browsers hold idle connections open for their next request.
-    if ('closeIdleConnections' in server) server.closeIdleConnections();
-  });
 }

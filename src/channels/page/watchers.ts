@@ -33,6 +33,7 @@ export class Watcher {
 /** The open pages. They are only woken; each reads for itself what is new to it. */
 export class Watchers {
   readonly #watchers = new Set<Watcher>();
+  #isClosed = false;
 
   get count(): number {
     return this.#watchers.size;
@@ -40,6 +41,7 @@ export class Watchers {
 
   add(): Watcher {
     const watcher = new Watcher();
+    if (this.#isClosed) watcher.stop();
     this.#watchers.add(watcher);
     return watcher;
   }
@@ -53,7 +55,9 @@ export class Watchers {
     for (const watcher of this.#watchers) watcher.wake();
   }
 
+  /** A browser that comes back over a connection it kept is stopped as well. */
   stopAll(): void {
+    this.#isClosed = true;
     for (const watcher of this.#watchers) watcher.stop();
   }
 }

@@ -112,14 +112,17 @@ export class Terminal {
     const { language } = greenhouse.members.find(({ handle }) => handle === to) ?? speaker;
     const wording = this.#options.wordings[language];
     const reader = { greenhouse, nowMs: atMs };
-    const labels = buttons.flat().map(({ label }, position) => {
-      const number = this.#tokens.push(pressToken(no, position));
-      return `#${number} ${wording.button(label, reader)}`;
-    });
+    let position = 0;
+    const rows = buttons.map((row) =>
+      row.map(({ label }) => {
+        const number = this.#tokens.push(pressToken(no, position++));
+        return `#${number} ${wording.button(label, reader)}`;
+      }),
+    );
     const lines = [
       ...(to === speaker.handle ? [] : [phrasesOf[speaker.language].to(to)]),
       ...wording.reply(reply, reader).split('\n'),
-      ...(labels.length > 0 ? [labels.join('   ')] : []),
+      ...buttonLines(rows),
     ];
     this.#screen.print(lines.map((line) => `  ${line}`).join('\n'));
   }
@@ -163,4 +166,11 @@ export class Terminal {
     const { desk, greenhouseId } = this.#options;
     return (await desk.standing(greenhouseId)).greenhouse;
   }
+}
+
+/** Rows of several buttons stand in lines of their own; single ones share a line. */
+function buttonLines(rows: readonly (readonly string[])[]): readonly string[] {
+  const isList = rows.some((row) => row.length > 1);
+  const lines = isList ? rows : rows.length > 0 ? [rows.flat()] : [];
+  return lines.map((line) => line.join('   '));
 }

@@ -96,7 +96,7 @@ describe('the chat page', () => {
     const undone = await newsOf(
       await under.post('/messages', { ...said('undo'), after: first.cursor }, json),
     );
-    expect(undone.items.map(({ html }) => /is-receipt is-struck/.test(html))).toContain(true);
+    expect(undone.items.map(({ html }) => html.includes('is-receipt is-struck'))).toContain(true);
   });
 
   it('marks the answer that was chosen and takes the other buttons away', async () => {
@@ -110,6 +110,25 @@ describe('the chat page', () => {
     expect(pressed.items[0]?.html).toContain('✓ Bucket row');
     expect(pressed.items[0]?.html).not.toContain('<button');
     expect(await logged(under)).toEqual([{ quantity: 'ph', value: 5.8, struck: false }]);
+  });
+
+  it('ticks off a round in its place, each duty for itself, and tells the receipt quietly', async () => {
+    const under = await pageUnderTest(store);
+    await under.desk.sendRoundIfDue(under.greenhouseId, under.clock.nowMs);
+    const html = await (await under.get('/')).text();
+    const tokensOf = (page: string) =>
+      [...page.matchAll(/name="token" value="([\d.]+)"/g)].map(([, token]) => token!);
+    const [first, , third] = tokensOf(html);
+    const ticked = await newsOf(await under.post('/presses', { as: 'ines', token: first! }, json));
+    const [round, receipt, ...others] = ticked.items;
+    expect(others).toEqual([]);
+    expect(round?.html).toContain('is-round');
+    expect(round?.html).not.toContain(`value="${third!}"`);
+    expect(tokensOf(round?.html ?? '').length).toBe(tokensOf(html).length - 1);
+    expect(receipt?.isQuiet).toBe(true);
+    expect(receipt?.html).not.toContain('<button');
+    const after = await (await under.get('/')).text();
+    expect(after.match(/class="message is-round/g)).toHaveLength(1);
   });
 
   it('keeps each member’s chat apart and remembers who speaks on this device', async () => {

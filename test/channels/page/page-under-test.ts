@@ -50,7 +50,7 @@ export async function pageUnderTest(
 ): Promise<PageUnderTest> {
   const clock = { nowMs: morning };
   const greenhouseId = await store.createGreenhouse(greenhouse, morning - 24 * 3_600_000);
-  const desk = new Desk({ store, channelOf: () => 'page' });
+  const desk = new Desk({ store, channelOf: () => 'page', canEdit: () => true });
   const reported: string[] = [];
   const page = await createPage({
     store,

@@ -40,17 +40,20 @@ function elementOf(html) {
   return template.content.firstElementChild;
 }
 
-function showItem({ key, html }) {
+/** Whether it put something at the end that is meant to be seen. */
+function showItem({ key, html, isQuiet }) {
   const shown = document.getElementById(key);
   const item = elementOf(html);
   if (!shown) {
     messages.append(item);
-    return true;
+    return !isQuiet;
   }
   if (shown.outerHTML !== item.outerHTML) {
-    const hadFocus = shown.contains(document.activeElement);
+    const focused = [...shown.querySelectorAll('button')].indexOf(document.activeElement);
     shown.replaceWith(item);
-    if (hadFocus) item.focus({ preventScroll: true });
+    const buttons = item.querySelectorAll('button');
+    const next = buttons[Math.min(focused, buttons.length - 1)] ?? item;
+    if (focused >= 0) next.focus({ preventScroll: true });
   }
   return false;
 }
@@ -75,16 +78,15 @@ function showDuties(html) {
 function showNews(news) {
   const wasAtEnd = isAtEnd();
   const topBefore = messages.getBoundingClientRect().top;
-  const added = news.items.map(showItem).some(Boolean);
+  const isSomethingNew = news.items.map(showItem).some(Boolean);
   showDuties(news.duties);
   toDuties.textContent = news.dutiesToday;
   cursor = news.cursor;
   dropTaken();
-  if (!added) return;
   if (wasAtEnd) return scrollToEnd();
   // What is being read stays where it is.
   log.scrollTop += messages.getBoundingClientRect().top - topBefore;
-  newBelow.hidden = false;
+  if (isSomethingNew) newBelow.hidden = false;
 }
 
 newBelow.addEventListener('click', scrollToEnd);
@@ -217,6 +219,11 @@ field.addEventListener('keydown', (event) => {
   composer.requestSubmit();
 });
 
+/** Whether it answers what was pressed with a bubble of its own. */
+function isToBeSeen({ key, isQuiet }) {
+  return !isQuiet && !document.getElementById(key);
+}
+
 messages.addEventListener('submit', async (event) => {
   const form = event.target.closest('[data-press]');
   if (!form) return;
@@ -227,7 +234,7 @@ messages.addEventListener('submit', async (event) => {
   try {
     const { status, body } = await post('/presses', { token: event.submitter.value });
     if (status === 200) {
-      scrollToEnd();
+      if (body.items.some(isToBeSeen)) scrollToEnd();
       showNews(body);
     } else {
       showError(body.error);

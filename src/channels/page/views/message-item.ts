@@ -1,6 +1,6 @@
 import { html } from 'hono/html';
 import { isoAt, localDateOf, localTimeOf } from '../../../greenhouse/local-time.ts';
-import type { BotItem, ChatItem, SaidItem } from '../chat-item.ts';
+import type { BotItem, ButtonRow, ChatItem, SaidItem } from '../chat-item.ts';
 import type { Talk } from '../talk.ts';
 import type { Markup } from './frame.ts';
 
@@ -16,7 +16,8 @@ ${day ? html`<p class="day"><span>${day}</span></p>` : ''}
 
 function sideOf(item: ChatItem): string {
   if (item.kind === 'said') return 'is-mine';
-  return `is-${item.replyKind}${item.isStruck ? ' is-struck' : ''}`;
+  const struck = item.isStruck ? ' is-struck' : '';
+  return `is-${item.replyKind}${struck}${item.isInPassing ? ' is-in-passing' : ''}`;
 }
 
 function said(item: SaidItem, talk: Talk): Markup {
@@ -29,22 +30,25 @@ function fromBot(item: BotItem, talk: Talk): Markup {
   const label = item.isStruck ? phrases.struckOut : phrases.kindLabel[item.replyKind];
   return html`<p class="head"><span class="hidden">${phrases.bot}:</span><span class="label">${label}</span>${clock(item, talk)}</p>
 <p class="text">${item.text}</p>
-${item.isSpent ? pressedOne(item) : buttons(item, talk)}`;
+${item.isInPassing ? '' : buttons(item, talk)}`;
 }
 
-/** Once answered, a message keeps only the answer that was given. */
-function pressedOne(item: BotItem): Markup | '' {
-  const pressed = item.buttons.flat().find((button) => button.isPressed);
-  return pressed && !item.isStruck ? html`<p class="pressed">✓ ${pressed.label}</p>` : '';
-}
-
-function buttons(item: BotItem, talk: Talk): Markup | '' {
-  const all = item.buttons.flat();
-  if (all.length === 0) return '';
+function buttons({ rows, isStruck }: BotItem, talk: Talk): Markup | '' {
+  const shown = isStruck ? [] : rows.filter((row) => row.kind === 'open' || row.pressed !== null);
+  if (shown.length === 0) return '';
   return html`<form class="buttons" action="/presses" method="post" data-press>
 <input type="hidden" name="as" value="${talk.member.handle}">
-${all.map(({ token, label }) => html`<button name="token" value="${token}">${label}</button>`)}
+${shown.map(buttonRow)}
 </form>`;
+}
+
+function buttonRow(row: ButtonRow): Markup {
+  // Once answered, a row keeps only the answer that was given.
+  if (row.kind === 'closed') return html`<p class="pressed">✓ ${row.pressed}</p>`;
+  const all = row.buttons.map(
+    ({ token, label }) => html`<button name="token" value="${token}">${label}</button>`,
+  );
+  return all.length === 1 ? html`${all}` : html`<div class="row">${all}</div>`;
 }
 
 function clock(item: ChatItem, { greenhouse }: Talk): Markup {
