@@ -1,5 +1,6 @@
 import type { Entry } from '../greenhouse/entry.ts';
 import type { LocalDate } from '../greenhouse/local-time.ts';
+import type { Quantity } from '../greenhouse/quantity.ts';
 
 /** Why no amount is told. */
 export type DoseRefusal =
@@ -28,4 +29,4 @@ export type DoseRefusal =
   | { readonly kind: 'strength-first' }
   /** Too strong: no dose helps, water does. */
   | { readonly kind: 'too-strong'; readonly waterL: number; readonly fits: boolean }
-  | { readonly kind: 'outside-formula'; readonly quantity: string };
+  | { readonly kind: 'outside-formula'; readonly quantity: Quantity };

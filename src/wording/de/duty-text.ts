@@ -23,7 +23,7 @@ export function dutyText(lines: readonly DutyLine[], s: Speaker): string {
     case 'top-up':
       return `${where}: ${topUpText(line, s)}`;
     case 'check': {
-      const quantities = reason.kind === 'not-measured' ? reason.quantities : [];
+      const quantities = 'quantities' in reason ? reason.quantities : [];
       const what = quantities.map((quantity) => quantityNames[quantity]);
       return `${where}: ${what.length > 0 ? `${s.and(what)} messen` : 'messen'}`;
     }

@@ -31,7 +31,7 @@ function replyText(reply: Reply, s: Speaker): string {
     case 'round':
       return roundText(reply, s);
     case 'alert':
-      return alertText(reply.alert);
+      return alertText(reply.alert, s);
     case 'refusal':
       return refusalText(reply.because, s);
     case 'correction':

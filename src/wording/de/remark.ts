@@ -1,6 +1,7 @@
 import type { Remark } from '../../assistant/replies/reply.ts';
 import type { Entry } from '../../greenhouse/entry.ts';
 import type { Speaker } from '../spoken/speaker.ts';
+import { adviceRemark } from './advice/advice-remark.ts';
 import { untilDay } from './day-text.ts';
 import { entryText } from './entry-text.ts';
 import { rangeText, valueText } from './value-text.ts';
@@ -8,6 +9,14 @@ import { rangeText, valueText } from './value-text.ts';
 /** What a receipt adds about what was logged, in a sentence or two. */
 export function remarkText(remark: Remark, s: Speaker): string {
   switch (remark.kind) {
+    case 'next-work':
+    case 'waits-for-grower':
+    case 'dose-refused':
+    case 'measure-after-dose':
+    case 'probe-state':
+    case 'meters-disagree':
+    case 'care':
+      return adviceRemark(remark, s);
     case 'outside-range': {
       const { entry, lowest, highest } = remark;
       const side = entry.value < lowest ? 'niedrig' : 'hoch';

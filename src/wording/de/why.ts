@@ -2,13 +2,22 @@ import type { DutyLine, Reason } from '../../planning/duty-line.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { roughVolume, useRate, volume } from '../spoken/volume.ts';
 import { waterProspect } from '../spoken/water-prospect.ts';
+import { adviceWhy, mixWhy } from './advice/why-advice.ts';
 import { everyDays, onDay } from './day-text.ts';
 
 /** The numbers behind a duty, in one sentence. */
 export function whyText({ reason }: Pick<DutyLine, 'reason'>, s: Speaker): string {
   switch (reason.kind) {
+    case 'out-of-range':
+    case 'before-dose':
+    case 'after-outage':
+    case 'calibration':
+    case 'change':
+    case 'aeration':
+    case 'clean':
+      return adviceWhy(reason, s);
     case 'water':
-      return waterText(reason, s);
+      return `${waterText(reason, s)}${reason.mix ? ` ${mixWhy(reason.mix, s)}` : ''}`;
     case 'not-measured':
       return reason.lastOn === null
         ? 'Noch nicht gemessen.'

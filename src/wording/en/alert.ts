@@ -1,9 +1,16 @@
 import type { Alert } from '../../assistant/replies/reply.ts';
+import type { Speaker } from '../spoken/speaker.ts';
+import { adviceAlert } from './advice/advice-alert.ts';
 import { notDeliveredText } from './not-delivered.ts';
 
 /** A warning that nobody asked for: what happened, and what to do. */
-export function alertText(alert: Alert): string {
+export function alertText(alert: Alert, s: Speaker): string {
   switch (alert.kind) {
+    case 'outage':
+    case 'outage-reminder':
+    case 'all-clear':
+    case 'dose-wanted':
+      return adviceAlert(alert, s);
     case 'not-delivered':
       return notDeliveredText(alert);
     case 'messages-may-be-lost': {

@@ -1,5 +1,6 @@
 import type { Answer } from '../../assistant/replies/answer.ts';
 import type { Speaker } from '../spoken/speaker.ts';
+import { adviceAnswer } from './advice/advice-answer.ts';
 import { dueAnswer, whenNextAnswer, whyAnswer } from './due-answer.ts';
 import { helpAnswer, unknownAnswer } from './help-answer.ts';
 import { householdText } from './household-news.ts';
@@ -9,6 +10,12 @@ import { howLongAnswer, showAnswer, useAnswer } from './water-answer.ts';
 /** The answer to a member's question. */
 export function answerText(answer: Answer, s: Speaker): string {
   switch (answer.kind) {
+    case 'how-much':
+    case 'mix':
+    case 'converted':
+    case 'fill-with-pump':
+    case 'without-supply':
+      return adviceAnswer(answer, s);
     case 'due':
       return dueAnswer(answer, s);
     case 'why':

@@ -1,7 +1,9 @@
 import type { DutyMark } from '../../planning/duty-mark.ts';
+import { cautionsOnce } from '../spoken/cautions-once.ts';
 import { clipped, mostQuoted } from '../spoken/clipped.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import type { ToldDuties } from '../spoken/told-duties.ts';
+import { howText } from './advice/how-text.ts';
 import { dutyText } from './duty-text.ts';
 import { whyText } from './why.ts';
 
@@ -9,7 +11,11 @@ import { whyText } from './why.ts';
 export function dutyList(told: readonly ToldDuties[], s: Speaker): readonly string[] {
   const due = told.filter(({ line }) => !line.duty.alongside);
   const alongside = told.filter(({ line }) => line.duty.alongside);
-  const lines = [...due, ...alongside].map((each, position) => numbered(each, position + 1, s));
+  const inOrder = [...due, ...alongside];
+  const careful = cautionsOnce(inOrder.map(({ line }) => line));
+  const lines = inOrder.map((each, position) =>
+    numbered({ ...each, line: careful[position] ?? each.line }, position + 1, s),
+  );
   if (alongside.length === 0) return lines;
   const heading =
     due.length > 0 ? 'While you are there:' : 'Not urgent, but worth doing on a trip:';
@@ -20,7 +26,7 @@ export function dutyList(told: readonly ToldDuties[], s: Speaker): readonly stri
 function numbered({ line, lines, mark }: ToldDuties, place: number, s: Speaker): string {
   const what = dutyText(lines, s);
   if (mark) return `${place}. ${markText(what, mark, s)}`;
-  return `${place}. ${what}. ${whyText(line, s)}`;
+  return `${place}. ${what}. ${whyText(line, s)}${howText(line, s)}`;
 }
 
 function markText(what: string, { state, by, note }: DutyMark, s: Speaker): string {

@@ -22,7 +22,7 @@ export function dutyText(lines: readonly DutyLine[], s: Speaker): string {
     case 'top-up':
       return `Top up ${where}${topUpAmount(line, s)}`;
     case 'check': {
-      const quantities = reason.kind === 'not-measured' ? reason.quantities : [];
+      const quantities = 'quantities' in reason ? reason.quantities : [];
       const what = quantities.map((quantity) => quantityNames[quantity]);
       return what.length > 0 ? `Check ${s.and(what)} of ${where}` : `Check ${where}`;
     }

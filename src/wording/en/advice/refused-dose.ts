@@ -27,7 +27,8 @@ export function refusedDoseText(because: DoseRefusal, s: Speaker): string {
       return `How much is in it is not known well enough (about ${s.amount(roughVolume(because.litres, s.units.volume))}, give or take ${s.amount(roughVolume(because.litresSd, s.units.volume))}): tell me the level first.`;
     case 'meters-disagree': {
       const [one, other] = [because.one, because.other].map(
-        (entry) => `${entry.probe ?? 'one meter'} says ${valueText(entry.quantity, entry.value, s)}`,
+        (entry) =>
+          `${entry.probe ?? 'one meter'} says ${valueText(entry.quantity, entry.value, s)}`,
       );
       return `Two meters disagree: ${one ?? ''}, ${other ?? ''}. Calibrate both before anything is added.`;
     }

@@ -19,8 +19,11 @@ export function adviceWhy(reason: AdviceReason, s: Speaker): string {
       return `After “${failureNames[reason.of]}”, over ${atTime(reason.restoredAtMs, s)}: see that all is well.`;
     case 'calibration': {
       const last =
-        reason.lastOn === null ? 'Never calibrated.' : `Last calibrated ${onDay(reason.lastOn, s)}.`;
-      if (reason.verdict === 'unfit') return `${last} It failed then, so its readings mean nothing.`;
+        reason.lastOn === null
+          ? 'Never calibrated.'
+          : `Last calibrated ${onDay(reason.lastOn, s)}.`;
+      if (reason.verdict === 'unfit')
+        return `${last} It failed then, so its readings mean nothing.`;
       const rhythm = reason.isLearned ? 'going by how it has drifted' : 'as is usual';
       return `${last} Due ${everyDays(reason.everyDays)}, ${rhythm}.`;
     }
@@ -52,10 +55,7 @@ function doseWhy(reason: DoseReason, s: Speaker): string {
   return `${valueText(quantity, value, s)}, ${wanted} is wanted. ${part}; for about ${water}, ${basisText(reason.basis)}.${back}`;
 }
 
-function changeWhy(
-  reason: Extract<AdviceReason, { kind: 'change' }>,
-  s: Speaker,
-): string {
+function changeWhy(reason: Extract<AdviceReason, { kind: 'change' }>, s: Speaker): string {
   const since = reason.lastOn === null ? 'As far as I know' : `Since ${onDay(reason.lastOn, s)}`;
   const added = s.amount(roughVolume(reason.toppedUpL, s.units.volume));
   const brim = s.amount(roughVolume(reason.brimL, s.units.volume));
