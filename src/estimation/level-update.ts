@@ -1,3 +1,4 @@
+import { explainedVariance } from './explained-variance.ts';
 import type { MovingState } from './water-advance.ts';
 import { ANCHOR, LOST, STATE_SIZE } from './water-belief.ts';
 
@@ -52,13 +53,22 @@ export function learnLevel(state: MovingState, levelL: number, sdL: number): num
   return logDensity;
 }
 
-/** LOST from litres to ln litres, log-normal by its moments. */
+/** A loss may share at most this much of its variance with the rest of the state. */
+const MOST_SHARED = 0.98;
+
+/**
+ * LOST from litres to ln litres, log-normal by its moments. A long or very uncertain loss is only
+ * roughly log-normal, and its covariances can come out larger than its variance allows: they are
+ * shrunk then.
+ */
 function toLog({ mean, cov }: MovingState): void {
   const lost = mean[LOST]!;
   const variance = Math.log1p(cov[LOST * STATE_SIZE + LOST]! / (lost * lost));
   scaleLost(cov, 1 / lost);
   cov[LOST * STATE_SIZE + LOST] = variance;
   mean[LOST] = Math.log(lost) - variance / 2;
+  const shared = explainedVariance(cov, LOST);
+  if (shared > MOST_SHARED * variance) scaleLost(cov, Math.sqrt((MOST_SHARED * variance) / shared));
 }
 
 function fromLog({ mean, cov }: MovingState): void {

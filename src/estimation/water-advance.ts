@@ -1,8 +1,16 @@
 import type { DayDriver } from './day-driver.ts';
 import { shareOfDay } from './day-driver.ts';
-import { GROWTH_MEMORY, RATE_WANDER_SD, type UseModel, useModels } from './use-model.ts';
+import {
+  GROWN_WANDER_SD,
+  GROWTH_MEMORY,
+  RATE_WANDER_SD,
+  type UseModel,
+  useModels,
+  YOUNG_TURN_SD,
+} from './use-model.ts';
 import {
   DRIVER,
+  GROWN,
   GROWTH,
   LOST,
   NOISE,
@@ -120,16 +128,26 @@ function loseWater({ mean, cov }: MovingState, stretch: Stretch): void {
 /** Overnight: the rate grows, growth itself turns, the day's departure fades and is drawn anew. */
 function turnNight({ mean, cov }: MovingState, model: UseModel): void {
   const n = STATE_SIZE;
-  mean[RATE] = mean[RATE]! + mean[GROWTH]!;
+  const pull = model.growthPull;
+  const youth = Math.max(0, mean[GROWN]! - mean[RATE]!);
+  mean[RATE] = (1 - pull) * mean[RATE]! + pull * mean[GROWN]! + mean[GROWTH]!;
   mean[GROWTH] = mean[GROWTH]! * GROWTH_MEMORY;
   mean[NOISE] = mean[NOISE]! * model.noiseMemory;
-  for (let j = 0; j < n; j += 1) cov[RATE * n + j] = cov[RATE * n + j]! + cov[GROWTH * n + j]!;
-  for (let j = 0; j < n; j += 1) cov[j * n + RATE] = cov[j * n + RATE]! + cov[j * n + GROWTH]!;
+  for (let j = 0; j < n; j += 1) {
+    cov[RATE * n + j] =
+      (1 - pull) * cov[RATE * n + j]! + pull * cov[GROWN * n + j]! + cov[GROWTH * n + j]!;
+  }
+  for (let j = 0; j < n; j += 1) {
+    cov[j * n + RATE] =
+      (1 - pull) * cov[j * n + RATE]! + pull * cov[j * n + GROWN]! + cov[j * n + GROWTH]!;
+  }
   scale(cov, GROWTH, GROWTH_MEMORY);
   scale(cov, NOISE, model.noiseMemory);
   const drawn = model.noiseSd * model.noiseSd * (1 - model.noiseMemory * model.noiseMemory);
   addVariance(cov, RATE, RATE_WANDER_SD * RATE_WANDER_SD);
-  addVariance(cov, GROWTH, model.growthTurnSd * model.growthTurnSd);
+  addVariance(cov, GROWN, GROWN_WANDER_SD * GROWN_WANDER_SD);
+  const turnSd = model.growthTurnSd + YOUNG_TURN_SD * youth;
+  addVariance(cov, GROWTH, turnSd * turnSd);
   addVariance(cov, NOISE, drawn);
 }
 

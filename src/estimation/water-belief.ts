@@ -1,3 +1,5 @@
+import type { FillHabit } from './fill-habit.ts';
+
 /**
  * What is believed of one system's water: a weighted bank of Gaussians, plain data.
  *
@@ -9,17 +11,16 @@
  *   ANCHOR  litres at the last instant the level was set (a fill, a change)
  *   LOST    litres lost since; log-normal, so that a week's use has the right tail
  *   RATE    ln of L/day on a day of REFERENCE_ETO_MM
- *   GROWTH  change of RATE a day
+ *   GROWTH  change of RATE a day beyond that growth
  *   NOISE   the day's own departure, ln, with memory
  *   DRIVER  exponent on the weather: use ∝ (ETo / REFERENCE_ETO_MM)^DRIVER
+ *   GROWN   ln of what a grown crop would lose: RATE is drawn towards it (Gompertz growth)
  * The level is ANCHOR − LOST.
  */
 export interface WaterBelief {
   readonly atMs: number;
   readonly parts: readonly BeliefPart[];
-  /** Pseudo-counts of how people top up: to the brim, or just what was asked. */
-  readonly filledCount: number;
-  readonly addedCount: number;
+  readonly habit: FillHabit;
 }
 
 export interface BeliefPart {
@@ -37,7 +38,8 @@ export const RATE = 2;
 export const GROWTH = 3;
 export const NOISE = 4;
 export const DRIVER = 5;
-export const STATE_SIZE = 6;
+export const GROWN = 6;
+export const STATE_SIZE = 7;
 
 /** ETo at which use equals exp(RATE): a fair summer day, mm/day. */
 export const REFERENCE_ETO_MM = 3;

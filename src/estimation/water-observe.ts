@@ -1,4 +1,5 @@
 import type { DayDriver } from './day-driver.ts';
+import { learnHabit, toBrimChance } from './fill-habit.ts';
 import { anchorAt, learnLevel, levelOf } from './level-update.ts';
 import { normalCdf } from './normal.ts';
 import { advanceBelief, type MovingState } from './water-advance.ts';
@@ -16,13 +17,13 @@ import { amountSdL, FILL_SLOP_SHARE, readingSdL } from './water-reading.ts';
 import type { WaterSystem } from './water-system.ts';
 
 /** Chance that a top-up's amount says nothing (mistyped, another system meant). */
-const AMOUNT_ASTRAY = 0.02;
+const AMOUNT_ASTRAY = 0.01;
 /** Chance that a level reading is of no use. */
 const LEVEL_ASTRAY = 0.01;
 /** Chance that somebody topped up unasked and unreported before a level reading. */
 const FILLED_UNASKED = 0.02;
 /** Chance a day of a step in use (pruned, a harvest untold, a hot tap left on). */
-const STEP_A_DAY = 1 / 50;
+const STEP_A_DAY = 1 / 120;
 const STEP_SD_LN = 0.35;
 /** A reported cut takes leaves, nobody says how many. */
 const CUT_MEAN_LN = -0.12;
@@ -30,7 +31,9 @@ const CUT_SD_LN = 0.2;
 /** Pouring past the brim by this share goes unnoticed. */
 const OVERFILL_SHARE = 0.02;
 /** When only the asked amount is added, people report just that this often. */
-const REPORTS_AS_ASKED = 0.8;
+const REPORTS_AS_ASKED = 0.9;
+/** Asked amounts are told in whole litres, and repeated as told. */
+const AS_ASKED_WITHIN_L = 0.5;
 
 /** A way in which something may have come about. */
 interface Hypothesis {
@@ -102,7 +105,7 @@ function afterTopUp(
 ): Hypothesis[] {
   const sdL = amountSdL(litres, event.approximate, system);
   const fillSdL = FILL_SLOP_SHARE * system.brimL;
-  const habit = belief.filledCount / (belief.filledCount + belief.addedCount);
+  const habit = toBrimChance(belief.habit);
   const anyAmount = -Math.log(system.brimL);
 
   const toBrim = learned(
@@ -124,10 +127,9 @@ function afterTopUp(
       Math.sqrt(level.variance + sdL * sdL),
   );
   const asAsked =
-    event.askedL === null
-      ? 0
-      : (REPORTS_AS_ASKED * Math.exp(-0.5 * ((litres - event.askedL) / sdL) ** 2)) /
-        (sdL * Math.sqrt(2 * Math.PI));
+    event.askedL !== null && Math.abs(litres - event.askedL) <= AS_ASKED_WITHIN_L
+      ? REPORTS_AS_ASKED / (2 * AS_ASKED_WITHIN_L)
+      : 0;
   const density = asAsked + (1 - REPORTS_AS_ASKED) / system.brimL;
   const addedWay: Hypothesis = {
     state: added,
@@ -142,7 +144,7 @@ function afterUnknownTopUp(
   belief: WaterBelief,
   system: WaterSystem,
 ): Hypothesis[] {
-  const habit = belief.filledCount / (belief.filledCount + belief.addedCount);
+  const habit = toBrimChance(belief.habit);
   const { litres, variance } = levelOf(part);
   const half = Math.max(0, system.brimL - litres) / 2;
   const some = copyOf(part);
@@ -226,7 +228,6 @@ function weighed(
   return {
     atMs: belief.atMs,
     parts: mergeParts(parts, system),
-    filledCount: belief.filledCount + filled,
-    addedCount: belief.addedCount + added,
+    habit: learnHabit(belief.habit, filled, added),
   };
 }

@@ -34,13 +34,15 @@ export interface TopUpPlan {
 }
 
 /**
- * A day below the mark is as bad as this many trips. The trip is made when the risk of leaving it
- * outweighs what leaving it saves: one trip shared over the days that a fill lasts.
+ * A day of one system below the mark is as bad as this many trips, in a greenhouse of one system; in
+ * a larger one a single system counts for less, by the root of their number. The trip is made when
+ * the risk of leaving it outweighs what leaving it saves: one trip shared over the days a fill lasts.
+ * Tuned by `npm run bench:season` so that normal keeps low days at about 1 in 1000.
  */
 export const TRIPS_A_LOW_DAY: Readonly<Record<RiskSetting, number>> = {
-  careful: 120,
-  normal: 40,
-  relaxed: 12,
+  careful: 24,
+  normal: 6,
+  relaxed: 2,
 };
 
 /** How much a low mark passed hurts, by method: common practice. A flood bench's pebbles hold water
@@ -60,7 +62,7 @@ const WORTH_A_CAN_SHARE = 0.08;
 /** When to go, and what to top up then: one decision for all systems together. */
 export function planTopUps(question: TripQuestion): readonly TopUpPlan[] {
   const { systems, canGo } = question;
-  const tripsALowDay = TRIPS_A_LOW_DAY[question.risk];
+  const tripsALowDay = TRIPS_A_LOW_DAY[question.risk] / Math.sqrt(systems.length);
   const daysAFill = daysUntilTrip(
     systems,
     (s) => s.outlook.lowByVisitIfFilled,
@@ -72,9 +74,10 @@ export function planTopUps(question: TripQuestion): readonly TopUpPlan[] {
   const harms = systems.map((system) => harmOfLeaving([system], lowByVisit, 0, canGo));
   const worst = Math.max(...harms);
   return systems.map((system, i): TopUpPlan => {
+    const harm = harms[i] ?? 0;
     const litres = system.outlook.fillToL - system.outlook.litres;
     const worthACan = litres > WORTH_A_CAN_SHARE * (system.brimL - system.lowL);
-    const dueToday = goesToday && (harms[i]! === worst || harms[i]! * tripsALowDay * daysAFill > 1);
+    const dueToday = goesToday && (harm >= worst || harm * tripsALowDay * daysAFill > 1);
     const due = dueToday ? 'today' : goesToday && worthACan ? 'alongside' : 'later';
     const alone = firstDayDue([system], daysAFill, canGo, tripsALowDay);
     return {
@@ -140,8 +143,9 @@ function harmOfLeaving(
   const until = nextVisit(day, canGo);
   let harm = 0;
   for (const system of systems) {
-    for (let d = day + 1; d <= until; d += 1)
+    for (let d = day + 1; d <= until; d += 1) {
       harm += HARM[system.method] * (chances(system)[d] ?? 1);
+    }
   }
   return harm;
 }
