@@ -19,6 +19,8 @@ const as = chat.dataset.as;
 const waitingKey = `waiting-${as}`;
 const retryMs = 5000;
 const nearEndPx = 80;
+/** A sending that takes no longer was not held up. */
+const promptMs = 3000;
 
 let cursor = chat.dataset.cursor;
 
@@ -180,7 +182,8 @@ async function sendWaiting() {
 
 /** Throws where it must be tried again. */
 async function sendOne({ id, text, writtenAt }) {
-  const heldMs = String(Math.max(0, Date.now() - writtenAt));
+  const passedMs = Date.now() - writtenAt;
+  const heldMs = passedMs > promptMs ? passedMs : 0;
   const { status, body } = await post('/messages', { id, text, heldMs });
   if (status >= 500) throw new Error(body.error);
   keepWaiting(waitingMessages().filter((message) => message.id !== id));
@@ -230,6 +233,7 @@ messages.addEventListener('submit', async (event) => {
   event.preventDefault();
   if (form.ariaBusy === 'true') return;
   form.ariaBusy = 'true';
+  whatToType.open = false;
   showError('');
   try {
     const { status, body } = await post('/presses', { token: event.submitter.value });
@@ -262,5 +266,6 @@ document.addEventListener('click', (event) => {
 speaker.querySelector('select').addEventListener('change', () => speaker.requestSubmit());
 
 waitingMessages().forEach(showWaiting);
+addEventListener('online', sendWaiting);
 listen();
 if (matchMedia('(pointer: fine)').matches) field.focus();
