@@ -12,14 +12,16 @@ export interface CalendarDay {
 
 export type Calendar = readonly CalendarDay[];
 
-/** The calendar with days added at its end until `toMs` is covered; the same one where it is. */
+/** The calendar with days added at its ends until both instants are covered; the same where they are. */
 export function calendarUntil(
   calendar: Calendar,
   timeZone: string,
   fromMs: number,
   toMs: number,
 ): Calendar {
+  const [first] = calendar;
   const last = calendar.at(-1);
+  if (first && first.startMs > fromMs) return calendarUntil([], timeZone, fromMs, toMs);
   if (last && last.endMs > toMs) return calendar;
   const days = [...calendar];
   let start = DateTime.fromMillis(last?.endMs ?? fromMs, { zone: timeZone }).startOf('day');

@@ -67,7 +67,7 @@ export function refolded(fold: WaterFold, sources: WaterSources, nowMs: number):
   const calendar = calendarUntil(
     fold.calendar,
     greenhouse.timeZone,
-    createdAtMs - daysBefore * dayMs,
+    startOf(logbook, createdAtMs) - daysBefore * dayMs,
     nowMs + horizonDays * dayMs,
   );
   const isWeatherTheSame =
@@ -80,11 +80,21 @@ export function refolded(fold: WaterFold, sources: WaterSources, nowMs: number):
       const known = before?.system === system ? before : undefined;
       const isLogTheSame = known?.logbook === logbook && known.rounds === rounds;
       const events = isLogTheSame ? known.events : waterEventsOf(logbook, rounds, system.id);
-      const checkpoints = foldOn(known, system, events, drivers, createdAtMs, changedFromMs);
+      const startMs = Math.min(createdAtMs, events[0]?.atMs ?? createdAtMs);
+      const checkpoints = foldOn(known, system, events, drivers, startMs, changedFromMs);
       return [system.id, { system, logbook, rounds, events, checkpoints }];
     }),
   );
   return { greenhouse, weather, calendar, drivers, systems };
+}
+
+/** The earliest instant that anything is told of. */
+function startOf(logbook: Logbook, createdAtMs: number): number {
+  let earliestMs = createdAtMs;
+  for (const [first] of logbook.shelves.values()) {
+    if (first && first.atMs < earliestMs) earliestMs = first.atMs;
+  }
+  return earliestMs;
 }
 
 /** The latest belief of a system that holds at `atMs`: all that was observed before it. */
@@ -136,16 +146,17 @@ function foldOn(
   system: System,
   events: readonly WaterEvent[],
   drivers: readonly DayDriver[],
-  createdAtMs: number,
+  startMs: number,
   changedFromMs: number,
 ): readonly Checkpoint[] {
   const waterSystem = waterSystemOf(system);
-  const start: Checkpoint = { eventsFolded: 0, belief: startBelief(waterSystem, createdAtMs) };
+  const start: Checkpoint = { eventsFolded: 0, belief: startBelief(waterSystem, startMs) };
   const same = sameEvents(known?.events ?? [], events);
   const holding = (known?.checkpoints ?? []).filter(
     ({ eventsFolded, belief }) => eventsFolded <= same && belief.atMs <= changedFromMs,
   );
-  const checkpoints = holding.length > 0 ? holding : [start];
+  const isFromStart = holding[0] !== undefined && holding[0].belief.atMs <= startMs;
+  const checkpoints = isFromStart ? holding : [start];
   let { eventsFolded, belief } = checkpoints.at(-1)!;
   while (eventsFolded < events.length) {
     belief = observe(waterSystem, belief, events[eventsFolded]!, drivers);

@@ -3,11 +3,14 @@ import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { parseArgs } from 'node:util';
 import { Desk } from '../assistant/desk.ts';
+import type { Store } from '../assistant/ports/store.ts';
 import { Rehearsal, rehearsalChannel } from '../channels/rehearsal/rehearsal.ts';
 import { parseGreenhouseText } from '../greenhouse/file/parse-greenhouse-text.ts';
 import type { Greenhouse } from '../greenhouse/greenhouse.ts';
 import { openEmbedded } from '../storage/embedded/open-embedded.ts';
+import { DatabaseRefused } from '../storage/refusal.ts';
 import { wordings } from '../wording/wordings.ts';
+import { cacheFolder } from './open-store.ts';
 import { packageRoot } from './package-root.ts';
 
 const usage = 'usage: npm run --silent rehearse -- --greenhouse FILE [--data DIR] < talk.jsonl';
@@ -51,6 +54,22 @@ function readGreenhouse(file: string): Greenhouse | null {
   return null;
 }
 
+async function openStoreFor({ data }: Call, root: string): Promise<Store | null> {
+  try {
+    return await openEmbedded({
+      folder: data ?? 'memory',
+      migrationsFolder: join(root, 'drizzle'),
+      cacheFolder: cacheFolder(root),
+      // What a rehearsal did can be done again.
+      sync: 'at-close',
+    });
+  } catch (error) {
+    if (!(error instanceof DatabaseRefused)) throw error;
+    console.error(error.message);
+    return null;
+  }
+}
+
 async function rehearse(args: readonly string[]): Promise<number> {
   const call = readCall(args);
   if (!call) {
@@ -60,11 +79,8 @@ async function rehearse(args: readonly string[]): Promise<number> {
   const greenhouse = readGreenhouse(call.greenhouse);
   if (!greenhouse) return badCall;
   const root = packageRoot();
-  const store = await openEmbedded({
-    folder: call.data ?? 'memory',
-    migrationsFolder: join(root, 'drizzle'),
-    cacheFolder: join(root, 'node_modules', '.cache', 'brimkeeper'),
-  });
+  const store = await openStoreFor(call, root);
+  if (!store) return badCall;
   const rehearsal = new Rehearsal({
     store,
     desk: new Desk({ store, channelOf: () => rehearsalChannel }),

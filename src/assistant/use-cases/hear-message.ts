@@ -36,6 +36,9 @@ export function hearMessage(handling: Handling, text: string, around: Surroundin
   actOnRest(handling, statements, around);
 }
 
+/** A greenhouse is older than its logbook: a household may tell of the year before it. */
+const keptBeforeMs = 366 * 24 * 3_600_000;
+
 export function contextOf(handling: Handling, around: Surroundings): Context {
   const { standing, heard, conversation } = handling;
   return {
@@ -46,7 +49,7 @@ export function contextOf(handling: Handling, around: Surroundings): Context {
     recentSystem: recentSystem(conversation, heard.writtenAtMs),
     openQuestions: openQuestions(conversation, heard.writtenAtMs),
     roundDuties: around.round?.duties ?? null,
-    existsSinceMs: standing.createdAtMs,
+    existsSinceMs: standing.createdAtMs - keptBeforeMs,
   };
 }
 

@@ -1,0 +1,74 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Store } from '../../../src/assistant/ports/store.ts';
+import type { LocalTime } from '../../../src/greenhouse/local-time.ts';
+import { openTestStore } from '../../storage/open-test-store.ts';
+import { openRehearsal, quarryLaneWith } from './open-rehearsal.ts';
+import type { OutLine } from './rehearse-child.ts';
+
+let store: Store;
+beforeAll(async () => {
+  store = await openTestStore();
+});
+afterAll(() => store.close());
+
+const rounds = (lines: readonly OutLine[]): readonly OutLine[] =>
+  lines.filter(({ kind }) => kind === 'round');
+const morningAt = (morning: string) => quarryLaneWith({ morning: morning as LocalTime });
+
+describe('The morning round', () => {
+  it('goes to the grower once every local day at the morning, each at its own time', async () => {
+    const talk = openRehearsal(store);
+    const out = await talk(
+      { at: '2027-05-04T08:00:00+01:00' },
+      { at: '2027-05-07T08:00:00+01:00' },
+    );
+    expect(rounds(out).map(({ at, to }) => [at, to])).toEqual([
+      ['2027-05-05T07:00:00+01:00', 'ines'],
+      ['2027-05-06T07:00:00+01:00', 'ines'],
+      ['2027-05-07T07:00:00+01:00', 'ines'],
+    ]);
+  });
+
+  it('goes out at the first instant after a gap, where the clock skips its time', async () => {
+    const talk = openRehearsal(store, morningAt('01:30'));
+    const out = await talk({ at: '2027-03-27T12:00:00Z' }, { at: '2027-03-28T12:00:00+01:00' });
+    expect(rounds(out).map(({ at }) => at)).toEqual(['2027-03-28T02:00:00+01:00']);
+  });
+
+  it('goes out once where the clock shows its time twice', async () => {
+    const talk = openRehearsal(store, morningAt('01:30'));
+    const out = await talk({ at: '2027-10-30T12:00:00+01:00' }, { at: '2027-10-31T12:00:00Z' });
+    expect(rounds(out).map(({ at }) => at)).toEqual(['2027-10-31T01:30:00+01:00']);
+  });
+
+  it('is one line when nothing is due', async () => {
+    const { systems, ...bare } = quarryLaneWith({ chores: [] });
+    const talk = openRehearsal(store, { ...bare, systems: systems.slice(0, 1) });
+    const out = await talk(
+      { at: '2027-05-04T08:00:00+01:00', from: 'ines', text: 'changed the bench, 600 l' },
+      { at: '2027-05-04T08:01:00+01:00', from: 'ines', text: 'bench ph 6.1 ec 2.4' },
+      { at: '2027-05-05T06:59:00+01:00', from: 'ines', text: 'bench ph 6.1 ec 2.4' },
+      { at: '2027-05-05T07:00:00+01:00' },
+    );
+    const [round] = rounds(out);
+    expect(round?.due).toEqual([]);
+    expect(round?.text?.split('\n')).toHaveLength(1);
+  });
+
+  it('bundles what can wait with what cannot, and says why for each', async () => {
+    const talk = openRehearsal(store);
+    const out = await talk(
+      { at: '2027-05-04T06:00:00+01:00', from: 'ines', text: 'bench level 590 l' },
+      { at: '2027-05-04T06:01:00+01:00', from: 'ines', text: 'dwc level 74 l' },
+      { at: '2027-05-04T06:02:00+01:00', from: 'ines', text: 'gutters level 90 l' },
+      { at: '2027-05-04T06:03:00+01:00', from: 'ines', text: 'jars level 20 l' },
+      { at: '2027-05-04T07:00:00+01:00' },
+    );
+    const due = rounds(out)[0]?.due ?? [];
+    const topUp = (system: string) =>
+      due.find((duty) => duty['duty'] === 'top-up' && duty['system'] === system);
+    expect(topUp('Bucket row')).toMatchObject({ dueOn: '2027-05-04', litres: 34 });
+    expect(topUp('Gutter run')).toMatchObject({ alongside: true });
+    expect(due.every(({ why }) => typeof why === 'string' && why.length > 10)).toBe(true);
+  });
+});
