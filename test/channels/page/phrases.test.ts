@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { phrasesOf } from '../../../src/channels/page/phrases/phrases-of.ts';
+import type { Duty } from '../../../src/greenhouse/duty.ts';
 import type { Greenhouse } from '../../../src/greenhouse/greenhouse.ts';
 import { type Language, languages } from '../../../src/greenhouse/member.ts';
 import { understand } from '../../../src/understanding/understand.ts';
@@ -50,13 +51,33 @@ describe.each(languages)('what the page offers to type in "%s"', (language) => {
     ]);
   });
 
-  it('says of a top-up that is done just what was asked for', () => {
+  it.each([
+    ['a top-up', { kind: 'top-up', litres: 2.5 }, '', 'top-up', 2.5],
+    ['a dose', { kind: 'dose', mL: 12, product: 'ph-down' }, '', 'dose', 12],
+    ['aeration', { kind: 'aeration', minutesPerHour: 15 }, '', 'aeration', 15],
+    ['a check, its value added', { kind: 'check' }, '6.0', 'ph', 6],
+    [
+      'a calibration, what was read added',
+      { kind: 'calibration', probe: 'pen' },
+      '7.12',
+      'calibration',
+      7,
+    ],
+  ])('logs %s as it was asked for', (_what, duty, added, quantity, value) => {
     const greenhouse = quarryLane();
-    const system = greenhouse.systems[3]!.id;
-    const duty = { kind: 'top-up', system, dueOn: '2027-05-04', litres: 2.5 } as const;
-    const say = phrasesOf[language].doneMessage(duty as never, greenhouse);
+    const system = quantity === 'calibration' ? null : greenhouse.systems[3]!.id;
+    const asked = { ...duty, system, dueOn: '2027-05-04' } as Duty;
+    const say = phrasesOf[language].doneMessage(asked, greenhouse) + added;
     expect(read(say, greenhouse, language)).toMatchObject([
-      { kind: 'entry', draft: { system, quantity: 'top-up', value: 2.5 } },
+      { kind: 'entry', draft: { system, quantity, value } },
     ]);
+  });
+
+  it('closes a chore by its name', () => {
+    const greenhouse = quarryLane();
+    const [chore] = greenhouse.chores;
+    const duty = { kind: 'chore', system: chore!.system, chore: chore!.name, dueOn: '2027-05-04' };
+    const say = phrasesOf[language].doneMessage(duty as Duty, greenhouse);
+    expect(read(say, greenhouse, language)).toMatchObject([{ kind: 'done', chore: chore!.name }]);
   });
 });

@@ -1,6 +1,7 @@
 import type { Duty } from '../../../greenhouse/duty.ts';
 import type { Greenhouse } from '../../../greenhouse/greenhouse.ts';
 import {
+  exampleReference,
   exampleTopUpL,
   joined,
   middle,
@@ -115,10 +116,11 @@ function examples(greenhouse: Greenhouse): readonly string[] {
 
 function doneMessage(duty: Duty, greenhouse: Greenhouse): string {
   const system = systemName(duty.system, greenhouse);
+  const reference = exampleReference(duty.probe, greenhouse, language);
   switch (duty.kind) {
     case 'top-up':
       return duty.litres === undefined
-        ? joined(system, 'nachgefüllt')
+        ? joined(system, 'nachgefüllt: ')
         : joined(system, spokenVolume(duty.litres, greenhouse, language), 'nachgefüllt');
     case 'check':
       return joined(system, 'pH ');
@@ -127,7 +129,9 @@ function doneMessage(duty: Duty, greenhouse: Greenhouse): string {
     case 'reservoir-change':
       return joined(system, 'Wasser gewechselt');
     case 'calibration':
-      return joined(duty.probe ?? '', 'kalibriert');
+      return reference === ''
+        ? joined(duty.probe ?? '', 'kalibriert')
+        : `${joined(duty.probe ?? '', 'kalibriert')}, ${reference} zeigte `;
     case 'aeration':
       return joined(system, 'Belüftung', `${duty.minutesPerHour ?? ''} min/h`);
     case 'clean':

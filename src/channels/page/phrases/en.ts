@@ -1,6 +1,7 @@
 import type { Duty } from '../../../greenhouse/duty.ts';
 import type { Greenhouse } from '../../../greenhouse/greenhouse.ts';
 import {
+  exampleReference,
   exampleTopUpL,
   joined,
   middle,
@@ -114,10 +115,11 @@ function examples(greenhouse: Greenhouse): readonly string[] {
 
 function doneMessage(duty: Duty, greenhouse: Greenhouse): string {
   const system = systemName(duty.system, greenhouse);
+  const reference = exampleReference(duty.probe, greenhouse, language);
   switch (duty.kind) {
     case 'top-up':
       return duty.litres === undefined
-        ? joined('topped up', system)
+        ? joined('topped up', system, 'with ')
         : joined('topped up', system, 'with', spokenVolume(duty.litres, greenhouse, language));
     case 'check':
       return joined(system, 'pH ');
@@ -126,7 +128,9 @@ function doneMessage(duty: Duty, greenhouse: Greenhouse): string {
     case 'reservoir-change':
       return joined('changed the reservoir of', system);
     case 'calibration':
-      return joined('calibrated the', duty.probe ?? '');
+      return reference === ''
+        ? joined('calibrated the', duty.probe ?? '')
+        : `${joined('calibrated the', duty.probe ?? '')}: ${reference} read `;
     case 'aeration':
       return joined(system, 'aeration', `${duty.minutesPerHour ?? ''} min/h`);
     case 'clean':

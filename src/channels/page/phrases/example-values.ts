@@ -49,6 +49,17 @@ export function systemName(id: SystemId | null, greenhouse: Greenhouse): string 
   return greenhouse.systems.find((system) => system.id === id)?.name ?? '';
 }
 
+/** The reference that a probe is most likely held into, as it is typed; none for other probes. */
+export function exampleReference(
+  probe: string | undefined,
+  { probes }: Greenhouse,
+  language: Language,
+): string {
+  const measures = probes.find(({ name }) => name === probe)?.measures ?? [];
+  const reference = measures.includes('ph') ? '7.00' : measures.includes('ec') ? '1.413' : '';
+  return language === 'de' ? reference.replace('.', ',') : reference;
+}
+
 /** The words of a message, without the gaps that a missing system leaves. */
 export function joined(...words: readonly string[]): string {
   return words.filter((word) => word !== '').join(' ');
