@@ -235,4 +235,6 @@ export type Statement =
 export interface Understanding {
   readonly foldedText: string;
   readonly statements: readonly Statement[];
+  /** The systems that the message itself names, each once. */
+  readonly named: readonly SystemId[];
 }

@@ -1,0 +1,63 @@
+import type { Clause, Frame } from '../reading/frame.ts';
+import { means, type Term } from '../reading/term.ts';
+
+/** A word that says what was done. */
+export function isDeed(term: Term | undefined): boolean {
+  return means(
+    term,
+    'top-up',
+    'add',
+    'fill',
+    'change',
+    'changed-solution',
+    'calibrate',
+    'pick',
+    'empty-out',
+    'refill',
+    'broken',
+    'no-power',
+    'add-plainly',
+    'other-deed',
+    'done',
+    'could-not',
+    'plain-deed',
+    'take-away',
+  );
+}
+
+export function isPlainDeed(term: Term | undefined): boolean {
+  return means(term, 'plain-deed');
+}
+
+/** A word that says which quantity a number is of. */
+export function isLabel(term: Term | undefined): boolean {
+  return means(
+    term,
+    'ph',
+    'ec',
+    'ppm-word',
+    'cf-word',
+    'temperature',
+    'air',
+    'air-thermometer',
+    'humidity',
+    'oxygen',
+    'level',
+  );
+}
+
+/** A clause that says nothing of its own: only amounts, names, products, and small words. */
+export function leansOnPrevious(frame: Frame, clause: Clause): boolean {
+  for (let i = clause.from; i < clause.to; i++) {
+    const term = frame.terms[i];
+    if (isLabel(term)) return false;
+    if (isDeed(term) && !isPlainDeed(term) && !means(term, 'full', 'took')) return false;
+  }
+  return true;
+}
+
+export function hasPastDeed(frame: Frame, from: number, to: number): boolean {
+  for (let i = from; i < to; i++)
+    if (isDeed(frame.terms[i]) && !isPlainDeed(frame.terms[i])) return true;
+  return false;
+}

@@ -1,0 +1,192 @@
+import { type Clause, type Frame, isMeasure, isName, isPadding } from '../reading/frame.ts';
+import { means, type Term } from '../reading/term.ts';
+import { isLabel } from './clause-kinds.ts';
+
+/** A stretch that asks: in words, or by a question mark alone. */
+export interface Questioned {
+  readonly from: number;
+  readonly to: number;
+  readonly mood: 'question' | 'queried';
+}
+
+/** Where the message asks, sentence by sentence. */
+export function findQuestions(frame: Frame): Questioned[] {
+  const found: Questioned[] = [];
+  const last = frame.clauses.at(-1)!.sentence;
+  for (let sentence = 0; sentence <= last; sentence++) {
+    const clauses = frame.clauses.filter((clause) => clause.sentence === sentence);
+    found.push(...questionsOf(frame, clauses));
+  }
+  return found;
+}
+
+function questionsOf(frame: Frame, clauses: readonly Clause[]): Questioned[] {
+  const end = clauses.at(-1)!;
+  const asked = end.closes === 'question';
+  for (const [n, clause] of clauses.entries()) {
+    const start = questionStart(frame, clause, asked, n === clauses.length - 1);
+    if (start === null) continue;
+    if (asked) return [{ from: start, to: end.to, mood: 'question' }];
+    const last = lastOfQuestion(frame, clauses, n);
+    const rest = clauses.slice(clauses.indexOf(last) + 1);
+    return [
+      { from: start, to: last.to, mood: 'question' },
+      ...(rest.length > 0 ? questionsOf(frame, rest) : []),
+    ];
+  }
+  return asked ? [{ from: end.from, to: end.to, mood: 'queried' }] : [];
+}
+
+/** Without a question mark a question ends where a clause says something of its own. */
+function lastOfQuestion(frame: Frame, clauses: readonly Clause[], n: number): Clause {
+  let last = clauses[n]!;
+  for (const clause of clauses.slice(n + 1)) {
+    const tells = clause.opens !== 'and' && tellsSomething(frame, clause);
+    if (tells || clause.opens === 'but') break;
+    last = clause;
+  }
+  return last;
+}
+
+function tellsSomething(frame: Frame, clause: Clause): boolean {
+  const terms = frame.terms.slice(clause.from, clause.to);
+  return terms.some(isMeasure) && terms.some((term) => isLabel(term) || isName(term));
+}
+
+/** Where in the clause the question starts; null if it asks nothing. */
+function questionStart(
+  frame: Frame,
+  clause: Clause,
+  asked: boolean,
+  isLast: boolean,
+): number | null {
+  const first = firstWord(frame, clause);
+  if (first === null) return null;
+  const term = frame.terms[first]!;
+  if (opensQuestion(frame, clause, first, term, asked)) return first;
+  // `ph 5.3 in the dwc is that ok?`
+  for (let i = first + 1; i < clause.to; i++) {
+    const inner = frame.terms[i]!;
+    const asksInside =
+      (means(inner, 'is-it') &&
+        inner.text.includes(' ') &&
+        !means(inner, 'did-not', 'intention', 'link')) ||
+      (means(inner, 'what', 'why', 'how', 'how-much', 'how-long', 'who') &&
+        (asked || means(frame.terms[i - 1], 'now')));
+    if (asksInside && (asked || isLast)) return i;
+  }
+  return null;
+}
+
+function firstWord(frame: Frame, clause: Clause): number | null {
+  for (let i = clause.from; i < clause.to; i++) {
+    const term = frame.terms[i]!;
+    if (term.kind === 'mark') continue;
+    const asks = means(
+      term,
+      'what',
+      'when',
+      'why',
+      'how',
+      'who',
+      'which',
+      'is-it',
+      'how-much',
+      'how-long',
+      'help',
+      'show',
+      'anything',
+    );
+    if (!asks && means(term, 'filler', 'greeting', 'member', 'thanks') && !isLabel(term)) continue;
+    return i;
+  }
+  return null;
+}
+
+function opensQuestion(
+  frame: Frame,
+  clause: Clause,
+  first: number,
+  term: Term,
+  asked: boolean,
+): boolean {
+  if (means(term, 'help') && isAlone(frame, clause, first)) return true;
+  const next = frame.terms[first + 1];
+  if (means(term, 'what'))
+    return asked || !(next && means(next, 'indefinite')) || next.text === term.text;
+  if (means(term, 'how', 'how-much', 'how-long', 'why', 'who')) return true;
+  if (means(term, 'when')) return asked || !(means(next, 'self') || hasMeasure(frame, clause));
+  if (means(term, 'which')) return asked || isAlone(frame, clause, first);
+  if (means(term, 'show')) return first + 1 < clause.to && !hasMeasure(frame, clause);
+  if (means(term, 'unanswered')) return true;
+  if (means(term, 'anything'))
+    return asked || clauseMeans(frame, clause, 'due', 'job', 'need', 'going');
+  if (means(term, 'is-it'))
+    return asked ? first + 1 < clause.to : plainlyAsks(frame, clause, first, term);
+  if (means(term, 'job', 'due', 'picture')) return asked || onlyAsks(frame, clause, first);
+  return asked && means(term, 'need', 'judged', 'use', 'due', 'next', 'most-recent');
+}
+
+/** Without a question mark: `is 5.4 too low`, `should i top up`, `do the jars need water`. */
+function plainlyAsks(frame: Frame, clause: Clause, first: number, term: Term): boolean {
+  const next = frame.terms[first + 1];
+  if (
+    means(term, 'done', 'did', 'could-not', 'did-not', 'intention') &&
+    !means(next, 'self', 'pronoun') &&
+    !term.text.includes(' ')
+  ) {
+    return clauseMeans(frame, clause, 'judged', 'anything') && !hasMeasure(frame, clause);
+  }
+  if (term.text.includes(' ') && !means(term, 'link', 'did-not', 'could-not')) return true;
+  if (means(next, 'self') && !means(term, 'was', 'link')) return true;
+  return (
+    clauseMeans(frame, clause, 'judged', 'need', 'anything', 'due') &&
+    !means(next, 'judged', 'down')
+  );
+}
+
+function isAlone(frame: Frame, clause: Clause, first: number): boolean {
+  for (let i = first + 1; i < clause.to; i++) {
+    const term = frame.terms[i]!;
+    if (!isPadding(term) && term.kind !== 'mark') return false;
+  }
+  return true;
+}
+
+/** `jobs today`, `bench status`: nothing but what is asked for. */
+function onlyAsks(frame: Frame, clause: Clause, first: number): boolean {
+  for (let i = first + 1; i < clause.to; i++) {
+    const term = frame.terms[i]!;
+    if (
+      !isName(term) &&
+      !means(
+        term,
+        'today',
+        'this',
+        'due',
+        'job',
+        'place',
+        'article',
+        'morning',
+        'next',
+        'filler',
+        'picture',
+      )
+    )
+      return false;
+  }
+  return true;
+}
+
+function hasMeasure(frame: Frame, clause: Clause): boolean {
+  return frame.terms.slice(clause.from, clause.to).some(isMeasure);
+}
+
+function clauseMeans(
+  frame: Frame,
+  clause: Clause,
+  ...concepts: Parameters<typeof means>[1][]
+): boolean {
+  for (let i = clause.from; i < clause.to; i++) if (means(frame.terms[i], ...concepts)) return true;
+  return false;
+}

@@ -1,0 +1,159 @@
+import type { Context } from '../context.ts';
+import type { Measure } from '../numbers/measure.ts';
+import type { Concept } from '../vocabulary/concept.ts';
+import type { Folded } from './fold.ts';
+import type { Lexicon } from './lexicon.ts';
+import {
+  type Cut,
+  isMark,
+  isUnknown,
+  type MeasureTerm,
+  means,
+  type NameTerm,
+  type Term,
+} from './term.ts';
+
+/** A stretch between two cuts; terms `from` up to but not including `to`. */
+export interface Clause {
+  readonly from: number;
+  readonly to: number;
+  readonly sentence: number;
+  readonly opens: Cut | 'start';
+  readonly closes: Cut | 'end';
+}
+
+/** A message laid out for the recognisers. `taken` marks the terms that a recogniser has read. */
+export interface Frame {
+  readonly context: Context;
+  readonly lexicon: Lexicon;
+  readonly folded: Folded;
+  readonly terms: readonly Term[];
+  readonly clauses: readonly Clause[];
+  /** The clause of each term; a cut belongs to the clause it closes. */
+  readonly clauseOf: readonly number[];
+  readonly taken: boolean[];
+}
+
+export function frameOf(
+  context: Context,
+  lexicon: Lexicon,
+  folded: Folded,
+  terms: readonly Term[],
+): Frame {
+  const clauses: Clause[] = [];
+  const clauseOf: number[] = [];
+  let from = 0;
+  let sentence = 0;
+  let opens: Clause['opens'] = 'start';
+  terms.forEach((term, i) => {
+    clauseOf.push(clauses.length);
+    if (term.kind !== 'stop') return;
+    clauses.push({ from, to: i, sentence, opens, closes: term.cut });
+    from = i + 1;
+    opens = term.cut;
+    if (term.cut === 'sentence' || term.cut === 'question' || term.cut === 'line') sentence++;
+  });
+  clauses.push({ from, to: terms.length, sentence, opens, closes: 'end' });
+  return { context, lexicon, folded, terms, clauses, clauseOf, taken: terms.map(() => false) };
+}
+
+export function take(frame: Frame, ...indices: readonly number[]): void {
+  for (const i of indices) frame.taken[i] = true;
+}
+
+export function takeRange(frame: Frame, from: number, to: number): void {
+  for (let i = from; i < to; i++) frame.taken[i] = true;
+}
+
+export function measureAtTerm(frame: Frame, i: number): Measure | null {
+  const term = frame.terms[i];
+  return term?.kind === 'measure' && !frame.taken[i] ? term.measure : null;
+}
+
+/** Indices of the terms of a clause that pass. */
+export function inClause(
+  frame: Frame,
+  clause: Clause,
+  test: (term: Term, i: number) => boolean,
+): number[] {
+  const found: number[] = [];
+  for (let i = clause.from; i < clause.to; i++) if (test(frame.terms[i]!, i)) found.push(i);
+  return found;
+}
+
+export function clauseHas(frame: Frame, clause: Clause, ...concepts: readonly Concept[]): boolean {
+  for (let i = clause.from; i < clause.to; i++) if (means(frame.terms[i], ...concepts)) return true;
+  return false;
+}
+
+export function measuresIn(frame: Frame, clause: Clause): number[] {
+  return inClause(frame, clause, (term, i) => term.kind === 'measure' && !frame.taken[i]);
+}
+
+export function namesIn(frame: Frame, clause: Clause): number[] {
+  return inClause(frame, clause, (term) => term.kind === 'name');
+}
+
+export function hasUnknown(frame: Frame, from: number, to: number): boolean {
+  for (let i = from; i < to; i++) if (isUnknown(frame.terms[i]) && !frame.taken[i]) return true;
+  return false;
+}
+
+/** Words that may stand between a quantity and its number without changing anything. */
+export function isPadding(term: Term): boolean {
+  return (
+    isMark(term, ':', '=', '-', '"', '~', '*', '/', '→', "'", '@', '_') ||
+    means(
+      term,
+      'link',
+      'filler',
+      'article',
+      'about',
+      'ish',
+      'now',
+      'was',
+      'self',
+      'pronoun',
+      'instrument',
+      'at',
+    ) ||
+    (term.kind === 'word' && term.word.probe !== null)
+  );
+}
+
+/** The next term of the clause that is not skipped; -1 if there is none. */
+export function nextIn(
+  frame: Frame,
+  clause: Clause,
+  i: number,
+  skip: (term: Term) => boolean,
+): number {
+  for (let j = i + 1; j < clause.to; j++) if (!skip(frame.terms[j]!)) return j;
+  return -1;
+}
+
+export function previousIn(
+  frame: Frame,
+  clause: Clause,
+  i: number,
+  skip: (term: Term) => boolean,
+): number {
+  for (let j = i - 1; j >= clause.from; j--) if (!skip(frame.terms[j]!)) return j;
+  return -1;
+}
+
+export function isName(term: Term | undefined): term is NameTerm {
+  return term?.kind === 'name';
+}
+
+export function isMeasure(term: Term | undefined): term is MeasureTerm {
+  return term?.kind === 'measure';
+}
+
+/** The measure that a term is; whoever asks has found out that it is one. */
+export function measureOf(frame: Frame, i: number): Measure {
+  const term = frame.terms[i];
+  if (term?.kind !== 'measure')
+    throw new Error(`term ${i} is ${term?.kind ?? 'none'}, not a measure`);
+  return term.measure;
+}

@@ -1,0 +1,125 @@
+import type { Greenhouse } from '../../greenhouse/greenhouse.ts';
+import { type Language, languages } from '../../greenhouse/member.ts';
+import { type NameForm, nameFormsOf } from '../names/name-form.ts';
+import { vocabularies } from '../vocabulary/languages.ts';
+import { greenhouseWords } from './greenhouse-words.ts';
+import type { PhraseTrie } from './phrase-trie.ts';
+import type { Token } from './token.ts';
+import type { Word } from './word.ts';
+import { type Unit, type WordList, wordListOf } from './word-list.ts';
+
+/** Everything that words can mean in one greenhouse, read in one language first. */
+export interface Lexicon {
+  readonly language: Language;
+  readonly own: WordList;
+  /** The household's other languages: what the first has no word for. */
+  readonly others: readonly WordList[];
+  /** Products, probes and containers of the greenhouse. */
+  readonly phrases: PhraseTrie<Word>;
+  readonly units: PhraseTrie<Unit>;
+  readonly names: readonly NameForm[];
+  /** Every single word of a name, a product, a probe or a container. */
+  readonly proper: ReadonlySet<string>;
+  readonly memberNames: ReadonlyMap<string, string>;
+  /** The words that a slip may be put right to, by first letter and length. */
+  readonly spellings: ReadonlyMap<string, readonly string[]>;
+  /** Corrections of typing slips, kept as they are found; null where there is none. */
+  readonly corrections: Map<string, string | null>;
+}
+
+// Filled when first needed: what can be derived from a language or from one greenhouse alone.
+const wordLists = new Map<Language, WordList>();
+const lexicons = new WeakMap<Greenhouse, Map<Language, Lexicon>>();
+
+function wordListFor(language: Language): WordList {
+  let list = wordLists.get(language);
+  if (!list) wordLists.set(language, (list = wordListOf(vocabularies[language])));
+  return list;
+}
+
+export function lexiconFor(greenhouse: Greenhouse, language: Language): Lexicon {
+  let perLanguage = lexicons.get(greenhouse);
+  if (!perLanguage) lexicons.set(greenhouse, (perLanguage = new Map<Language, Lexicon>()));
+  let lexicon = perLanguage.get(language);
+  if (!lexicon) perLanguage.set(language, (lexicon = buildLexicon(greenhouse, language)));
+  return lexicon;
+}
+
+function buildLexicon(greenhouse: Greenhouse, language: Language): Lexicon {
+  const spoken = languages.filter(
+    (other) => other !== language && greenhouse.members.some((member) => member.language === other),
+  );
+  const own = wordListFor(language);
+  const others = spoken.map(wordListFor);
+  const words = greenhouseWords(greenhouse, [own, ...others]);
+  const names = nameFormsOf(greenhouse, own.vocabulary.words.article);
+  const proper = new Set([...words.proper, ...names.flatMap(({ words: form }) => form)]);
+  return {
+    language,
+    own,
+    others,
+    phrases: words.phrases,
+    units: words.units,
+    names,
+    proper,
+    memberNames: new Map(
+      greenhouse.members.flatMap(({ handle, name }) => [
+        [handle.toLowerCase(), handle],
+        [name.toLowerCase(), handle],
+      ]),
+    ),
+    spellings: byLetterAndLength([...own.meant, ...words.proper]),
+    corrections: new Map(),
+  };
+}
+
+function byLetterAndLength(words: readonly string[]): Map<string, string[]> {
+  const buckets = new Map<string, string[]>();
+  for (const word of new Set(words)) {
+    if (!/^\p{L}/u.test(word)) continue;
+    const key = `${word[0]!}${word.length}`;
+    const bucket = buckets.get(key);
+    if (bucket) bucket.push(word);
+    else buckets.set(key, [word]);
+  }
+  return buckets;
+}
+
+/** The language of the household that most words of the message belong to; the member's own if in doubt. */
+export function languageOf(
+  tokens: readonly Token[],
+  greenhouse: Greenhouse,
+  own: Language,
+): Language {
+  let best = own;
+  let most = hits(tokens, wordListFor(own));
+  for (const language of languages) {
+    if (language === own || !greenhouse.members.some((member) => member.language === language))
+      continue;
+    const count = hits(tokens, wordListFor(language));
+    if (count > most) {
+      best = language;
+      most = count;
+    }
+  }
+  return best;
+}
+
+function hits(tokens: readonly Token[], list: WordList): number {
+  let count = 0;
+  for (const { kind, text } of tokens) {
+    if (kind === 'word' && (list.meant.has(text) || list.common.has(text))) count++;
+  }
+  return count;
+}
+
+export function isKnown(lexicon: Lexicon, word: string): boolean {
+  return (
+    lexicon.own.meant.has(word) ||
+    lexicon.own.common.has(word) ||
+    lexicon.own.everyday.has(word) ||
+    lexicon.proper.has(word) ||
+    lexicon.memberNames.has(word) ||
+    lexicon.others.some((other) => other.meant.has(word) || other.common.has(word))
+  );
+}

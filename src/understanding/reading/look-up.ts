@@ -1,0 +1,108 @@
+import type { Lexicon } from './lexicon.ts';
+import { isKnown } from './lexicon.ts';
+import type { Match } from './phrase-trie.ts';
+import { edits, slipsAllowed } from './slip.ts';
+import type { Token } from './token.ts';
+import { both, type Word } from './word.ts';
+import type { Unit } from './word-list.ts';
+
+/** The tokens of a message with their typing slips put right. */
+export interface Reading {
+  readonly tokens: readonly Token[];
+  readonly spelt: readonly string[];
+  readonly lexicon: Lexicon;
+}
+
+export function readingOf(tokens: readonly Token[], lexicon: Lexicon): Reading {
+  const spelt = tokens.map((token) =>
+    token.kind === 'word' ? (correctionOf(token.text, lexicon) ?? token.text) : token.text,
+  );
+  return { tokens, spelt, lexicon };
+}
+
+function wordsFrom(reading: Reading, at: number): (offset: number) => string | null {
+  return (offset) => reading.spelt[at + offset] ?? null;
+}
+
+/** The longest phrase that starts here; the household's other languages speak where the first has nothing. */
+export function phraseAt(reading: Reading, at: number): Match<Word> | null {
+  const { lexicon } = reading;
+  const words = wordsFrom(reading, at);
+  const ours = longer(lexicon.phrases.longest(words), lexicon.own.phrases.longest(words));
+  if (lexicon.others.length === 0) return ours;
+  let best = ours;
+  for (const other of lexicon.others) {
+    const theirs = other.phrases.longest(words);
+    if (theirs && theirs.length > (best?.length ?? 0) && !isOwnWord(reading, at)) best = theirs;
+  }
+  return best;
+}
+
+function longer(a: Match<Word> | null, b: Match<Word> | null): Match<Word> | null {
+  if (!a || !b) return a ?? b;
+  if (a.length !== b.length) return a.length > b.length ? a : b;
+  return { value: both(a.value, b.value), length: a.length };
+}
+
+/** A word of the language read first does not start a phrase of another. */
+function isOwnWord(reading: Reading, at: number): boolean {
+  const word = reading.spelt[at]!;
+  return reading.lexicon.own.meant.has(word) || reading.lexicon.own.common.has(word);
+}
+
+export function unitAt(reading: Reading, at: number): Match<Unit> | null {
+  const { lexicon } = reading;
+  const words = wordsFrom(reading, at);
+  let best = lexicon.units.longest(words);
+  for (const list of [lexicon.own, ...lexicon.others]) {
+    const match = list.units.longest(words);
+    if (match && match.length > (best?.length ?? 0)) best = match;
+  }
+  return best;
+}
+
+/** The one word of the vocabulary that this one is a slip of, if it is no word itself. */
+function correctionOf(word: string, lexicon: Lexicon): string | null {
+  const known = lexicon.corrections.get(word);
+  if (known !== undefined) return known;
+  const found = isKnown(lexicon, word) ? null : nearestWord(word, lexicon);
+  // What people mistype is without end; what is worth keeping is not.
+  if (lexicon.corrections.size < 5000) lexicon.corrections.set(word, found);
+  return found;
+}
+
+function nearestWord(word: string, lexicon: Lexicon): string | null {
+  if (word.length < 4 || word.length > 24) return null;
+  let best: string | null = null;
+  let least = 3;
+  let tied = false;
+  for (const candidate of candidates(word, lexicon)) {
+    const most = slipsAllowed(candidate);
+    if (most === 0) continue;
+    const distance = edits(word, candidate, Math.min(most, least));
+    if (distance > most || distance > least) continue;
+    tied = distance === least && best !== null && !meanAlike(best, candidate, lexicon);
+    if (distance < least || best === null) {
+      best = candidate;
+      least = distance;
+    }
+  }
+  return tied ? null : best;
+}
+
+/** Words of the first language and of the greenhouse that begin alike and are about as long. */
+function* candidates(word: string, lexicon: Lexicon): Generator<string> {
+  for (let length = word.length - 2; length <= word.length + 2; length++) {
+    yield* lexicon.spellings.get(`${word[0]!}${length}`) ?? [];
+  }
+}
+
+function meanAlike(a: string, b: string, lexicon: Lexicon): boolean {
+  const one = lexicon.own.phrases.get([a]);
+  const other = lexicon.own.phrases.get([b]);
+  if (!one || !other) return false;
+  return (
+    one.concepts.size === other.concepts.size &&
+    [...one.concepts].every((concept) => other.concepts.has(concept))
+  );
+}

@@ -1,0 +1,44 @@
+interface Node<T> {
+  readonly next: Map<string, Node<T>>;
+  value: T | undefined;
+}
+
+export interface Match<T> {
+  readonly value: T;
+  /** In words. */
+  readonly length: number;
+}
+
+/** Phrases by their words; finds the longest one that starts at a place. */
+export class PhraseTrie<T> {
+  private readonly root: Node<T> = { next: new Map(), value: undefined };
+
+  get(words: readonly string[]): T | undefined {
+    let node: Node<T> | undefined = this.root;
+    for (const word of words) node = node?.next.get(word);
+    return node?.value;
+  }
+
+  set(words: readonly string[], value: T): void {
+    let node = this.root;
+    for (const word of words) {
+      let next = node.next.get(word);
+      if (!next) node.next.set(word, (next = { next: new Map(), value: undefined }));
+      node = next;
+    }
+    node.value = value;
+  }
+
+  /** `wordAt` gives the word at an offset from where the phrase starts, or null at the end. */
+  longest(wordAt: (offset: number) => string | null): Match<T> | null {
+    let node = this.root;
+    let found: Match<T> | null = null;
+    for (let length = 1; ; length++) {
+      const word = wordAt(length - 1);
+      const next = word === null ? undefined : node.next.get(word);
+      if (!next) return found;
+      if (next.value !== undefined) found = { value: next.value, length };
+      node = next;
+    }
+  }
+}

@@ -1,0 +1,34 @@
+import { isMark, type MeasureTerm, means, type Term } from './term.ts';
+
+/** Lets `about`, `-ish`, `more than` and their like colour the number beside them. */
+export function shadeMeasures(terms: readonly Term[]): Term[] {
+  return terms.map((term, i) => {
+    if (term.kind !== 'measure') return term;
+    const approximate = term.measure.approximate || isAboutBefore(terms, i) || isIshAfter(terms, i);
+    const bound = isBound(terms, i);
+    if (approximate === term.measure.approximate && !bound) return term;
+    const shaded: MeasureTerm = { ...term, measure: { ...term.measure, approximate, bound } };
+    return shaded;
+  });
+}
+
+function isAboutBefore(terms: readonly Term[], i: number): boolean {
+  let j = i - 1;
+  while (means(terms[j], 'article', 'at', 'link') && !means(terms[j], 'about') && j > i - 3) j--;
+  return means(terms[j], 'about');
+}
+
+function isIshAfter(terms: readonly Term[], i: number): boolean {
+  let j = i + 1;
+  if (isMark(terms[j], '-')) j++;
+  if (!means(terms[j], 'ish')) return false;
+  // `5.8 about 1.7`: the word belongs to the number after it.
+  return !(means(terms[j], 'about') && terms[j + 1]?.kind === 'measure');
+}
+
+function isBound(terms: readonly Term[], i: number): boolean {
+  const before = terms[i - 1];
+  return (
+    means(before, 'beyond') && !means(before, 'filler', 'about') && terms[i - 2]?.kind !== 'measure'
+  );
+}

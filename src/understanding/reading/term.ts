@@ -1,0 +1,86 @@
+import type { SystemId } from '../../greenhouse/system.ts';
+import type { Measure } from '../numbers/measure.ts';
+import type { Concept } from '../vocabulary/concept.ts';
+import type { Word } from './word.ts';
+
+/** Where a message is cut: the stronger, the later in this list. */
+export type Cut = 'comma' | 'and' | 'then' | 'but' | 'semicolon' | 'sentence' | 'question' | 'line';
+
+interface Place {
+  /** Offsets in the folded text. */
+  readonly from: number;
+  readonly to: number;
+  readonly text: string;
+  /** Nothing stands between it and the term before. */
+  readonly glued: boolean;
+}
+
+export interface WordTerm extends Place {
+  readonly kind: 'word';
+  readonly word: Word;
+}
+
+export interface NameTerm extends Place {
+  readonly kind: 'name';
+  readonly systems: readonly SystemId[];
+  /** false: too short a slip to be sure of, or one that fits several. */
+  readonly sure: boolean;
+  readonly slip: boolean;
+  readonly singular: boolean;
+  /** The words may mean something else; so said by position alone. */
+  readonly everyday: boolean;
+}
+
+export interface MeasureTerm extends Place {
+  readonly kind: 'measure';
+  readonly measure: Measure;
+}
+
+export interface StopTerm extends Place {
+  readonly kind: 'stop';
+  readonly cut: Cut;
+}
+
+/** A clock time or a run of digits that measures nothing. */
+export interface DigitsTerm extends Place {
+  readonly kind: 'clock' | 'digits';
+  /** clock: minutes after midnight. */
+  readonly minutes: number;
+}
+
+/** A colon, a stroke, an arrow, a sign of no meaning. */
+export interface MarkTerm extends Place {
+  readonly kind: 'mark';
+}
+
+export type Term = MarkTerm | WordTerm | NameTerm | MeasureTerm | StopTerm | DigitsTerm;
+
+export function means(term: Term | undefined, ...concepts: readonly Concept[]): boolean {
+  if (term?.kind !== 'word') return false;
+  for (const concept of concepts) if (term.word.concepts.has(concept)) return true;
+  return false;
+}
+
+/** A word that no vocabulary has. */
+export function isUnknown(term: Term | undefined): boolean {
+  if (term?.kind !== 'word') return false;
+  const { word } = term;
+  return (
+    word.concepts.size === 0 &&
+    word.number === null &&
+    word.fraction === null &&
+    word.ordinal === null &&
+    word.product === null &&
+    word.shyProduct === null &&
+    !word.anyProduct &&
+    word.probe === null &&
+    word.crop === null &&
+    word.weekday === null &&
+    word.month === null &&
+    word.clockTurn === null
+  );
+}
+
+export function isMark(term: Term | undefined, ...marks: readonly string[]): boolean {
+  return term?.kind === 'mark' && marks.includes(term.text);
+}

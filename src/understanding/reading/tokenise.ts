@@ -1,0 +1,104 @@
+import { readNumeral } from './numeral.ts';
+import type { Token } from './token.ts';
+
+const digit = /\d/;
+const letter = /[\p{L}\p{M}]/u;
+
+/** Splits folded text into words, numbers and marks, in one pass. */
+export function tokenise(text: string): Token[] {
+  const tokens: Token[] = [];
+  let at = 0;
+  while (at < text.length) {
+    const character = String.fromCodePoint(text.codePointAt(at)!);
+    if (character === ' ' || character === '\t') {
+      at++;
+      continue;
+    }
+    const to = endOfToken(text, at, character);
+    tokens.push(tokenOf(text, at, to, character, tokens.at(-1)));
+    at = to;
+  }
+  return tokens;
+}
+
+function endOfToken(text: string, from: number, character: string): number {
+  if (startsNumber(text, from)) return endOfNumber(text, from);
+  if (letter.test(character)) return endOfWord(text, from);
+  if (text.startsWith('->', from) || text.startsWith('=>', from)) return from + 2;
+  if (character === '.' && text[from + 1] === '.') {
+    let to = from;
+    while (text[to] === '.') to++;
+    return to;
+  }
+  return from + character.length;
+}
+
+/** A digit, or a point before a digit that follows nothing it could belong to: `.5`. */
+function startsNumber(text: string, at: number): boolean {
+  if (digit.test(text[at]!)) return true;
+  const before = text[at - 1];
+  return (
+    text[at] === '.' && digit.test(text[at + 1] ?? '') && (before === undefined || before === ' ')
+  );
+}
+
+/** Digits, with single points, commas and colons between them, or a date written `2027-05-03`. */
+function endOfNumber(text: string, from: number): number {
+  const isoDate = /^\d{4}-\d{2}-\d{2}(?!\d)/.exec(text.slice(from, from + 11));
+  if (isoDate) return from + isoDate[0].length;
+  let to = from;
+  let colons = 0;
+  let commasAfterPoint = 0;
+  for (;;) {
+    while (digit.test(text[to] ?? '') || (to === from && text[to] === '.')) to++;
+    const mark = text[to];
+    if (mark === undefined || !'.,:'.includes(mark) || !digit.test(text[to + 1] ?? '')) return to;
+    const soFar = text.slice(from, to);
+    if (mark === ':') {
+      // `ph:5` never comes here; `7:30` and `7:30:15` do.
+      if (/[.,]/.test(soFar) || ++colons > 2) return to;
+    } else if (colons > 0) return to;
+    // `5.9,1.7,21` is a list: after a decimal point that closed no group of three, a comma separates.
+    else if (mark === ',' && /\.\d+$/.test(soFar) && !/^\d{1,3}(\.\d{3})+$/.test(soFar)) return to;
+    else if (mark === ',' && ++commasAfterPoint > 1 && !/^\d{1,3}(,\d{3})+$/.test(soFar)) return to;
+    to++;
+  }
+}
+
+/** Letters, with apostrophes inside or at the end. */
+function endOfWord(text: string, from: number): number {
+  let to = from;
+  while (to < text.length) {
+    const character = String.fromCodePoint(text.codePointAt(to)!);
+    if (letter.test(character)) to += character.length;
+    else if (character === "'" && letter.test(text[to + 1] ?? '')) to++;
+    else break;
+  }
+  return to;
+}
+
+function tokenOf(
+  text: string,
+  from: number,
+  to: number,
+  first: string,
+  before: Token | undefined,
+): Token {
+  const piece = text.slice(from, to);
+  const glued = before?.to === from;
+  const plain = { text: piece, from, to, glued, values: [], minutes: 0 };
+  if (first === '\n') return { ...plain, kind: 'line' };
+  if (digit.test(piece)) {
+    const numeral = readNumeral(piece);
+    switch (numeral.kind) {
+      case 'number':
+        return { ...plain, kind: 'number', values: numeral.values };
+      case 'clock':
+        return { ...plain, kind: 'clock', minutes: numeral.minutes };
+      case 'date':
+      case 'digits':
+        return { ...plain, kind: numeral.kind };
+    }
+  }
+  return { ...plain, kind: letter.test(first) ? 'word' : 'mark' };
+}

@@ -1,0 +1,162 @@
+import type { Probe } from '../../greenhouse/greenhouse.ts';
+import type { Fact } from '../fact.ts';
+import { convert } from '../numbers/quantity-of-measure.ts';
+import {
+  type Clause,
+  clauseHas,
+  type Frame,
+  measureOf,
+  measuresIn,
+  take,
+} from '../reading/frame.ts';
+import { isMark, means, type Term } from '../reading/term.ts';
+
+interface Pair {
+  readonly reference: number;
+  readonly shown: number;
+}
+
+/** `calibrated the pen: 7.00 read 7.12, 4.01 read 4.08`; one entry a reference. */
+export function recogniseCalibrations(frame: Frame): Fact[] {
+  const facts: Fact[] = [];
+  let probe: Probe | null = null;
+  for (let c = 0; c < frame.clauses.length; c++) {
+    const clause = frame.clauses[c]!;
+    probe = probeIn(frame, clause) ?? probe;
+    const calibrates = clauseHas(frame, clause, 'calibrate');
+    if (!calibrates && !checksInBuffer(frame, clause)) continue;
+    const last = calibrates ? lastClauseOfPairs(frame, c) : c;
+    const verb = anchorOf(frame, clause);
+    const pairs: Pair[] = [];
+    for (let d = c; d <= last; d++) {
+      probe ??= probeIn(frame, frame.clauses[d]!);
+      pairs.push(...pairsIn(frame, frame.clauses[d]!));
+    }
+    facts.push(...factsOf(frame, pairs, probe, verb, calibrates));
+    for (let d = c; d <= last; d++) take(frame, ...measuresIn(frame, frame.clauses[d]!));
+    c = last;
+  }
+  return facts;
+}
+
+function factsOf(
+  frame: Frame,
+  pairs: readonly Pair[],
+  probe: Probe | null,
+  verb: number,
+  calibrates: boolean,
+): Fact[] {
+  const found = pairs.flatMap(({ reference, shown }): Fact[] => {
+    const by = probe ?? probeByValue(frame, reference);
+    const value = by ? inItsUnit(frame, by, reference) : null;
+    const read = by ? inItsUnit(frame, by, shown) : null;
+    if (!by || value === null || read === null) return [];
+    const name = { probe: by.name, read };
+    return [
+      {
+        quantity: 'calibration',
+        amount: { kind: 'value', value },
+        at: reference,
+        from: verb,
+        to: shown,
+        ...name,
+        because: 'calibration',
+      },
+    ];
+  });
+  if (found.length > 0 || !calibrates) return found;
+  const name = probe ? { probe: probe.name } : {};
+  return [
+    {
+      quantity: 'calibration',
+      amount: { kind: 'missing' },
+      at: verb,
+      from: verb,
+      to: verb,
+      ...name,
+      because: 'calibration',
+    },
+  ];
+}
+
+function anchorOf(frame: Frame, clause: Clause): number {
+  for (let i = clause.from; i < clause.to; i++) if (means(frame.terms[i], 'calibrate')) return i;
+  return clause.from;
+}
+
+/** The clauses that go on listing references and what they read. */
+function lastClauseOfPairs(frame: Frame, c: number): number {
+  let last = c;
+  while (last + 1 < frame.clauses.length) {
+    const next = frame.clauses[last + 1]!;
+    const isPair = pairsIn(frame, next).length > 0;
+    const isBareReference =
+      next.opens === 'and' && measuresIn(frame, next).length === 1 && next.to - next.from <= 2;
+    if (!isPair && !isBareReference && !(next.from === next.to)) break;
+    last++;
+  }
+  return last;
+}
+
+function checksInBuffer(frame: Frame, clause: Clause): boolean {
+  return (
+    (probeIn(frame, clause) !== null || clauseHas(frame, clause, 'check')) &&
+    clauseHas(frame, clause, 'buffer') &&
+    pairsIn(frame, clause).length > 0
+  );
+}
+
+function probeIn(frame: Frame, clause: Clause): Probe | null {
+  for (let i = clause.from; i < clause.to; i++) {
+    const term = frame.terms[i]!;
+    if (term.kind !== 'word' || term.word.probe === null) continue;
+    return frame.context.greenhouse.probes.find(({ name }) => name === term.word.probe) ?? null;
+  }
+  return null;
+}
+
+function pairsIn(frame: Frame, clause: Clause): Pair[] {
+  const measures = measuresIn(frame, clause);
+  const pairs: Pair[] = [];
+  for (let n = 0; n + 1 < measures.length; n++) {
+    const [a, b] = [measures[n]!, measures[n + 1]!];
+    const joint = frame.terms.slice(a + 1, b);
+    if (joint.some((term) => isJointOf(term, 'in-buffer'))) pairs.push({ reference: b, shown: a });
+    else if (joint.some((term) => isJointOf(term, 'shows'))) pairs.push({ reference: a, shown: b });
+    else continue;
+    n++;
+  }
+  return pairs;
+}
+
+function isJointOf(term: Term, joint: 'shows' | 'in-buffer'): boolean {
+  if (joint === 'in-buffer')
+    return (
+      (means(term, 'place', 'instead-of') && !means(term, 'read-as', 'to')) ||
+      (means(term, 'instead-of') && !means(term, 'link'))
+    );
+  return means(term, 'read-as') || isMark(term, '→', '=', ':', '/') || means(term, 'link');
+}
+
+/** Without a named probe: the only one that measures what the reference is of. */
+function probeByValue(frame: Frame, reference: number): Probe | null {
+  const measure = measureOf(frame, reference);
+  const isPh =
+    measure.unit === null && [4, 4.01, 7, 6.86, 9.18, 10, 10.01, 1.68].includes(measure.values[0]!);
+  const { probes } = frame.context.greenhouse;
+  const fitting = probes.filter(({ measures }) => measures.includes(isPh ? 'ph' : 'ec'));
+  return fitting.length === 1 ? fitting[0]! : null;
+}
+
+function inItsUnit(frame: Frame, probe: Probe, i: number): number | null {
+  const measure = measureOf(frame, i);
+  const quantity =
+    probe.measures.includes('ph') && measure.unit === null && measure.values[0]! <= 14
+      ? 'ph'
+      : probe.measures.includes('ec')
+        ? 'ec'
+        : probe.measures[0];
+  if (quantity === undefined) return null;
+  const converted = convert(quantity, measure, frame.context.greenhouse.units);
+  return converted && !converted.unitOpen ? converted.values[0]! : null;
+}

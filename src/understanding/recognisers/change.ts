@@ -1,0 +1,199 @@
+import type { Fact } from '../fact.ts';
+import { isLabel } from '../moods/clause-kinds.ts';
+import { isVolume } from '../numbers/quantity-of-measure.ts';
+import {
+  type Clause,
+  clauseHas,
+  type Frame,
+  inClause,
+  measureOf,
+  measuresIn,
+  take,
+  takeRange,
+} from '../reading/frame.ts';
+import { isUnknown, means } from '../reading/term.ts';
+
+/** `changed the gutter reservoir, 118 l fresh`, `emptied and refilled the jars`: everything out, mixed new. */
+export function recogniseChanges(frame: Frame): Fact[] {
+  const facts: Fact[] = [];
+  for (let c = 0; c < frame.clauses.length; c++) {
+    const clause = frame.clauses[c]!;
+    const verb = changeIn(frame, clause) ?? emptiedAndRefilled(frame, c);
+    if (verb === null) continue;
+    const { at, last } = litresOf(frame, c, verb);
+    if (at !== null) take(frame, at);
+    takeRange(frame, verb, verb + 1);
+    const end = Math.max(verb, at ?? verb, clause.to - 1);
+    const shape = {
+      quantity: 'reservoir-change' as const,
+      at: verb,
+      from: Math.min(verb, at ?? verb),
+      to: end,
+      because: 'reservoir change',
+    };
+    const each = clauseHas(frame, clause, 'each') ? { each: true } : {};
+    facts.push(
+      at === null
+        ? { ...shape, amount: { kind: 'brim' }, approximate: true }
+        : { ...shape, amount: { kind: 'measure', measure: measureOf(frame, at) }, ...each },
+    );
+    for (let i = clause.from; i < clause.to; i++)
+      if (
+        means(frame.terms[i], 'change', 'changed-solution', 'refill', 'empty-out', 'fresh', 'fill')
+      )
+        take(frame, i);
+    takeRefills(frame, c, last);
+  }
+  return facts;
+}
+
+/** The verbs of the clauses that the change has read are no top-ups. */
+function takeRefills(frame: Frame, c: number, last: number): void {
+  for (const clause of frame.clauses.slice(c, last + 1)) {
+    for (let i = clause.from; i < clause.to; i++) {
+      if (means(frame.terms[i], 'refill', 'fill', 'top-up', 'add', 'fresh')) take(frame, i);
+    }
+  }
+}
+
+function changeIn(frame: Frame, clause: Clause): number | null {
+  for (let i = clause.from; i < clause.to; i++) {
+    const term = frame.terms[i];
+    if (frame.taken[i]) continue;
+    if (means(term, 'changed-solution') && !followedByThing(frame, clause, i + 1)) return i;
+    if (means(term, 'change') && changesSolution(frame, clause, i)) return i;
+  }
+  return null;
+}
+
+/** What was changed: the solution, a reservoir, or a system by its bare name; never a system's lid. */
+function changesSolution(frame: Frame, clause: Clause, verb: number): boolean {
+  let named = false;
+  for (let i = verb + 1; i < clause.to; i++) {
+    const term = frame.terms[i]!;
+    if (means(term, 'to') && !named) return false;
+    if (means(term, 'reservoir', 'solution')) return !followedByThing(frame, clause, i + 1);
+    if (term.kind === 'name') named = true;
+    else if (means(term, 'place') && named) return true;
+    else if (means(term, 'all', 'both') && !means(term, 'filler')) named = true;
+    else if (means(term, 'article', 'fresh', 'of', 'place') || term.kind === 'mark') continue;
+    else if (
+      means(
+        term,
+        'filler',
+        'with',
+        'today',
+        'yesterday',
+        'this',
+        'last',
+        'at',
+        'now',
+        'link',
+        'each',
+        'after',
+        'self',
+        'morning',
+        'night',
+        'tonight',
+        'at-hour',
+        'ago',
+      )
+    )
+      return named;
+    else if (term.kind === 'measure' || term.kind === 'clock') return named;
+    else return false;
+  }
+  if (named) return true;
+  // `dwc changed`, `gutters: full change`.
+  return (
+    verb === lastOf(clause) &&
+    frame.terms
+      .slice(clause.from, verb)
+      .some((term) => term.kind === 'name' || means(term, 'reservoir')) &&
+    onlyNames(frame, clause, verb)
+  );
+}
+
+function lastOf(clause: Clause): number {
+  return clause.to - 1;
+}
+
+function onlyNames(frame: Frame, clause: Clause, verb: number): boolean {
+  return !inClause(frame, clause, (term, i) => i < verb && isUnknown(term)).length;
+}
+
+/** A noun after the system or the reservoir: `the bench filter`, `the reservoir lid`. */
+function followedByThing(frame: Frame, clause: Clause, i: number): boolean {
+  const after = i < clause.to ? frame.terms[i] : undefined;
+  return (
+    isUnknown(after) ||
+    means(after, 'pump', 'venturi', 'air-stones', 'air-pump', 'instrument', 'buffer')
+  );
+}
+
+/** `emptied the jars and refilled them`: two clauses of one deed. */
+function emptiedAndRefilled(frame: Frame, c: number): number | null {
+  const clause = frame.clauses[c]!;
+  const emptied = inClause(
+    frame,
+    clause,
+    (term, i) => means(term, 'empty-out') && !frame.taken[i],
+  )[0];
+  if (emptied === undefined || inClause(frame, clause, (term) => isUnknown(term)).length > 0)
+    return null;
+  const here = inClause(
+    frame,
+    clause,
+    (term, i) => i > emptied && means(term, 'refill', 'fill'),
+  )[0];
+  const next = frame.clauses[c + 1];
+  const there =
+    next && (next.opens === 'and' || next.opens === 'comma' || next.opens === 'then')
+      ? inClause(frame, next, (term) => means(term, 'refill', 'fill', 'fresh'))[0]
+      : undefined;
+  return here !== undefined || there !== undefined ? emptied : null;
+}
+
+interface Litres {
+  readonly at: number | null;
+  readonly last: number;
+}
+
+/** The litres of the change: in its own clause, or in one that goes on about nothing else. */
+function litresOf(frame: Frame, c: number, verb: number): Litres {
+  const clause = frame.clauses[c]!;
+  const own = volumesIn(frame, clause);
+  if (own.length > 0) return { at: own.at(0)!, last: c };
+  for (let d = c + 1; d < frame.clauses.length && d <= c + 2; d++) {
+    const next = frame.clauses[d]!;
+    if (next.from === next.to) continue;
+    if (next.sentence !== clause.sentence && !goesOnAboutVolume(frame, next)) break;
+    if (!goesOnAboutVolume(frame, next)) break;
+    const found = volumesIn(frame, next);
+    if (found.length > 0) return { at: found[0]!, last: d };
+    if (means(frame.terms[verb], 'empty-out')) continue;
+    break;
+  }
+  const refilled = frame.clauses[c + 1];
+  const isRefill =
+    refilled &&
+    means(frame.terms[verb], 'empty-out') &&
+    clauseHas(frame, refilled, 'refill', 'fill');
+  return { at: null, last: isRefill ? c + 1 : c };
+}
+
+function volumesIn(frame: Frame, clause: Clause): number[] {
+  return measuresIn(frame, clause).filter(
+    (i) => isVolume(measureOf(frame, i)) && !means(frame.terms[i + 1], 'left-over', 'below'),
+  );
+}
+
+function goesOnAboutVolume(frame: Frame, clause: Clause): boolean {
+  for (let i = clause.from; i < clause.to; i++) {
+    const term = frame.terms[i]!;
+    if (isLabel(term) || isUnknown(term) || term.kind === 'name') return false;
+    if (means(term, 'top-up', 'add') && !means(term, 'link')) return false;
+    if (term.kind === 'word' && term.word.product !== null) return false;
+  }
+  return true;
+}

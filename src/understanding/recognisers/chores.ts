@@ -1,0 +1,59 @@
+import { stems } from '../names/inflection.ts';
+import { type Clause, type Frame, isMeasure } from '../reading/frame.ts';
+import { edits } from '../reading/slip.ts';
+import { tokenise } from '../reading/tokenise.ts';
+
+const shortestWordOfWeight = 3;
+
+/** The chore whose every word of weight stands in the clause, inflected as may be. */
+export function choreIn(frame: Frame, clause: Clause): string | null {
+  const { chores } = frame.context.greenhouse;
+  if (chores.length === 0) return null;
+  const said: string[] = [];
+  for (let i = clause.from; i < clause.to; i++) {
+    const term = frame.terms[i]!;
+    if (isMeasure(term)) return null;
+    said.push(...term.text.split(' '));
+  }
+  const found = chores.filter(({ name }) => {
+    const words = wordsOfWeight(frame, name);
+    return (
+      words.length > 0 &&
+      words.every((word) => said.some((other) => isSameWord(frame, word, other)))
+    );
+  });
+  return found.length === 1 ? found[0]!.name : null;
+}
+
+function wordsOfWeight(frame: Frame, name: string): string[] {
+  const small = new Set([
+    ...frame.lexicon.own.vocabulary.words.article,
+    ...frame.lexicon.own.vocabulary.words.place,
+  ]);
+  return tokenise(name.toLowerCase())
+    .filter(
+      ({ kind, text }) =>
+        kind === 'word' && text.length >= shortestWordOfWeight && !small.has(text),
+    )
+    .map(({ text }) => text);
+}
+
+/** `tie` and `tied`, `tomatoes` and `tomato`: alike but for their endings. */
+function isSameWord(frame: Frame, a: string, b: string): boolean {
+  if (a === b) return true;
+  const { endings } = frame.lexicon.own.vocabulary;
+  if (stems(a, endings).some((stem) => stems(b, endings).includes(stem))) return true;
+  const [short, long] = a.length < b.length ? [a, b] : [b, a];
+  if (
+    short.length >= shortestWordOfWeight &&
+    long.startsWith(short) &&
+    long.length - short.length <= 3
+  )
+    return true;
+  return (
+    short.length >= 4 &&
+    long.startsWith(short.slice(0, -1)) &&
+    long.length - short.length <= 2 &&
+    edits(short, long, 3) <= 3
+  );
+}

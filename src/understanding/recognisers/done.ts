@@ -1,0 +1,128 @@
+import type { SystemId } from '../../greenhouse/system.ts';
+import { isDeed, isLabel } from '../moods/clause-kinds.ts';
+import type { Mood } from '../moods/mood.ts';
+import {
+  type Clause,
+  clauseHas,
+  type Frame,
+  inClause,
+  isMeasure,
+  namesIn,
+  takeRange,
+} from '../reading/frame.ts';
+import { isUnknown, means } from '../reading/term.ts';
+import type { DoneStatement } from '../statement.ts';
+import { choreIn } from './chores.ts';
+
+/** `done`, `did the jars`, `done except gutters`, ✅, a chore told by its name. */
+export function recogniseDone(frame: Frame, moods: readonly (Mood | null)[]): DoneStatement[] {
+  const found: DoneStatement[] = [];
+  for (let c = 0; c < frame.clauses.length; c++) {
+    const clause = frame.clauses[c]!;
+    const plain =
+      inClause(
+        frame,
+        clause,
+        (term, i) =>
+          term.kind !== 'mark' && !frame.taken[i] && moods[i] !== null && moods[i] !== 'negation',
+      ).length === 0;
+    if (!plain) continue;
+    const chore = choreIn(frame, clause);
+    const anchor = doneWord(frame, clause);
+    if (chore !== null && (anchor !== null || !clauseHas(frame, clause, 'intention', 'is-it'))) {
+      found.push(statement(frame, clause, clause, { systems: null, chore, except: [] }));
+      takeRange(frame, clause.from, clause.to);
+      continue;
+    }
+    if (anchor === null || !saysOnlyDone(frame, clause)) continue;
+    const exceptAt = inClause(frame, clause, (term) => means(term, 'except', 'not'))[0];
+    let last = c;
+    let except = exceptAt === undefined ? [] : systemsIn(frame, clause, exceptAt);
+    let systems = systemsIn(frame, clause, clause.from, exceptAt ?? clause.to);
+    while (isMoreNames(frame, last + 1) || isException(frame, last + 1)) {
+      last++;
+      const more = systemsIn(frame, frame.clauses[last]!, frame.clauses[last]!.from);
+      if (exceptAt !== undefined || isException(frame, last)) except = [...except, ...more];
+      else systems = [...systems, ...more];
+    }
+    takeRange(frame, clause.from, frame.clauses[last]!.to);
+    found.push(
+      statement(frame, clause, frame.clauses[last]!, {
+        systems: systems.length > 0 ? systems : null,
+        chore: null,
+        except,
+      }),
+    );
+    c = last;
+  }
+  return found;
+}
+
+function statement(
+  frame: Frame,
+  first: Clause,
+  last: Clause,
+  said: Pick<DoneStatement, 'systems' | 'chore' | 'except'>,
+): DoneStatement {
+  const [from, to] = [
+    frame.terms[first.from]!.from,
+    frame.terms[Math.max(first.from, last.to - 1)]!.to,
+  ];
+  return { kind: 'done', ...said, span: { from, to }, because: ['done'] };
+}
+
+function doneWord(frame: Frame, clause: Clause): number | null {
+  const named = namesIn(frame, clause).length > 0 || clauseHas(frame, clause, 'all', 'pronoun');
+  return (
+    inClause(
+      frame,
+      clause,
+      (term) => means(term, 'done', 'tick') || (means(term, 'did') && named),
+    )[0] ?? null
+  );
+}
+
+/** No quantity, no other deed, no unknown word beside it. */
+function saysOnlyDone(frame: Frame, clause: Clause): boolean {
+  for (let i = clause.from; i < clause.to; i++) {
+    const term = frame.terms[i]!;
+    if (frame.taken[i] || isMeasure(term) || isUnknown(term)) return false;
+    if (isLabel(term) || (isDeed(term) && !means(term, 'done', 'did'))) return false;
+    if (term.kind === 'word' && (term.word.product !== null || term.word.probe !== null))
+      return false;
+  }
+  return true;
+}
+
+function systemsIn(frame: Frame, clause: Clause, from: number, to = clause.to): SystemId[] {
+  const found = new Set<SystemId>();
+  for (let i = from; i < to; i++) {
+    const term = frame.terms[i];
+    if (term?.kind === 'name' && term.sure) found.add(term.systems[0]!);
+  }
+  return [...found];
+}
+
+/** `did the jars and the bench`: the next clause holds a name and nothing else. */
+function isMoreNames(frame: Frame, c: number): boolean {
+  const clause = frame.clauses[c];
+  if (!clause || (clause.opens !== 'and' && clause.opens !== 'comma')) return false;
+  if (namesIn(frame, clause).length === 0) return false;
+  for (let i = clause.from; i < clause.to; i++) {
+    const term = frame.terms[i]!;
+    if (term.kind !== 'name' && !means(term, 'article', 'both', 'filler', 'place')) return false;
+  }
+  return clause.opens === 'and' || frame.clauses.slice(c + 1).some(({ opens }) => opens === 'and');
+}
+
+/** `done, except the gutters`, `did all, not the jars`. */
+function isException(frame: Frame, c: number): boolean {
+  const clause = frame.clauses[c];
+  if (!clause || namesIn(frame, clause).length === 0) return false;
+  for (let i = clause.from; i < clause.to; i++) {
+    const term = frame.terms[i]!;
+    if (term.kind !== 'name' && !means(term, 'except', 'not', 'article', 'filler', 'but'))
+      return false;
+  }
+  return clauseHas(frame, clause, 'except', 'not') || clause.opens === 'but';
+}

@@ -1,0 +1,114 @@
+import type { DutyKind } from '../../greenhouse/duty.ts';
+import type { Fact } from '../fact.ts';
+import { isDeed, isLabel } from '../moods/clause-kinds.ts';
+import {
+  type Clause,
+  clauseHas,
+  type Frame,
+  inClause,
+  isMeasure,
+  namesIn,
+  takeRange,
+} from '../reading/frame.ts';
+import { isUnknown, means } from '../reading/term.ts';
+
+/** `couldn't do the jars, lid is stuck`: a duty that failed, with its reason as it was written. */
+export function recogniseFailures(frame: Frame): Fact[] {
+  const facts: Fact[] = [];
+  for (let c = 0; c < frame.clauses.length; c++) {
+    const clause = frame.clauses[c]!;
+    const verb = inClause(frame, clause, (term) => means(term, 'could-not'))[0];
+    if (verb === undefined || !isDutyFailed(frame, clause, verb)) continue;
+    const last = lastOfReason(frame, c);
+    const end = frame.clauses[last]!.to;
+    const note = reasonOf(frame, clause, end, verb);
+    const duty = dutyOf(frame, clause);
+    takeRange(frame, clause.from, end);
+    const names = namesIn(frame, clause);
+    const at = names[0] ?? verb;
+    facts.push({
+      quantity: 'duty-failed',
+      amount: { kind: 'value', value: 1 },
+      at,
+      from: clause.from,
+      to: Math.max(end - 1, at),
+      ...(duty ? { duty } : {}),
+      ...(note === '' ? {} : { note }),
+      because: 'duty that failed',
+    });
+    c = last;
+  }
+  return facts;
+}
+
+function isDutyFailed(frame: Frame, clause: Clause, verb: number): boolean {
+  if (inClause(frame, clause, (term, i) => i > verb && isMeasure(term)).length > 0) return false;
+  if (
+    clauseHas(frame, clause, 'judged') &&
+    inClause(frame, clause, (term) => isLabel(term)).length > 0
+  )
+    return false;
+  const doing =
+    inClause(
+      frame,
+      clause,
+      (term, i) => i > verb && (means(term, 'do', 'did', 'clean', 'plain-deed') || isDeed(term)),
+    ).length > 0;
+  return doing || namesIn(frame, clause).some((i) => i > verb);
+}
+
+/** The sentence, as far as it says nothing that would be logged by itself. */
+function lastOfReason(frame: Frame, c: number): number {
+  let last = c;
+  const { sentence } = frame.clauses[c]!;
+  for (let d = c + 1; d < frame.clauses.length; d++) {
+    const clause = frame.clauses[d]!;
+    if (clause.sentence !== sentence || clause.opens === 'but' || tells(frame, clause)) break;
+    last = d;
+  }
+  return last;
+}
+
+function tells(frame: Frame, clause: Clause): boolean {
+  const measures = inClause(frame, clause, isMeasure).length > 0;
+  if (measures)
+    return (
+      inClause(frame, clause, (term) => isLabel(term) || isDeed(term) || term.kind === 'name')
+        .length > 0
+    );
+  return (
+    inClause(frame, clause, (term) => means(term, 'could-not', 'done', 'did')).length > 0 &&
+    namesIn(frame, clause).length > 0
+  );
+}
+
+/** What is written after the duty: after the first cut, or after `because`. */
+function reasonOf(frame: Frame, clause: Clause, end: number, verb: number): string {
+  const because = inClause(
+    frame,
+    clause,
+    (term, i) => i > verb && means(term, 'because') && !means(term, 'article'),
+  )[0];
+  const start = because ?? (clause.to < end ? clause.to + 1 : firstStranger(frame, clause, verb));
+  const first = frame.terms[start];
+  const last = frame.terms[end - 1];
+  if (!first || !last || start >= end) return '';
+  const { originAt, original } = frame.folded;
+  return original.slice(originAt(first.from), originAt(last.to)).trim();
+}
+
+function firstStranger(frame: Frame, clause: Clause, verb: number): number {
+  const names = namesIn(frame, clause).filter((i) => i > verb);
+  for (let i = (names.at(-1) ?? verb) + 1; i < clause.to; i++)
+    if (isUnknown(frame.terms[i])) return i;
+  return clause.to;
+}
+
+function dutyOf(frame: Frame, clause: Clause): DutyKind | null {
+  if (clauseHas(frame, clause, 'top-up', 'fill')) return 'top-up';
+  if (clauseHas(frame, clause, 'changed-solution', 'change')) return 'reservoir-change';
+  if (clauseHas(frame, clause, 'calibrate')) return 'calibration';
+  if (clauseHas(frame, clause, 'clean')) return 'clean';
+  if (clauseHas(frame, clause, 'check', 'ph', 'ec', 'temperature')) return 'check';
+  return null;
+}

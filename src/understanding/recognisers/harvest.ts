@@ -1,0 +1,99 @@
+import type { Fact } from '../fact.ts';
+import { gramsFactor, isBare } from '../numbers/quantity-of-measure.ts';
+import {
+  type Clause,
+  clauseHas,
+  type Frame,
+  inClause,
+  measureOf,
+  measuresIn,
+  namesIn,
+  take,
+} from '../reading/frame.ts';
+import { means } from '../reading/term.ts';
+import { systemOfCrop } from './devices.ts';
+
+/** `picked 1.2 kg off the buckets`, `1.2 kg of cucumbers`: mass that was brought in. */
+export function recogniseHarvests(frame: Frame): Fact[] {
+  return frame.clauses.flatMap((clause) => {
+    const verb = inClause(frame, clause, (term, i) => means(term, 'pick') && !frame.taken[i])[0];
+    const masses = measuresIn(frame, clause).filter(
+      (i) => gramsFactor(measureOf(frame, i)) !== null,
+    );
+    const crops = inClause(
+      frame,
+      clause,
+      (term) => term.kind === 'word' && term.word.crop !== null,
+    );
+    const system = crops.length === 1 ? systemOfCrop(frame, frame.terms[crops[0]!]) : null;
+    const byDevice = system === null ? {} : { byDevice: system };
+    const each = clauseHas(frame, clause, 'each') ? { each: true } : {};
+    if (verb === undefined && !isBroughtIn(frame, clause, crops.length)) return [];
+    if (clauseHas(frame, clause, 'money', 'vessel') && verb === undefined) return [];
+    if (masses.length > 0) {
+      take(frame, ...masses);
+      return masses.map(
+        (at): Fact => ({
+          quantity: 'harvest',
+          amount: { kind: 'measure', measure: measureOf(frame, at) },
+          at,
+          from: Math.min(verb ?? at, at),
+          to: Math.max(verb ?? at, at),
+          ...byDevice,
+          ...each,
+          because: 'harvest',
+        }),
+      );
+    }
+    return verb === undefined ? [] : withoutMass(frame, clause, verb, byDevice, crops.length > 0);
+  });
+}
+
+/** Without a verb: a mass of a crop, or off a system. */
+function isBroughtIn(frame: Frame, clause: Clause, crops: number): boolean {
+  if (clauseHas(frame, clause, 'add', 'top-up', 'change', 'take-away')) return false;
+  return (
+    crops > 0 || (namesIn(frame, clause).length > 0 && clauseHas(frame, clause, 'from', 'place'))
+  );
+}
+
+/** `picked the jars`: how much is asked for; `picked 1.2` needs its unit. */
+function withoutMass(
+  frame: Frame,
+  clause: Clause,
+  verb: number,
+  byDevice: Partial<Fact>,
+  hasCrop: boolean,
+): Fact[] {
+  if (means(frame.terms[verb], 'other-deed', 'filler', 'take-away', 'link')) return [];
+  const bare = measuresIn(frame, clause).find(
+    (i) => isBare(measureOf(frame, i)) && !measureOf(frame, i).whole,
+  );
+  if (bare !== undefined) {
+    take(frame, bare);
+    return [
+      {
+        quantity: 'harvest',
+        amount: { kind: 'measure', measure: measureOf(frame, bare) },
+        at: bare,
+        from: verb,
+        to: bare,
+        ...byDevice,
+        because: 'harvest without unit',
+      },
+    ];
+  }
+  const named = namesIn(frame, clause).length > 0 || hasCrop;
+  if (!named) return [];
+  return [
+    {
+      quantity: 'harvest',
+      amount: { kind: 'missing' },
+      at: verb,
+      from: verb,
+      to: verb,
+      ...byDevice,
+      because: 'harvest without amount',
+    },
+  ];
+}

@@ -1,0 +1,93 @@
+import type { Fact } from '../fact.ts';
+import { gramsFactor, isBare, isVolume, unitIs } from '../numbers/quantity-of-measure.ts';
+import {
+  type Clause,
+  clauseHas,
+  type Frame,
+  hasUnknown,
+  inClause,
+  measureOf,
+  measuresIn,
+  namesIn,
+  take,
+} from '../reading/frame.ts';
+import { isUnknown, means } from '../reading/term.ts';
+
+/** Numbers that nobody has claimed: what they are of is asked, unless they are plainly of something else. */
+export function recogniseLeftOvers(frame: Frame): Fact[] {
+  return frame.clauses.flatMap((clause) =>
+    measuresIn(frame, clause).flatMap((i) => leftOver(frame, clause, i)),
+  );
+}
+
+function leftOver(frame: Frame, clause: Clause, i: number): Fact[] {
+  const measure = measureOf(frame, i);
+  const value = frame.terms[i]!.text;
+  const shape = { at: i, from: i, to: i, amount: { kind: 'measure' as const, measure } };
+  if (
+    unitIs(
+      measure,
+      'minute',
+      'second',
+      'hour',
+      'day',
+      'week',
+      'month',
+      'year',
+      'minute-an-hour',
+      'm',
+    )
+  )
+    return [];
+  if (clauseHas(frame, clause, 'take-away') && !namesIn(frame, clause).length) return [];
+  if (isVolume(measure)) {
+    if (isOfSomethingElse(frame, clause, i)) return [];
+    take(frame, i);
+    return [
+      {
+        ...shape,
+        quantity: 'top-up',
+        doubt: { kind: 'in-it-or-added', litres: 0 },
+        because: 'volume without a verb',
+      },
+    ];
+  }
+  if (unitIs(measure, 'unknown')) {
+    if (!clauseHas(frame, clause, 'add', 'top-up', 'fill')) return [];
+    take(frame, i);
+    return [
+      {
+        ...shape,
+        quantity: 'top-up',
+        doubt: { kind: 'which-unit', quantity: 'top-up', value },
+        because: 'unit of unknown size',
+      },
+    ];
+  }
+  if (isAside(frame, clause, i)) return [];
+  take(frame, i);
+  const quantity = gramsFactor(measure) !== null ? 'harvest' : 'ph';
+  return [
+    {
+      ...shape,
+      quantity,
+      doubt: { kind: 'which-quantity', value },
+      because: isBare(measure) ? 'bare number' : 'nothing says what it is of',
+    },
+  ];
+}
+
+/** `2 l of vinegar`, `the 10 l heater`: the volume of a thing. */
+function isOfSomethingElse(frame: Frame, clause: Clause, i: number): boolean {
+  let j = i + 1;
+  while (j < clause.to && means(frame.terms[j], 'of', 'article')) j++;
+  return j < clause.to && isUnknown(frame.terms[j]);
+}
+
+/** A number in a sentence about something else, with words that the reader does not know. */
+function isAside(frame: Frame, clause: Clause, i: number): boolean {
+  const said = inClause(frame, clause, (term) => term.kind === 'name').length > 0;
+  if (!said && hasUnknown(frame, clause.from, clause.to)) return true;
+  const after = i + 1 < clause.to ? frame.terms[i + 1] : undefined;
+  return isUnknown(after) && measureOf(frame, i).whole;
+}

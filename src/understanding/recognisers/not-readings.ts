@@ -1,0 +1,68 @@
+import { isVolume, unitIs } from '../numbers/quantity-of-measure.ts';
+import { type Clause, type Frame, isMeasure, nextIn, take } from '../reading/frame.ts';
+import { isUnknown, means, type Term } from '../reading/term.ts';
+
+/** Takes out the numbers that measure nothing here: counts, labels, sizes, prices, the weather outside. */
+export function takeNotReadings(frame: Frame): void {
+  for (const clause of frame.clauses) {
+    for (let i = clause.from; i < clause.to; i++) {
+      const term = frame.terms[i]!;
+      if (term.kind === 'digits') take(frame, i);
+      else if (isMeasure(term) && !frame.taken[i] && isNoReading(frame, clause, i)) take(frame, i);
+    }
+    dropOutside(frame, clause);
+  }
+}
+
+function isNoReading(frame: Frame, clause: Clause, i: number): boolean {
+  const term = frame.terms[i]!;
+  if (!isMeasure(term)) return false;
+  const { measure } = term;
+  const before = frame.terms[i - 1];
+  const after = i + 1 < clause.to ? frame.terms[i + 1] : undefined;
+  const bare = measure.unit === null && !measure.share;
+  if (i > clause.from && bare && isNumberOf(before)) return true;
+  if (means(before, 'money') || means(after, 'money')) return true;
+  if (bare && measure.whole && isCounted(frame, clause, i, after)) return true;
+  // A 5 l bottle, 5 cm of root, 50 % shade.
+  if (!bare && means(after, 'vessel') && isVolume(measure)) return true;
+  if (unitIs(measure, 'cm', 'mm', 'm', 'in') && after && means(after, 'size')) return true;
+  if (unitIs(measure, 'percent', 'cm', 'mm', 'm', 'in') && after && isUnknown(after)) return true;
+  if (unitIs(measure, 'day', 'week', 'month', 'year')) return true;
+  return false;
+}
+
+/** `row 3`, `error 12`, `plant no. 7`: what names a thing by a number. */
+function isNumberOf(before: Term | undefined): boolean {
+  return (
+    means(before, 'numbered') &&
+    !means(before, 'not', 'said-no', 'level') &&
+    before?.kind === 'word'
+  );
+}
+
+/** `20 plants`, `6 buckets`, `3 ripe ones`: a whole number and what is counted. */
+function isCounted(frame: Frame, clause: Clause, i: number, after: Term | undefined): boolean {
+  if (!after) return false;
+  if (after.kind === 'name') {
+    const first = frame.terms[i - 1];
+    // `all 6 buckets`, `2 jars look sad`; but `topped up 12 dwc` is an amount.
+    return /s$|n$/.test(after.text) && !means(first, 'top-up', 'add', 'fill') && !after.everyday;
+  }
+  if (after.kind !== 'word') return false;
+  if (after.word.crop !== null) return true;
+  if (means(after, 'counted') && !means(after, 'link', 'another', 'size', 'now')) return true;
+  return isUnknown(after) && nextIn(frame, clause, i, () => false) >= 0;
+}
+
+function dropOutside(frame: Frame, clause: Clause): void {
+  let outside = false;
+  for (let i = clause.from; i < clause.to; i++)
+    if (means(frame.terms[i], 'outside')) outside = true;
+  if (!outside) return;
+  for (let i = clause.from; i < clause.to; i++) {
+    const term = frame.terms[i];
+    if (isMeasure(term) && !isVolume(term.measure)) take(frame, i);
+    if (means(term, 'temperature', 'air', 'humidity')) take(frame, i);
+  }
+}

@@ -1,0 +1,93 @@
+import type { SystemId } from '../../greenhouse/system.ts';
+import type { Context } from '../context.ts';
+import type { Folded } from '../reading/fold.ts';
+import type { Lexicon } from '../reading/lexicon.ts';
+import { readingOf } from '../reading/look-up.ts';
+import { means, type Term } from '../reading/term.ts';
+import { termsOf } from '../reading/terms-of.ts';
+import { tokenise } from '../reading/tokenise.ts';
+import type { EntryStatement } from '../statement.ts';
+
+/** Where a note starts: the offset of its word, and of its text. */
+export interface NotePlace {
+  readonly from: number;
+  readonly textFrom: number;
+}
+
+const colon = /^\s*(?::|-|–|—|=)\s*/;
+
+/** `note: …` at the start of the message, of a line or of a sentence. */
+export function findNote(folded: Folded, lexicon: Lexicon): NotePlace | null {
+  const { text } = folded;
+  const words = [lexicon.own, ...lexicon.others]
+    .flatMap(({ vocabulary }) => vocabulary.words.note)
+    .sort((a, b) => b.length - a.length);
+  for (const start of starts(text)) {
+    for (const word of words) {
+      if (!text.startsWith(word, start)) continue;
+      const after = start + word.length;
+      const mark = colon.exec(text.slice(after, after + 12));
+      const isFirst = start === firstLetter(text);
+      if (mark) return { from: start, textFrom: after + mark[0].length };
+      if (isFirst && text[after] === ' ') return { from: start, textFrom: after + 1 };
+      break;
+    }
+  }
+  return null;
+}
+
+const startsLookedAt = 200;
+
+function starts(text: string): number[] {
+  const found = [firstLetter(text)];
+  const cut = /[.!?\n;,]\s+/g;
+  for (let match = cut.exec(text); match && found.length < startsLookedAt; match = cut.exec(text))
+    found.push(match.index + match[0].length);
+  return found;
+}
+
+function firstLetter(text: string): number {
+  return text.length - text.trimStart().length;
+}
+
+/** A note, kept whole; under the system it names if it names one. */
+export function noteEntry(
+  context: Context,
+  folded: Folded,
+  lexicon: Lexicon,
+  place: NotePlace,
+): EntryStatement {
+  const { original, originAt, text } = folded;
+  const note = original.slice(originAt(place.textFrom)).trim();
+  const named = systemsNamed(text.slice(place.textFrom, place.textFrom + lettersLookedAt), lexicon);
+  const system = named.length === 1 ? named[0]! : null;
+  return {
+    kind: 'entry',
+    draft: { system, quantity: 'note', value: 1, atMs: context.writtenAtMs, note },
+    span: { from: place.from, to: text.length },
+    because: ['note'],
+    assumptions: [],
+  };
+}
+
+const lettersLookedAt = 2000;
+
+function systemsNamed(text: string, lexicon: Lexicon): SystemId[] {
+  const terms = termsOf(readingOf(tokenise(text), lexicon));
+  const found = new Set<SystemId>();
+  terms.forEach((term, i) => {
+    if (term.kind === 'name' && term.sure && standsAsName(terms, i)) found.add(term.systems[0]!);
+  });
+  return [...found];
+}
+
+/** At a clause's start or after an article or preposition: `the third basil gutter` is no name. */
+function standsAsName(terms: readonly Term[], i: number): boolean {
+  const before = terms[i - 1];
+  return (
+    !before ||
+    before.kind === 'stop' ||
+    before.kind === 'mark' ||
+    means(before, 'article', 'place', 'both')
+  );
+}

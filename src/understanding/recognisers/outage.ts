@@ -1,0 +1,103 @@
+import type { Supply } from '../../greenhouse/entry.ts';
+import type { Fact } from '../fact.ts';
+import { type Clause, clauseHas, type Frame, inClause, take } from '../reading/frame.ts';
+import { means, type Term } from '../reading/term.ts';
+import { systemOfDevice } from './devices.ts';
+
+/** `power out since 2`, `air pump dead on the dwc`, `power back`. */
+export function recogniseOutages(frame: Frame): Fact[] {
+  const facts: Fact[] = [];
+  let spokenOf: number | null = null;
+  for (const clause of frame.clauses) {
+    const found = inClauseAlone(frame, clause, spokenOf);
+    facts.push(...found);
+    const device = deviceOf(frame, clause);
+    if (device !== null) spokenOf = device;
+  }
+  return facts;
+}
+
+function deviceOf(frame: Frame, clause: Clause): number | null {
+  return inClause(frame, clause, (term) => supplyOf(term) !== null)[0] ?? null;
+}
+
+function supplyOf(term: Term | undefined): Supply | null {
+  if (means(term, 'air-pump', 'air-stones', 'venturi')) return 'air-pump';
+  if (means(term, 'pump')) return 'pump';
+  return means(term, 'power') ? 'power' : null;
+}
+
+function inClauseAlone(frame: Frame, clause: Clause, spokenOf: number | null): Fact[] {
+  const noPower = inClause(frame, clause, (term) => means(term, 'no-power'))[0];
+  if (noPower !== undefined && !clauseHas(frame, clause, 'working'))
+    return [outage(frame, 'outage', 'power', noPower, noPower)];
+  const noBubbles = inClause(frame, clause, (term) => means(term, 'no-bubbles'))[0];
+  if (noBubbles !== undefined && !clauseHas(frame, clause, 'working'))
+    return [outage(frame, 'outage', 'air-pump', noBubbles, noBubbles)];
+  const own = deviceOf(frame, clause) ?? noPower ?? null;
+  // `power was out since 2, back at 4`: the second clause leans on the first.
+  const device =
+    own ??
+    (clause.opens === 'comma' ||
+    clause.opens === 'and' ||
+    clause.opens === 'then' ||
+    clause.opens === 'but'
+      ? spokenOf
+      : null);
+  if (device === null) return [];
+  const supply = supplyOf(frame.terms[device]) ?? 'power';
+  const states = inClause(
+    frame,
+    clause,
+    (term, i) => i !== device && !frame.taken[i] && means(term, 'broken', 'working'),
+  );
+  // The last state said is the one that holds: `was out, back on`; `not working` is one phrase.
+  const broken = states.find((i) => means(frame.terms[i], 'broken') && isState(frame, clause, i));
+  const working = states.find(
+    (i) =>
+      means(frame.terms[i], 'working') &&
+      !means(frame.terms[i], 'broken') &&
+      isState(frame, clause, i) &&
+      (own !== null || frame.terms[i]!.text.length > 2),
+  );
+  if (working !== undefined && isRestored(frame, working))
+    return [outage(frame, 'restored', supply, device, working)];
+  return broken === undefined || own === null
+    ? []
+    : [outage(frame, 'outage', supply, device, broken)];
+}
+
+/** `pump is running` alone tells nothing; `back`, `running again`, `fixed` do. */
+function isRestored(frame: Frame, i: number): boolean {
+  const { text } = frame.terms[i]!;
+  return !frame.lexicon.own.vocabulary.words.now.includes(text) && !means(frame.terms[i], 'rising');
+}
+
+/** A state told of the device: `down 5 cm` and `off the top` tell of something else. */
+function isState(frame: Frame, clause: Clause, i: number): boolean {
+  const after = i + 1 < clause.to ? frame.terms[i + 1] : undefined;
+  if (after?.kind === 'measure' && means(frame.terms[i], 'down', 'link')) return false;
+  if (means(frame.terms[i], 'place', 'from') && after?.kind === 'name') return false;
+  return true;
+}
+
+function outage(
+  frame: Frame,
+  quantity: 'outage' | 'restored',
+  of: Supply,
+  device: number,
+  state: number,
+): Fact {
+  take(frame, device, state);
+  const system = of === 'power' ? null : systemOfDevice(frame, frame.terms[device]);
+  return {
+    quantity,
+    amount: { kind: 'value', value: 1 },
+    at: state,
+    from: Math.min(device, state),
+    to: Math.max(device, state),
+    of,
+    ...(system ? { byDevice: system } : {}),
+    because: quantity,
+  };
+}

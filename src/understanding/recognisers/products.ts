@@ -1,0 +1,135 @@
+import { isVolume, unitIs } from '../numbers/quantity-of-measure.ts';
+import { type Frame, isMeasure } from '../reading/frame.ts';
+import { isMark, means, type Term } from '../reading/term.ts';
+
+/** Products named side by side: `A and B`. Indices of their terms. */
+export interface ProductGroup {
+  readonly terms: readonly number[];
+  readonly products: readonly string[];
+}
+
+/** The products that a message speaks of, those joined by `and`, `/` or `+` together. */
+export function productGroups(frame: Frame): ProductGroup[] {
+  const groups: { terms: number[]; products: string[] }[] = [];
+  frame.terms.forEach((_, i) => {
+    const product = productAt(frame, i);
+    if (product === null || frame.taken[i]) return;
+    const last = groups.at(-1);
+    const before = last?.terms.at(-1);
+    if (last && before !== undefined && joins(frame, before, i)) {
+      last.terms.push(i);
+      last.products.push(product);
+    } else groups.push({ terms: [i], products: [product] });
+  });
+  return groups;
+}
+
+/** What product a term names; a short name that is another word as well only where millilitres or products stand beside it. */
+export function productAt(frame: Frame, i: number): string | null {
+  const term = frame.terms[i];
+  if (term?.kind !== 'word') return null;
+  if (term.word.product !== null) return term.word.product;
+  if (term.word.shyProduct === null) return null;
+  const before = beforeProduct(frame, i);
+  const isDosed =
+    isMeasure(before) && unitIs(before.measure, 'ml', 'cl') && isEndOfPhrase(frame, i);
+  if (isDosed || besideProduct(frame, i)) return term.word.shyProduct;
+  return dosedAfter(frame, i) ? term.word.shyProduct : null;
+}
+
+function beforeProduct(frame: Frame, i: number): Term | undefined {
+  let j = i - 1;
+  while (
+    j >= 0 &&
+    (means(frame.terms[j], 'of', 'each', 'both') || (means(frame.terms[j], 'article') && j !== i))
+  )
+    j--;
+  return frame.terms[j];
+}
+
+/** `20 ml a day` has no product. */
+function isEndOfPhrase(frame: Frame, i: number): boolean {
+  const after = frame.terms[i + 1];
+  return (
+    !after ||
+    after.kind === 'stop' ||
+    after.kind === 'mark' ||
+    after.kind === 'measure' ||
+    means(
+      after,
+      'place',
+      'each',
+      'after',
+      'then',
+      'today',
+      'yesterday',
+      'link',
+      'filler',
+      'this',
+      'ago',
+      'at-hour',
+      'in-all',
+    )
+  );
+}
+
+function besideProduct(frame: Frame, i: number): boolean {
+  return isNamedProduct(frame, i, 1) || isNamedProduct(frame, i, -1);
+}
+
+/** A joint and then another product: `A and B`, `A/B`. */
+function isNamedProduct(frame: Frame, i: number, step: 1 | -1): boolean {
+  const joint = frame.terms[i + step];
+  const isJoint =
+    (joint?.kind === 'stop' && (joint.cut === 'and' || joint.cut === 'comma')) ||
+    isMark(joint, '/', '-');
+  if (!isJoint) return false;
+  const other = frame.terms[i + 2 * step];
+  return (
+    other?.kind === 'word' &&
+    ((other.word.shyProduct !== null && other.word.shyProduct !== shyOf(frame, i)) ||
+      other.word.product !== null)
+  );
+}
+
+function shyOf(frame: Frame, i: number): string | null {
+  const term = frame.terms[i];
+  return term?.kind === 'word' ? term.word.shyProduct : null;
+}
+
+/** `A 20 ml, B 20 ml`: at a clause's start or after a verb, the millilitres end the clause. */
+function dosedAfter(frame: Frame, i: number): boolean {
+  let j = i + 1;
+  while (isMark(frame.terms[j], ':', '=', '-')) j++;
+  const measure = frame.terms[j];
+  const end = frame.terms[j + 1];
+  const ends =
+    !end ||
+    end.kind === 'stop' ||
+    end.kind === 'mark' ||
+    means(end, 'place', 'each') ||
+    (end.kind === 'word' && end.word.shyProduct !== null);
+  return (
+    isMeasure(measure) &&
+    unitIs(measure.measure, 'ml', 'cl') &&
+    ends &&
+    !means(frame.terms[i - 1], 'of')
+  );
+}
+
+function joins(frame: Frame, a: number, b: number): boolean {
+  if (b - a === 1) return false;
+  for (let i = a + 1; i < b; i++) {
+    const term = frame.terms[i]!;
+    const joint =
+      (term.kind === 'stop' && (term.cut === 'and' || term.cut === 'comma')) ||
+      isMark(term, '/', '-', '+') ||
+      means(term, 'article', 'both', 'of', 'each');
+    if (!joint) return false;
+  }
+  return true;
+}
+
+export function isVolumeTerm(term: Term | undefined): boolean {
+  return isMeasure(term) && isVolume(term.measure);
+}

@@ -1,0 +1,151 @@
+import type { SpokenUnits } from '../../greenhouse/greenhouse.ts';
+import type { Quantity } from '../../greenhouse/quantity.ts';
+import type { Fact } from '../fact.ts';
+import { isLabel } from '../moods/clause-kinds.ts';
+import type { Measure } from '../numbers/measure.ts';
+import { convert, isBare, unitIs } from '../numbers/quantity-of-measure.ts';
+import {
+  type Clause,
+  type Frame,
+  isMeasure,
+  isPadding,
+  measureOf,
+  take,
+} from '../reading/frame.ts';
+import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
+
+const places: readonly Quantity[] = ['ph', 'ec', 'water-temperature'];
+
+/** What fits each place of the shorthand, bounds included. */
+function fits(place: number, measure: Measure, units: SpokenUnits): boolean {
+  const value = measure.values[0]!;
+  switch (place) {
+    case 0:
+      return isBare(measure) && value >= 3 && value <= 9;
+    case 1:
+      return (isBare(measure) && value >= 0.1 && value <= 5) || unitIs(measure, 'ms-cm');
+    case 2:
+      if (unitIs(measure, 'celsius', 'fahrenheit')) return true;
+      if (!isBare(measure) && !unitIs(measure, 'degree')) return false;
+      return units.temperature === 'C' ? value >= 5 && value <= 40 : value >= 41 && value <= 104;
+    default:
+      return false;
+  }
+}
+
+/** `dwc 5.9/1.7` or `dwc 5.9 1.7 21`: pH, EC, water temperature, in that order. */
+export function recogniseShorthand(frame: Frame): Fact[] {
+  const facts: Fact[] = [];
+  for (let i = 0; i < frame.terms.length; i++) {
+    if (!isMeasure(frame.terms[i]) || frame.taken[i]) continue;
+    const numbers = numbersInARow(frame, i);
+    if (numbers.length >= 2) facts.push(...readRow(frame, numbers));
+    i = numbers.at(-1)!;
+  }
+  return facts;
+}
+
+/** Numbers with nothing but blanks, strokes, commas or `and` between them. */
+function numbersInARow(frame: Frame, start: number): number[] {
+  const numbers = [start];
+  for (let i = start + 1; i < frame.terms.length; i++) {
+    const term = frame.terms[i]!;
+    if (isMeasure(term)) {
+      if (frame.taken[i] || !isOfShorthand(term.measure) || isLabelledAfter(frame, i)) break;
+      numbers.push(i);
+    } else if (!separates(term)) break;
+  }
+  return isOfShorthand(measureOf(frame, start)) ? numbers : [start];
+}
+
+function isOfShorthand(measure: Measure): boolean {
+  return isBare(measure) || unitIs(measure, 'celsius', 'fahrenheit', 'degree', 'ms-cm');
+}
+
+function separates(term: Term): boolean {
+  return (
+    isMark(term, '/', '-', ':', '|', '*') ||
+    (term.kind === 'stop' &&
+      (term.cut === 'comma' || term.cut === 'and' || term.cut === 'semicolon'))
+  );
+}
+
+function isLabelledAfter(frame: Frame, i: number): boolean {
+  return isLabel(frame.terms[i + 1]) && !isMeasure(frame.terms[i + 2]);
+}
+
+function readRow(frame: Frame, numbers: readonly number[]): Fact[] {
+  const clause = frame.clauses[frame.clauseOf[numbers[0]!]!]!;
+  if (!hasPlace(frame, clause, numbers)) return [];
+  const { units } = frame.context.greenhouse;
+  const measures = numbers.map((i) => measureOf(frame, i));
+  const fitting =
+    numbers.length <= places.length &&
+    measures.every((measure, place) => fits(place, measure, units));
+  const [from, to] = [numbers[0]!, numbers.at(-1)!];
+  take(frame, ...numbers);
+  if (fitting) {
+    return numbers.map((at, place) => ({
+      quantity: places[place]!,
+      amount: { kind: 'measure', measure: asIfInItsUnit(places[place]!, measures[place]!, units) },
+      at,
+      from,
+      to,
+      shorthand: true,
+      because: 'shorthand',
+    }));
+  }
+  return [
+    {
+      quantity: 'ph',
+      amount: { kind: 'missing' },
+      at: from,
+      from,
+      to,
+      doubt: { kind: 'shorthand-does-not-fit' },
+      because: 'shorthand',
+    },
+  ];
+}
+
+/** In shorthand 41 °F is believed, though a bare number as low would be asked about. */
+function asIfInItsUnit(quantity: Quantity, measure: Measure, units: SpokenUnits): Measure {
+  if (quantity !== 'water-temperature' || convert(quantity, measure, units)?.unitOpen === false)
+    return measure;
+  return {
+    ...measure,
+    unit: { id: units.temperature === 'C' ? 'celsius' : 'fahrenheit', shy: false },
+  };
+}
+
+/** Straight after a name, or where its system is known from the talk and nothing else is said; or closed by a name. */
+function hasPlace(frame: Frame, clause: Clause, numbers: readonly number[]): boolean {
+  for (let i = numbers[0]! - 1; i >= clause.from; i--) {
+    const term = frame.terms[i]!;
+    if (term.kind === 'name') return true;
+    if (isUnknown(term)) return false;
+    if (
+      !isPadding(term) &&
+      !means(
+        term,
+        'yesterday',
+        'today',
+        'this',
+        'morning',
+        'at-hour',
+        'evening',
+        'night',
+        'last',
+        'place',
+        'all',
+        'both',
+        'each',
+      ) &&
+      !isMark(term) &&
+      term.kind !== 'clock' &&
+      !frame.taken[i]
+    )
+      return false;
+  }
+  return true;
+}

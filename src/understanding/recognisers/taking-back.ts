@@ -1,0 +1,187 @@
+import type { Quantity } from '../../greenhouse/quantity.ts';
+import type { SystemId } from '../../greenhouse/system.ts';
+import { isDeed } from '../moods/clause-kinds.ts';
+import { readablesOf } from '../numbers/readables-of.ts';
+import { type Frame, isMeasure } from '../reading/frame.ts';
+import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
+import type { Readable, TakingBack, TakingBackStatement } from '../statement.ts';
+import { productAt } from './products.ts';
+
+/** `undo`, `sorry, 5.6 not 5.4`, `I meant the gutters`, `didn't top up the jars after all`. */
+export function recogniseTakingBack(frame: Frame): TakingBackStatement | null {
+  const back = undo(frame) ?? deny(frame) ?? correct(frame) ?? move(frame);
+  if (!back) return null;
+  return {
+    kind: 'taking-back',
+    back,
+    span: { from: 0, to: frame.folded.text.length },
+    because: [back.kind],
+  };
+}
+
+function some(frame: Frame, test: (term: Term, i: number) => boolean): boolean {
+  return frame.terms.some(test);
+}
+
+function undo(frame: Frame): TakingBack | null {
+  if (!some(frame, (term) => means(term, 'undo')) || some(frame, isMeasure)) return null;
+  const others = frame.terms.filter(
+    (term) => term.kind === 'name' || isUnknown(term) || (isDeed(term) && !means(term, 'undo')),
+  );
+  return others.length <= 1 && !others.some(({ kind }) => kind === 'name')
+    ? { kind: 'undo' }
+    : null;
+}
+
+function deny(frame: Frame): TakingBack | null {
+  const negated = some(frame, (term) => means(term, 'did-not', 'not'));
+  if (
+    !negated ||
+    !some(frame, (term) => means(term, 'after-all') && !means(term, 'filler')) ||
+    some(frame, isMeasure)
+  )
+    return null;
+  return { kind: 'deny', system: onlyName(frame), quantity: deedOf(frame) };
+}
+
+function deedOf(frame: Frame): Quantity | null {
+  const product = frame.terms.findIndex((_, i) => productAt(frame, i) !== null);
+  if (product >= 0) return 'dose';
+  if (some(frame, (term) => means(term, 'top-up', 'fill', 'solution'))) return 'top-up';
+  if (some(frame, (term) => means(term, 'changed-solution', 'change'))) return 'reservoir-change';
+  if (some(frame, (term) => means(term, 'calibrate'))) return 'calibration';
+  if (some(frame, (term) => means(term, 'pick'))) return 'harvest';
+  if (some(frame, (term) => means(term, 'did', 'do', 'done'))) return 'duty-done';
+  return some(frame, (term) => means(term, 'add')) ? 'top-up' : null;
+}
+
+function onlyName(frame: Frame): SystemId | null {
+  const names = new Set(
+    frame.terms.flatMap((term) => (term.kind === 'name' && term.sure ? term.systems : [])),
+  );
+  return names.size === 1 ? [...names][0]! : null;
+}
+
+/** A slip put right: the number meant, and the one given up if it is told. */
+function correct(frame: Frame): TakingBack | null {
+  const numbers = frame.terms.flatMap((term, i) => (isMeasure(term) ? [i] : []));
+  if (numbers.length === 0 || numbers.length > 2) return null;
+  const sorry = frame.terms.findIndex((term) => means(term, 'sorry', 'meant', 'rather'));
+  const star = isMark(frame.terms[0], '*') || isMark(frame.terms.at(-1), '*');
+  const pair = numbers.length === 2 ? givenUp(frame, numbers[0]!, numbers[1]!) : null;
+  if (sorry < 0 && !star && !pair) return null;
+  if (numbers.length === 2 && !pair) return null;
+  if (!pair && !saysLittleElse(frame)) return null;
+  if (pair && sorry < 0 && !star && frame.terms.some((term) => isUnknown(term))) return null;
+  const [to, from] = pair ?? [numbers[0]!, null];
+  const quantity = namedQuantity(frame);
+  const readables = (i: number): readonly Readable[] => readablesOf(frame, i, quantity);
+  const toReadables = readables(to);
+  if (toReadables.length === 0) return null;
+  return {
+    kind: 'correct',
+    to: toReadables,
+    from: from === null ? null : readables(from),
+    system: onlyName(frame),
+  };
+}
+
+/** `5.6 not 5.4`, `5.6 instead of 5.4`, `not 5.4 but 5.6`: the one meant first, then the one given up. */
+function givenUp(frame: Frame, a: number, b: number): readonly [number, number] | null {
+  const between = frame.terms.slice(a + 1, b);
+  if (
+    between.some(
+      (term) => means(term, 'instead-of') && !means(term, 'link') && !means(term, 'did-not'),
+    )
+  )
+    return [a, b];
+  const before = frame.terms[a - 1];
+  const notFirst =
+    means(before, 'not') ||
+    (means(before, 'ph', 'ec', 'temperature') && means(frame.terms[a - 2], 'not'));
+  return notFirst ? [b, a] : null;
+}
+
+/** Nothing but the number, its quantity and system, and words of correcting. */
+function saysLittleElse(frame: Frame): boolean {
+  return frame.terms.every((term, i) => {
+    if (term.kind === 'stop' || term.kind === 'mark' || term.kind === 'name' || isMeasure(term))
+      return true;
+    if (term.kind !== 'word' || isUnknown(term)) return false;
+    if (
+      means(
+        term,
+        'sorry',
+        'meant',
+        'rather',
+        'no-wait',
+        'instead-of',
+        'link',
+        'article',
+        'filler',
+        'pronoun',
+        'place',
+        'self',
+        'of',
+      )
+    )
+      return true;
+    if (
+      means(
+        term,
+        'ph',
+        'ec',
+        'temperature',
+        'level',
+        'humidity',
+        'air',
+        'oxygen',
+        'water',
+        'inside',
+        'solution',
+      )
+    )
+      return true;
+    return productAt(frame, i) !== null;
+  });
+}
+
+/** The quantity that the correction names, by a label or a verb. */
+function namedQuantity(frame: Frame): Quantity | null {
+  const has = (...concepts: Parameters<typeof means>[1][]) =>
+    some(frame, (term) => means(term, ...concepts));
+  if (frame.terms.some((_, i) => productAt(frame, i) !== null)) return 'dose';
+  if (has('ph')) return 'ph';
+  if (has('ec', 'ppm-word', 'cf-word')) return 'ec';
+  if (has('humidity')) return 'humidity';
+  if (has('temperature')) return has('air', 'inside') ? 'air-temperature' : 'water-temperature';
+  if (has('air', 'inside')) return 'air-temperature';
+  if (has('level', 'left-over')) return 'level';
+  if (has('top-up')) return 'top-up';
+  if (has('changed-solution')) return 'reservoir-change';
+  return has('pick') ? 'harvest' : null;
+}
+
+/** `I meant the gutters`, `sorry, gutters`, `gutters not dwc`. */
+function move(frame: Frame): TakingBack | null {
+  if (
+    some(frame, isMeasure) ||
+    some(
+      frame,
+      (term) => isUnknown(term) || (isDeed(term) && !means(term, 'meant', 'sorry', 'add', 'link')),
+    )
+  )
+    return null;
+  const names = frame.terms.flatMap((term, i) =>
+    term.kind === 'name' && term.sure ? [{ system: term.systems[0]!, i }] : [],
+  );
+  const negated = names.find(
+    ({ i }) =>
+      means(frame.terms[i - 1], 'not', 'instead-of') ||
+      (means(frame.terms[i - 1], 'article') && means(frame.terms[i - 2], 'not', 'instead-of')),
+  );
+  const meant = names.filter((name) => name !== negated);
+  if (meant.length !== 1) return null;
+  const says = some(frame, (term) => means(term, 'meant', 'sorry') && !means(term, 'said-no'));
+  return says || negated ? { kind: 'move', system: meant[0]!.system } : null;
+}

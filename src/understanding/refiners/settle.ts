@@ -1,0 +1,118 @@
+import type { System, SystemId } from '../../greenhouse/system.ts';
+import type { Context } from '../context.ts';
+import type { Fact } from '../fact.ts';
+import type { Mood } from '../moods/mood.ts';
+import type { Frame } from '../reading/frame.ts';
+import type { Assumption } from '../statement.ts';
+import type { Mention } from '../systems/mention.ts';
+import { scopeOf } from '../systems/system-of.ts';
+import type { TimeMark } from '../times/time-mark.ts';
+import { timeOf } from '../times/time-of.ts';
+import { isOfGreenhouse } from './draft-of.ts';
+import type { Settled } from './settled.ts';
+
+/** Finds for every fact its system, its time and its mood. */
+export function settleFacts(
+  frame: Frame,
+  facts: readonly Fact[],
+  mentions: readonly Mention[],
+  marks: readonly TimeMark[],
+  moods: readonly (Mood | null)[],
+): Settled[] {
+  return facts.map((fact) => {
+    const mark = timeOf(frame, fact, facts, marks);
+    const time = {
+      atMs: mark?.atMs ?? frame.context.writtenAtMs,
+      mark,
+      mood: moods[fact.at] ?? null,
+    };
+    if (isOfGreenhouse(fact))
+      return { fact, systems: null, askSystem: null, assumptions: [], ...time };
+    return { fact, ...systemsOf(frame, fact, facts, mentions), ...time };
+  });
+}
+
+type Found = Pick<Settled, 'systems' | 'askSystem' | 'assumptions'>;
+
+function systemsOf(
+  frame: Frame,
+  fact: Fact,
+  facts: readonly Fact[],
+  mentions: readonly Mention[],
+): Found {
+  const { context } = frame;
+  const all = context.greenhouse.systems;
+  const byId = (ids: readonly SystemId[]) => all.filter(({ id }) => ids.includes(id));
+  const scope = scopeOf(frame, fact, facts, mentions);
+  switch (scope.kind) {
+    case 'named': {
+      const { mention } = scope;
+      const assumptions: Assumption[] = mention.slip
+        ? mention.systems.map((system) => ({
+            kind: 'slip-in-name',
+            written: mention.written,
+            system,
+          }))
+        : [];
+      return { systems: byId(mention.systems), askSystem: null, assumptions };
+    }
+    case 'unsure':
+      return {
+        systems: [],
+        askSystem: { offer: byId(scope.systems), written: scope.written },
+        assumptions: [],
+      };
+    case 'unknown-name':
+      if (fact.byDevice !== undefined)
+        return { systems: byId([fact.byDevice]), askSystem: null, assumptions: [] };
+      return { systems: [], askSystem: { offer: all, written: scope.written }, assumptions: [] };
+    case 'unnamed':
+      return unnamed(context, fact, mentions, all);
+  }
+}
+
+/** Nothing named: a device or crop that only one has, the system replied to, the one of the talk, else a question. */
+function unnamed(
+  context: Context,
+  fact: Fact,
+  mentions: readonly Mention[],
+  all: readonly System[],
+): Found {
+  const one = (id: SystemId, assumptions: readonly Assumption[] = []): Found => ({
+    systems: all.filter((system) => system.id === id),
+    askSystem: null,
+    assumptions,
+  });
+  if (fact.byDevice !== undefined) return one(fact.byDevice);
+  const replied = systemRepliedTo(context);
+  if (replied !== null) return one(replied);
+  const { recentSystem } = context;
+  const othersNamed = mentions.some(({ systems }) => systems.some((id) => id !== recentSystem));
+  if (recentSystem !== null && !othersNamed)
+    return one(recentSystem, [{ kind: 'system-from-conversation', system: recentSystem }]);
+  return { systems: [], askSystem: { offer: all, written: null }, assumptions: [] };
+}
+
+/** The one system of the message, duty or question replied to; null if it is of none or several. */
+export function systemRepliedTo(context: Context): SystemId | null {
+  const { repliedTo } = context;
+  if (!repliedTo) return null;
+  const systems = new Set<SystemId | null>();
+  switch (repliedTo.kind) {
+    case 'round':
+      for (const duty of repliedTo.duties) if (duty.alongside !== true) systems.add(duty.system);
+      break;
+    case 'message':
+      for (const system of repliedTo.systems) systems.add(system);
+      break;
+    case 'question':
+      for (const draft of [
+        ...(repliedTo.doubt.waiting?.drafts ?? []),
+        ...repliedTo.doubt.choices.flatMap(({ drafts }) => drafts),
+      ])
+        systems.add(draft.system);
+      break;
+  }
+  const [only] = systems;
+  return systems.size === 1 ? (only ?? null) : null;
+}

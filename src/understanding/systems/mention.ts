@@ -1,0 +1,146 @@
+import type { SystemId } from '../../greenhouse/system.ts';
+import type { Frame } from '../reading/frame.ts';
+import { means, type NameTerm } from '../reading/term.ts';
+
+/** One naming of one or more systems that stand together: `the bench and the jars`, `all`. */
+export interface Mention {
+  readonly systems: readonly SystemId[];
+  /** First and last term. */
+  readonly from: number;
+  readonly to: number;
+  /** Clause of its first and of its last term. */
+  readonly clause: number;
+  readonly lastClause: number;
+  /** Fits several, or is too short a slip: to be asked about. */
+  readonly unsure: boolean;
+  readonly written: string;
+  readonly slip: boolean;
+  /** After in, on, for, of, from, into, to. */
+  readonly afterPlace: boolean;
+}
+
+/** All namings in the order they stand, those that a list joins as one. */
+export function mentionsOf(frame: Frame, isSaid: (i: number) => boolean): Mention[] {
+  const mentions: Mention[] = [];
+  frame.terms.forEach((term, i) => {
+    if (term.kind === 'name') {
+      const last = mentions.at(-1);
+      if (last && joins(frame, last, i, isSaid))
+        mentions[mentions.length - 1] = joined(frame, last, term, i);
+      else mentions.push(mentionOf(frame, term, i));
+    } else if (isAll(frame, i)) mentions.push(allSystems(frame, i));
+  });
+  return mentions;
+}
+
+function mentionOf(frame: Frame, term: NameTerm, i: number): Mention {
+  const clause = frame.clauseOf[i]!;
+  return {
+    systems: term.systems,
+    from: i,
+    to: i,
+    clause,
+    lastClause: clause,
+    unsure: !term.sure,
+    written: term.text,
+    slip: term.slip,
+    afterPlace: isAfterPlace(frame, i),
+  };
+}
+
+function isAfterPlace(frame: Frame, i: number): boolean {
+  let j = i - 1;
+  while (
+    j >= 0 &&
+    means(frame.terms[j], 'article', 'both', 'each', 'all') &&
+    !means(frame.terms[j], 'place')
+  )
+    j--;
+  return j >= 0 && means(frame.terms[j], 'place');
+}
+
+function joined(frame: Frame, last: Mention, term: NameTerm, i: number): Mention {
+  return {
+    ...last,
+    systems: [...new Set([...last.systems, ...term.systems])],
+    to: i,
+    lastClause: frame.clauseOf[i]!,
+    unsure: last.unsure || !term.sure,
+    written: `${last.written}, ${term.text}`,
+  };
+}
+
+/** Only `and`, articles and the like between two names, and not a value before one and after the other. */
+function joins(frame: Frame, last: Mention, i: number, isSaid: (i: number) => boolean): boolean {
+  if (last.unsure || frame.terms[i]?.kind !== 'name') return false;
+  let ands = 0;
+  for (let j = last.to + 1; j < i; j++) {
+    const term = frame.terms[j]!;
+    if (term.kind === 'stop' && term.cut === 'and') ands++;
+    else if (term.kind === 'mark' && (term.text === '/' || term.text === '+')) ands++;
+    else if (term.kind === 'stop' && term.cut === 'comma') {
+      if (!listGoesOn(frame, i)) return false;
+    } else if (!means(term, 'article', 'place', 'both', 'filler', 'each', 'or')) return false;
+    else if (means(term, 'or')) ands++;
+  }
+  const comma = frame.terms
+    .slice(last.to + 1, i)
+    .some((term) => term.kind === 'stop' && term.cut === 'comma');
+  if (ands === 0 && !comma) return false;
+  const clause = frame.clauses[last.clause]!;
+  const before = rangeSays(clause.from, last.from, isSaid);
+  const after = rangeSays(i + 1, frame.clauses[frame.clauseOf[i]!]!.to, isSaid);
+  return !(before && after && last.afterPlace);
+}
+
+/** After a comma the list must go on to an `and`: `dwc, nft and jars`. */
+function listGoesOn(frame: Frame, i: number): boolean {
+  for (let j = i + 1; j < frame.terms.length; j++) {
+    const term = frame.terms[j]!;
+    if (term.kind === 'name') continue;
+    if (term.kind === 'stop' && term.cut === 'and') {
+      let k = j + 1;
+      while (means(frame.terms[k], 'article', 'place')) k++;
+      return frame.terms[k]?.kind === 'name';
+    }
+    if (!(term.kind === 'stop' && term.cut === 'comma') && !means(term, 'article', 'place'))
+      return false;
+  }
+  return false;
+}
+
+function rangeSays(from: number, to: number, isSaid: (i: number) => boolean): boolean {
+  for (let i = from; i < to; i++) if (isSaid(i)) return true;
+  return false;
+}
+
+/** `all` and `everything` as the things spoken of, not `all good` or `hi all`. */
+function isAll(frame: Frame, i: number): boolean {
+  const term = frame.terms[i];
+  if (!means(term, 'all')) return false;
+  const [before, after] = [frame.terms[i - 1], frame.terms[i + 1]];
+  let next = i + 1;
+  while (means(frame.terms[next], 'article', 'of')) next++;
+  if (frame.terms[next]?.kind === 'name') return false;
+  return (
+    (!means(before, 'greeting', 'thanks', 'not') &&
+      !means(after, 'done', 'filler', 'solution', 'reservoir', 'except')) ||
+    (means(after, 'full', 'empty', 'both') && !means(before, 'greeting'))
+  );
+}
+
+function allSystems(frame: Frame, i: number): Mention {
+  const clause = frame.clauseOf[i]!;
+  const systems = frame.context.greenhouse.systems.map(({ id }) => id);
+  return {
+    systems,
+    from: i,
+    to: i,
+    clause,
+    lastClause: clause,
+    unsure: false,
+    written: frame.terms[i]!.text,
+    slip: false,
+    afterPlace: isAfterPlace(frame, i),
+  };
+}

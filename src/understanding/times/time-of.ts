@@ -1,0 +1,100 @@
+import type { Fact } from '../fact.ts';
+import { hasPastDeed } from '../moods/clause-kinds.ts';
+import { type Clause, clauseHas, type Frame } from '../reading/frame.ts';
+import { means } from '../reading/term.ts';
+import type { TimeMark } from './time-mark.ts';
+
+/**
+ * The time that holds for a fact: one in its own clause, else one that closes a list it stands in,
+ * else one that opened its sentence and has not been ended by `now`.
+ */
+export function timeOf(
+  frame: Frame,
+  fact: Fact,
+  facts: readonly Fact[],
+  marks: readonly TimeMark[],
+): TimeMark | null {
+  const usable = marks.filter((mark) => (fact.quantity === 'outage' || !mark.since) && !mark.until);
+  const c = frame.clauseOf[fact.at]!;
+  const clause = frame.clauses[c]!;
+  const own = usable.filter((mark) => mark.clause === c);
+  if (own.length > 0) return nearest(own, fact);
+  if (clauseHas(frame, clause, 'now') && saysNow(frame, clause)) return null;
+  return closing(frame, fact, facts, usable) ?? opening(frame, fact, facts, usable);
+}
+
+function nearest(marks: readonly TimeMark[], fact: Fact): TimeMark {
+  return marks.reduce((best, mark) =>
+    Math.abs(mark.from - fact.at) < Math.abs(best.from - fact.at) ? mark : best,
+  );
+}
+
+function saysNow(frame: Frame, clause: Clause): boolean {
+  for (let i = clause.from; i < clause.to; i++)
+    if (means(frame.terms[i], 'now') && !means(frame.terms[i], 'after')) return true;
+  return false;
+}
+
+/** A time at the end of a list of readings, or alone in the clause that ends the sentence. */
+function closing(
+  frame: Frame,
+  fact: Fact,
+  facts: readonly Fact[],
+  marks: readonly TimeMark[],
+): TimeMark | null {
+  const c = frame.clauseOf[fact.at]!;
+  const { sentence } = frame.clauses[c]!;
+  const mark = marks.find(
+    (candidate) => candidate.clause > c && frame.clauses[candidate.clause]!.sentence === sentence,
+  );
+  if (!mark) return null;
+  const clause = frame.clauses[mark.clause]!;
+  const factsThere = facts.filter(({ at }) => at >= clause.from && at < clause.to);
+  if (factsThere.some(({ at }) => at > mark.from)) return null;
+  if (factsThere.length === 0) return isAlone(frame, clause, mark) ? mark : null;
+  for (let d = c; d <= mark.clause; d++) {
+    const between = frame.clauses[d]!;
+    if (hasPastDeed(frame, between.from, between.to) || saysNow(frame, between)) return null;
+  }
+  return mark;
+}
+
+function isAlone(frame: Frame, clause: Clause, mark: TimeMark): boolean {
+  for (let i = clause.from; i < clause.to; i++) {
+    if (i >= mark.from && i <= mark.to) continue;
+    if (
+      !means(
+        frame.terms[i],
+        'filler',
+        'all',
+        'both',
+        'at',
+        'place',
+        'pronoun',
+        'self',
+        'did',
+        'link',
+      )
+    )
+      return false;
+  }
+  return true;
+}
+
+/** A time before the first thing said in its clause goes on holding. */
+function opening(
+  frame: Frame,
+  fact: Fact,
+  facts: readonly Fact[],
+  marks: readonly TimeMark[],
+): TimeMark | null {
+  const c = frame.clauseOf[fact.at]!;
+  const mark = marks.findLast((candidate) => candidate.clause < c);
+  if (!mark) return null;
+  const clause = frame.clauses[mark.clause]!;
+  const opens = !facts.some(({ at }) => at >= clause.from && at < mark.from);
+  const isHeading = isAlone(frame, clause, mark);
+  if (!opens || (!isHeading && clause.sentence !== frame.clauses[c]!.sentence)) return null;
+  for (let d = mark.clause + 1; d < c; d++) if (saysNow(frame, frame.clauses[d]!)) return null;
+  return mark;
+}

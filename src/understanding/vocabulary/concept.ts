@@ -1,0 +1,242 @@
+/**
+ * Everything that a word can mean to the reader. A language lists its words for each; one word may
+ * stand under several concepts, and what it means is then decided by what stands around it.
+ */
+
+export type GrammarConcept =
+  /** the, a, my. */
+  | 'article'
+  /** Prepositions after which a system may stand: in, on, for, of, from, into, to. */
+  | 'place'
+  /** Those of them that lead to an amount or a mark: to, up to. */
+  | 'to'
+  | 'of'
+  | 'at'
+  | 'from'
+  | 'with'
+  /** Words that tie a quantity to its number: is, was, reads, at. */
+  | 'link'
+  /** Those of them that say it is over: was, had been. */
+  | 'was'
+  /** Those of them that say it holds at present: now. */
+  | 'now'
+  | 'before'
+  | 'after'
+  /** Words that change nothing: also, just, ok, so. */
+  | 'filler'
+  | 'self'
+  | 'each'
+  | 'both'
+  | 'all'
+  | 'except'
+  | 'about'
+  /** about, said after the number: -ish, or so. */
+  | 'ish'
+  /** more than, under: no reading. */
+  | 'beyond'
+  | 'couple'
+  /** some, a few, a bit. */
+  | 'vague-amount'
+  | 'another'
+  | 'there-is'
+  | 'has'
+  | 'pronoun'
+  | 'and'
+  | 'then'
+  | 'but'
+  | 'or'
+  /** a, an: one of what follows. */
+  | 'indefinite'
+  /** The word between whole and decimals: five point eight. */
+  | 'point'
+  | 'half-more'
+  | 'times'
+  | 'same'
+  | 'between';
+
+export type QuantityConcept =
+  | 'ph'
+  | 'ec'
+  /** The word that says both quantity and unit. */
+  | 'ppm-word'
+  | 'cf-word'
+  | 'temperature'
+  | 'water'
+  | 'air'
+  | 'inside'
+  | 'outside'
+  | 'air-thermometer'
+  | 'humidity'
+  | 'oxygen'
+  | 'level'
+  | 'instrument';
+
+export type LevelConcept =
+  | 'full'
+  | 'empty'
+  | 'left-over'
+  | 'down'
+  | 'rising'
+  | 'brim'
+  | 'below'
+  | 'low'
+  | 'deep';
+
+export type DeedConcept =
+  /** topped up, filled: they need litres. */
+  | 'top-up'
+  /** added, poured, gave, put: they need an amount only where water or a product is their object. */
+  | 'add'
+  /** add, pour: what somebody does or should do. */
+  | 'add-plainly'
+  | 'fill'
+  | 'change'
+  | 'changed-solution'
+  | 'empty-out'
+  | 'refill'
+  | 'fresh'
+  /** reservoir, tank. */
+  | 'reservoir'
+  /** water, solution: what a reservoir holds and a top-up is made of. */
+  | 'solution'
+  | 'calibrate'
+  | 'check'
+  | 'read-as'
+  | 'pick'
+  | 'flood'
+  | 'took'
+  | 'set'
+  | 'aeration'
+  | 'nonstop'
+  | 'take-away'
+  /** Deeds as something to do, not as something done: top up, add, change. */
+  | 'plain-deed'
+  | 'other-deed';
+
+export type SupplyConcept =
+  | 'power'
+  | 'pump'
+  | 'air-pump'
+  | 'venturi'
+  | 'air-stones'
+  | 'broken'
+  | 'working'
+  | 'no-power'
+  | 'no-bubbles';
+
+export type MoodConcept =
+  | 'not'
+  /** Negations that carry their verb: didn't, haven't. */
+  | 'did-not'
+  | 'no'
+  | 'intention'
+  | 'condition'
+  | 'hearsay'
+  | 'says'
+  | 'target'
+  | 'forgot'
+  | 'to-say'
+  | 'habit'
+  | 'long-ago'
+  | 'extreme'
+  | 'forecast'
+  | 'buffer'
+  | 'money'
+  | 'counted'
+  | 'numbered'
+  | 'phone'
+  | 'size'
+  | 'vessel'
+  | 'third-person'
+  /** The name of a member of the household; no vocabulary lists them. */
+  | 'member'
+  | 'capacity';
+
+export type TakingBackConcept =
+  | 'undo'
+  | 'sorry'
+  | 'meant'
+  | 'instead-of'
+  | 'after-all'
+  | 'no-wait'
+  | 'rather';
+
+export type DutyConcept =
+  | 'done'
+  | 'did'
+  | 'do'
+  | 'tick'
+  | 'all-good'
+  | 'could-not'
+  | 'clean'
+  | 'because';
+
+export type AskConcept =
+  | 'what'
+  | 'when'
+  | 'why'
+  | 'how'
+  | 'how-much'
+  | 'how-long'
+  | 'who'
+  | 'which'
+  /** Verbs that open a question: is, does, should, can. */
+  | 'is-it'
+  | 'need'
+  | 'due'
+  | 'anything'
+  | 'job'
+  | 'next'
+  | 'last-out'
+  | 'most-recent'
+  | 'use'
+  | 'show'
+  | 'picture'
+  | 'judged'
+  | 'exactly'
+  | 'going'
+  | 'help'
+  | 'unanswered';
+
+export type TimeConcept =
+  | 'yesterday'
+  | 'day-before-yesterday'
+  | 'today'
+  | 'tomorrow'
+  | 'tonight'
+  | 'this'
+  | 'last'
+  | 'morning'
+  | 'noon'
+  | 'afternoon'
+  | 'evening'
+  | 'night'
+  | 'midnight'
+  | 'ago'
+  | 'ago-before'
+  | 'since'
+  | 'for-so-long'
+  | 'at-hour'
+  | 'on-day'
+  | 'o-clock'
+  | 'am'
+  | 'pm'
+  | 'just-now'
+  | 'earlier'
+  | 'until'
+  | 'week';
+
+export type TalkConcept = 'note' | 'greeting' | 'thanks' | 'chatter' | 'yes' | 'said-no' | 'in-all';
+
+export type Concept =
+  | GrammarConcept
+  | QuantityConcept
+  | LevelConcept
+  | DeedConcept
+  | SupplyConcept
+  | MoodConcept
+  | TakingBackConcept
+  | DutyConcept
+  | AskConcept
+  | TimeConcept
+  | TalkConcept;
