@@ -225,6 +225,7 @@ export const answers: OfEach<Exclude<Answer, AdviceAnswer>> = {
 };
 
 const refusals: OfEach<Refusal> = {
+  'edit-of-unknown': { kind: 'edit-of-unknown' },
   'not-yours': { kind: 'not-yours', entries: [entry('ph', 5.8)] },
   'cannot-handle': { kind: 'cannot-handle' },
 };

@@ -65,5 +65,7 @@ export type Alert =
   | { readonly kind: 'messages-may-be-lost'; readonly hours: number };
 
 export type Refusal =
+  /** A message was changed that the member never sent to the bot. */
+  | { readonly kind: 'edit-of-unknown' }
   | { readonly kind: 'not-yours'; readonly entries: readonly Entry[] }
   | { readonly kind: 'cannot-handle' };

@@ -61,7 +61,8 @@ export async function hear(
     case 'edit': {
       const first = await ledger.incoming(channel, incoming.edits);
       const handling = open(incoming.edits, first?.writtenAtMs ?? nowMs);
-      hearEdit(handling, incoming.text, nothingAround);
+      if (first) hearEdit(handling, incoming.text, nothingAround);
+      else handling.say({ kind: 'refusal', because: { kind: 'edit-of-unknown' } });
       return handling;
     }
     case 'press': {

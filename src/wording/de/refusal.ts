@@ -9,6 +9,8 @@ export function refusalText(because: Refusal, s: Speaker): string {
       const who = s.and(authorsOf(because.entries, s).map((name) => name ?? 'einem Sensor'));
       return `Das kam von ${who}. Ändern kann es nur ${s.or(mayChange(because.entries, s))}.`;
     }
+    case 'edit-of-unknown':
+      return 'Die Nachricht, die du geändert hast, kenne ich nicht; eingetragen ist nichts. Bitte schick sie neu.';
     case 'cannot-handle':
       return 'Mit dieser Nachricht kam ich nicht zurecht, es wurde nichts eingetragen. Sag es bitte mit anderen Worten.';
   }

@@ -9,6 +9,8 @@ export function refusalText(because: Refusal, s: Speaker): string {
       const who = s.and(authorsOf(because.entries, s).map((name) => name ?? 'a sensor'));
       return `That was logged by ${who}. Only ${s.or(mayChange(because.entries, s))} can change it.`;
     }
+    case 'edit-of-unknown':
+      return 'I never had the message that you changed, so nothing was logged. Please send it as a new one.';
     case 'cannot-handle':
       return 'I could not handle that message, so nothing was logged. Please say it in other words.';
   }
