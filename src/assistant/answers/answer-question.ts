@@ -1,24 +1,31 @@
 import { localDateOf } from '../../greenhouse/local-time.ts';
+import type { Member } from '../../greenhouse/member.ts';
 import { readings } from '../../greenhouse/quantity.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import { latestEntry } from '../../logbook/logbook.ts';
+import { dutiesForMember } from '../../planning/duties-for-member.ts';
 import type { DutyLine } from '../../planning/duty-line.ts';
 import type { Ask } from '../../understanding/statement.ts';
 import { boardOf } from '../board-of.ts';
 import type { Handling } from '../handling.ts';
 import type { Answer, Portrait } from '../replies/answer.ts';
 import type { Standing } from '../standing.ts';
+import { converted } from './convert.ts';
+import { fillWithPump } from './fill-with-pump.ts';
+import { howMuch } from './how-much.ts';
 import { isItRight } from './is-it-right.ts';
 import { lastReadings } from './last-readings.ts';
 import { lastingOf } from './lasting-of.ts';
+import { mixFor } from './mix.ts';
 import { useBetween } from './use-between.ts';
 import { whoDid } from './who-did.ts';
+import { withoutSupply } from './without-supply.ts';
 
 /** Answers a member's question. `spokenOf`: the systems of the message it replies to. */
 export function answerQuestion(handling: Handling, ask: Ask, spokenOf: readonly SystemId[]): void {
   handling.say({
     kind: 'answer',
-    answer: answerTo(ask, handling.standing, handling.nowMs, spokenOf),
+    answer: answerTo(ask, handling.standing, handling.nowMs, spokenOf, handling.heard.member),
   });
 }
 
@@ -27,6 +34,7 @@ function answerTo(
   standing: Standing,
   nowMs: number,
   spokenOf: readonly SystemId[],
+  member: Member,
 ): Answer {
   const asked = (system: SystemId | null): readonly SystemId[] => {
     if (system !== null) return [system];
@@ -34,7 +42,7 @@ function answerTo(
   };
   switch (ask.kind) {
     case 'what-is-due':
-      return whatIsDue(standing, ask.system, nowMs);
+      return whatIsDue(standing, ask.system, nowMs, member);
     case 'why':
       return why(standing, ask, asked(ask.system), nowMs);
     case 'when-next': {
@@ -60,7 +68,15 @@ function answerTo(
     case 'how-is-it-going':
       return { kind: 'show', systems: portraits(standing, asked(ask.system), nowMs) };
     case 'how-much':
-      return { kind: 'cannot-tell', because: 'not-built' };
+      return howMuch(standing, ask, asked(ask.system), member, nowMs);
+    case 'mix':
+      return mixFor(standing, ask, nowMs);
+    case 'convert':
+      return converted(standing, ask);
+    case 'fill-with-pump':
+      return fillWithPump(standing, ask, asked(ask.system)) ?? { kind: 'unknown' };
+    case 'without-supply':
+      return withoutSupply(standing, ask, asked(ask.system), nowMs);
     case 'help':
       return { kind: 'help' };
     case 'unknown':
@@ -70,14 +86,25 @@ function answerTo(
 
 const mostDutiesTold = 6;
 
-function whatIsDue(standing: Standing, system: SystemId | null, nowMs: number): Answer {
+function whatIsDue(
+  standing: Standing,
+  system: SystemId | null,
+  nowMs: number,
+  member: Member,
+): Answer {
   const { today, later } = boardOf(standing, nowMs);
   const isAsked = ({ duty }: DutyLine): boolean => system === null || duty.system === system;
+  const { mine, leftToGrower } = dutiesForMember(
+    today.filter(isAsked),
+    member,
+    standing.greenhouse,
+  );
   return {
     kind: 'due',
     system,
     today: localDateOf(nowMs, standing.greenhouse.timeZone),
-    duties: today.filter(isAsked),
+    duties: mine,
+    ...(leftToGrower.length > 0 ? { leftToGrower } : {}),
     next: later.filter(isAsked).slice(0, mostDutiesTold),
   };
 }

@@ -4,6 +4,7 @@ import { withReceipt } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
 import type { Button } from '../outgoing.ts';
 import { remarksOn } from '../remarks.ts';
+import { tellOfOutages } from './tell-of-outages.ts';
 
 /** Writes what was said clearly into the logbook, and says what was understood. */
 export function recordEntries(
@@ -13,13 +14,11 @@ export function recordEntries(
   messageId: string = handling.heard.messageId,
 ): void {
   if (drafts.length === 0) return;
-  const before = handling.standing;
   const logged = handling.log(drafts, messageId);
   rememberReceipt(handling, logged, messageId);
-  handling.say(
-    { kind: 'receipt', logged, assumptions, remarks: remarksOn(logged, before, handling.standing) },
-    strikeOutRow(logged),
-  );
+  const remarks = remarksOn(logged, handling.standing, handling.heard.member);
+  handling.say({ kind: 'receipt', logged, assumptions, remarks }, strikeOutRow(logged));
+  tellOfOutages(handling, logged);
 }
 
 export function rememberReceipt(

@@ -43,7 +43,6 @@ export function replaceEntries(
   drafts: readonly EntryDraft[],
   messageId: string = handling.heard.messageId,
 ): void {
-  const before = handling.standing;
   const struck = handling.strike(entries);
   const logged = handling.log(drafts, messageId);
   rememberReceipt(handling, logged, messageId);
@@ -52,7 +51,7 @@ export function replaceEntries(
       kind: 'correction',
       struck,
       logged,
-      remarks: remarksOn(logged, before, handling.standing),
+      remarks: remarksOn(logged, handling.standing, handling.heard.member),
     },
     strikeOutRow(logged),
   );

@@ -89,6 +89,8 @@ function dutiesOf(answer: Answer): readonly DutyLine[] | null {
     case 'why':
     case 'when-next':
       return answer.duties;
+    case 'how-much':
+      return answer.lines;
     default:
       return null;
   }

@@ -7,15 +7,25 @@ import { dutyList } from './duty-list.ts';
 import { dutyName, dutyText } from './duty-text.ts';
 import { exactText, whyText } from './why.ts';
 
-export function dueAnswer({ system, duties, next }: AnswerOf<'due'>, s: Speaker): string {
+export function dueAnswer(answer: AnswerOf<'due'>, s: Speaker): string {
+  const { system, duties, next, leftToGrower = [] } = answer;
+  const left = leftText(leftToGrower, s);
   const where = system === null ? '' : ` für ${s.system(system).name}`;
-  if (duties.length > 0)
-    return [`Heute zu tun${where}:`, ...dutyList(toldDuties(duties), s)].join('\n');
+  if (duties.length > 0) {
+    return `${[`Heute zu tun${where}:`, ...dutyList(toldDuties(duties), s)].join('\n')}${left}`;
+  }
   const [first] = next;
   const then = first
     ? ` Als Nächstes ${onDay(first.duty.dueOn, s)}: ${dutyName(first.duty, s)}.`
     : '';
-  return `Heute nichts zu tun${where}.${then}`;
+  return `Heute nichts zu tun${where}.${then}${left}`;
+}
+
+/** What the reader is not to handle: `Nordtisch: 12 ml pH-Minus zugeben: …`. */
+function leftText(lines: readonly DutyLine[], s: Speaker): string {
+  if (lines.length === 0) return '';
+  const what = lines.map((line) => dutyText([line], s)).join('; ');
+  return `\n${what}: das ist Sache der Gärtnerin oder des Gärtners. Bitte warten und selbst nichts zugeben.`;
 }
 
 export function whyAnswer({ duties, exactly }: AnswerOf<'why'>, s: Speaker): string {

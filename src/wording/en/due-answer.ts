@@ -1,3 +1,4 @@
+import type { DutyLine } from '../../planning/duty-line.ts';
 import type { AnswerOf } from '../spoken/answer-of.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { type ToldDuties, toldDuties } from '../spoken/told-duties.ts';
@@ -6,13 +7,23 @@ import { dutyList } from './duty-list.ts';
 import { dutyName, dutyText } from './duty-text.ts';
 import { exactText, whyText } from './why.ts';
 
-export function dueAnswer({ system, duties, next }: AnswerOf<'due'>, s: Speaker): string {
+export function dueAnswer(answer: AnswerOf<'due'>, s: Speaker): string {
+  const { system, duties, next, leftToGrower = [] } = answer;
+  const left = leftText(leftToGrower, s);
   const where = system === null ? '' : ` for ${s.system(system).name}`;
-  if (duties.length > 0)
-    return [`To do today${where}:`, ...dutyList(toldDuties(duties), s)].join('\n');
+  if (duties.length > 0) {
+    return `${[`To do today${where}:`, ...dutyList(toldDuties(duties), s)].join('\n')}${left}`;
+  }
   const [first] = next;
   const then = first ? ` Next: ${dutyName(first.duty, s)} ${onDay(first.duty.dueOn, s)}.` : '';
-  return `Nothing to do today${where}.${then}`;
+  return `Nothing to do today${where}.${then}${left}`;
+}
+
+/** What the reader is not to handle: `Add 12 mL pH down to North bench: …`. */
+function leftText(lines: readonly DutyLine[], s: Speaker): string {
+  if (lines.length === 0) return '';
+  const what = s.and(lines.map((line) => dutyText([line], s)));
+  return `\n${what}: that is for the grower. Please wait, and add nothing yourself.`;
 }
 
 export function whyAnswer({ duties, exactly }: AnswerOf<'why'>, s: Speaker): string {

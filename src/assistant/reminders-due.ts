@@ -1,0 +1,122 @@
+import type { Entry } from '../greenhouse/entry.ts';
+import { localDateOf } from '../greenhouse/local-time.ts';
+import { mayHandleAcids } from '../greenhouse/member.ts';
+import { latestEntry } from '../logbook/logbook.ts';
+import { doseAdvice } from '../planning/dose-advice.ts';
+import { doseLines } from '../planning/dose-duties.ts';
+import type { BoardQuestion } from '../planning/duty-board.ts';
+import type { OutageProspect } from '../planning/outage-prospect.ts';
+import { outageProspects } from '../planning/outage-prospects.ts';
+import { type OpenOutage, openOutages } from '../planning/outages.ts';
+import { boardQuestion } from './board-question.ts';
+import type { AdviceAlert } from './replies/advice.ts';
+import type { Standing } from './standing.ts';
+import { outageAlerts } from './use-cases/tell-of-outages.ts';
+
+/** Something to be said unasked, once: `key` is the same however often it is reckoned. */
+export interface Reminder {
+  readonly key: string;
+  /** When it falls due. */
+  readonly atMs: number;
+  /** Handles of those who get it. */
+  readonly to: readonly string[];
+  readonly alert: AdviceAlert;
+}
+
+/** A reminder comes while there is time left to act: this share of the earliest bound before it. */
+const SOON_SHARE = 0.25;
+const SOON_LEAST_MS = 15 * 60_000;
+/** A helper's reading that calls for the grower is passed on for so long. */
+const PASSED_ON_FOR_MS = 24 * 3_600_000;
+
+/**
+ * What is to be said unasked by `nowMs`, earliest first, whether it was said before or not: who sends
+ * it keeps the keys. Outages as growers who did not report them learn of them, a reminder before each
+ * system runs out and one when it likely has, doses that a helper must not give.
+ */
+export function remindersDue(standing: Standing, nowMs: number): readonly Reminder[] {
+  return allReminders(standing, nowMs).filter(({ atMs }) => atMs <= nowMs);
+}
+
+/** The instant of the next reminder after `afterMs`; null: none is in sight. */
+export function nextReminderMs(standing: Standing, afterMs: number): number | null {
+  return allReminders(standing, afterMs).find(({ atMs }) => atMs > afterMs)?.atMs ?? null;
+}
+
+function allReminders(standing: Standing, nowMs: number): readonly Reminder[] {
+  const { logbook, greenhouse } = standing;
+  const systems = greenhouse.systems.map(({ id }) => id);
+  const outages = openOutages(logbook, systems);
+  const readings = readingsOfHelpers(standing, nowMs);
+  if (outages.length === 0 && readings.length === 0) return [];
+  const question = boardQuestion(standing, nowMs);
+  return [
+    ...outages.flatMap((outage) => ofOutage(outage, question)),
+    ...readings.flatMap((entry) => ofReading(entry, question)),
+  ].toSorted((one, other) => one.atMs - other.atMs || (one.key < other.key ? -1 : 1));
+}
+
+function ofOutage(outage: OpenOutage, question: BoardQuestion): readonly Reminder[] {
+  const { entry, of, sinceMs } = outage;
+  const reporter = reporterOf(entry);
+  const growers = growersOf(question);
+  const uninformed = growers.filter((handle) => handle !== reporter);
+  const everybody = [...new Set([...growers, ...(reporter === null ? [] : [reporter])])];
+  const places =
+    outage.system === null ? question.greenhouse.systems.map(({ id }) => id) : [outage.system];
+  const { systems } = outageProspects(question, places, of, sinceMs);
+  const [alert] = outageAlerts([entry], question);
+  const told =
+    alert && uninformed.length > 0
+      ? [{ key: `outage:${entry.no}:told`, atMs: entry.recordedAtMs, to: uninformed, alert }]
+      : [];
+  const reminders = systems.flatMap((prospect) =>
+    (['soon', 'now'] as const).map((stage) => ({
+      key: `outage:${entry.no}:${prospect.system}:${stage}`,
+      atMs: stage === 'soon' ? soonMs(prospect, sinceMs) : prospect.likelyAtMs,
+      to: everybody,
+      alert: { kind: 'outage-reminder', of, prospect, stage } as const,
+    })),
+  );
+  // What had passed when the outage was told stood in the alert itself.
+  return [...told, ...reminders.filter(({ atMs }) => atMs > entry.recordedAtMs)];
+}
+
+function soonMs({ lowAtMs }: OutageProspect, sinceMs: number): number {
+  return lowAtMs - Math.max(SOON_LEAST_MS, SOON_SHARE * (lowAtMs - sinceMs));
+}
+
+/** The latest pH readings by members who must not give the dose that they may call for. */
+function readingsOfHelpers({ logbook, greenhouse }: Standing, nowMs: number): readonly Entry[] {
+  return greenhouse.systems.flatMap(({ id }) => {
+    const entry = latestEntry(logbook, id, 'ph');
+    if (!entry || nowMs - entry.recordedAtMs > PASSED_ON_FOR_MS) return [];
+    const reporter = greenhouse.members.find(({ handle }) => handle === reporterOf(entry));
+    return reporter && !mayHandleAcids(reporter) ? [entry] : [];
+  });
+}
+
+function ofReading(entry: Entry, question: BoardQuestion): readonly Reminder[] {
+  const system = question.greenhouse.systems.find(({ id }) => id === entry.system)!;
+  const advice = doseAdvice(question, system, 'ph');
+  if (advice.kind !== 'dose') return [];
+  const today = localDateOf(question.nowMs, question.greenhouse.timeZone);
+  const lines = doseLines(advice.dose, system, question, today);
+  const askedBy = reporterOf(entry) ?? '';
+  return [
+    {
+      key: `dose-wanted:${entry.no}`,
+      atMs: entry.recordedAtMs,
+      to: growersOf(question),
+      alert: { kind: 'dose-wanted', lines, askedBy },
+    },
+  ];
+}
+
+function growersOf({ greenhouse }: BoardQuestion): readonly string[] {
+  return greenhouse.members.filter(({ role }) => role === 'grower').map(({ handle }) => handle);
+}
+
+function reporterOf({ source }: Entry): string | null {
+  return source.kind === 'member' ? source.handle : null;
+}
