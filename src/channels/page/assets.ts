@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 
-export interface Asset {
+interface Asset {
   readonly body: string;
   readonly mediaType: string;
   /** The address with a mark of the content, so that it may be kept for good. */

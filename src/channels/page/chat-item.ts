@@ -38,7 +38,7 @@ export type ButtonRow =
   /** Answered: only the button that was pressed is told; null where none was. */
   | { readonly kind: 'closed'; readonly pressed: string | null };
 
-export interface ChatButton {
+interface ChatButton {
   readonly token: string;
   readonly label: string;
 }

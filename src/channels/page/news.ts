@@ -3,7 +3,7 @@ import type { Talk } from './talk.ts';
 import { dutiesPanel } from './views/duties-panel.ts';
 import { messageItem } from './views/message-item.ts';
 
-export interface NewsItem {
+interface NewsItem {
   readonly key: string;
   readonly html: string;
   /** It need not draw anybody's eye. */

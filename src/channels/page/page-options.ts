@@ -5,8 +5,8 @@ import type { Greenhouse } from '../../greenhouse/greenhouse.ts';
 import type { Language } from '../../greenhouse/member.ts';
 import type { Wording } from '../../wording/wording.ts';
 
-export type PageStore = Pick<Store, 'receive' | 'unhandled' | 'pending' | 'settle' | 'history'>;
-export type PageDesk = Pick<Desk, 'handle' | 'standing'>;
+type PageStore = Pick<Store, 'receive' | 'unhandled' | 'pending' | 'settle' | 'history'>;
+type PageDesk = Pick<Desk, 'handle' | 'standing'>;
 
 /** All that the page needs from outside. */
 export interface PageOptions {

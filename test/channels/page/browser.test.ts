@@ -1,9 +1,10 @@
 import type { Browser, BrowserContextOptions, Page as Tab } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import type { Store } from '../../../src/assistant/ports/store.ts';
+import { openTestStore } from '../../storage/open-test-store.ts';
 import { faintTexts, smallTargets } from './checks-in-page.ts';
 import { isChromiumHere, openBrowser } from './chromium.ts';
-import { openMemory, type PageUnderTest, pageUnderTest, quarryLane } from './page-under-test.ts';
+import { type PageUnderTest, pageUnderTest, quarryLane } from './page-under-test.ts';
 
 const phone: BrowserContextOptions = {
   viewport: { width: 360, height: 740 },
@@ -20,7 +21,7 @@ describe.skipIf(!isChromiumHere)('the page in Chromium', () => {
   const complaints: string[] = [];
 
   beforeAll(async () => {
-    store = await openMemory();
+    store = await openTestStore();
     browser = await openBrowser();
   });
   afterEach(async () => {
@@ -141,6 +142,19 @@ describe.skipIf(!isChromiumHere)('the page in Chromium', () => {
     await receipts(tab).waitFor();
     expect(await tab.locator('.is-question').innerText()).toContain('✓ Bucket row');
     expect(await tab.evaluate('document.activeElement !== document.body')).toBe(true);
+  });
+
+  it('switches the speaker at a tap, and by keyboard only when that is meant', async () => {
+    const { url } = await served();
+    const tab = await visit(url);
+    const select = tab.getByLabel('Speaking as');
+    await select.focus();
+    await tab.keyboard.press('t');
+    expect(await select.inputValue()).toBe('tomas');
+    await tab.getByRole('button', { name: 'Switch' }).press('Enter');
+    await tab.locator('#chat[data-as="tomas"]').waitFor();
+    await tab.getByLabel('Speaking as').selectOption('priya');
+    await tab.locator('#chat[data-as="priya"]').waitFor();
   });
 
   it('works without scripts: sending, choosing, switching the speaker', async () => {

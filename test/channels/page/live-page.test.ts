@@ -1,18 +1,13 @@
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import type { Store } from '../../../src/assistant/ports/store.ts';
 import type { News } from '../../../src/channels/page/news.ts';
-import {
-  openMemory,
-  type PageUnderTest,
-  pageUnderTest,
-  quarryLane,
-  said,
-} from './page-under-test.ts';
+import { openTestStore } from '../../storage/open-test-store.ts';
+import { type PageUnderTest, pageUnderTest, quarryLane, said } from './page-under-test.ts';
 
 let store: Store;
 const open: PageUnderTest[] = [];
 beforeAll(async () => {
-  store = await openMemory();
+  store = await openTestStore();
 });
 afterEach(async () => {
   await Promise.all(open.splice(0).map(({ page }) => page.close()));

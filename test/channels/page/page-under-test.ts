@@ -5,19 +5,9 @@ import { createPage, type Page } from '../../../src/channels/page/page.ts';
 import type { PageOptions } from '../../../src/channels/page/page-options.ts';
 import { parseGreenhouseText } from '../../../src/greenhouse/file/parse-greenhouse-text.ts';
 import type { Greenhouse } from '../../../src/greenhouse/greenhouse.ts';
-import { openEmbedded } from '../../../src/storage/embedded/open-embedded.ts';
 import { wordings } from '../../../src/wording/wordings.ts';
 
 export const morning = Date.parse('2027-05-04T08:20:00+01:00');
-
-/** An empty database in memory. */
-export function openMemory(): Promise<Store> {
-  return openEmbedded({
-    folder: 'memory',
-    migrationsFolder: 'drizzle',
-    cacheFolder: 'node_modules/.cache/brimkeeper',
-  });
-}
 
 export function quarryLane(): Greenhouse {
   const read = parseGreenhouseText(readFileSync('greenhouses/quarry-lane.json', 'utf8'));

@@ -2,11 +2,12 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Store } from '../../../src/assistant/ports/store.ts';
 import { parseGreenhouseText } from '../../../src/greenhouse/file/parse-greenhouse-text.ts';
 import { writeGreenhouseFile } from '../../../src/greenhouse/file/write-greenhouse-file.ts';
-import { openMemory, pageUnderTest, quarryLane, said } from './page-under-test.ts';
+import { openTestStore } from '../../storage/open-test-store.ts';
+import { pageUnderTest, quarryLane, said } from './page-under-test.ts';
 
 let store: Store;
 beforeAll(async () => {
-  store = await openMemory();
+  store = await openTestStore();
 });
 afterAll(() => store.close());
 

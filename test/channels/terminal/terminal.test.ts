@@ -6,18 +6,14 @@ import type { Store } from '../../../src/assistant/ports/store.ts';
 import { Terminal } from '../../../src/channels/terminal/terminal.ts';
 import type { TerminalOptions } from '../../../src/channels/terminal/terminal-options.ts';
 import { parseGreenhouseText } from '../../../src/greenhouse/file/parse-greenhouse-text.ts';
-import { openEmbedded } from '../../../src/storage/embedded/open-embedded.ts';
 import { wordings } from '../../../src/wording/wordings.ts';
+import { openTestStore } from '../../storage/open-test-store.ts';
 
 const morning = Date.parse('2027-05-04T08:20:00+01:00');
 
 let store: Store;
 beforeAll(async () => {
-  store = await openEmbedded({
-    folder: 'memory',
-    migrationsFolder: 'drizzle',
-    cacheFolder: 'node_modules/.cache/brimkeeper',
-  });
+  store = await openTestStore();
 });
 afterAll(() => store.close());
 

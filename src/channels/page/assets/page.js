@@ -263,7 +263,18 @@ document.addEventListener('click', (event) => {
   composer.scrollIntoView({ block: 'nearest' });
 });
 
-speaker.querySelector('select').addEventListener('change', () => speaker.requestSubmit());
+// With the keyboard each step through the list is a change: then a button says when it is meant.
+let isByKeyboard = false;
+speaker.addEventListener('keydown', () => {
+  isByKeyboard = true;
+});
+speaker.addEventListener('pointerdown', () => {
+  isByKeyboard = false;
+});
+speaker.addEventListener('change', () => {
+  if (isByKeyboard) document.getElementById('switch').hidden = false;
+  else speaker.requestSubmit();
+});
 
 waitingMessages().forEach(showWaiting);
 addEventListener('online', sendWaiting);

@@ -57,6 +57,7 @@ function header({ greenhouse, member, phrases, board }: Talk): Markup {
     ({ handle, name }) =>
       html`<option value="${handle}" ${handle === member.handle ? 'selected' : ''}>${name}</option>`,
   )}</select>
+<button id="switch" hidden>${phrases.switchSpeaker}</button>
 <noscript><button>${phrases.switchSpeaker}</button></noscript>
 </form>
 <a class="to-set-up" href="/set-up">${phrases.setUp}</a>
