@@ -1,4 +1,10 @@
 import * as z from 'zod';
+import {
+  type TelegramConfig,
+  telegramConfig,
+  telegramSecrets,
+  telegramShape,
+} from './telegram-config.ts';
 
 /** Everything the bot can be told from outside; read once, in `main/`. */
 export interface Config {
@@ -11,6 +17,8 @@ export interface Config {
   readonly port: number;
   /** Public names under which the page may be asked for, besides addresses and names at home. */
   readonly hostNames: readonly string[];
+  /** null: no Telegram. */
+  readonly telegram: TelegramConfig | null;
   readonly logLevel: 'debug' | 'info' | 'warn' | 'error' | 'silent';
 }
 
@@ -19,6 +27,9 @@ export type ReadConfig =
   | { readonly ok: false; readonly faults: readonly string[] };
 
 const logLevels = ['debug', 'info', 'warn', 'error', 'silent'] as const;
+
+/** Never told in a fault, an address included, since it may hold a password. */
+const secrets = ['DATABASE_URL', ...telegramSecrets] as const;
 
 const shape = z.object({
   DATABASE_URL: z
@@ -35,6 +46,7 @@ const shape = z.object({
     .max(65_535, 'a port from 0 to 65535')
     .default(4180),
   PAGE_HOST_NAMES: z.string().default(''),
+  ...telegramShape,
   LOG_LEVEL: z.enum(logLevels, `one of ${logLevels.join(', ')}`).default('info'),
 });
 
@@ -49,21 +61,25 @@ export function readConfig(
   const given = Object.fromEntries(
     Object.entries(env).filter(([, value]) => value !== undefined && value !== ''),
   );
-  const secretFile = given['DATABASE_URL_FILE'];
-  if (secretFile !== undefined) given['DATABASE_URL'] = readSecret(secretFile).trim();
+  for (const name of secrets) {
+    const secretFile = given[`${name}_FILE`];
+    if (secretFile !== undefined) given[name] = readSecret(secretFile).trim();
+  }
   const read = shape.safeParse(given);
   if (!read.success) {
     return {
       ok: false,
       faults: read.error.issues.map(({ path, message }) => {
         const name = path.map(String).join('.');
-        // Never the value of an address: it may hold a password.
-        const found = name === 'DATABASE_URL' ? 'something else' : `"${given[name] ?? ''}"`;
+        const isSecret = (secrets as readonly string[]).includes(name);
+        const found = isSecret ? 'something else' : `"${given[name] ?? ''}"`;
         return `${name}: found ${found}, expected ${message}`;
       }),
     };
   }
   const { data } = read;
+  const telegram = telegramConfig(data);
+  if ('fault' in telegram) return { ok: false, faults: [telegram.fault] };
   return {
     ok: true,
     config: {
@@ -75,6 +91,7 @@ export function readConfig(
       hostNames: data.PAGE_HOST_NAMES.split(',')
         .map((name) => name.trim())
         .filter((name) => name !== ''),
+      telegram: telegram.telegram,
       logLevel: data.LOG_LEVEL,
     },
   };

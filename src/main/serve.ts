@@ -1,11 +1,16 @@
 import { join } from 'node:path';
 import { pino } from 'pino';
 import { createPage } from '../channels/page/page.ts';
+import { type Telegram, channel as telegramChannel } from '../channels/telegram/telegram.ts';
 import { wordings } from '../wording/wordings.ts';
 import { type Ground, start } from './start.ts';
+import { startTelegram } from './start-telegram.ts';
 import { startTicking } from './ticker.ts';
 
-const channel = 'page';
+const pageChannel = 'page';
+
+/** Set once it runs: members with an account there are reached there. */
+let telegram: Telegram | null = null;
 
 async function serve({ config, root, store, desk, greenhouseId }: Ground): Promise<void> {
   const log = pino({ level: config.logLevel }, pino.destination(2));
@@ -29,9 +34,14 @@ async function serve({ config, root, store, desk, greenhouseId }: Ground): Promi
   const { greenhouse } = await desk.standing(greenhouseId);
   console.log(`${greenhouse.name} is at http://${config.host}:${port}/`);
 
+  if (config.telegram) {
+    telegram = await startTelegram(config.telegram, { store, desk, log });
+  }
+
   const ticking = startTicking(async () => {
     try {
-      await desk.sendRoundIfDue(greenhouseId, Date.now());
+      for (const { id } of await store.greenhouses()) await desk.sendRoundIfDue(id, Date.now());
+      telegram?.wake();
       await page.deliver();
     } catch (error) {
       report(error, 'what is due could not be sent; it is tried again');
@@ -39,6 +49,7 @@ async function serve({ config, root, store, desk, greenhouseId }: Ground): Promi
   });
   const stop = async (): Promise<void> => {
     await ticking.stop();
+    await telegram?.stop();
     await page.close();
     await store.close();
   };
@@ -52,4 +63,12 @@ async function serve({ config, root, store, desk, greenhouseId }: Ground): Promi
   }
 }
 
-await start(channel, serve);
+await start(
+  {
+    channelOf: (handle, greenhouse) =>
+      telegram?.reaches(greenhouse, handle) ? telegramChannel : pageChannel,
+    roomsOf: (greenhouse) => telegram?.roomsOf(greenhouse) ?? [],
+    canEdit: (name) => name === pageChannel || name === telegramChannel,
+  },
+  serve,
+);

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
-import { Desk } from '../assistant/desk.ts';
-import type { ChannelName, GreenhouseId, Store } from '../assistant/ports/store.ts';
+import { Desk, type DeskOptions } from '../assistant/desk.ts';
+import type { GreenhouseId, Store } from '../assistant/ports/store.ts';
 import { type Config, readConfig } from '../config/read-config.ts';
 import { DatabaseRefused } from '../storage/refusal.ts';
 import { openGreenhouse } from './open-greenhouse.ts';
@@ -23,7 +23,7 @@ export interface Ground {
  * forbids it is told in clear sentences, with exit status 2.
  */
 export async function start(
-  homeChannel: ChannelName,
+  reach: Omit<DeskOptions, 'store'>,
   run: (ground: Ground) => Promise<void>,
 ): Promise<void> {
   const read = readConfig(process.env, (file) => readFileSync(file, 'utf8'));
@@ -42,7 +42,7 @@ export async function start(
     await store.close();
     return refuse(opened.faults);
   }
-  const desk = new Desk({ store, channelOf: () => homeChannel });
+  const desk = new Desk({ store, ...reach });
   await run({ config, root, store, desk, greenhouseId: opened.id });
 }
 

@@ -5,7 +5,7 @@ import { startTicking } from './ticker.ts';
 
 const channel = 'terminal';
 
-await start(channel, async ({ store, desk, greenhouseId }) => {
+await start({ channelOf: () => channel }, async ({ store, desk, greenhouseId }) => {
   const report = (error: unknown, doing: string): void => {
     console.error(doing, error);
   };

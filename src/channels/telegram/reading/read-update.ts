@@ -101,7 +101,7 @@ const serviceFields = [
 function repliedIn(message: Message): Message | null {
   const replied = message.reply_to_message;
   if (!replied || replied.forum_topic_created) return null;
-  return replied as Message;
+  return replied;
 }
 
 function keyOf(message: Pick<Message, 'chat' | 'message_id'> & Threaded): MessageKey {
@@ -124,7 +124,7 @@ function threadOf(message: Threaded): number | null {
 
 function placeOf(chat: Chat, threadId: number | null): Place {
   const isPrivate = chat.type === 'private';
-  return { chatId: chat.id, isPrivate, title: isPrivate ? '' : (chat.title ?? ''), threadId };
+  return { chatId: chat.id, isPrivate, title: isPrivate ? '' : chat.title, threadId };
 }
 
 /** A button without its message can only be answered to the person. */

@@ -1,0 +1,128 @@
+import type { InboxItem } from '../../../assistant/hear-all.ts';
+import type { Outgoing } from '../../../assistant/outgoing.ts';
+import type { GreenhouseId } from '../../../assistant/ports/store.ts';
+import { describeError } from '../describe-error.ts';
+import { readPressId } from '../message-key.ts';
+import type { Lines } from '../sending/lines.ts';
+import { retryDelayMs } from '../sending/retry-delay.ts';
+import { WakeUp } from '../sending/wake-up.ts';
+import type { TelegramOptions } from '../telegram-options.ts';
+import { giveUpOn } from './give-up-on.ts';
+
+/** Something stored in the inbox of a greenhouse, waiting to be handled. */
+export interface Waiting extends InboxItem {
+  readonly greenhouse: GreenhouseId;
+}
+
+/** How many are handled in one transaction at most. */
+const mostAtOnce = 100;
+/** A message that cannot be handled so often is answered by saying so. */
+const mostAttempts = 5;
+
+/**
+ * Handles what is stored, in the order of the inbox, many in one transaction where many wait. Where
+ * that fails, each is tried alone; one that goes on failing is given up with a word to its sender.
+ */
+export class Handler {
+  readonly #options: TelegramOptions;
+  readonly #lines: Lines;
+  readonly #afterHandling: (household: boolean) => Promise<void>;
+  readonly #wakeUp = new WakeUp();
+  #queue: Waiting[] = [];
+  readonly #attempts = new Map<number, number>();
+  #isStopping = false;
+  #running: Promise<void> | null = null;
+
+  constructor(
+    options: TelegramOptions,
+    lines: Lines,
+    afterHandling: (changedHousehold: boolean) => Promise<void>,
+  ) {
+    this.#options = options;
+    this.#lines = lines;
+    this.#afterHandling = afterHandling;
+  }
+
+  start(): void {
+    this.#running ??= this.#run();
+  }
+
+  add(waiting: readonly Waiting[]): void {
+    if (waiting.length === 0) return;
+    this.#queue.push(...waiting);
+    this.#wakeUp.call();
+  }
+
+  /** Ends with what is being handled; what still waits is in the inbox for the next start. */
+  async stop(): Promise<void> {
+    this.#isStopping = true;
+    this.#wakeUp.call();
+    await this.#running;
+  }
+
+  async #run(): Promise<void> {
+    while (!this.#isStopping) {
+      const [first] = this.#queue;
+      if (!first) {
+        await this.#wakeUp.sleep(60_000);
+        continue;
+      }
+      const { greenhouse } = first;
+      const batch = this.#queue
+        .filter((each) => each.greenhouse === greenhouse)
+        .slice(0, mostAtOnce);
+      const taken = new Set(batch);
+      this.#queue = this.#queue.filter((each) => !taken.has(each));
+      await this.#handle(greenhouse, batch);
+    }
+  }
+
+  async #handle(greenhouse: GreenhouseId, batch: readonly Waiting[]): Promise<void> {
+    const { desk, nowMs } = this.#options;
+    try {
+      const said = await desk.handleAll(greenhouse, batch, nowMs());
+      await this.#afterHandling(batch.some(mayChangeHousehold));
+      for (const waiting of batch) {
+        this.#attempts.delete(waiting.no);
+        this.#answerPress(waiting, said.get(waiting.no) ?? []);
+      }
+    } catch (error) {
+      if (batch.length > 1) {
+        for (const waiting of batch) await this.#handle(greenhouse, [waiting]);
+        return;
+      }
+      for (const waiting of batch) await this.#failed(waiting, error);
+    }
+  }
+
+  async #failed(waiting: Waiting, error: unknown): Promise<void> {
+    const { desk, nowMs, report } = this.#options;
+    const attempts = (this.#attempts.get(waiting.no) ?? 0) + 1;
+    this.#attempts.set(waiting.no, attempts);
+    report('error', `Inbox ${waiting.no} could not be handled: ${describeError(error)}`);
+    if (attempts >= mostAttempts) {
+      try {
+        await giveUpOn(desk, waiting, nowMs());
+        this.#answerPress(waiting, []);
+        await this.#afterHandling(false);
+        return;
+      } catch (failure) {
+        report('error', `Inbox ${waiting.no} stays unhandled: ${describeError(failure)}`);
+      }
+    }
+    setTimeout(() => {
+      this.add([waiting]);
+    }, retryDelayMs(attempts)).unref();
+  }
+
+  /** A reply in passing is the button's answer itself, and the sender gives it. */
+  #answerPress({ received }: Waiting, said: readonly Outgoing[]): void {
+    const callbackId = readPressId(received.platformId);
+    if (callbackId === null || said.some(({ inPassing }) => inPassing)) return;
+    void this.#lines.answerPress(callbackId);
+  }
+}
+
+function mayChangeHousehold({ received }: Waiting): boolean {
+  return received.incoming.kind === 'wish' || received.incoming.kind === 'press';
+}

@@ -1,0 +1,226 @@
+import { autoRetry } from '@grammyjs/auto-retry';
+import { type ServerType, serve } from '@hono/node-server';
+import { Api } from 'grammy';
+import type { UserFromGetMe } from 'grammy/types';
+import type { GreenhouseId } from '../../assistant/ports/store.ts';
+import type { RoomAddress } from '../../assistant/use-cases/morning-round.ts';
+import { AddressBook } from './arriving/address-book.ts';
+import { Handler } from './arriving/handler.ts';
+import { hookApp } from './arriving/hook-app.ts';
+import { Intake } from './arriving/intake.ts';
+import { Poller } from './arriving/poller.ts';
+import { Reception } from './arriving/reception.ts';
+import { channel } from './channel-name.ts';
+import { type Claim, openClaims } from './claims.ts';
+import { describeError, withoutToken } from './describe-error.ts';
+import { Pulse } from './pulse.ts';
+import { wantedUpdates } from './reading/read-update.ts';
+import { registerCommands } from './register-commands.ts';
+import { Delivery } from './sending/delivery.ts';
+import { failureOf } from './sending/failure.ts';
+import { Lines } from './sending/lines.ts';
+import { Pace } from './sending/pace.ts';
+import { retryDelayMs } from './sending/retry-delay.ts';
+import { Sender } from './sending/sender.ts';
+import { WakeUp } from './sending/wake-up.ts';
+import type { TelegramOptions, WebhookOptions } from './telegram-options.ts';
+
+export { channel } from './channel-name.ts';
+export { documentedRates } from './sending/pace.ts';
+export type { TelegramOptions } from './telegram-options.ts';
+
+/** Longer than the platform takes over a message, shorter than a lease on it. */
+const callTimeoutS = 20;
+const pulseEveryMs = 60_000;
+
+/** What is shown to whoever started the bot, once it is known by name. */
+export interface TelegramReady {
+  readonly username: string;
+  readonly readsAllInGroups: boolean;
+  readonly claims: readonly Claim[];
+}
+
+/** The channel as a whole: the parts of it, started and stopped in their order. */
+export class Telegram {
+  readonly #options: TelegramOptions;
+  readonly #api: Api;
+  readonly #setUpApi: Api;
+  readonly #book: AddressBook;
+  readonly #pace: Pace;
+  readonly #pause = new WakeUp();
+  #isStopping = false;
+  #starting: Promise<void> | null = null;
+  #sender: Sender | null = null;
+  #handler: Handler | null = null;
+  #poller: Poller | null = null;
+  #server: ServerType | null = null;
+  #pulseTimer: NodeJS.Timeout | null = null;
+
+  constructor(given: TelegramOptions) {
+    const { token, apiRoot } = given;
+    const options: TelegramOptions = {
+      ...given,
+      report: (level, sentence) => {
+        given.report(level, withoutToken(sentence, token));
+      },
+    };
+    const client = { timeoutSeconds: callTimeoutS, ...(apiRoot === null ? {} : { apiRoot }) };
+    this.#options = options;
+    this.#api = new Api(token, client);
+    this.#setUpApi = new Api(token, client);
+    this.#setUpApi.config.use(
+      autoRetry({ maxRetryAttempts: 3, maxDelaySeconds: 30, rethrowHttpErrors: true }),
+    );
+    this.#book = new AddressBook(options.store.household);
+    this.#pace = new Pace(options.rates);
+  }
+
+  /** Goes on starting in the background, so that a platform out of reach holds nothing up. */
+  async start(ready: (told: TelegramReady) => void): Promise<void> {
+    await this.#book.refresh();
+    this.#starting ??= this.#startUp(ready);
+  }
+
+  /** Whether a member is reached by this channel. */
+  reaches(greenhouse: GreenhouseId, handle: string): boolean {
+    return this.#book.accountFor(greenhouse, handle)?.canBeReached ?? false;
+  }
+
+  /** The groups of a greenhouse that get its round. */
+  roomsOf(greenhouse: GreenhouseId): readonly RoomAddress[] {
+    return this.#book.roomsOf(greenhouse).map(({ name }) => ({ name, channel }));
+  }
+
+  /** There may be something to send. */
+  wake(): void {
+    this.#sender?.wake();
+  }
+
+  /** Takes nothing in any more, ends what is being handled and sent, and leaves the rest stored. */
+  async stop(): Promise<void> {
+    this.#isStopping = true;
+    this.#pause.call();
+    if (this.#pulseTimer) clearInterval(this.#pulseTimer);
+    await this.#starting;
+    this.#server?.close();
+    await this.#poller?.stop();
+    await this.#handler?.stop();
+    await this.#sender?.stop();
+  }
+
+  async #startUp(ready: (told: TelegramReady) => void): Promise<void> {
+    const me = await this.#meet();
+    if (!me) return;
+    const { options, parts } = this.#partsFor(me);
+    const { intake, pulse, sender, handler } = parts;
+    const { webhook, store, report } = options;
+    try {
+      ready({
+        username: me.username,
+        readsAllInGroups: me.can_read_all_group_messages,
+        claims: await openClaims(options),
+      });
+      // Only one process may ask for updates: what another held in its hands, it no longer sends.
+      if (!webhook) await store.endLeases(channel);
+      await intake.recover();
+      handler.start();
+      sender.start();
+      if (webhook) await this.#serveHook(webhook, intake, pulse);
+      else await this.#poll(intake, pulse);
+      await registerCommands(this.#setUpApi);
+    } catch (error) {
+      report('error', `Telegram could not be set up whole: ${describeError(error)}`);
+    }
+  }
+
+  /** Asks who the bot is, until the platform answers; null: it will not, or the bot is stopping. */
+  async #meet(): Promise<UserFromGetMe | null> {
+    const { report } = this.#options;
+    for (let attempts = 0; !this.#isStopping; attempts += 1) {
+      try {
+        return await this.#setUpApi.getMe();
+      } catch (error) {
+        if (failureOf(error)?.kind === 'unauthorised') {
+          report('error', 'Telegram does not take the token: check TELEGRAM_TOKEN.');
+          return null;
+        }
+        report('warn', `Telegram cannot be reached yet: ${describeError(error)}`);
+        await this.#pause.sleep(retryDelayMs(Math.min(attempts, 5)));
+      }
+    }
+    return null;
+  }
+
+  #partsFor(me: UserFromGetMe) {
+    const options = this.#options;
+    const book = this.#book;
+    const lines = new Lines(options, this.#api, this.#pace);
+    const delivery = new Delivery({
+      options,
+      api: this.#api,
+      book,
+      pace: this.#pace,
+      username: me.username,
+    });
+    const sender = new Sender(options, delivery);
+    const wakeSender = () => {
+      sender.wake();
+    };
+    const handler = new Handler(options, lines, async (changedHousehold) => {
+      if (changedHousehold) await book.refresh();
+      wakeSender();
+    });
+    const reception = new Reception(options, book, lines, wakeSender);
+    const self = {
+      id: me.id,
+      username: me.username,
+      readsAll: me.can_read_all_group_messages,
+    };
+    const intake = new Intake({ options, book, handler, lines, reception, self, wakeSender });
+    const pulse = new Pulse(options, wakeSender);
+    this.#sender = sender;
+    this.#handler = handler;
+    return { options, parts: { intake, pulse, sender, handler } };
+  }
+
+  async #poll(intake: Intake, pulse: Pulse): Promise<void> {
+    const { report } = this.#options;
+    // A webhook of before would refuse every question; what waits there comes by polling then.
+    await this.#setUpApi.deleteWebhook();
+    if (this.#isStopping) return;
+    this.#poller = new Poller({
+      api: this.#api,
+      takeIn: (updates) => intake.takeIn(updates),
+      heard: () => pulse.heard(),
+      report,
+    });
+    this.#poller.start();
+  }
+
+  async #serveHook(
+    { url, secret, host, port }: WebhookOptions,
+    intake: Intake,
+    pulse: Pulse,
+  ): Promise<void> {
+    const { report } = this.#options;
+    const path = new URL(url).pathname;
+    const app = hookApp({ path, secret, takeIn: (updates) => intake.takeIn(updates), report });
+    await new Promise<void>((resolve, reject) => {
+      const server = serve({ fetch: app.fetch, hostname: host, port }, () => {
+        resolve();
+      });
+      server.once('error', reject);
+      this.#server = server;
+    });
+    await this.#setUpApi.setWebhook(url, {
+      secret_token: secret,
+      allowed_updates: [...wantedUpdates],
+    });
+    await pulse.heard();
+    this.#pulseTimer = setInterval(() => {
+      pulse.heard().catch((error: unknown) => {
+        report('error', `The pulse could not be noted: ${describeError(error)}`);
+      });
+    }, pulseEveryMs);
+  }
+}
