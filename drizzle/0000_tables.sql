@@ -182,7 +182,7 @@ CREATE TABLE "inbox" (
 	"received_at_ms" bigint NOT NULL,
 	"written_at_ms" bigint NOT NULL,
 	"chat" text NOT NULL,
-	"body" json NOT NULL,
+	"body" json,
 	"handled_at_ms" bigint,
 	CONSTRAINT "inbox_once" UNIQUE("greenhouse","channel","platform_id")
 );

@@ -80,10 +80,13 @@ export async function leasePending(
     }));
 }
 
-/** What the platform calls the message that a row takes the place of. */
+/**
+ * What the platform calls the message that a row takes the place of. The names are written out,
+ * since drizzle leaves the table's off in what an update returns.
+ */
 const platformIdOfEdited = sql<string | null>`(
-  select "edited"."platform_id" from ${outbox} "edited"
-  where "edited"."greenhouse" = ${outbox.greenhouse} and "edited"."no" = ${outbox.edits}
+  select "edited"."platform_id" from "outbox" "edited"
+  where "edited"."greenhouse" = "outbox"."greenhouse" and "edited"."no" = "outbox"."edits"
 )`;
 
 export async function settle(

@@ -92,11 +92,14 @@ function keep(options: TemplateOptions, archive: Buffer): void {
   const unfinished = `${file}.${randomUUID()}`;
   try {
     mkdirSync(options.cacheFolder, { recursive: true });
-    writeFileSync(unfinished, Buffer.concat([checksumOf(archive), archive]));
-    renameSync(unfinished, file);
+    try {
+      writeFileSync(unfinished, Buffer.concat([checksumOf(archive), archive]));
+      renameSync(unfinished, file);
+    } finally {
+      rmSync(unfinished, { force: true });
+    }
   } catch {
     // A folder that cannot be written costs time at the next start, nothing else.
-    rmSync(unfinished, { force: true });
   }
 }
 

@@ -30,7 +30,8 @@ export const inbox = pgTable(
     receivedAtMs: instantMs('received_at_ms').notNull(),
     writtenAtMs: instantMs('written_at_ms').notNull(),
     chat: plainText('chat').notNull(),
-    body: document('body').notNull(),
+    /** null is JSON's own null: drizzle hands that on as the column's. */
+    body: document('body'),
     /** The greenhouse's clock when it was handled, with all that it caused. */
     handledAtMs: instantMs('handled_at_ms'),
   },
