@@ -11,6 +11,7 @@ import { type Frame, isMeasure } from '../reading/frame.ts';
 import { readingOf, unitAt } from '../reading/look-up.ts';
 import { isMark, isUnknown, means } from '../reading/term.ts';
 import { tokenise } from '../reading/tokenise.ts';
+import { answeredCalibrations } from '../recognisers/calibration.ts';
 import { valueOf } from '../refiners/value-of.ts';
 import type { AnsweredStatement, Choice, DoubtStatement, Statement } from '../statement.ts';
 import { findTimes } from '../times/find-times.ts';
@@ -46,8 +47,6 @@ interface Said {
 }
 
 function answerTo(frame: Frame, question: OpenQuestion): Statement | null {
-  const said = whatIsSaid(frame);
-  if (!said) return null;
   const { doubt, questionId } = question;
   const answered = (drafts: readonly EntryDraft[]): AnsweredStatement => ({
     kind: 'answered',
@@ -55,10 +54,35 @@ function answerTo(frame: Frame, question: OpenQuestion): Statement | null {
     drafts,
     span: { from: 0, to: frame.folded.text.length },
   });
+  const calibrated = calibrations(frame, doubt);
+  if (calibrated) return answered(calibrated);
+  const said = whatIsSaid(frame);
+  if (!said) return null;
   if (said.no) return answered([]);
   const chosen = choose(doubt.choices, said);
   if (chosen) return answered(chosen.drafts);
   return fill(frame, doubt, said, answered);
+}
+
+/** What a probe read in its references, where that was asked. */
+function calibrations(frame: Frame, doubt: Doubt): EntryDraft[] | null {
+  const waiting = doubt.waiting?.drafts[0];
+  if (waiting?.quantity !== 'calibration') return null;
+  const facts = answeredCalibrations(frame, waiting.probe);
+  return (
+    facts?.flatMap((fact): EntryDraft[] => {
+      if (fact.amount.kind !== 'value') return [];
+      const { probe, read } = fact;
+      return [
+        {
+          ...waiting,
+          value: fact.amount.value,
+          ...(probe === undefined ? {} : { probe }),
+          ...(read === undefined ? {} : { read }),
+        },
+      ];
+    }) ?? null
+  );
 }
 
 /** The parts of an answer; null if the message says anything else. */
@@ -237,6 +261,7 @@ function fill(frame: Frame, doubt: Doubt, said: Said, answered: Answered): State
     if (said.measure || systemsSaid.length !== 1) return null;
     return answered(waiting.drafts.map((draft) => ({ ...draft, system: systemsSaid[0]!.id })));
   }
+  if (waiting.drafts.some(({ quantity }) => quantity === 'calibration')) return null;
   const measure =
     said.measure ??
     (said.unit !== null && reason.kind === 'which-unit'

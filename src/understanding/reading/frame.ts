@@ -18,6 +18,8 @@ export interface Clause {
   readonly from: number;
   readonly to: number;
   readonly sentence: number;
+  /** Sentences, cut at semicolons as well. */
+  readonly segment: number;
   readonly opens: Cut | 'start';
   readonly closes: Cut | 'end';
 }
@@ -44,16 +46,19 @@ export function frameOf(
   const clauseOf: number[] = [];
   let from = 0;
   let sentence = 0;
+  let segment = 0;
   let opens: Clause['opens'] = 'start';
   terms.forEach((term, i) => {
     clauseOf.push(clauses.length);
     if (term.kind !== 'stop') return;
-    clauses.push({ from, to: i, sentence, opens, closes: term.cut });
+    clauses.push({ from, to: i, sentence, segment, opens, closes: term.cut });
     from = i + 1;
     opens = term.cut;
-    if (term.cut === 'sentence' || term.cut === 'question' || term.cut === 'line') sentence++;
+    const endsSentence = term.cut === 'sentence' || term.cut === 'question' || term.cut === 'line';
+    if (endsSentence) sentence++;
+    if (endsSentence || term.cut === 'semicolon') segment++;
   });
-  clauses.push({ from, to: terms.length, sentence, opens, closes: 'end' });
+  clauses.push({ from, to: terms.length, sentence, segment, opens, closes: 'end' });
   return { context, lexicon, folded, terms, clauses, clauseOf, taken: terms.map(() => false) };
 }
 

@@ -20,14 +20,22 @@ export function readingOf(tokens: readonly Token[], lexicon: Lexicon): Reading {
   return { tokens, spelt, lexicon };
 }
 
-function wordsFrom(reading: Reading, at: number): (offset: number) => string | null {
-  return (offset) => reading.spelt[at + offset] ?? null;
+function wordsFrom(
+  reading: Reading,
+  at: number,
+  most = Number.POSITIVE_INFINITY,
+): (offset: number) => string | null {
+  return (offset) => (offset < most ? (reading.spelt[at + offset] ?? null) : null);
 }
 
 /** The longest phrase that starts here; the household's other languages speak where the first has nothing. */
-export function phraseAt(reading: Reading, at: number): Match<Word> | null {
+export function phraseAt(
+  reading: Reading,
+  at: number,
+  most = Number.POSITIVE_INFINITY,
+): Match<Word> | null {
   const { lexicon } = reading;
-  const words = wordsFrom(reading, at);
+  const words = wordsFrom(reading, at, most);
   const ours = longer(lexicon.phrases.longest(words), lexicon.own.phrases.longest(words));
   if (lexicon.others.length === 0) return ours;
   let best = ours;

@@ -3,6 +3,7 @@ import { measureAt } from '../numbers/compose-measure.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import type { Lexicon } from './lexicon.ts';
 import { phraseAt, type Reading } from './look-up.ts';
+import type { Match } from './phrase-trie.ts';
 import { type Cut, means, type Term } from './term.ts';
 import type { Token } from './token.ts';
 import { meaningless, type Word } from './word.ts';
@@ -45,7 +46,7 @@ interface Found {
 function termAt(reading: Reading, at: number, before: readonly Term[]): Found {
   const { tokens, lexicon } = reading;
   const token = tokens[at]!;
-  const phrase = phraseAt(reading, at);
+  const phrase = phraseUpToName(reading, at);
   const name = nameAt(reading, at, before, phrase?.length ?? 0, phrase?.value ?? meaningless);
   if (name) return name;
   const previous = before.at(-1);
@@ -79,6 +80,29 @@ function termAt(reading: Reading, at: number, before: readonly Term[]): Found {
         length: 1,
       };
   }
+}
+
+/** The longest phrase that does not swallow the start of a system's name: `the top` in `the top shelf`. */
+function phraseUpToName(reading: Reading, at: number): Match<Word> | null {
+  const phrase = phraseAt(reading, at);
+  if (!phrase || phrase.length === 1) return phrase;
+  for (let inside = 1; inside < phrase.length; inside++) {
+    const name = matchName(reading.tokens, at + inside, reading.lexicon);
+    if (!name || name.near > nearness.inflected) continue;
+    const goesOn = inside + name.length > phrase.length;
+    if (goesOn || !isEverydayWord(reading, at + inside)) return phraseAt(reading, at, inside);
+  }
+  return phrase;
+}
+
+function isEverydayWord(reading: Reading, at: number): boolean {
+  const phrase = phraseAt(reading, at, 1);
+  return isEveryday(
+    reading.tokens[at]!.text,
+    reading.lexicon,
+    phrase?.value ?? meaningless,
+    phrase?.length ?? 0,
+  );
 }
 
 function memberOr(text: string, lexicon: Lexicon): Word {
@@ -164,8 +188,9 @@ function nameAt(
   const { tokens, lexicon } = reading;
   const match = matchName(tokens, at, lexicon);
   if (!match || match.length < phraseLength) return null;
+  const corrected = reading.spelt[at] !== tokens[at]!.text;
   const everyday =
-    match.length === 1 && isEveryday(tokens[at]!.text, lexicon, phrase, phraseLength);
+    match.length === 1 && !corrected && isEveryday(tokens[at]!.text, lexicon, phrase, phraseLength);
   if (everyday && !(match.wholeWords && canStand(before))) return null;
   if (match.length === 1 && match.near === nearness.slip && spelledAsWell(reading, at, match))
     return null;

@@ -24,6 +24,7 @@ export function tokenise(text: string): Token[] {
 function endOfToken(text: string, from: number, character: string): number {
   if (startsNumber(text, from)) return endOfNumber(text, from);
   if (letter.test(character)) return endOfWord(text, from);
+  if (isPossessive(text, from) && (from === 0 || letter.test(text[from - 1]!))) return from + 2;
   if (text.startsWith('->', from) || text.startsWith('=>', from)) return from + 2;
   if (character === '.' && text[from + 1] === '.') {
     let to = from;
@@ -71,10 +72,16 @@ function endOfWord(text: string, from: number): number {
   while (to < text.length) {
     const character = String.fromCodePoint(text.codePointAt(to)!);
     if (letter.test(character)) to += character.length;
+    else if (isPossessive(text, to)) break;
     else if (character === "'" && letter.test(text[to + 1] ?? '')) to++;
     else break;
   }
   return to;
+}
+
+/** `'s` at a word's end: a possessive or a short `is`, either way a word of its own. */
+function isPossessive(text: string, at: number): boolean {
+  return text.startsWith("'s", at) && !letter.test(text[at + 2] ?? '');
 }
 
 function tokenOf(
@@ -100,5 +107,6 @@ function tokenOf(
         return { ...plain, kind: numeral.kind };
     }
   }
-  return { ...plain, kind: letter.test(first) ? 'word' : 'mark' };
+  const isWord = letter.test(first) || piece === "'s";
+  return { ...plain, kind: isWord ? 'word' : 'mark' };
 }

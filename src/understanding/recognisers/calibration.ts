@@ -39,6 +39,16 @@ export function recogniseCalibrations(frame: Frame): Fact[] {
   return facts;
 }
 
+/** `7.00 read 7.12` as an answer to the question what a probe read; null if the message is anything else. */
+export function answeredCalibrations(frame: Frame, probeName: string | undefined): Fact[] | null {
+  const { probes } = frame.context.greenhouse;
+  const probe = probes.find(({ name }) => name === probeName) ?? null;
+  const pairs = frame.clauses.flatMap((clause) => pairsIn(frame, clause));
+  const measures = frame.clauses.flatMap((clause) => measuresIn(frame, clause)).length;
+  if (pairs.length === 0 || measures !== 2 * pairs.length) return null;
+  return factsOf(frame, pairs, probe, 0, true);
+}
+
 function factsOf(
   frame: Frame,
   pairs: readonly Pair[],

@@ -26,7 +26,9 @@ export function settleFacts(
       mark,
       mood: moods[fact.at] ?? null,
     };
-    if (isOfGreenhouse(fact))
+    const isPlainNote =
+      fact.quantity === 'note' && scopeOf(frame, fact, facts, mentions).kind !== 'named';
+    if (isOfGreenhouse(fact) || isPlainNote)
       return { fact, systems: null, askSystem: null, assumptions: [], ...time };
     return { fact, ...systemsOf(frame, fact, facts, mentions), ...time };
   });

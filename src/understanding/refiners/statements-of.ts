@@ -172,7 +172,7 @@ function doubtOf(
       drafts: drafts.map((draft) => ({ ...draft, value: option })),
     }),
   );
-  const wait: Waiting | null = fact.quantity === 'calibration' ? null : { for: 'value', drafts };
+  const wait: Waiting | null = { for: 'value', drafts };
   return doubt(frame, one, value.reason, choices, wait);
 }
 

@@ -140,6 +140,9 @@ function reachesBack(
     return !previous || previous.to < fact.at || previous.to < clause.from || fact.at > previous.to;
   if (!previous) return true;
   if (previous.to > fact.at) return false;
+  const { segment } = clause;
+  const isOfSegment = frame.clauses[frame.clauseOf[fact.at]!]!.segment === segment;
+  if (isOfSegment && frame.clauses[previous.lastClause]!.segment < segment) return true;
   // `dwc ph 5.8, added 20 ml A and 20 ml B to the bench`: one deed, one name.
   return sharesDeed(frame, fact, mention, previous);
 }
