@@ -33,7 +33,7 @@ export const LN_FACTORS: readonly number[] = Array.from(
 /** Two readings of one pen, each some hundredths off, and mixing that is never perfect. */
 const READING_SD = 0.08;
 /** The formula's own error grows with the move. */
-const MODEL_SD_SHARE = 0.1;
+const MODEL_SD_SHARE = 0.2;
 /** A chance in twenty that something else happened, so that one odd reading cannot take over. */
 const MISHAP_CHANCE = 0.05;
 const MISHAP_SD = 1;

@@ -6,11 +6,25 @@ export interface BenchPlace {
   readonly latitude: number;
   readonly longitude: number;
   readonly timeZone: string;
+  /** The same all season: summer time runs throughout. */
+  readonly utcOffset: string;
 }
 
 export const places: readonly BenchPlace[] = [
-  { name: 'Seattle', latitude: 47.61, longitude: -122.33, timeZone: 'America/Los_Angeles' },
-  { name: 'New York', latitude: 40.71, longitude: -74.01, timeZone: 'America/New_York' },
+  {
+    name: 'Seattle',
+    latitude: 47.61,
+    longitude: -122.33,
+    timeZone: 'America/Los_Angeles',
+    utcOffset: '-07:00',
+  },
+  {
+    name: 'New York',
+    latitude: 40.71,
+    longitude: -74.01,
+    timeZone: 'America/New_York',
+    utcOffset: '-04:00',
+  },
 ];
 export const years = [2012, 2013, 2014, 2015] as const;
 

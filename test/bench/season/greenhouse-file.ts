@@ -1,0 +1,40 @@
+import type { BenchSystem } from './greenhouse-sets.ts';
+import type { BenchPlace } from './season-weather.ts';
+
+/** A greenhouse file for the bot, as a grower would write one. */
+export function greenhouseFile(place: BenchPlace, systems: readonly BenchSystem[]): object {
+  return {
+    format: 1,
+    greenhouse: {
+      name: place.name,
+      timeZone: place.timeZone,
+      latitude: place.latitude,
+      longitude: place.longitude,
+      elevationM: 20,
+      morning: '07:00',
+      units: { volume: 'L', temperature: 'C', conductivity: 'mS/cm', tdsFactor: 500 },
+      water: { name: 'tap', ec: 0.2, alkalinityMeqL: 1 },
+      containers: { can: 10 },
+    },
+    members: [
+      { handle: 'ines', name: 'Ines', role: 'grower', language: 'en' },
+      { handle: 'tomas', name: 'Tomas', role: 'helper', language: 'en' },
+    ],
+    systems: systems.map(({ name, alias, method, brimL, lowL, depthCm, crop, plants }) => ({
+      name,
+      aliases: [alias],
+      method,
+      brimL,
+      lowL,
+      depthCm,
+      crop,
+      plants,
+      ph: [5.5, 6.5],
+      ec: [1.2, 2.2],
+      waterTemperatureC: [16, 26],
+    })),
+    probes: [],
+    stock: [],
+    chores: [],
+  };
+}
