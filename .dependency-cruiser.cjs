@@ -115,6 +115,10 @@ module.exports = {
     doNotFollow: { path: 'node_modules' },
     tsPreCompilationDeps: true,
     tsConfig: { fileName: 'tsconfig.json' },
-    enhancedResolveOptions: { extensions: ['.ts', '.js', '.json'] },
+    enhancedResolveOptions: {
+      extensions: ['.ts', '.js', '.json'],
+      exportsFields: ['exports'],
+      conditionNames: ['import', 'node', 'types'],
+    },
   },
 };

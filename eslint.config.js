@@ -5,7 +5,9 @@ export default tseslint.config(
   {
     files: ['**/*.ts'],
     extends: [tseslint.configs.strictTypeChecked, tseslint.configs.stylisticTypeChecked],
-    languageOptions: { parserOptions: { projectService: true, tsconfigRootDir: import.meta.dirname } },
+    languageOptions: {
+      parserOptions: { projectService: true, tsconfigRootDir: import.meta.dirname },
+    },
     rules: {
       '@typescript-eslint/no-floating-promises': 'error',
       '@typescript-eslint/switch-exhaustiveness-check': [
@@ -19,6 +21,13 @@ export default tseslint.config(
       '@typescript-eslint/dot-notation': 'off',
       // Discriminated unions read best as types; both forms are used on purpose.
       '@typescript-eslint/consistent-type-definitions': 'off',
+      // `return use(x)` in a function without a value reads as "that is all there is to do".
+      '@typescript-eslint/no-confusing-void-expression': [
+        'error',
+        { ignoreVoidReturningFunctions: true },
+      ],
+      // Leaving fields out by naming them is what a rest is for.
+      '@typescript-eslint/no-unused-vars': ['error', { ignoreRestSiblings: true }],
       // A bound checked by the loop or the caller is asserted, not tested a second time.
       '@typescript-eslint/no-non-null-assertion': 'off',
     },

@@ -5,12 +5,18 @@ import type { Doubt } from '../understanding/doubt.ts';
 /** Where the talk with one member stands: a row, plain data, replaced whole. */
 export interface Conversation {
   readonly handle: string;
-  /** Systems named of late, and when that was written. */
-  readonly named: readonly { readonly system: SystemId; readonly atMs: number }[];
+  /** Systems named of late: by which message, and when that was written. */
+  readonly named: readonly NamedSystem[];
   /** Open questions, latest first. */
   readonly questions: readonly AskedQuestion[];
   /** What the member's last receipts logged, latest first, for undoing them one by one. */
   readonly receipts: readonly LoggedMessage[];
+}
+
+export interface NamedSystem {
+  readonly system: SystemId;
+  readonly messageId: string;
+  readonly atMs: number;
 }
 
 export interface AskedQuestion {
@@ -56,12 +62,22 @@ export function openQuestions(conversation: Conversation, writtenAtMs: number): 
 export function withNamed(
   conversation: Conversation,
   systems: readonly SystemId[],
-  atMs: number,
+  { messageId, atMs }: Omit<NamedSystem, 'system'>,
 ): Conversation {
   const stillRecent = conversation.named.filter((named) => atMs - named.atMs <= namedForMs);
   return {
     ...conversation,
-    named: [...stillRecent, ...systems.map((system) => ({ system, atMs }))],
+    named: [...stillRecent, ...systems.map((system) => ({ system, messageId, atMs }))],
+  };
+}
+
+/** Forgets what a message raised and named: it was edited. */
+export function withoutMessage(conversation: Conversation, messageId: string): Conversation {
+  const isOther = (part: { readonly messageId: string }): boolean => part.messageId !== messageId;
+  return {
+    ...conversation,
+    named: conversation.named.filter(isOther),
+    questions: conversation.questions.filter(isOther),
   };
 }
 

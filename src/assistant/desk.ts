@@ -87,16 +87,16 @@ export class Desk {
     nowMs: number,
   ): Promise<ReadonlyMap<InboxNo, readonly Outgoing[]>> {
     const known = await this.standing(greenhouse);
-    let decided: Standing | null = null;
+    const decided: { standing?: Standing } = {};
     const nos = items.map(({ no }) => no);
     const said = await this.#options.store.transactAll(greenhouse, nos, async (ledger, open) => {
       const standing = await broughtUp(known, ledger, nowMs);
       const left = items.filter(({ no }) => open.has(no));
       const heard = await hearAll(standing, ledger, left, nowMs, this.#canEdit);
-      decided = { ...heard.standing, revision: ledger.counters.revision + 1 };
+      decided.standing = { ...heard.standing, revision: ledger.counters.revision + 1 };
       return { writes: writesOf(nowMs, heard.writes), result: heard.said };
     });
-    if (decided) this.#standings.set(greenhouse, decided);
+    if (decided.standing) this.#standings.set(greenhouse, decided.standing);
     return said ?? new Map();
   }
 
@@ -183,7 +183,7 @@ export class Desk {
   }
 
   async #sendRound(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
-    await this.transact<void>(greenhouse, null, nowMs, (standing, { counters }) => {
+    await this.transact<undefined>(greenhouse, null, nowMs, (standing, { counters }) => {
       const due = latestMorning(standing, nowMs);
       if (!due) return Promise.resolve({ standing, writes: {}, result: undefined });
       const { channelOf, roomsOf } = this.#options;
@@ -212,14 +212,14 @@ export class Desk {
     decide: (standing: Standing, ledger: Ledger) => Promise<Decision<T>>,
   ): Promise<T | null> {
     const known = await this.standing(greenhouse);
-    let decided: Standing | null = null;
+    const decided: { standing?: Standing } = {};
     const result = await this.#options.store.transact(greenhouse, inboxNo, async (ledger) => {
       const standing = await broughtUp(known, ledger, nowMs);
       const decision = await decide(standing, ledger);
-      decided = { ...decision.standing, revision: ledger.counters.revision + 1 };
+      decided.standing = { ...decision.standing, revision: ledger.counters.revision + 1 };
       return { writes: writesOf(nowMs, decision.writes), result: decision.result };
     });
-    if (decided) this.#standings.set(greenhouse, decided);
+    if (decided.standing) this.#standings.set(greenhouse, decided.standing);
     return result;
   }
 }

@@ -27,20 +27,25 @@ export async function start(
   run: (ground: Ground) => Promise<void>,
 ): Promise<void> {
   const read = readConfig(process.env, (file) => readFileSync(file, 'utf8'));
-  if (!read.ok) return refuse(read.faults);
+  if (!read.ok) {
+    refuse(read.faults);
+    return;
+  }
   const { config } = read;
   const root = packageRoot();
   let store: Store;
   try {
     store = await openStore(config, root);
   } catch (error) {
-    if (error instanceof DatabaseRefused) return refuse([error.message]);
-    throw error;
+    if (!(error instanceof DatabaseRefused)) throw error;
+    refuse([error.message]);
+    return;
   }
   const opened = await openGreenhouse(store, config, root, Date.now());
   if (!opened.ok) {
     await store.close();
-    return refuse(opened.faults);
+    refuse(opened.faults);
+    return;
   }
   const desk = new Desk({ store, ...reach });
   await run({ config, root, store, desk, greenhouseId: opened.id });

@@ -1,5 +1,6 @@
 import { entriesOfMessage } from '../../logbook/logbook.ts';
 import { understand } from '../../understanding/understand.ts';
+import { withoutMessage } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
 import {
   actOnRest,
@@ -19,7 +20,7 @@ export function hearEdit(handling: Handling, text: string, around: Surroundings)
   const old = entriesOfMessage(handling.standing.logbook, messageId).filter(
     (entry) => entry.struck === null,
   );
-  forgetQuestionsOf(handling, messageId);
+  handling.conversation = withoutMessage(handling.conversation, messageId);
   const understood = understand(text, contextOf(handling, around));
   noteContext(handling, understood.statements, understood.named);
   if (old.length === 0) {
@@ -31,10 +32,4 @@ export function hearEdit(handling: Handling, text: string, around: Surroundings)
     replaceEntries(handling, old, drafts);
   }
   actOnRest(handling, understood.statements, around);
-}
-
-function forgetQuestionsOf(handling: Handling, messageId: string): void {
-  const { conversation } = handling;
-  const questions = conversation.questions.filter((question) => question.messageId !== messageId);
-  handling.conversation = { ...conversation, questions };
 }

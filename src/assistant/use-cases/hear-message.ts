@@ -62,7 +62,8 @@ export function noteContext(
   if (!statements.some((statement) => statement.kind === 'answered')) {
     handling.conversation = withQuestionsLapsed(handling.conversation);
   }
-  handling.conversation = withNamed(handling.conversation, named, handling.heard.writtenAtMs);
+  const { messageId, writtenAtMs: atMs } = handling.heard;
+  handling.conversation = withNamed(handling.conversation, named, { messageId, atMs });
 }
 
 /** Logs the clear parts of a message under one receipt. */

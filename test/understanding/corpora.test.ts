@@ -1,0 +1,59 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Store } from '../../src/assistant/ports/store.ts';
+import { openTestStore } from '../storage/open-test-store.ts';
+import { type MessageCase, readCases } from './message-case.ts';
+import { runCase } from './run-case.ts';
+import type { Score } from './score-case.ts';
+
+let store: Store;
+beforeAll(async () => {
+  store = await openTestStore();
+});
+afterAll(() => store.close());
+
+interface Scored {
+  readonly messageCase: MessageCase;
+  readonly score: Score;
+}
+
+async function scored(file: string): Promise<readonly Scored[]> {
+  const all: Scored[] = [];
+  for (const messageCase of readCases(file)) {
+    all.push({ messageCase, score: await runCase(store, messageCase) });
+  }
+  return all;
+}
+
+function told({ messageCase, score }: Scored): object {
+  const { line, greenhouse, rule } = messageCase;
+  const { wrong, missing, faults } = score;
+  return { line, greenhouse, rule, wrong, missing, faults };
+}
+
+describe('The messages that the rules give as examples', () => {
+  it('are all understood exactly, through the whole rehearsal', async () => {
+    const all = await scored('fixtures/messages.jsonl');
+    expect(all).toHaveLength(50);
+    expect(all.filter(({ score }) => !score.isExact).map(told)).toEqual([]);
+  });
+});
+
+/** What the issue asks for: exact in 98 of 100, and never a wrong entry. */
+const exactShare = 0.98;
+
+describe.each([
+  'understanding/corpus/english-open.jsonl',
+  'understanding/corpus/english-sealed.jsonl',
+  'understanding/corpus/german-open.jsonl',
+  'understanding/corpus/german-sealed.jsonl',
+])('The corpus %s', (file) => {
+  it('is understood exactly in 98 of 100 messages, and nothing wrong is logged', async () => {
+    const all = await scored(file);
+    const inexact = all.filter(({ score }) => !score.isExact);
+    expect(all.filter(({ score }) => score.wrong.length > 0).map(told)).toEqual([]);
+    expect(
+      1 - inexact.length / all.length,
+      JSON.stringify(inexact.map(told)),
+    ).toBeGreaterThanOrEqual(exactShare);
+  });
+});
