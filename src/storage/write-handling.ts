@@ -3,7 +3,7 @@ import type { Counters, GreenhouseId, StoredStrike, Writes } from '../assistant/
 import type { WeatherDay } from '../greenhouse/weather.ts';
 import { batchesOf } from './batches.ts';
 import { replaceSetUp } from './greenhouse-set-up.ts';
-import { writeHousehold } from './household.ts';
+import { writeHousehold } from './household-changes.ts';
 import { entryRow, strikeRow, weatherRow } from './logbook-rows.ts';
 import { outgoingRow } from './outgoing-messages.ts';
 import type { Database } from './schema/database.ts';

@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest';
 import { newConversation } from '../../../src/assistant/conversation.ts';
 import type { InboxNo, Ledger } from '../../../src/assistant/ports/store.ts';
 import type { LocalDate } from '../../../src/greenhouse/local-time.ts';
-import { systemIdAt } from '../../../src/greenhouse/system.ts';
 import {
   entry,
   incoming,
@@ -130,8 +129,8 @@ export function handlingSuite(subject: Subject): void {
       const read = (handle: string) =>
         look(store, greenhouse, (ledger) => ledger.conversation(handle));
       expect(await read('ines')).toBeNull();
-      await write(store, greenhouse, { conversations: [named, newConversation('olli')] });
-      expect(await read('ines')).toEqual(named);
+      await write(store, greenhouse, { conversations: [talked, newConversation('olli')] });
+      expect(await read('ines')).toEqual(talked);
       await write(store, greenhouse, { conversations: [blank] });
       expect(await read('ines')).toEqual(blank);
       expect(await read('olli')).toEqual(newConversation('olli'));
