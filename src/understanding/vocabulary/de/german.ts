@@ -1,0 +1,132 @@
+import type { Vocabulary } from '../vocabulary.ts';
+import { asking, duties } from './asking.ts';
+import { clockTurns, months, weekdays } from './calendar.ts';
+import { commonWords } from './common-words.ts';
+import { everydayWords } from './everyday-words.ts';
+import { grammar, talk } from './grammar.ts';
+import { moods, takingBack } from './moods.ts';
+import { anyProduct, crops, products, shyProducts } from './names-of-things.ts';
+import { ordinalMarks, spokenFractions, spokenNumbers, spokenOrdinals } from './numbers.ts';
+import { deeds, levels, quantities, supplies } from './quantities.ts';
+import { singleWords, spelled } from './spelling.ts';
+import { times } from './times.ts';
+import { shyUnits, units } from './units.ts';
+
+const words = {
+  ...grammar,
+  ...talk,
+  ...quantities,
+  ...levels,
+  ...deeds,
+  ...supplies,
+  ...moods,
+  ...takingBack,
+  ...duties,
+  ...asking,
+  ...times,
+};
+
+const written = singleWords([...Object.values(words).flat(), ...commonWords]);
+
+function everySpelling<K extends string>(
+  lists: Readonly<Record<K, readonly string[]>>,
+): Record<K, readonly string[]> {
+  const spelt: Partial<Record<K, readonly string[]>> = {};
+  for (const key of Object.keys(lists) as K[]) spelt[key] = spelled(lists[key], written);
+  return spelt as Record<K, readonly string[]>;
+}
+
+function everySpellingOf(
+  meanings: readonly (readonly [string, number])[],
+): ReadonlyMap<string, number> {
+  return new Map(
+    meanings.flatMap(([phrase, value]) =>
+      spelled([phrase], written).map((spelling) => [spelling, value] as const),
+    ),
+  );
+}
+
+/** `Kannen`, `Krüge`, `Gläsern`, `Tonnen`: what number, case and possessive add, and what they put in the stem's place. */
+const endings: readonly (readonly [string, string])[] = [
+  ['ässern', 'ass'],
+  ['ässer', 'ass'],
+  ['äsern', 'as'],
+  ['äser', 'as'],
+  ['ästen', 'asten'],
+  ['öpfen', 'opf'],
+  ['öpfe', 'opf'],
+  ['ügen', 'ug'],
+  ['üge', 'ug'],
+  ['en', ''],
+  ['em', ''],
+  ['er', ''],
+  ['es', ''],
+  ["'s", ''],
+  ['n', ''],
+  ['e', ''],
+  ['s', ''],
+];
+
+export const german: Vocabulary = {
+  words: everySpelling(words),
+  units: everySpelling(units),
+  shyUnits,
+  products: everySpelling(products),
+  shyProducts,
+  anyProduct: spelled(anyProduct, written),
+  numbers: everySpellingOf(spokenNumbers),
+  fractions: everySpellingOf(spokenFractions),
+  ordinals: everySpellingOf(spokenOrdinals),
+  ordinalMarks,
+  weekdays,
+  months: months.map((names) => spelled(names, written)),
+  clockTurns: everySpellingOf(clockTurns),
+  crops: everySpelling(crops),
+  endings,
+  abbreviations: [
+    'ca',
+    'nr',
+    'temp',
+    'ltr',
+    'min',
+    'std',
+    'sek',
+    'rel',
+    'z.b',
+    'd.h',
+    'bzw',
+    'usw',
+    'etc',
+    'max',
+    'evtl',
+    'ggf',
+    'u',
+    'tel',
+    'str',
+    'dr',
+    'hr',
+    'fr',
+    'mo',
+    'di',
+    'mi',
+    'sa',
+    'jan',
+    'feb',
+    'apr',
+    'aug',
+    'sept',
+    'sep',
+    'okt',
+    'nov',
+    'dez',
+    'proz',
+    'inkl',
+    'zzgl',
+    'vs',
+    'mind',
+    'dgl',
+    'cm',
+  ],
+  everyday: spelled(everydayWords, written),
+  common: spelled(commonWords, written),
+};
