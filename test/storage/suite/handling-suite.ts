@@ -122,10 +122,7 @@ export function handlingSuite(subject: Subject): void {
     it('replaces a conversation whole', async () => {
       const { store, greenhouse } = await newPlace(subject);
       const blank = newConversation('ines');
-      const named = {
-        ...blank,
-        named: [{ system: systemIdAt(1), messageId: 'm1', atMs: startMs }],
-      };
+      const talked = { ...blank, receipts: [{ messageId: 'm1', entries: [entry(1).no] }] };
       const read = (handle: string) =>
         look(store, greenhouse, (ledger) => ledger.conversation(handle));
       expect(await read('ines')).toBeNull();
