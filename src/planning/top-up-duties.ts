@@ -25,6 +25,8 @@ export function topUpDuties(question: BoardQuestion, today: LocalDate): readonly
   return greenhouse.systems.map((system, position): DutyLine => {
     const plan = plans[position]!;
     const litres = litresTold(plan.litres);
+    const levelIsKnown = isLevelKnown(question.logbook, system.id);
+    const latestInDays = levelIsKnown ? plan.latestInDays : null;
     const mix = topUpMix(system, litres, question, concentrates);
     const water = outlooks.get(system.id)!;
     const dateOf = (atMs: number | null): LocalDate | null =>
@@ -35,7 +37,7 @@ export function topUpDuties(question: BoardQuestion, today: LocalDate): readonly
         system: system.id,
         dueOn: dueOn(plan, today),
         litres,
-        ...(plan.latestInDays === null ? {} : { latestOn: plusDays(today, plan.latestInDays) }),
+        ...(latestInDays === null ? {} : { latestOn: plusDays(today, latestInDays) }),
         ...(plan.due === 'alongside' ? { alongside: true } : {}),
         ...(mix ? { strength: mix.strength } : {}),
         ...(mix && mix.concentrates.length > 0 ? { concentrates: mix.concentrates } : {}),
@@ -43,7 +45,7 @@ export function topUpDuties(question: BoardQuestion, today: LocalDate): readonly
       ridesFrom: null,
       reason: {
         kind: 'water',
-        isLevelKnown: isLevelKnown(question.logbook, system.id),
+        isLevelKnown: levelIsKnown,
         litresNow: water.litres,
         litresSd: water.litresSd,
         usePerDayL: water.usePerDay,
