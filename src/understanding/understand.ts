@@ -34,7 +34,9 @@ import { recogniseTakingBack } from './recognisers/taking-back.ts';
 import { recogniseTopUps } from './recognisers/top-up.ts';
 import { recogniseWellBeing } from './recognisers/well-being.ts';
 import { asDutiesAnswered } from './refiners/duties-answered.ts';
+import { withEnds } from './refiners/outage-ends.ts';
 import { withPhases } from './refiners/phases.ts';
+import { withoutRepeatedQuestions } from './refiners/repeated-questions.ts';
 import { settleFacts } from './refiners/settle.ts';
 import { inPhaseOrder, statementsOf, withoutConflicts } from './refiners/statements-of.ts';
 import type {
@@ -99,6 +101,7 @@ function readFrame(frame: Frame): Read {
   const answer = readAnswer(frame);
   if (answer) return { statements: [answer], named };
   frame.taken.fill(false);
+  frame.timed.fill(false);
   const back = recogniseTakingBack(frame);
   if (back) return { statements: [back], named };
   return { statements: newStatements(frame), named };
@@ -114,12 +117,12 @@ function namesSaid(frame: Frame): SystemId[] {
 
 function newStatements(frame: Frame): readonly Statement[] {
   const marks = findTimes(frame);
-  const moods = moodsOf(frame);
-  const facts = withPhases(frame, factsOf(frame, moods));
+  const moods = moodsOf(frame, marks);
+  const facts = withPhases(frame, withEnds(frame, factsOf(frame, moods), marks));
   const mentions = mentionsOf(frame, (i) => facts.some(({ at }) => at === i));
   const settled = asDutiesAnswered(frame, settleFacts(frame, facts, mentions, marks, moods));
   const phases = new Map<EntryDraft, Fact['phase']>();
-  const found = statementsOf(frame, settled, phases);
+  const found = withoutRepeatedQuestions(statementsOf(frame, settled, phases));
   const entries = withoutConflicts(found, (draft) => phases.get(draft));
   const done = recogniseDone(frame, moods).map((statement) => answeredDuties(frame, statement));
   const said = inPhaseOrder([...entries, ...done], (draft) => phases.get(draft));
@@ -191,6 +194,10 @@ function questions(
 /** Nothing to log: a greeting, thanks, something plainly not done; or text that means nothing. */
 function nothingSaid(frame: Frame, moods: readonly (Mood | null)[]): Statement {
   const span = { from: 0, to: frame.folded.text.length };
+  const asksOnly =
+    frame.terms.length > 0 &&
+    frame.terms.every((term) => term.kind === 'stop' && term.cut === 'question');
+  if (asksOnly) return { kind: 'ask', ask: { kind: 'help' }, span, because: ['question'] };
   const words = frame.terms.filter(({ kind }) => kind !== 'stop' && kind !== 'mark');
   if (
     words.length > 0 &&
@@ -206,6 +213,8 @@ function nothingSaid(frame: Frame, moods: readonly (Mood | null)[]): Statement {
       span,
     };
   }
+  if (words.some((term) => means(term, 'outside')))
+    return { kind: 'passed-over', why: 'not-a-reading', span };
   const why = moods.find(
     (mood) => mood !== null && mood !== 'question' && mood !== 'queried' && mood !== 'others',
   );

@@ -173,6 +173,7 @@ function whatIsSaid(frame: Frame): Said | null {
 /** Times are taken while looking for an answer; where there is none, the message is read afresh. */
 function release(frame: Frame, nothing: null): null {
   frame.taken.fill(false);
+  frame.timed.fill(false);
   return nothing;
 }
 
@@ -273,7 +274,7 @@ function fill(frame: Frame, doubt: Doubt, said: Said, answered: Answered): State
       !waiting.drafts.some(({ system }) => system !== null && said.systems.includes(system)))
   )
     return null;
-  return fillValue(frame, doubt, waiting.drafts, measure, answered);
+  return fillValue(frame, doubt, waiting.drafts, measure, said.each, answered);
 }
 
 /** `95` and `litres` make `95 litres`. */
@@ -287,10 +288,12 @@ function fillValue(
   doubt: Doubt,
   waiting: readonly EntryDraft[],
   measure: Measure,
+  each: boolean,
   answered: Answered,
 ): Statement {
   const { greenhouse } = frame.context;
   const drafts: EntryDraft[] = [];
+  const shared = !each && waiting.length > 1 && cannotBeEverywhere(waiting[0]!.quantity);
   for (const draft of waiting) {
     const system = greenhouse.systems.find(({ id }) => id === draft.system) ?? null;
     const valued = valueOf(asFact(draft, measure), system, greenhouse.units);
@@ -303,7 +306,38 @@ function fillValue(
       ...(measure.approximate ? { approximate: true } : {}),
     });
   }
-  return answered(drafts);
+  return shared ? askWhetherEach(frame, doubt, drafts, measure.written) : answered(drafts);
+}
+
+function cannotBeEverywhere(quantity: Quantity): boolean {
+  return (
+    quantity === 'top-up' ||
+    quantity === 'dose' ||
+    quantity === 'reservoir-change' ||
+    quantity === 'harvest'
+  );
+}
+
+/** One amount for several: in each, or in all. */
+function askWhetherEach(
+  frame: Frame,
+  doubt: Doubt,
+  drafts: readonly EntryDraft[],
+  amount: string,
+): DoubtStatement {
+  const { quantity } = drafts[0]!;
+  const part = drafts.map((draft) => ({ ...draft, value: draft.value / drafts.length }));
+  return {
+    kind: 'doubt',
+    reason: { kind: 'shared-amount', quantity, amount },
+    choices: [
+      { label: { kind: 'each' }, drafts },
+      ...(quantity === 'dose' ? [{ label: { kind: 'in-all' } as const, drafts: part }] : []),
+    ],
+    waiting: doubt.waiting,
+    span: { from: 0, to: frame.folded.text.length },
+    because: ['one amount for several'],
+  };
 }
 
 /** A bare number answers in the unit that the question is about. */

@@ -2,7 +2,7 @@ import type { DutyKind } from '../../greenhouse/duty.ts';
 import { type LocalDate, localDateOf, localTimeOf, plusDays } from '../../greenhouse/local-time.ts';
 import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
-import { convert, isBare, isBelievable } from '../numbers/quantity-of-measure.ts';
+import { convert, isBare, isBelievable, isVolume } from '../numbers/quantity-of-measure.ts';
 import { type Frame, isMeasure } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
 import { systemOfCrop, systemOfDevice } from '../recognisers/devices.ts';
@@ -200,6 +200,7 @@ function isItRight(frame: Frame, at: number, system: SystemId | null, named: Qua
   const term = frame.terms[at]!;
   if (!isMeasure(term)) return { kind: 'unknown' };
   const { measure } = term;
+  if (isVolume(measure)) return { kind: 'unknown' };
   const { units } = frame.context.greenhouse;
   const order: readonly Quantity[] = named
     ? [named]

@@ -61,3 +61,22 @@ export function hasPastDeed(frame: Frame, from: number, to: number): boolean {
     if (isDeed(frame.terms[i]) && !isPlainDeed(frame.terms[i])) return true;
   return false;
 }
+
+/**
+ * Where the clause says that something could not be done: in one phrase, or in two words that the verb
+ * of the deed follows (`konnte die Gläser nicht machen`). A clause with an amount tells of that instead.
+ */
+export function couldNotAt(frame: Frame, clause: Clause): number | null {
+  let could: number | null = null;
+  for (let i = clause.from; i < clause.to; i++) {
+    const term = frame.terms[i];
+    if (term?.kind === 'measure') return null;
+    if (means(term, 'could-not')) return i;
+    if (means(term, 'could')) could ??= i;
+    else if (could !== null && means(term, 'not')) {
+      const after = frame.terms[i + 1];
+      return i + 1 < clause.to && (means(after, 'do', 'clean') || isDeed(after)) ? could : null;
+    }
+  }
+  return null;
+}

@@ -7,13 +7,14 @@ import {
   previousIn,
 } from '../reading/frame.ts';
 import { isMark, isUnknown, means } from '../reading/term.ts';
+import type { TimeMark } from '../times/time-mark.ts';
 import type { Concept } from '../vocabulary/concept.ts';
-import { hasPastDeed, isDeed, isLabel, leansOnPrevious } from './clause-kinds.ts';
+import { couldNotAt, hasPastDeed, isDeed, isLabel, leansOnPrevious } from './clause-kinds.ts';
 import type { Mood } from './mood.ts';
 import { findQuestions } from './questions.ts';
 
 /** The mood of every term; null where something is plainly said. */
-export function moodsOf(frame: Frame): readonly (Mood | null)[] {
+export function moodsOf(frame: Frame, marks: readonly TimeMark[]): readonly (Mood | null)[] {
   const moods: (Mood | null)[] = frame.terms.map(() => null);
   const mark = (from: number, to: number, mood: Mood) => {
     for (let i = from; i < to; i++) moods[i] ??= mood;
@@ -28,8 +29,20 @@ export function moodsOf(frame: Frame): readonly (Mood | null)[] {
       if (clauseHas(frame, clause, concept)) mark(clause.from, clause.to, mood);
     }
     remember(frame, clause, c, mark);
+    elsewhere(frame, clause, mark);
+    if (
+      marks.some((time) => time.clause === c && time.askFrom !== null && !time.since) &&
+      isToBeDone(frame, clause)
+    ) {
+      mark(clause.from, clause.to, 'intention');
+    }
   });
   return moods;
+}
+
+/** `top up the bench tonight`: the deed as something to do, and a time to come. */
+function isToBeDone(frame: Frame, clause: Clause): boolean {
+  return clauseHas(frame, clause, 'plain-deed') && !hasPastDeed(frame, clause.from, clause.to);
 }
 
 type Marker = (from: number, to: number, mood: Mood) => void;
@@ -56,6 +69,7 @@ function reach(frame: Frame, c: number, acrossCommas: boolean): number {
 }
 
 function negate(frame: Frame, clause: Clause, c: number, mark: Marker): void {
+  if (couldNotAt(frame, clause) !== null) return;
   for (let i = clause.from; i < clause.to; i++) {
     const term = frame.terms[i];
     if (!means(term, 'did-not', 'not', 'no')) continue;
@@ -124,12 +138,47 @@ function hear(frame: Frame, clause: Clause, mark: Marker): void {
   if (clauseHas(frame, clause, 'long-ago')) mark(clause.from, clause.to, 'hearsay');
   for (let i = clause.from; i < clause.to; i++) {
     const term = frame.terms[i];
-    if (means(term, 'extreme') && !means(frame.terms[i - 1], 'to', 'article'))
+    if (means(term, 'extreme') && !leadsToMark(frame, i))
       mark(clause.from, clause.to, 'not-a-reading');
     if (means(term, 'says') && saidBySomebody(frame, clause, i))
       mark(clause.from, end(), 'hearsay');
     if (means(term, 'member', 'third-person') && i === clause.from && isSubject(frame, clause, i))
       mark(clause.from, clause.to, 'others');
+  }
+}
+
+/** `to the max` is a mark on the reservoir; `the maximum was 34` is the weather's. */
+function leadsToMark(frame: Frame, i: number): boolean {
+  const before = frame.terms[i - 1];
+  return (
+    means(before, 'to', 'below') ||
+    (means(before, 'article') && means(frame.terms[i - 2], 'to', 'below'))
+  );
+}
+
+/** What was drunk, lost or thrown away, and what was read in other water than a system's. */
+function elsewhere(frame: Frame, clause: Clause, mark: Marker): void {
+  const isTaken =
+    clauseHas(frame, clause, 'take-away') &&
+    !clauseHas(
+      frame,
+      clause,
+      'top-up',
+      'add',
+      'fill',
+      'changed-solution',
+      'pick',
+      'left-over',
+      'level',
+    );
+  if (isTaken) mark(clause.from, clause.to, 'not-a-reading');
+  for (let i = clause.from; i < clause.to; i++) {
+    if (!means(frame.terms[i], 'other-water') || hasPastDeed(frame, clause.from, clause.to))
+      continue;
+    const before = previousIn(frame, clause, i, (term) => means(term, 'article'));
+    const isOrigin = before >= 0 && means(frame.terms[before], 'with', 'from', 'after');
+    const named = frame.terms.slice(clause.from, i).some(({ kind }) => kind === 'name');
+    if (!isOrigin && !named) mark(clause.from, clause.to, 'not-a-reading');
   }
 }
 

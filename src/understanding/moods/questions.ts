@@ -1,6 +1,6 @@
 import { type Clause, type Frame, isMeasure, isName, isPadding } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
-import { isLabel } from './clause-kinds.ts';
+import { hasPastDeed, isDeed, isLabel } from './clause-kinds.ts';
 
 /** A stretch that asks: in words, or by a question mark alone. */
 export interface Questioned {
@@ -34,7 +34,29 @@ function questionsOf(frame: Frame, clauses: readonly Clause[]): Questioned[] {
       ...(rest.length > 0 ? questionsOf(frame, rest) : []),
     ];
   }
-  return asked ? [{ from: end.from, to: end.to, mood: 'queried' }] : [];
+  if (!asked) return [];
+  if (isTag(frame, end)) return [{ from: end.from, to: end.to, mood: 'question' }];
+  return [{ from: firstQueried(frame, clauses).from, to: end.to, mood: 'queried' }];
+}
+
+/** `…, ok?`: asks about what was said before. */
+function isTag(frame: Frame, clause: Clause): boolean {
+  const words = frame.terms.slice(clause.from, clause.to);
+  return (
+    clause.opens !== 'start' &&
+    words.length > 0 &&
+    words.every((term) => means(term, 'judged', 'filler', 'yes', 'said-no'))
+  );
+}
+
+/** A question mark doubts the whole list of readings, but nothing that was done. */
+function firstQueried(frame: Frame, clauses: readonly Clause[]): Clause {
+  let first = clauses.at(-1)!;
+  for (const clause of clauses.toReversed()) {
+    if (hasPastDeed(frame, clause.from, clause.to)) break;
+    first = clause;
+  }
+  return first;
 }
 
 /** Without a question mark a question ends where a clause says something of its own. */
@@ -115,8 +137,11 @@ function opensQuestion(
   if (means(term, 'what'))
     return asked || !(next && means(next, 'indefinite')) || next.text === term.text;
   if (means(term, 'how', 'how-much', 'how-long', 'why', 'who')) return true;
-  if (means(term, 'when')) return asked || !(means(next, 'self') || hasMeasure(frame, clause));
-  if (means(term, 'which')) return asked || isAlone(frame, clause, first);
+  if (means(term, 'when')) {
+    return asked || term.text.includes(' ') || !(means(next, 'self') || hasMeasure(frame, clause));
+  }
+  if (means(term, 'which'))
+    return asked || isAlone(frame, clause, first) || clauseMeans(frame, clause, 'going', 'need');
   if (means(term, 'show')) return first + 1 < clause.to && !hasMeasure(frame, clause);
   if (means(term, 'unanswered')) return true;
   if (means(term, 'anything'))
@@ -137,11 +162,27 @@ function plainlyAsks(frame: Frame, clause: Clause, first: number, term: Term): b
   ) {
     return clauseMeans(frame, clause, 'judged', 'anything') && !hasMeasure(frame, clause);
   }
+  // `can you top up the bench` asks a favour.
+  if (means(term, 'intention') && term.text.includes(' ')) return false;
   if (term.text.includes(' ') && !means(term, 'link', 'did-not', 'could-not')) return true;
+  if (isBeforeItsSubject(frame, clause, first)) return true;
   if (means(next, 'self') && !means(term, 'was', 'link')) return true;
   return (
     clauseMeans(frame, clause, 'judged', 'need', 'anything', 'due') &&
     !means(next, 'judged', 'down')
+  );
+}
+
+/** `has the bench been topped up`: the verb before its subject. */
+function isBeforeItsSubject(frame: Frame, clause: Clause, first: number): boolean {
+  let subject = first + 1;
+  while (subject < clause.to && means(frame.terms[subject], 'article', 'both', 'all')) subject++;
+  if (subject >= clause.to || frame.terms[subject]!.kind !== 'name') return false;
+  return (
+    !means(frame.terms[first], 'did', 'do', 'done') ||
+    frame.terms
+      .slice(subject + 1, clause.to)
+      .some((term) => isDeed(term) || means(term, 'need', 'last-out', 'judged'))
   );
 }
 

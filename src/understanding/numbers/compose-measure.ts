@@ -27,7 +27,7 @@ export function measureAt(
 ): Match<Measure> | null {
   const first = coreAt(reading, at);
   if (!first) return null;
-  const range = afterFrom ? null : rangeFrom(reading, at, first, afterBetween);
+  const range = rangeFrom(reading, at, first, afterBetween, afterFrom);
   const core = range ?? first;
   let end = at + core.length;
   const unit = unitFrom(reading, end);
@@ -132,7 +132,8 @@ function afterNumeral(reading: Reading, at: number, token: Token): Core {
   if (isWhole) {
     const alone = fractionFrom(tokens, at);
     if (alone !== null && isShareOfSomething(reading, at + 3)) {
-      return { ...plain, values: [alone], length: 3, share: true, whole: false };
+      const of = shareOf(reading, at + 3);
+      return { ...plain, values: [alone], length: 3 + of, share: true, whole: false };
     }
     const mixed = tokens[at + 1]?.kind === 'number' ? fractionFrom(tokens, at + 1) : null;
     if (mixed !== null)
@@ -167,6 +168,13 @@ function isShareOfSomething(reading: Reading, at: number): boolean {
   return ['full', 'empty', 'left-over', 'of', 'indefinite', 'down', 'deep'].some((concept) =>
     word.concepts.has(concept as Concept),
   );
+}
+
+/** `a` in `1/2 a jug`, `of a` in `1/3 of a can`. */
+function shareOf(reading: Reading, at: number): number {
+  const of = concept(reading, at, 'of');
+  const indefinite = concept(reading, at + of, 'indefinite');
+  return indefinite > 0 && unitAt(reading, at + of + indefinite) ? of + indefinite : 0;
 }
 
 /** `2 x 10 l`: so many times an amount. */
@@ -230,12 +238,18 @@ function concept(reading: Reading, at: number, wanted: Concept): number {
 }
 
 /** `10-12`, `10 to 12`, `between 10 and 12`: the middle, approximate. */
-function rangeFrom(reading: Reading, at: number, low: Core, afterBetween: boolean): Core | null {
+function rangeFrom(
+  reading: Reading,
+  at: number,
+  low: Core,
+  afterBetween: boolean,
+  afterFrom: boolean,
+): Core | null {
   const joint = at + low.length;
   const unit = unitFrom(reading, joint);
   const from = joint + (unit?.length ?? 0);
   const link = linkLength(reading, from, afterBetween);
-  if (link === 0) return null;
+  if (link === 0 || (afterFrom && !joinsAfterFrom(reading, from))) return null;
   const high = coreAt(reading, from + link);
   if (
     !high ||
@@ -253,6 +267,11 @@ function rangeFrom(reading: Reading, at: number, low: Core, afterBetween: boolea
 function sameUnit(a: Unit, b: Unit | undefined): boolean {
   if (!b) return false;
   return 'id' in a ? 'id' in b && a.id === b.id : 'litres' in b && a.litres === b.litres;
+}
+
+/** `from 5.4 to 6.1` is a before and an after; `von 10 bis 12` is a range. */
+function joinsAfterFrom(reading: Reading, at: number): boolean {
+  return concept(reading, at, 'until') > 0 && concept(reading, at, 'place') === 0;
 }
 
 function linkLength(reading: Reading, at: number, afterBetween: boolean): number {

@@ -51,7 +51,7 @@ function termAt(reading: Reading, at: number, before: readonly Term[]): Found {
   if (name) return name;
   const previous = before.at(-1);
   const measure = measureAt(reading, at, means(previous, 'between'), means(previous, 'from'));
-  if (measure && measure.length >= (phrase?.value.clockTurn != null ? phrase.length : 0)) {
+  if (measure && !(phrase && turnsClock(reading, at, phrase, measure.length))) {
     const term = {
       kind: 'measure' as const,
       measure: measure.value,
@@ -73,7 +73,7 @@ function termAt(reading: Reading, at: number, before: readonly Term[]): Found {
     case 'number':
       return { term: { kind: 'digits', minutes: 0, ...placeOf(tokens, at, 1) }, length: 1 };
     case 'mark':
-      return { term: markTerm(reading, at, previous), length: 1 };
+      return { term: markTerm(reading, at, before), length: 1 };
     case 'word':
       return {
         term: { kind: 'word', word: memberOr(token.text, lexicon), ...placeOf(tokens, at, 1) },
@@ -82,13 +82,22 @@ function termAt(reading: Reading, at: number, before: readonly Term[]): Found {
   }
 }
 
+/** `halb drei`, `ten to eight`: words before an hour, though they may be a number or a share as well. */
+function turnsClock(reading: Reading, at: number, phrase: Match<Word>, measured: number): boolean {
+  if (phrase.value.clockTurn === null) return false;
+  if (measured < phrase.length) return true;
+  if (measured > phrase.length || phrase.value.fraction === null) return false;
+  const hour = measureAt(reading, at + phrase.length, false, false)?.value;
+  return hour !== undefined && hour.unit === null && hour.whole && hour.values[0]! <= 12;
+}
+
 /** The longest phrase that does not swallow the start of a system's name: `the top` in `the top shelf`. */
 function phraseUpToName(reading: Reading, at: number): Match<Word> | null {
   const phrase = phraseAt(reading, at);
   if (!phrase || phrase.length === 1) return phrase;
   for (let inside = 1; inside < phrase.length; inside++) {
     const name = matchName(reading.tokens, at + inside, reading.lexicon);
-    if (!name || name.near > nearness.inflected) continue;
+    if (name === null || name.near > nearness.inflected) continue;
     const goesOn = inside + name.length > phrase.length;
     if (goesOn || !isEverydayWord(reading, at + inside)) return phraseAt(reading, at, inside);
   }
@@ -132,7 +141,8 @@ function phraseTerm(reading: Reading, at: number, word: Word, length: number): F
   return { term: { kind: 'word', word, ...place }, length };
 }
 
-function markTerm(reading: Reading, at: number, previous: Term | undefined): Term | null {
+function markTerm(reading: Reading, at: number, before: readonly Term[]): Term | null {
+  const previous = before.at(-1);
   const { tokens, lexicon } = reading;
   const token = tokens[at]!;
   const place = placeOf(tokens, at, 1);
@@ -152,6 +162,7 @@ function markTerm(reading: Reading, at: number, previous: Term | undefined): Ter
     tokens[at + 1]!.glued
   )
     return null;
+  if (token.text === '.' && token.glued && isPointOfDate(reading, at, before)) return null;
   const cut =
     cuts.get(token.text) ?? (token.text.startsWith('..') || token.text === '…' ? 'sentence' : null);
   if (cut) return { kind: 'stop', cut, ...place };
@@ -167,6 +178,14 @@ function markTerm(reading: Reading, at: number, previous: Term | undefined): Ter
   return { kind: 'mark', ...place };
 }
 
+/** `3. Mai`, `am 6.4.`: a point that belongs to the day before it. */
+function isPointOfDate(reading: Reading, at: number, before: readonly Term[]): boolean {
+  const day = before.at(-1);
+  if (day?.kind !== 'measure' || day.measure.unit !== null) return false;
+  if (/^\d{1,2}$/.test(day.text)) return phraseAt(reading, at + 1)?.value.month != null;
+  return /^\d{1,2}\.\d{1,2}$/.test(day.text) && means(before.at(-2), 'on-day');
+}
+
 /** Concepts of words that people name systems by without their being words of every sentence. */
 const soft: ReadonlySet<Concept> = new Set<Concept>([
   'numbered',
@@ -176,6 +195,7 @@ const soft: ReadonlySet<Concept> = new Set<Concept>([
   'reservoir',
   'instrument',
   'picture',
+  'other-water',
 ]);
 
 function nameAt(
@@ -199,7 +219,9 @@ function nameAt(
     term: {
       kind: 'name',
       systems: match.systems,
-      sure: match.systems.length === 1 && match.near !== nearness.shortSlip,
+      sure:
+        match.near !== nearness.shortSlip &&
+        (match.systems.length === 1 || isSaidOfAll(before, match.systems.length)),
       slip: match.near >= nearness.slip,
       singular: match.singular,
       everyday,
@@ -207,6 +229,12 @@ function nameAt(
     },
     length: match.length,
   };
+}
+
+/** `both tubs`, `all tubs`: a word that fits several is said of each of them. */
+function isSaidOfAll(before: readonly Term[], systems: number): boolean {
+  const last = before.findLast((term) => !means(term, 'article') || means(term, 'both', 'all'));
+  return means(last, 'all') || (means(last, 'both') && systems === 2);
 }
 
 /** A slip of a name that is as well a slip of a word is taken for the word. */

@@ -103,23 +103,41 @@ function changesSolution(frame: Frame, clause: Clause, verb: number): boolean {
     else if (term.kind === 'measure' || term.kind === 'clock') return named;
     else return false;
   }
-  if (named) return true;
-  // `dwc changed`, `gutters: full change`.
-  return (
-    verb === lastOf(clause) &&
-    frame.terms
-      .slice(clause.from, verb)
-      .some((term) => term.kind === 'name' || means(term, 'reservoir')) &&
-    onlyNames(frame, clause, verb)
-  );
+  return named || (verb === lastOf(clause) && standsBefore(frame, clause, verb));
+}
+
+/** `dwc changed`, `gutters: full change`, `die Lösung in der Wanne gewechselt`: nothing else that could have been changed. */
+function standsBefore(frame: Frame, clause: Clause, verb: number): boolean {
+  let named = false;
+  for (let i = clause.from; i < verb; i++) {
+    const term = frame.terms[i]!;
+    if (term.kind === 'name' || means(term, 'reservoir', 'water')) named = true;
+    else if (
+      means(
+        term,
+        'pump',
+        'venturi',
+        'air-stones',
+        'air-pump',
+        'instrument',
+        'buffer',
+        'counted',
+        'vessel',
+      )
+    )
+      return false;
+    else if (
+      isUnknown(term) ||
+      (term.kind === 'word' &&
+        (term.word.product !== null || term.word.probe !== null || term.word.crop !== null))
+    )
+      return false;
+  }
+  return named;
 }
 
 function lastOf(clause: Clause): number {
   return clause.to - 1;
-}
-
-function onlyNames(frame: Frame, clause: Clause, verb: number): boolean {
-  return !inClause(frame, clause, (term, i) => i < verb && isUnknown(term)).length;
 }
 
 /** A noun after the system or the reservoir: `the bench filter`, `the reservoir lid`. */

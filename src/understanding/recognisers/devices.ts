@@ -32,6 +32,8 @@ export function systemOfDevice(frame: Frame, term: Term | undefined): SystemId |
     );
   if (means(term, 'air-pump', 'no-bubbles')) return onlySystemWith(frame, hasAirPump);
   if (means(term, 'aeration')) return onlySystemWith(frame, ({ aeration }) => aeration !== null);
+  if (means(term, 'pump') && means(term, 'flood'))
+    return onlySystemWith(frame, ({ floods }) => floods !== null);
   if (means(term, 'pump')) return onlySystemWith(frame, hasPump);
   return null;
 }

@@ -98,7 +98,7 @@ function systemsIn(frame: Frame, clause: Clause, from: number, to = clause.to): 
   const found = new Set<SystemId>();
   for (let i = from; i < to; i++) {
     const term = frame.terms[i];
-    if (term?.kind === 'name' && term.sure) found.add(term.systems[0]!);
+    if (term?.kind === 'name' && term.sure) for (const system of term.systems) found.add(system);
   }
   return [...found];
 }

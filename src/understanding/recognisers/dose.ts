@@ -80,8 +80,11 @@ function backwards(frame: Frame, start: number): Search {
     const term = frame.terms[i]!;
     if (means(term, 'each', 'both')) each = true;
     else if (means(term, 'same')) same = true;
-    else if (isMeasure(term)) return { at: isDose(frame, i) ? i : null, each, same };
-    else if (!means(term, 'of', 'article', 'filler') && !isMark(term, '-', ':', '*')) break;
+    else if (isMeasure(term)) {
+      // `je 30 ml A und B` says it before the millilitres.
+      const eachBefore = means(frame.terms[i - 1], 'each');
+      return { at: isDose(frame, i) ? i : null, each: each || eachBefore, same };
+    } else if (!means(term, 'of', 'article', 'filler') && !isMark(term, '-', ':', '*')) break;
   }
   return { at: null, each, same };
 }
@@ -152,6 +155,8 @@ function missingDose(frame: Frame, group: ProductGroup): Fact[] | null {
       from: Math.min(near, group.terms[0]!),
       to: Math.max(near, group.terms.at(-1)!),
       product,
+      // `ph down 5.4` may as well be a reading.
+      ...(added ? {} : { doubt: { kind: 'which-quantity' as const, value: measure.written } }),
       because: 'dose without unit',
     }));
   }

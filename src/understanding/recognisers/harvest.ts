@@ -5,18 +5,23 @@ import {
   clauseHas,
   type Frame,
   inClause,
+  isMeasure,
   measureOf,
   measuresIn,
   namesIn,
   take,
 } from '../reading/frame.ts';
-import { means } from '../reading/term.ts';
+import { isCrop, means } from '../reading/term.ts';
 import { systemOfCrop } from './devices.ts';
 
 /** `picked 1.2 kg off the buckets`, `1.2 kg of cucumbers`: mass that was brought in. */
 export function recogniseHarvests(frame: Frame): Fact[] {
+  let spoken: number | null = null;
   return frame.clauses.flatMap((clause) => {
-    const verb = inClause(frame, clause, (term, i) => means(term, 'pick') && !frame.taken[i])[0];
+    const own = inClause(frame, clause, (term, i) => means(term, 'pick') && !frame.taken[i])[0];
+    // `harvest: bench 1.5 kg, buckets 800 g`: the word goes on over names and masses.
+    const verb = own ?? (spoken !== null && isNameAndMass(frame, clause) ? spoken : undefined);
+    spoken = own ?? (verb === undefined && clause.from < clause.to ? null : spoken);
     const masses = measuresIn(frame, clause).filter(
       (i) => gramsFactor(measureOf(frame, i)) !== null,
     );
@@ -51,7 +56,9 @@ export function recogniseHarvests(frame: Frame): Fact[] {
 
 /** Without a verb: a mass of a crop, or off a system. */
 function isBroughtIn(frame: Frame, clause: Clause, crops: number): boolean {
-  if (clauseHas(frame, clause, 'add', 'top-up', 'change', 'take-away')) return false;
+  if (clauseHas(frame, clause, 'top-up', 'change', 'take-away', 'money')) return false;
+  if (clauseHas(frame, clause, 'add'))
+    return clauseHas(frame, clause, 'from') && (crops > 0 || namesIn(frame, clause).length > 0);
   return (
     crops > 0 || (namesIn(frame, clause).length > 0 && clauseHas(frame, clause, 'from', 'place'))
   );
@@ -96,4 +103,21 @@ function withoutMass(
       because: 'harvest without amount',
     },
   ];
+}
+
+function isNameAndMass(frame: Frame, clause: Clause): boolean {
+  const plain = inClause(
+    frame,
+    clause,
+    (term) =>
+      term.kind === 'name' ||
+      isMeasure(term) ||
+      term.kind === 'mark' ||
+      means(term, 'article', 'place', 'from', 'filler', 'about') ||
+      isCrop(term),
+  );
+  return (
+    plain.length === clause.to - clause.from &&
+    measuresIn(frame, clause).some((i) => gramsFactor(measureOf(frame, i)) !== null)
+  );
 }

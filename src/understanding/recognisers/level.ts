@@ -1,5 +1,6 @@
 import type { Amount, Fact } from '../fact.ts';
 import { isLabel } from '../moods/clause-kinds.ts';
+import type { Measure } from '../numbers/measure.ts';
 import { cmFactor, isVolume, unitIs } from '../numbers/quantity-of-measure.ts';
 import {
   type Clause,
@@ -23,6 +24,7 @@ export function recogniseLevels(frame: Frame): Fact[] {
     ...fromBrim(frame, clause),
     ...measured(frame, clause),
     ...inWords(frame, clause),
+    ...justLow(frame, clause),
   ]);
 }
 
@@ -36,7 +38,7 @@ function fromBrim(frame: Frame, clause: Clause): Fact[] {
   const facts: Fact[] = [];
   for (const i of measuresIn(frame, clause)) {
     const measure = measureOf(frame, i);
-    if (cmFactor(measure) === null && !isVolume(measure) && !unitIs(measure, 'percent')) continue;
+    if (!isPartOfLevel(measure)) continue;
     const after = i + 1 < clause.to ? frame.terms[i + 1] : undefined;
     const belowBrim =
       means(after, 'below') &&
@@ -58,12 +60,15 @@ function fromBrim(frame: Frame, clause: Clause): Fact[] {
       before >= 0 &&
       means(frame.terms[before], 'down') &&
       !means(frame.terms[before], 'to') &&
-      !isLinkTo(frame, before);
+      !means(frame.terms[before + 1], 'to');
     if (!belowBrim && !isDown && !downBefore) continue;
     const label = inClause(frame, clause, (term) => means(term, 'level'));
     take(frame, ...label);
-    facts.push(
-      fact(
+    // `down 5 cm since yesterday` counts from where it was, not from the brim.
+    const sinceThen = !belowBrim && clauseHas(frame, clause, 'since');
+    const doubt = sinceThen ? { doubt: { kind: 'is-it-a-reading' as const } } : {};
+    facts.push({
+      ...fact(
         frame,
         i,
         { kind: 'below-brim', measure },
@@ -71,13 +76,16 @@ function fromBrim(frame: Frame, clause: Clause): Fact[] {
         downBefore ? before : i,
         belowBrim || isDown ? i + 1 : i,
       ),
-    );
+      ...doubt,
+    });
   }
   return facts;
 }
 
-function isLinkTo(frame: Frame, i: number): boolean {
-  return means(frame.terms[i + 1], 'to') || frame.terms[i]!.text.endsWith(' to');
+function isPartOfLevel(measure: Measure): boolean {
+  return (
+    cmFactor(measure) !== null || isVolume(measure) || unitIs(measure, 'percent') || measure.share
+  );
 }
 
 function isProductAt(frame: Frame, i: number): boolean {
@@ -233,7 +241,7 @@ function isTiedToName(frame: Frame, clause: Clause, i: number): boolean {
   const before = previousIn(frame, clause, i, (term) =>
     means(term, 'link', 'about', 'at', 'filler', 'article', 'now'),
   );
-  return before >= 0 && frame.terms[before]!.kind === 'name' && before < i - 1;
+  return before >= 0 && frame.terms[before]!.kind === 'name';
 }
 
 /** `jars full`, not `full of roots`, `the full sun`, `the bottle is empty`. */
@@ -261,4 +269,14 @@ function isStateOfSystem(frame: Frame, clause: Clause, i: number): boolean {
   if (subject < 0) return true;
   const term = frame.terms[subject];
   return term?.kind === 'name' || means(term, 'all', 'both', 'reservoir', 'level') || isLabel(term);
+}
+
+/** `dwc is low`: how low is asked. */
+function justLow(frame: Frame, clause: Clause): Fact[] {
+  const at = inClause(frame, clause, (term, i) => means(term, 'low') && !frame.taken[i])[0];
+  if (at === undefined || namesIn(frame, clause).length === 0) return [];
+  if (measuresIn(frame, clause).length > 0 || hasUnknown(frame, clause.from, clause.to)) return [];
+  if (inClause(frame, clause, (term) => isLabel(term) && !means(term, 'level')).length > 0)
+    return [];
+  return [fact(frame, at, { kind: 'missing' }, 'low, but not how low')];
 }

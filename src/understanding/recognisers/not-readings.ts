@@ -23,10 +23,15 @@ function isNoReading(frame: Frame, clause: Clause, i: number): boolean {
   const bare = measure.unit === null && !measure.share;
   if (i > clause.from && bare && isNumberOf(before)) return true;
   if (means(before, 'money') || means(after, 'money')) return true;
+  // The 4.01 solution, the 7.00 buffer, buffer 7: what a bottle is called.
+  const isCalled =
+    means(after, 'buffer', 'vessel') || (means(after, 'solution') && means(before, 'article'));
+  if (bare && (isCalled || means(before, 'buffer')) && !calibrates(frame, clause)) return true;
   if (bare && measure.whole && isCounted(frame, clause, i, after)) return true;
   // A 5 l bottle, 5 cm of root, 50 % shade.
   if (!bare && means(after, 'vessel') && isVolume(measure)) return true;
-  if (unitIs(measure, 'cm', 'mm', 'm', 'in') && after && means(after, 'size')) return true;
+  const isLength = unitIs(measure, 'cm', 'mm', 'm', 'in');
+  if (isLength && (means(after, 'size') || means(before, 'size'))) return true;
   if (unitIs(measure, 'percent', 'cm', 'mm', 'm', 'in') && after && isUnknown(after)) return true;
   if (unitIs(measure, 'day', 'week', 'month', 'year')) return true;
   return false;
@@ -47,12 +52,26 @@ function isCounted(frame: Frame, clause: Clause, i: number, after: Term | undefi
   if (after.kind === 'name') {
     const first = frame.terms[i - 1];
     // `all 6 buckets`, `2 jars look sad`; but `topped up 12 dwc` is an amount.
-    return /s$|n$/.test(after.text) && !means(first, 'top-up', 'add', 'fill') && !after.everyday;
+    return isPlural(frame, after.text) && !means(first, 'top-up', 'add', 'fill') && !after.everyday;
   }
   if (after.kind !== 'word') return false;
   if (after.word.crop !== null) return true;
   if (means(after, 'counted') && !means(after, 'link', 'another', 'size', 'now')) return true;
   return isUnknown(after) && nextIn(frame, clause, i, () => false) >= 0;
+}
+
+function calibrates(frame: Frame, clause: Clause): boolean {
+  for (let i = clause.from; i < clause.to; i++) {
+    const term = frame.terms[i];
+    if (means(term, 'calibrate') || (term?.kind === 'word' && term.word.probe !== null))
+      return true;
+  }
+  return false;
+}
+
+function isPlural(frame: Frame, text: string): boolean {
+  const { endings } = frame.lexicon.own.vocabulary;
+  return endings.some(([ending]) => text.length > ending.length + 2 && text.endsWith(ending));
 }
 
 function dropOutside(frame: Frame, clause: Clause): void {

@@ -1,7 +1,7 @@
 import type { Supply } from '../../greenhouse/entry.ts';
 import type { Fact } from '../fact.ts';
 import { type Clause, clauseHas, type Frame, inClause, take } from '../reading/frame.ts';
-import { means, type Term } from '../reading/term.ts';
+import { isUnknown, means, type Term } from '../reading/term.ts';
 import { systemOfDevice } from './devices.ts';
 
 /** `power out since 2`, `air pump dead on the dwc`, `power back`. */
@@ -77,7 +77,13 @@ function isRestored(frame: Frame, i: number): boolean {
 function isState(frame: Frame, clause: Clause, i: number): boolean {
   const after = i + 1 < clause.to ? frame.terms[i + 1] : undefined;
   if (after?.kind === 'measure' && means(frame.terms[i], 'down', 'link')) return false;
-  if (means(frame.terms[i], 'place', 'from') && after?.kind === 'name') return false;
+  if (means(frame.terms[i], 'place', 'from')) {
+    const leads =
+      after?.kind === 'name' ||
+      isUnknown(after) ||
+      means(after, 'article', 'solution', 'reservoir', 'water');
+    if (leads) return false;
+  }
   return true;
 }
 

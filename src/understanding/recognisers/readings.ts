@@ -1,5 +1,6 @@
 import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { Fact } from '../fact.ts';
+import { isLabel } from '../moods/clause-kinds.ts';
 import type { Measure } from '../numbers/measure.ts';
 import { convert, isBare, isBelievable, unitIs } from '../numbers/quantity-of-measure.ts';
 import {
@@ -39,9 +40,20 @@ export function quantityOf(frame: Frame, clause: Clause, i: number): Quantity | 
   if (means(term, 'humidity')) return 'humidity';
   if (means(term, 'oxygen') && isOxygen(frame, clause, i)) return 'dissolved-oxygen';
   if (means(term, 'air', 'air-thermometer')) return 'air-temperature';
+  if (term.kind === 'word' && term.word.probe !== null) {
+    return quantityOfProbe(frame, clause, term.word.probe);
+  }
   if (means(term, 'temperature'))
     return isOfTheAir(frame, clause) ? 'air-temperature' : 'water-temperature';
   return null;
+}
+
+/** `pen 5.8`, `the stick says 1.7`: a probe for one quantity names it where nothing else does. */
+function quantityOfProbe(frame: Frame, clause: Clause, name: string): Quantity | null {
+  const labels = frame.terms.slice(clause.from, clause.to).some((term) => isLabel(term));
+  const measures =
+    frame.context.greenhouse.probes.find((probe) => probe.name === name)?.measures ?? [];
+  return labels || measures.length !== 1 ? null : measures[0]!;
 }
 
 /** `do` is oxygen only straight before or after its number. */
@@ -121,7 +133,8 @@ function secondNumber(
     !isBelievable(label.quantity!, conversion.values[0]!, null)
   )
     return null;
-  return readingOf(frame, clause, label, second.at);
+  const fact = readingOf(frame, clause, label, second.at);
+  return fact && { ...fact, from: second.at, to: second.at };
 }
 
 /** The number belongs to the label after it if there are no more numbers than labels from here on. */
@@ -141,6 +154,7 @@ function runsOf(frame: Frame, clause: Clause): Slot[][] {
   };
   for (let i = clause.from; i < clause.to; i++) {
     const term = frame.terms[i]!;
+    if (frame.timed[i]) continue;
     const quantity = quantityOf(frame, clause, i);
     if (quantity !== null) run.push({ at: i, quantity });
     else if (isMeasure(term)) {
@@ -306,7 +320,8 @@ function laterValue(frame: Frame, clause: Clause, last: Fact | undefined): Fact[
   const says =
     clauseHas(frame, clause, 'now', 'before', 'after') ||
     (clauseHas(frame, clause, 'was') && clause.from > last.at);
-  if (!arrow && !says) return [];
+  const from = means(frame.terms[at - 1], 'from') && clause.from > last.at;
+  if (!arrow && !says && !from) return [];
   const measure = measureOf(frame, at);
   const conversion = convert(last.quantity, measure, frame.context.greenhouse.units);
   if (

@@ -21,13 +21,27 @@ export function recogniseTopUps(frame: Frame): Fact[] {
   // The verb goes on governing while clauses hold nothing but amounts and names.
   let verb: number | null = null;
   let waiting: Fact | null = null;
+  // A verb that has governed the clause before its own.
+  let governed: number | null = null;
   const settle = () => {
     if (waiting) facts.push(waiting);
     waiting = null;
   };
-  for (const clause of frame.clauses) {
+  for (const [c, clause] of frame.clauses.entries()) {
     const own = verbOf(frame, clause);
-    const leaning = own === null && verb !== null && isMoreOfTheSame(frame, clause);
+    const ahead = own === null ? verbAhead(frame, c) : null;
+    if (ahead !== null) {
+      settle();
+      facts.push(...inOneClause(frame, clause, ahead, false));
+      verb = ahead;
+      governed = ahead;
+      continue;
+    }
+    if (own !== null && own === governed) continue;
+    const leaning =
+      own === null &&
+      verb !== null &&
+      isMoreOfTheSame(frame, clause, facts.at(-1)?.bareVolume === true);
     if (own === null && !leaning) {
       if (clause.from < clause.to) {
         settle();
@@ -49,6 +63,31 @@ export function recogniseTopUps(frame: Frame): Fact[] {
   }
   settle();
   return facts;
+}
+
+/** `5 l in Wanne und Rinnen nachgefüllt`: a verb that ends the next clause, of which there is nothing else but a name. */
+function verbAhead(frame: Frame, c: number): number | null {
+  const clause = frame.clauses[c];
+  const next = frame.clauses[c + 1];
+  if (
+    !clause ||
+    next?.opens !== 'and' ||
+    !isMoreOfTheSame(frame, clause, false) ||
+    verbOf(frame, clause) !== null
+  )
+    return null;
+  const verb = verbOf(frame, next);
+  if (
+    verb !== next.to - 1 ||
+    namesIn(frame, clause).length === 0 ||
+    namesIn(frame, next).length === 0
+  )
+    return null;
+  for (let i = next.from; i < verb; i++) {
+    const term = frame.terms[i]!;
+    if (term.kind !== 'name' && !means(term, 'article', 'place', 'both', 'filler')) return null;
+  }
+  return verb;
 }
 
 /** The verb of adding in a clause, if it has water as its object or none. */
@@ -89,7 +128,7 @@ function previousIsLabel(frame: Frame, clause: Clause, i: number): boolean {
 }
 
 /** Only amounts, names, `another`, `more`, and where to. */
-function isMoreOfTheSame(frame: Frame, clause: Clause): boolean {
+function isMoreOfTheSame(frame: Frame, clause: Clause, bareBefore: boolean): boolean {
   if (clause.from === clause.to) return false;
   let amounts = 0;
   for (let i = clause.from; i < clause.to; i++) {
@@ -97,7 +136,11 @@ function isMoreOfTheSame(frame: Frame, clause: Clause): boolean {
     if (isMeasure(term)) {
       if (
         frame.taken[i] ||
-        !(isVolume(term.measure) || (isBare(term.measure) && hasAnother(frame, clause)))
+        !(
+          isVolume(term.measure) ||
+          (isBare(term.measure) &&
+            (hasAnother(frame, clause) || isOneForOne(frame, clause, bareBefore)))
+        )
       )
         return false;
       amounts++;
@@ -125,6 +168,13 @@ function isMoreOfTheSame(frame: Frame, clause: Clause): boolean {
     } else if (means(term, 'left-over', 'below')) return false;
   }
   return amounts > 0;
+}
+
+/** `topped up the bench 40, jars 2`: a name and a number, as before. */
+function isOneForOne(frame: Frame, clause: Clause, bareBefore: boolean): boolean {
+  return (
+    bareBefore && namesIn(frame, clause).length === 1 && measuresIn(frame, clause).length === 1
+  );
 }
 
 function hasAnother(frame: Frame, clause: Clause): boolean {
@@ -167,6 +217,18 @@ function inOneClause(frame: Frame, clause: Clause, verb: number, own: boolean): 
     });
     return facts;
   }
+  const odd = measuresIn(frame, clause).find((i) => unitIs(measureOf(frame, i), 'unknown'));
+  if (facts.length === 0 && odd !== undefined) {
+    take(frame, odd);
+    const value = measureOf(frame, odd).written;
+    return [
+      {
+        ...shape(frame, odd, verb),
+        amount: { kind: 'missing' },
+        doubt: { kind: 'which-unit', quantity: 'top-up', value },
+      },
+    ];
+  }
   if (facts.length === 0 && own && asksForAmount(frame, clause, verb)) {
     facts.push({ ...shape(frame, verb, verb), amount: { kind: 'missing' } });
   }
@@ -202,8 +264,8 @@ function unknownStuff(frame: Frame, clause: Clause, i: number): boolean {
     isUnknown(after) ||
     (j > i + 1 &&
       after?.kind === 'word' &&
-      (after.word.crop !== null || after.word.anyProduct) &&
-      !means(after, 'solution'))
+      (after.word.crop !== null || (after.word.anyProduct && !means(after, 'solution')))) ||
+    (after?.kind === 'word' && after.word.anyProduct && unitIs(measureOf(frame, i), 'ml', 'cl'))
   );
 }
 

@@ -60,6 +60,9 @@ function saysAfterFirst(frame: Frame, second: Fact, first: Fact): boolean {
   const wasLate =
     late.some((i) => means(frame.terms[i], 'before')) ||
     late.some((i) => means(frame.terms[i], 'was') && !means(frame.terms[i], 'now'));
+  const fromLate =
+    means(frame.terms[second.at - 1], 'from') && !means(frame.terms[first.at - 1], 'from');
+  if (fromLate && !late.some((i) => i > second.at && means(frame.terms[i], 'to'))) return true;
   const nowLate = late.some((i) => means(frame.terms[i], 'now', 'after'));
   const beforeEarly = early.some((i) => means(frame.terms[i], 'was', 'before'));
   return wasLate && !nowLate && !beforeEarly && early.some((i) => means(frame.terms[i], 'now'));

@@ -190,19 +190,37 @@ function ownDoubt(frame: Frame, one: Settled, reason: DoubtReason): DoubtStateme
             (choice) => choice !== null,
           )
         : [];
-    return doubt(frame, one, { ...reason, litres }, choices);
+    const pool = frame.context.greenhouse.systems.flatMap((each) =>
+      [asChoice(frame, asLevel, each), asChoice(frame, one, each)].flatMap(
+        (choice) => choice?.drafts ?? [],
+      ),
+    );
+    const drafts = choices.length > 0 ? choices.flatMap((choice) => choice.drafts) : pool;
+    return doubt(frame, one, { ...reason, litres }, choices, { for: 'quantity', drafts });
   }
   if (reason.kind === 'which-quantity' && system && fact.amount.kind === 'measure') {
-    const guesses: Quantity[] = ['ph', 'ec', 'water-temperature'];
-    const choices = guesses
-      .map((quantity) => asChoice(frame, { ...one, fact: { ...fact, quantity } }, system))
-      .filter((choice) => choice !== null);
+    const guesses: Quantity[] =
+      fact.product === undefined ? ['ph', 'ec', 'water-temperature'] : ['ph'];
+    const plain = withoutProduct(fact);
+    const asReading = guesses.map((quantity) =>
+      asChoice(frame, { ...one, fact: { ...plain, quantity } }, system),
+    );
+    const asDose = fact.product === undefined ? null : asChoice(frame, inMl(one), system);
+    const choices = [...asReading, asDose].filter((choice) => choice !== null);
     return doubt(frame, one, reason, choices, {
       for: 'quantity',
       drafts: choices.flatMap(({ drafts }) => drafts),
     });
   }
   return doubt(frame, one, reason, []);
+}
+
+/** A bare number beside a product, read as millilitres of it. */
+function inMl(one: Settled): Settled {
+  const { fact } = one;
+  if (fact.amount.kind !== 'measure') return one;
+  const measure = { ...fact.amount.measure, unit: { id: 'ml' as const, shy: false } };
+  return { ...one, fact: { ...fact, quantity: 'dose', amount: { kind: 'measure', measure } } };
 }
 
 function asChoice(frame: Frame, one: Settled, system: System): Choice | null {
@@ -432,4 +450,10 @@ export function inPhaseOrder(
   return bySpan.some((statement) => rank(statement) === 0)
     ? bySpan.sort((a, b) => rank(a) - rank(b))
     : bySpan;
+}
+
+function withoutProduct(fact: Fact): Fact {
+  const plain = { ...fact };
+  delete plain.product;
+  return plain;
 }

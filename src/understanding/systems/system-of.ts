@@ -2,7 +2,7 @@ import type { SystemId } from '../../greenhouse/system.ts';
 import type { Fact } from '../fact.ts';
 import { leansOnPrevious } from '../moods/clause-kinds.ts';
 import { type Frame } from '../reading/frame.ts';
-import { isUnknown, means } from '../reading/term.ts';
+import { isCrop, isUnknown, means, type Term } from '../reading/term.ts';
 import type { Mention } from './mention.ts';
 
 /** Of which system a fact is said. */
@@ -63,7 +63,7 @@ function isTrailing(frame: Frame, mention: Mention, facts: readonly Fact[]): boo
   const last = frame.clauses[mention.lastClause]!;
   const after = facts.some(({ at }) => at > mention.to && at < last.to);
   const isEnd = endsAfter(frame, mention.to + 1, last.to);
-  const factsBefore = facts.some(({ at }) => at >= clause.from && at < mention.from);
+  const factsBefore = facts.some(({ at, to }) => to >= clause.from && at < mention.from);
   if (factsBefore)
     return (
       isEnd ||
@@ -136,7 +136,7 @@ function reachesBack(
     );
   const previous = mentions.findLast((other) => other.to < mention.from);
   const clause = frame.clauses[mention.clause]!;
-  if (fact.at >= clause.from)
+  if (fact.to >= clause.from)
     return !previous || previous.to < fact.at || previous.to < clause.from || fact.at > previous.to;
   if (!previous) return true;
   if (previous.to > fact.at) return false;
@@ -184,17 +184,18 @@ function strangerBefore(frame: Frame, fact: Fact, before: Mention | undefined): 
   if (before && before.lastClause === frame.clauseOf[fact.at]) return null;
   for (let i = clause.from; i < fact.at; i++) {
     const term = frame.terms[i]!;
-    if (isUnknown(term) && !frame.lexicon.own.common.has(term.text)) return term.text;
+    if (isStranger(frame, term) || isCrop(term)) return term.text;
     if (term.kind === 'measure') break;
   }
   for (let i = fact.to + 1; i < clause.to; i++) {
     const term = frame.terms[i]!;
-    if (
-      isUnknown(term) &&
-      !frame.lexicon.own.common.has(term.text) &&
-      means(frame.terms[i - 1], 'place', 'article')
-    )
+    if ((isStranger(frame, term) || isCrop(term)) && means(frame.terms[i - 1], 'place', 'article'))
       return term.text;
   }
   return null;
+}
+
+/** Neither in the vocabulary nor an ordinary word of the language. */
+function isStranger(frame: Frame, term: Term): boolean {
+  return isUnknown(term) && !frame.lexicon.own.common.has(term.text);
 }

@@ -2,7 +2,7 @@ import { DateTime } from 'luxon';
 import { type LocalDate, localDateOf, localTimeOf, plusDays } from '../../greenhouse/local-time.ts';
 import { isLabel } from '../moods/clause-kinds.ts';
 import { unitIs } from '../numbers/quantity-of-measure.ts';
-import { type Frame, isMeasure, takeRange } from '../reading/frame.ts';
+import { type Clause, type Frame, isMeasure, takeTime } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
 import { type DayPart, type SaidTime, workOut } from './day-time.ts';
 import type { TimeMark } from './time-mark.ts';
@@ -15,6 +15,7 @@ const nothingSaid: SaidTime = {
   eitherHalf: false,
   meridiem: null,
   lastNight: false,
+  weekdayOfToday: false,
 };
 
 /** Every time that the message speaks of; their terms are taken. */
@@ -24,7 +25,7 @@ export function findTimes(frame: Frame): TimeMark[] {
   while (i < frame.terms.length) {
     const mark = agoAt(frame, i) ?? expressionAt(frame, i);
     if (mark) {
-      takeRange(frame, mark.from, mark.to + 1);
+      takeTime(frame, mark.from, mark.to + 1);
       marks.push(mark);
       i = mark.to + 1;
     } else i++;
@@ -183,7 +184,7 @@ function dayAt(frame: Frame, i: number, term: Term, building: Building): number 
   };
   if (means(term, 'day-before-yesterday')) return set(plusDays(today, -2));
   if (means(term, 'yesterday')) return set(plusDays(today, -1));
-  if (means(term, 'earlier') && !means(term, 'ago')) {
+  if (means(term, 'earlier') && !isDuration(frame.terms[i - 1])) {
     building.earlier = true;
     return 1;
   }
@@ -195,9 +196,18 @@ function dayAt(frame: Frame, i: number, term: Term, building: Building): number 
   if (term.kind === 'word' && term.word.weekday !== null && isWeekday(frame, i, term.text)) {
     const back =
       (localTimeOf(writtenAtMs, greenhouse.timeZone).weekday - term.word.weekday + 7) % 7;
-    return set(plusDays(today, -(back === 0 && means(frame.terms[i - 1], 'last') ? 7 : back)));
+    const said = means(frame.terms[i - 1], 'last');
+    building.said = {
+      ...building.said,
+      weekdayOfToday: back === 0 && !said && !means(frame.terms[i - 1], 'this'),
+    };
+    return set(plusDays(today, -(back === 0 && said ? 7 : back)));
   }
   return dateAt(frame, i, set);
+}
+
+function isDuration(term: Term | undefined): boolean {
+  return isMeasure(term) && unitIs(term.measure, 'second', 'minute', 'hour', 'day', 'week');
 }
 
 /** `sun` and `sat` are other words too: short forms need something beside them. */
@@ -227,7 +237,23 @@ function dateAt(frame: Frame, i: number, set: (day: LocalDate, length?: number) 
   }
   const [month, number, length] = monthAndDay(frame, i);
   if (month === null || number === null) return 0;
-  return set(latestDate(frame, month, number), length);
+  const year = yearAt(frame, i + length);
+  const date = year === null ? latestDate(frame, month, number) : dateOf(year, month, number);
+  return DateTime.fromISO(date, { zone: 'utc' }).isValid
+    ? set(date, length + (year === null ? 0 : 1))
+    : 0;
+}
+
+/** `3 May 2027`: a year said after a date. */
+function yearAt(frame: Frame, i: number): number | null {
+  const term = frame.terms[i];
+  if (!isMeasure(term) || term.measure.unit !== null || !term.measure.whole) return null;
+  const year = term.measure.values[0]!;
+  return year >= 1900 && year < 2200 ? year : null;
+}
+
+function dateOf(year: number, month: number, day: number): LocalDate {
+  return `${year}-${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}` as LocalDate;
 }
 
 function monthAndDay(frame: Frame, i: number): readonly [number | null, number | null, number] {
@@ -239,6 +265,10 @@ function monthAndDay(frame: Frame, i: number): readonly [number | null, number |
     if (month?.kind === 'word' && month.word.month !== null)
       return [month.word.month, term.measure.values[0]!, j - i + 1];
   }
+  // `am 6.4.`: the point after it closes no sentence.
+  const pointed = isMeasure(term) ? /^(\d{1,2})\.(\d{1,2})$/.exec(term.text) : null;
+  if (pointed && means(frame.terms[i - 1], 'on-day') && frame.folded.text[term.to] === '.')
+    return [Number(pointed[2]), Number(pointed[1]), 1];
   if (term.kind === 'word' && term.word.month !== null) {
     let j = i + 1;
     if (means(frame.terms[j], 'article')) j++;
@@ -273,9 +303,8 @@ function latestDate(frame: Frame, month: number, day: number): LocalDate {
   const { greenhouse, writtenAtMs } = frame.context;
   const today = localDateOf(writtenAtMs, greenhouse.timeZone);
   const year = Number(today.slice(0, 4));
-  const inYear = (y: number) =>
-    `${y}-${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}`;
-  return (inYear(year) <= today ? inYear(year) : inYear(year - 1)) as LocalDate;
+  const thisYear = dateOf(year, month, day);
+  return thisYear <= today ? thisYear : dateOf(year - 1, month, day);
 }
 
 const parts: readonly DayPart[] = ['morning', 'noon', 'afternoon', 'evening', 'night', 'midnight'];
@@ -349,7 +378,9 @@ function clockAt(frame: Frame, i: number, term: Term, building: Building): numbe
   }
   if (!isHour(value, measure.whole)) return 0;
   if (!marked && !asHour && !asksForClock(frame, i)) return 0;
-  return settle(frame, i, 1, value * 60, value <= 12, building);
+  // `18 Uhr` is said by the clock; a bare 18 is the latest that has passed.
+  const byClock = value > 12 && means(frame.terms[i + 1], 'o-clock');
+  return settle(frame, i, 1, value * 60, !byClock, building);
 }
 
 function isHour(value: number, whole: boolean): boolean {
@@ -359,6 +390,9 @@ function isHour(value: number, whole: boolean): boolean {
 /** `at 8`: a number after such a word is an hour unless a quantity or a name stands before it. */
 function asksForClock(frame: Frame, i: number): boolean {
   const before = frame.terms[i - 1];
+  // `from 2 to 4`: the end of a time that began.
+  if (means(before, 'until') && frame.taken[i - 2] === true && !means(before, 'at-hour'))
+    return true;
   if (!means(before, 'at-hour')) return false;
   if (means(before, 'since') && !means(before, 'from')) return true;
   const after = frame.terms[i + 1];
@@ -372,9 +406,24 @@ function asksForClock(frame: Frame, i: number): boolean {
     .filter((term, n) => isMeasure(term) && clause.from + n !== i).length;
   if (i - 2 >= clause.from && subject?.kind === 'name' && otherNumbers === 0)
     return saysDeed(frame, clause.from, i);
-  if (means(before, 'about', 'beyond', 'place'))
-    return otherNumbers > 0 || saysDeed(frame, clause.from, i);
+  // `around 8` is a time only where the amount has been told.
+  if (means(before, 'about')) return frame.terms.slice(clause.from, i).some(isMeasure);
+  if (isAllButEmpty(frame, clause, i)) return true;
+  if (means(before, 'beyond', 'place')) return otherNumbers > 0 || saysDeed(frame, clause.from, i);
   if (means(before, 'link')) return otherNumbers > 0 || saysDeed(frame, clause.from, i);
+  return true;
+}
+
+/** `…, all at 8`: nothing but the time in a clause that follows another. */
+function isAllButEmpty(frame: Frame, clause: Clause, i: number): boolean {
+  if (clause.from === 0) return false;
+  for (let j = clause.from; j < clause.to; j++) {
+    if (
+      j !== i &&
+      !means(frame.terms[j], 'filler', 'all', 'both', 'at', 'at-hour', 'place', 'article')
+    )
+      return false;
+  }
   return true;
 }
 
@@ -408,13 +457,23 @@ function settle(
   building: Building,
 ): number {
   let used = length;
-  if (means(frame.terms[i + used], 'o-clock')) used++;
+  let minutesAfter = 0;
+  if (means(frame.terms[i + used], 'o-clock')) {
+    used++;
+    // `8 Uhr 15`.
+    const next = frame.terms[i + used];
+    const isMinute = isMeasure(next) && next.measure.unit === null && next.measure.whole;
+    if (isMinute && minutes % 60 === 0 && next.measure.values[0]! < 60) {
+      minutesAfter = next.measure.values[0]!;
+      used++;
+    }
+  }
   const after = frame.terms[i + used];
   const meridiem = means(after, 'am') ? 'am' : means(after, 'pm') ? 'pm' : null;
   if (meridiem !== null) used++;
   building.said = {
     ...building.said,
-    minutes,
+    minutes: minutes + minutesAfter,
     eitherHalf: eitherHalf && meridiem === null,
     meridiem,
   };

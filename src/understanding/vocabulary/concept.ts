@@ -141,6 +141,8 @@ export type MoodConcept =
   | 'extreme'
   | 'forecast'
   | 'buffer'
+  /** Water that is in no system: the rain barrel, the tap. */
+  | 'other-water'
   | 'money'
   | 'counted'
   | 'numbered'
@@ -168,6 +170,8 @@ export type DutyConcept =
   | 'tick'
   | 'all-good'
   | 'could-not'
+  /** The first half of it where a language parts them: konnte … nicht. */
+  | 'could'
   | 'clean'
   | 'because';
 

@@ -17,6 +17,10 @@ export type UnitId =
   | 'kg'
   | 'oz'
   | 'lb'
+  /** 500 g, as German speakers say a pound. */
+  | 'metric-pound'
+  /** 10 g, as Austria says. */
+  | 'decagram'
   | 'ms-cm'
   | 'us-cm'
   | 'cf'

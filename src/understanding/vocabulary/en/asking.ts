@@ -184,6 +184,7 @@ export const duties: Words<DutyConcept> = {
     'got stuck on',
     "couldn't get to",
   ],
+  could: [],
   clean: [
     'cleaned',
     'cleaned out',
@@ -421,6 +422,8 @@ export const asking: Words<AskConcept> = {
     'lacks',
   ],
   due: [
+    'due for',
+    'else',
     'due',
     'on today',
     'on the list',

@@ -9,7 +9,7 @@ export const times: Words<TimeConcept> = {
     'two days ago',
     '2 days ago',
   ],
-  today: ['today', 'earlier today', "today's"],
+  today: ['today', "today's"],
   tomorrow: ['tomorrow', 'tmrw', 'tomoz', 'tmr', 'the day after tomorrow', 'day after tomorrow'],
   tonight: ['tonight', 'this night'],
   this: ['this'],
@@ -140,6 +140,7 @@ export const times: Words<TimeConcept> = {
     'at present',
   ],
   earlier: [
+    'earlier today',
     'earlier',
     'earlier on',
     'a bit ago',
