@@ -38,6 +38,15 @@ export type Reason =
       readonly quantities: readonly Quantity[];
       /** null: never. */
       readonly lastOn: LocalDate | null;
+      /** What the quantity does that wants the check; null: unknown, or steady. */
+      readonly drift: {
+        readonly quantity: 'ph' | 'ec';
+        readonly perDay: number;
+        readonly expected: number;
+        readonly chanceOut: number;
+        readonly lowest: number;
+        readonly highest: number;
+      } | null;
     }
   | {
       readonly kind: 'chore';
