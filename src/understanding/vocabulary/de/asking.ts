@@ -235,6 +235,7 @@ export const duties: Words<DutyConcept> = {
     'nicht hingekriegt',
     'gescheitert',
   ],
+  could: ['konnte', 'konnten', 'konnt', 'kann', 'können', 'könnt'],
   clean: [
     'geputzt',
     'gereinigt',

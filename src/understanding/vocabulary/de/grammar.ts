@@ -649,7 +649,6 @@ export const grammar: Words<GrammarConcept> = {
     'etwas mehr als',
     'etwas weniger als',
     'nicht ganz',
-    'um',
   ],
   ish: [
     'oder so',
@@ -798,7 +797,7 @@ export const grammar: Words<GrammarConcept> = {
     'welches',
   ],
   and: ['und', '&', '+', 'plus', 'sowie', 'u', 'u.', 'als auch', 'und auch', 'wie auch'],
-  then: ['dann', 'danach', 'und dann', 'und danach', 'anschließend', 'und anschließend'],
+  then: ['dann', 'und dann', 'und danach', 'anschließend', 'und anschließend'],
   but: [
     'aber',
     'jedoch',

@@ -902,7 +902,6 @@ export const deeds: Words<DeedConcept> = {
     'stand auf',
     'steht auf',
     'steht bei',
-    '=',
     'hatte',
     'hat',
     'anzeige',
