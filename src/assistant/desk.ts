@@ -2,6 +2,7 @@ import type { Fault } from '../greenhouse/file/fault.ts';
 import type { Greenhouse } from '../greenhouse/greenhouse.ts';
 import type { WeatherDay } from '../greenhouse/weather.ts';
 import { withEntries } from '../logbook/logbook.ts';
+import type { Conversation } from './conversation.ts';
 import { hearAll, type InboxItem } from './hear-all.ts';
 import type { Outgoing } from './outgoing.ts';
 import type {
@@ -13,6 +14,7 @@ import type {
   Store,
   Writes,
 } from './ports/store.ts';
+import { RememberedConversations } from './remembered-conversations.ts';
 import {
   emptyStanding,
   type Standing,
@@ -51,6 +53,7 @@ export interface Decision<T> {
 export class Desk {
   readonly #options: DeskOptions;
   readonly #standings = new Map<GreenhouseId, Standing>();
+  readonly #remembered = new Map<GreenhouseId, RememberedConversations>();
 
   constructor(options: DeskOptions) {
     this.#options = options;
@@ -87,17 +90,29 @@ export class Desk {
     nowMs: number,
   ): Promise<ReadonlyMap<InboxNo, readonly Outgoing[]>> {
     const known = await this.standing(greenhouse);
-    const decided: { standing?: Standing } = {};
+    const remembered = this.#rememberedOf(greenhouse);
+    const decided: { standing?: Standing; conversations?: readonly Conversation[] } = {};
     const nos = items.map(({ no }) => no);
     const said = await this.#options.store.transactAll(greenhouse, nos, async (ledger, open) => {
       const standing = await broughtUp(known, ledger, nowMs);
       const left = items.filter(({ no }) => open.has(no));
-      const heard = await hearAll(standing, ledger, left, nowMs, this.#canEdit);
+      const ahead = remembered.before(ledger);
+      const heard = await hearAll(standing, ahead, left, nowMs, this.#canEdit);
+      decided.conversations = heard.writes.conversations ?? [];
       decided.standing = { ...heard.standing, revision: ledger.counters.revision + 1 };
       return { writes: writesOf(nowMs, heard.writes), result: heard.said };
     });
-    if (decided.standing) this.#standings.set(greenhouse, decided.standing);
+    if (decided.standing) {
+      this.#standings.set(greenhouse, decided.standing);
+      remembered.keep(decided.standing.revision, decided.conversations ?? []);
+    }
     return said ?? new Map();
+  }
+
+  #rememberedOf(greenhouse: GreenhouseId): RememberedConversations {
+    const known = this.#remembered.get(greenhouse) ?? new RememberedConversations();
+    this.#remembered.set(greenhouse, known);
+    return known;
   }
 
   /** Sends every round due up to `nowMs`, each at its own morning, as a rehearsal does. */

@@ -1,7 +1,5 @@
-import type { WaterOutlook } from '../estimation/water-outlook.ts';
 import type { Greenhouse } from '../greenhouse/greenhouse.ts';
 import { type LocalDate, localDateOf } from '../greenhouse/local-time.ts';
-import type { SystemId } from '../greenhouse/system.ts';
 import type { Logbook } from '../logbook/logbook.ts';
 import type { WeatherBook } from '../logbook/weather-book.ts';
 import { aerationDuties } from './aeration-duties.ts';
@@ -14,12 +12,13 @@ import { cleanDuties } from './clean-duties.ts';
 import { doseDuties } from './dose-duties.ts';
 import type { DutyLine } from './duty-line.ts';
 import { topUpDuties } from './top-up-duties.ts';
+import type { WaterOutlooks } from './water-outlooks.ts';
 
 export interface BoardQuestion {
   readonly greenhouse: Greenhouse;
   readonly createdAtMs: number;
   readonly logbook: Logbook;
-  readonly outlooks: ReadonlyMap<SystemId, WaterOutlook>;
+  readonly outlooks: WaterOutlooks;
   readonly nowMs: number;
   /** What is known of the weather; without it no hot spell is foreseen. */
   readonly weather?: WeatherBook;

@@ -71,7 +71,7 @@ export class Telegram {
     this.#setUpApi.config.use(
       autoRetry({ maxRetryAttempts: 3, maxDelaySeconds: 30, rethrowHttpErrors: true }),
     );
-    this.#book = new AddressBook(options.store.household);
+    this.#book = new AddressBook(options.store.household, options.nowMs);
     this.#pace = new Pace(options.rates);
   }
 
@@ -120,8 +120,9 @@ export class Telegram {
         readsAllInGroups: me.can_read_all_group_messages,
         claims: await openClaims(options),
       });
-      // Only one process may ask for updates: what another held in its hands, it no longer sends.
-      if (!webhook) await store.endLeases(channel);
+      // One process serves a bot: what another held in its hands died with it. Should that one live
+      // behind a webhook after all, a message of its may go out twice, and never more often.
+      await store.endLeases(channel);
       await intake.recover();
       handler.start();
       sender.start();
