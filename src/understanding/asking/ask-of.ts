@@ -10,6 +10,7 @@ import { productAt } from '../recognisers/products.ts';
 import { systemRepliedTo } from '../refiners/settle.ts';
 import type { Ask, EntryStatement } from '../statement.ts';
 import type { Concept } from '../vocabulary/concept.ts';
+import { adviceAsk } from './advice-ask.ts';
 
 /** What a question asks, from the words in it; `unknown` where they tell nothing. */
 export function askOf(
@@ -30,6 +31,8 @@ export function askOf(
   const measured = terms.findIndex(isMeasure);
 
   if (has('help')) return { kind: 'help' };
+  const sum = adviceAsk(frame, from, to, system);
+  if (sum) return sum;
   if (starts('who')) return { kind: 'who', system, quantity: deedAsked(frame, from, to) };
   if (starts('why')) return { kind: 'why', system, exactly: has('exactly') };
   if (starts('how-long') && !has('next')) return { kind: 'how-long', system };
