@@ -6,6 +6,7 @@ import type { Context } from './context.ts';
 import type { Fact } from './fact.ts';
 import type { Mood } from './moods/mood.ts';
 import { moodsOf } from './moods/moods-of.ts';
+import { withoutCompounds } from './reading/compounds.ts';
 import { type Folded, fold } from './reading/fold.ts';
 import { type Frame, frameOf } from './reading/frame.ts';
 import { languageOf, lexiconFor } from './reading/lexicon.ts';
@@ -18,6 +19,7 @@ import { tokenise } from './reading/tokenise.ts';
 import { recogniseAeration } from './recognisers/aeration.ts';
 import { recogniseCalibrations } from './recognisers/calibration.ts';
 import { recogniseChanges } from './recognisers/change.ts';
+import { choreIn } from './recognisers/chores.ts';
 import { recogniseDone } from './recognisers/done.ts';
 import { recogniseDoses } from './recognisers/dose.ts';
 import { recogniseFailures } from './recognisers/duty-failed.ts';
@@ -73,7 +75,8 @@ export function understand(text: string, context: Context): Understanding {
   }
   if (text.length > longestRead)
     return { foldedText: folded.text, statements: [unclear(folded, context, text)], named: [] };
-  const read = note ? tokens.filter(({ to }) => to <= note.from) : tokens;
+  const said = note ? tokens.filter(({ to }) => to <= note.from) : tokens;
+  const read = withoutCompounds(said, lexicon);
   const terms = putRight(shadeMeasures(termsOf(readingOf(read, lexicon))));
   const frame = frameOf(context, lexicon, folded, terms);
   const { statements, named } =
@@ -225,6 +228,7 @@ function nothingSaid(frame: Frame, moods: readonly (Mood | null)[]): Statement {
 
 /** It speaks of a system, a quantity, a product or a deed. */
 function isAboutTheGreenhouse(frame: Frame): boolean {
+  if (frame.clauses.some((clause) => choreIn(frame, clause) !== null)) return true;
   return frame.terms.some(
     (term) =>
       term.kind === 'name' ||

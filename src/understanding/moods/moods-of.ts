@@ -201,7 +201,9 @@ function isSubject(frame: Frame, clause: Clause, i: number): boolean {
   if (term && [sender.handle.toLowerCase(), sender.name.toLowerCase()].includes(term.text))
     return false;
   const next = nextIn(frame, clause, i, (other) => isPadding(other) && !isMark(other, ':'));
-  return next >= 0 && (isDeed(frame.terms[next]) || means(frame.terms[next], 'did', 'says'));
+  if (next >= 0 && (isDeed(frame.terms[next]) || means(frame.terms[next], 'did', 'says'))) return true;
+  // `Jonas hat 10 l in die Wanne gekippt`: the verb may end the clause.
+  return means(frame.terms[i + 1], 'has') && isDeed(frame.terms[clause.to - 1]);
 }
 
 function remember(frame: Frame, clause: Clause, c: number, mark: Marker): void {

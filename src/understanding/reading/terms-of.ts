@@ -6,7 +6,7 @@ import { phraseAt, type Reading } from './look-up.ts';
 import type { Match } from './phrase-trie.ts';
 import { type Cut, means, type Term } from './term.ts';
 import type { Token } from './token.ts';
-import { meaningless, type Word } from './word.ts';
+import { both, meaningless, type Word } from './word.ts';
 
 const cuts: ReadonlyMap<string, Cut> = new Map([
   [',', 'comma'],
@@ -138,7 +138,9 @@ function phraseTerm(reading: Reading, at: number, word: Word, length: number): F
   for (const cut of ['and', 'then', 'but'] as const) {
     if (word.concepts.has(cut)) return { term: { kind: 'stop', cut, ...place }, length };
   }
-  return { term: { kind: 'word', word, ...place }, length };
+  const isMember = length === 1 && reading.lexicon.memberNames.has(place.text);
+  const meant = isMember ? both(word, memberOr(place.text, reading.lexicon)) : word;
+  return { term: { kind: 'word', word: meant, ...place }, length };
 }
 
 function markTerm(reading: Reading, at: number, before: readonly Term[]): Term | null {

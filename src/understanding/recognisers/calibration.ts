@@ -5,6 +5,7 @@ import {
   type Clause,
   clauseHas,
   type Frame,
+  inClause,
   measureOf,
   measuresIn,
   take,
@@ -23,7 +24,8 @@ export function recogniseCalibrations(frame: Frame): Fact[] {
   for (let c = 0; c < frame.clauses.length; c++) {
     const clause = frame.clauses[c]!;
     probe = probeIn(frame, clause) ?? probe;
-    const calibrates = clauseHas(frame, clause, 'calibrate');
+    const calibrates =
+      inClause(frame, clause, (term, i) => means(term, 'calibrate') && !frame.taken[i]).length > 0;
     if (!calibrates && !checksInBuffer(frame, clause)) continue;
     const last = lastClauseOfPairs(frame, c);
     const verb = anchorOf(frame, clause);

@@ -64,10 +64,27 @@ function lastOfReason(frame: Frame, c: number): number {
   const { sentence } = frame.clauses[c]!;
   for (let d = c + 1; d < frame.clauses.length; d++) {
     const clause = frame.clauses[d]!;
-    if (clause.sentence !== sentence || clause.opens === 'but' || tells(frame, clause)) break;
+    const another =
+      clause.sentence !== sentence && (clause.sentence > sentence + 1 || !explains(frame, clause));
+    if (another || clause.opens === 'but' || tells(frame, clause)) break;
     last = d;
   }
   return last;
+}
+
+/** A sentence of its own that can be nothing but the reason. */
+function explains(frame: Frame, clause: Clause): boolean {
+  return (
+    clause.opens === 'sentence' &&
+    clause.to > clause.from &&
+    inClause(
+      frame,
+      clause,
+      (term) =>
+        isMeasure(term) || isLabel(term) || means(term, 'greeting', 'thanks', 'done', 'what'),
+    ).length === 0 &&
+    !means(frame.terms[clause.from], 'is-it')
+  );
 }
 
 function tells(frame: Frame, clause: Clause): boolean {

@@ -41,7 +41,7 @@ function fromBrim(frame: Frame, clause: Clause): Fact[] {
     if (!isPartOfLevel(measure)) continue;
     const after = i + 1 < clause.to ? frame.terms[i + 1] : undefined;
     const belowBrim =
-      means(after, 'below') &&
+      (means(after, 'below') || isRoomLeft(frame, clause, i)) &&
       means(
         frame.terms[
           nextIn(frame, clause, i + 1, (term) => means(term, 'article') && !means(term, 'brim'))
@@ -80,6 +80,15 @@ function fromBrim(frame: Frame, clause: Clause): Fact[] {
     });
   }
   return facts;
+}
+
+/** `5 cm to the brim` counts from it, unless something was filled to there. */
+function isRoomLeft(frame: Frame, clause: Clause, i: number): boolean {
+  return (
+    cmFactor(measureOf(frame, i)) !== null &&
+    means(frame.terms[i + 1], 'to') &&
+    !clauseHas(frame, clause, 'top-up', 'fill', 'refill', 'add')
+  );
 }
 
 function isPartOfLevel(measure: Measure): boolean {

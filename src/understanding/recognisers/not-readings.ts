@@ -1,5 +1,6 @@
+import { isLabel } from '../moods/clause-kinds.ts';
 import { isVolume, unitIs } from '../numbers/quantity-of-measure.ts';
-import { type Clause, type Frame, isMeasure, nextIn, take } from '../reading/frame.ts';
+import { type Clause, type Frame, isMeasure, measureOf, nextIn, take } from '../reading/frame.ts';
 import { isUnknown, means, type Term } from '../reading/term.ts';
 
 /** Takes out the numbers that measure nothing here: counts, labels, sizes, prices, the weather outside. */
@@ -31,7 +32,10 @@ function isNoReading(frame: Frame, clause: Clause, i: number): boolean {
   // A 5 l bottle, 5 cm of root, 50 % shade.
   if (!bare && means(after, 'vessel') && isVolume(measure)) return true;
   const isLength = unitIs(measure, 'cm', 'mm', 'm', 'in');
-  if (isLength && (means(after, 'size') || means(before, 'size'))) return true;
+  if (isLength && (means(after, 'size', 'counted') || means(before, 'size'))) return true;
+  if (isPartNumber(frame, clause, i)) return true;
+  // The 10 l bucket.
+  if (isVolume(measure) && after?.kind === 'name' && means(before, 'article')) return true;
   if (unitIs(measure, 'percent', 'cm', 'mm', 'm', 'in') && after && isUnknown(after)) return true;
   if (unitIs(measure, 'day', 'week', 'month', 'year')) return true;
   return false;
@@ -56,6 +60,12 @@ function isCounted(frame: Frame, clause: Clause, i: number, after: Term | undefi
   }
   if (after.kind !== 'word') return false;
   if (after.word.crop !== null) return true;
+  if (
+    means(after, 'of') &&
+    i + 2 < clause.to &&
+    (means(frame.terms[i + 2], 'article', 'pronoun') || frame.terms[i + 2]?.kind === 'name')
+  )
+    return true;
   if (means(after, 'counted') && !means(after, 'link', 'another', 'size', 'now')) return true;
   return isUnknown(after) && nextIn(frame, clause, i, () => false) >= 0;
 }
@@ -72,6 +82,20 @@ function calibrates(frame: Frame, clause: Clause): boolean {
 function isPlural(frame: Frame, text: string): boolean {
   const { endings } = frame.lexicon.own.vocabulary;
   return endings.some(([ending]) => text.length > ending.length + 2 && text.endsWith(ending));
+}
+
+/** `bucket 4 ph 5.8`: one of the parts of a system, numbered. */
+function isPartNumber(frame: Frame, clause: Clause, i: number): boolean {
+  const name = frame.terms[i - 1];
+  const measure = measureOf(frame, i);
+  if (i === clause.from || name?.kind !== 'name' || measure.unit !== null || !measure.whole)
+    return false;
+  const isPart =
+    name.singular || frame.lexicon.own.phrases.get([name.text])?.concepts.has('numbered') === true;
+  const after = frame.terms[i + 1];
+  if (!isPart || i + 1 >= clause.to || after?.kind !== 'word' || means(after, 'about'))
+    return false;
+  return isLabel(after) ? isMeasure(frame.terms[i + 2]) : !means(after, 'ish', 'at-hour');
 }
 
 function dropOutside(frame: Frame, clause: Clause): void {

@@ -15,6 +15,9 @@ import {
 } from '../reading/frame.ts';
 import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
 
+const toAMark = 'topped up to a mark';
+const afterTopUp = 'level after a top-up';
+
 /** `topped up 12 l`, `5 l, then another 4`, `topped up to the brim`: water put in, and the level that is said to follow. */
 export function recogniseTopUps(frame: Frame): Fact[] {
   const facts: Fact[] = [];
@@ -55,6 +58,7 @@ export function recogniseTopUps(frame: Frame): Fact[] {
     }
     const found = inOneClause(frame, clause, verb!, own !== null);
     if (found.length > 0) {
+      if (leaning) endAtMark(facts, found);
       if (leaning || found.some(({ amount }) => amount.kind !== 'missing')) waiting = null;
       const missing = found.filter(({ amount }) => amount.kind === 'missing');
       facts.push(...found.filter(({ amount }) => amount.kind !== 'missing'));
@@ -63,6 +67,14 @@ export function recogniseTopUps(frame: Frame): Fact[] {
   }
   settle();
   return facts;
+}
+
+/** `topped up to the brim, 12 l`: the litres that the mark left open. */
+function endAtMark(facts: Fact[], found: readonly Fact[]): void {
+  const mark = facts.at(-1);
+  const litres = found.find(({ quantity }) => quantity === 'top-up');
+  if (mark?.because !== toAMark || !litres || litres.amount.kind === 'missing') return;
+  facts[facts.length - 1] = { ...mark, phase: 'after', because: afterTopUp };
 }
 
 /** `5 l in Wanne und Rinnen nachgefüllt`: a verb that ends the next clause, of which there is nothing else but a name. */
@@ -213,7 +225,7 @@ function inOneClause(frame: Frame, clause: Clause, verb: number, own: boolean): 
       from: verb,
       to: target.at,
       ...after,
-      because: facts.length > 0 ? 'level after a top-up' : 'topped up to a mark',
+      because: facts.length > 0 ? afterTopUp : toAMark,
     });
     return facts;
   }

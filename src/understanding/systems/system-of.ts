@@ -36,7 +36,7 @@ export function scopeOf(
     before?.lastClause === clause && !backwardsOnly(frame, before, facts, mentions)
       ? before
       : undefined;
-  if (trailing && inClause && inClause !== trailing) {
+  if (trailing && inClause && inClause.systems.join() !== trailing.systems.join()) {
     return {
       kind: 'unsure',
       systems: [...new Set([...inClause.systems, ...trailing.systems])],

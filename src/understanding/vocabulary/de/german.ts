@@ -67,6 +67,10 @@ const endings: readonly (readonly [string, string])[] = [
   ['s', ''],
 ];
 
+const compoundEnds: readonly string[] = [
+  'wassertemperatur', 'wasserwechsel', 'lösungswechsel', 'wasserstand', 'luftpumpe', 'temperatur', 'nährlösung', 'füllstand', 'belüftung', 'leitwert', 'reservoir', 'behälter', 'flutung', 'füllung', 'venturi', 'lösung', 'wasser', 'wechsel', 'becken', 'pegel', 'pumpe', 'stand', 'ernte', 'temp', 'tank', 'voll', 'leer', 'ph', 'ec',
+];
+
 export const german: Vocabulary = {
   words: everySpelling(words),
   units: everySpelling(units),
@@ -83,6 +87,7 @@ export const german: Vocabulary = {
   clockTurns: everySpellingOf(clockTurns),
   crops: everySpelling(crops),
   endings,
+  compoundEnds: spelled(compoundEnds, written),
   abbreviations: [
     'ca',
     'nr',

@@ -78,6 +78,13 @@ export const duties: Words<DutyConcept> = {
     'ticked off',
   ],
   do: [
+    'do it',
+    'do them',
+    'do that',
+    'do this',
+    'do those',
+    'do any',
+    'do anything',
     'do',
     'done',
     'doing',

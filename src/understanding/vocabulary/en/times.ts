@@ -108,7 +108,7 @@ export const times: Words<TimeConcept> = {
     'shortly before',
     'gone',
   ],
-  'on-day': ['on', 'last', 'this', 'on the', 'past', 'since'],
+  'on-day': ['on', 'last', 'this', 'past', 'since'],
   'o-clock': [
     "o'clock",
     'oclock',
