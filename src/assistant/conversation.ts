@@ -11,6 +11,8 @@ export interface Conversation {
   readonly questions: readonly AskedQuestion[];
   /** What the member's last receipts logged, latest first, for undoing them one by one. */
   readonly receipts: readonly LoggedMessage[];
+  /** Cautions that were told in full; absent where none were. */
+  readonly cautioned?: readonly string[];
 }
 
 export interface NamedSystem {

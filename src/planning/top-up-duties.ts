@@ -27,7 +27,8 @@ export function topUpDuties(question: BoardQuestion, today: LocalDate): readonly
     const litres = litresTold(plan.litres);
     const levelIsKnown = isLevelKnown(question.logbook, system.id);
     const latestInDays = levelIsKnown ? plan.latestInDays : null;
-    const mix = topUpMix(system, litres, question, concentrates);
+    // How much to mix rests on how much fits: a guess of that is no ground for a dose.
+    const mix = levelIsKnown ? topUpMix(system, litres, question, concentrates) : null;
     const water = outlooks.get(system.id)!;
     const dateOf = (atMs: number | null): LocalDate | null =>
       atMs === null ? null : localDateOf(atMs, greenhouse.timeZone);
@@ -70,14 +71,11 @@ function litresTold(litres: number): number {
   return litres < 10 ? Math.round(litres * 2) / 2 : Math.round(litres);
 }
 
-/** Into the litres of water, one concentrate after the other. */
+/** The amounts stand with the duty; what is left to say is that they must not meet undiluted. */
 function mixingOf(
   { concentrates }: TopUpMix,
   { logbook, greenhouse }: BoardQuestion,
-): Pick<DutyLine, 'steps' | 'cautions'> {
+): Pick<DutyLine, 'cautions'> {
   const systems = greenhouse.systems.map(({ id }) => id);
-  return {
-    steps: [{ kind: 'add-one-by-one', amounts: concentrates }],
-    cautions: concentrateCautions(logbook, systems, concentrates[0]!.product),
-  };
+  return { cautions: concentrateCautions(logbook, systems, concentrates[0]!.product) };
 }

@@ -1,6 +1,7 @@
 import { instantOf, type LocalDate, localDateOf, plusDays } from '../../greenhouse/local-time.ts';
 import type { PastRound } from '../../logbook/rounds.ts';
 import { boardOf } from '../board-of.ts';
+import { withCautionsOfRound } from '../cautions-told.ts';
 import type { Outgoing, OutgoingNo } from '../outgoing.ts';
 import type { ChannelName, Counters, Morning } from '../ports/store.ts';
 import type { Standing } from '../standing.ts';
@@ -45,7 +46,7 @@ export function morningRound(
   nowMs: number,
   { channelOf, rooms }: RoundReach,
 ): { readonly morning: Morning; readonly outgoing: readonly Outgoing[] } {
-  const { today } = boardOf(standing, nowMs);
+  const today = withCautionsOfRound(boardOf(standing, nowMs).today, standing.rounds);
   const isLate = nowMs - due.atMs > lateAfterMs;
   const growers = standing.greenhouse.members.filter(({ role }) => role === 'grower');
   const receivers: readonly RoomAddress[] = [
