@@ -16,6 +16,35 @@ import { systemOfCrop } from './devices.ts';
 
 /** `picked 1.2 kg off the buckets`, `1.2 kg of cucumbers`: mass that was brought in. */
 export function recogniseHarvests(frame: Frame): Fact[] {
+  return withMassOfNext(frame, inEveryClause(frame));
+}
+
+/** `picked the cucumbers, 1.8 kg`: the mass that was missing stands in the next clause. */
+function withMassOfNext(frame: Frame, facts: readonly Fact[]): Fact[] {
+  return facts.flatMap((fact, n): Fact[] => {
+    const before = facts[n - 1];
+    const next = facts[n + 1];
+    if (fact.amount.kind === 'missing' && next && followsIt(frame, fact, next)) return [];
+    if (
+      before?.amount.kind === 'missing' &&
+      before.byDevice !== undefined &&
+      followsIt(frame, before, fact)
+    )
+      return [{ byDevice: before.byDevice, ...fact }];
+    return [fact];
+  });
+}
+
+function followsIt(frame: Frame, missing: Fact, next: Fact): boolean {
+  const c = frame.clauseOf[missing.at]!;
+  return (
+    frame.clauseOf[next.at] === c + 1 &&
+    frame.clauses[c + 1]!.opens === 'comma' &&
+    next.from === missing.from
+  );
+}
+
+function inEveryClause(frame: Frame): Fact[] {
   let spoken: number | null = null;
   return frame.clauses.flatMap((clause) => {
     const own = inClause(frame, clause, (term, i) => means(term, 'pick') && !frame.taken[i])[0];

@@ -15,7 +15,6 @@ import {
 } from '../reading/frame.ts';
 import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
 
-const toAMark = 'topped up to a mark';
 const afterTopUp = 'level after a top-up';
 
 /** `topped up 12 l`, `5 l, then another 4`, `topped up to the brim`: water put in, and the level that is said to follow. */
@@ -73,8 +72,8 @@ export function recogniseTopUps(frame: Frame): Fact[] {
 function endAtMark(facts: Fact[], found: readonly Fact[]): void {
   const mark = facts.at(-1);
   const litres = found.find(({ quantity }) => quantity === 'top-up');
-  if (mark?.because !== toAMark || !litres || litres.amount.kind === 'missing') return;
-  facts[facts.length - 1] = { ...mark, phase: 'after', because: afterTopUp };
+  if (!mark?.toMark || !litres || litres.amount.kind === 'missing') return;
+  facts[facts.length - 1] = { ...mark, toMark: false, phase: 'after', because: afterTopUp };
 }
 
 /** `5 l in Wanne und Rinnen nachgefüllt`: a verb that ends the next clause, of which there is nothing else but a name. */
@@ -225,7 +224,7 @@ function inOneClause(frame: Frame, clause: Clause, verb: number, own: boolean): 
       from: verb,
       to: target.at,
       ...after,
-      because: facts.length > 0 ? afterTopUp : toAMark,
+      because: facts.length > 0 ? afterTopUp : 'topped up to a mark',
     });
     return facts;
   }

@@ -68,7 +68,35 @@ const endings: readonly (readonly [string, string])[] = [
 ];
 
 const compoundEnds: readonly string[] = [
-  'wassertemperatur', 'wasserwechsel', 'lösungswechsel', 'wasserstand', 'luftpumpe', 'temperatur', 'nährlösung', 'füllstand', 'belüftung', 'leitwert', 'reservoir', 'behälter', 'flutung', 'füllung', 'venturi', 'lösung', 'wasser', 'wechsel', 'becken', 'pegel', 'pumpe', 'stand', 'ernte', 'temp', 'tank', 'voll', 'leer', 'ph', 'ec',
+  'wassertemperatur',
+  'wasserwechsel',
+  'lösungswechsel',
+  'wasserstand',
+  'luftpumpe',
+  'temperatur',
+  'nährlösung',
+  'füllstand',
+  'belüftung',
+  'leitwert',
+  'reservoir',
+  'behälter',
+  'flutung',
+  'füllung',
+  'venturi',
+  'lösung',
+  'wasser',
+  'wechsel',
+  'becken',
+  'pegel',
+  'pumpe',
+  'stand',
+  'ernte',
+  'temp',
+  'tank',
+  'voll',
+  'leer',
+  'ph',
+  'ec',
 ];
 
 export const german: Vocabulary = {
@@ -90,6 +118,11 @@ export const german: Vocabulary = {
   compoundEnds: spelled(compoundEnds, written),
   abbreviations: [
     'ca',
+    'wassertemp',
+    'lufttemp',
+    'raumtemp',
+    'innentemp',
+    'außentemp',
     'nr',
     'temp',
     'ltr',

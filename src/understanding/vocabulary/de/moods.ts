@@ -1227,8 +1227,6 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'wurzel',
     'wurzelwerk',
     'triebe',
-    'blätter',
-    'stängel',
     'leiter',
     'brett',
     'pflanzabstand',
