@@ -133,25 +133,27 @@ function newStatements(frame: Frame): readonly Statement[] {
   return statements.length > 0 ? statements : [nothingSaid(frame, moods)];
 }
 
+/** In this order: the more a pattern asks for, the earlier; each sees what those before it have told. */
+const recognisers: readonly ((frame: Frame, told: readonly Fact[]) => Fact[])[] = [
+  recogniseCalibrations,
+  recogniseAeration,
+  recogniseFillTimes,
+  recogniseOutages,
+  recogniseDoses,
+  recogniseHarvests,
+  recogniseChanges,
+  recogniseTopUps,
+  recogniseLevels,
+  recogniseReadings,
+  recogniseShorthand,
+  recogniseLeftOvers,
+];
+
 function factsOf(frame: Frame, moods: readonly (Mood | null)[]): Fact[] {
-  const failures = recogniseFailures(frame);
+  const facts = recogniseFailures(frame);
   takeNotReadings(frame);
-  const facts = [
-    ...failures,
-    ...recogniseCalibrations(frame),
-    ...recogniseAeration(frame),
-    ...recogniseFillTimes(frame),
-    ...recogniseOutages(frame),
-    ...recogniseDoses(frame),
-    ...recogniseHarvests(frame),
-    ...recogniseChanges(frame),
-    ...recogniseTopUps(frame),
-    ...recogniseLevels(frame),
-    ...recogniseReadings(frame),
-    ...recogniseShorthand(frame),
-    ...recogniseLeftOvers(frame),
-    ...recogniseWellBeing(frame, moods),
-  ];
+  for (const recognise of recognisers) facts.push(...recognise(frame, facts));
+  facts.push(...recogniseWellBeing(frame, moods));
   return facts.sort((a, b) => a.at - b.at);
 }
 

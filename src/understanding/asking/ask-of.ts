@@ -52,6 +52,8 @@ export function askOf(
     (has('need') && system !== null && !quantity)
   )
     return { kind: 'what-is-due', system };
+  if (has('use') && has('week', 'yesterday', 'today'))
+    return { kind: 'use', system, ...daysAsked(frame, from, to, has) };
   const said = entries.at(-1);
   if (starts('is-it') && has('judged', 'pronoun') && said && quantity === null) {
     return {

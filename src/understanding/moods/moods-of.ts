@@ -94,6 +94,11 @@ function negate(frame: Frame, clause: Clause, c: number, mark: Marker): void {
   }
 }
 
+function hasProductIn(frame: Frame, clause: Clause): boolean {
+  for (let i = clause.from; i < clause.to; i++) if (hasProduct(frame, i)) return true;
+  return false;
+}
+
 function hasProduct(frame: Frame, i: number): boolean {
   const term = frame.terms[i];
   return term?.kind === 'word' && (term.word.product !== null || term.word.anyProduct);
@@ -171,7 +176,7 @@ function elsewhere(frame: Frame, clause: Clause, mark: Marker): void {
       'left-over',
       'level',
     );
-  if (isTaken) mark(clause.from, clause.to, 'not-a-reading');
+  if (isTaken && !hasProductIn(frame, clause)) mark(clause.from, clause.to, 'not-a-reading');
   for (let i = clause.from; i < clause.to; i++) {
     if (!means(frame.terms[i], 'other-water') || hasPastDeed(frame, clause.from, clause.to))
       continue;
@@ -201,7 +206,8 @@ function isSubject(frame: Frame, clause: Clause, i: number): boolean {
   if (term && [sender.handle.toLowerCase(), sender.name.toLowerCase()].includes(term.text))
     return false;
   const next = nextIn(frame, clause, i, (other) => isPadding(other) && !isMark(other, ':'));
-  if (next >= 0 && (isDeed(frame.terms[next]) || means(frame.terms[next], 'did', 'says'))) return true;
+  if (next >= 0 && (isDeed(frame.terms[next]) || means(frame.terms[next], 'did', 'says')))
+    return true;
   // `Jonas hat 10 l in die Wanne gekippt`: the verb may end the clause.
   return means(frame.terms[i + 1], 'has') && isDeed(frame.terms[clause.to - 1]);
 }

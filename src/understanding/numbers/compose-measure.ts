@@ -251,6 +251,9 @@ function rangeFrom(
   const link = linkLength(reading, from, afterBetween);
   if (link === 0 || (afterFrom && !joinsAfterFrom(reading, from))) return null;
   const high = coreAt(reading, from + link);
+  // `von 2 bis 4` may be hours.
+  const mayBeHours = afterFrom && low.whole && high?.whole;
+  if (mayBeHours && !unitFrom(reading, from + link + high.length)) return null;
   if (
     !high ||
     (high.values.length > 1 && low.values.length === 1 && high.values[0]! < low.values[0]!)

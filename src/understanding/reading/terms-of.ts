@@ -88,7 +88,7 @@ function turnsClock(reading: Reading, at: number, phrase: Match<Word>, measured:
   if (measured < phrase.length) return true;
   if (measured > phrase.length || phrase.value.fraction === null) return false;
   const hour = measureAt(reading, at + phrase.length, false, false)?.value;
-  return hour !== undefined && hour.unit === null && hour.whole && hour.values[0]! <= 12;
+  return hour?.unit === null && hour.whole && hour.values[0]! <= 12;
 }
 
 /** The longest phrase that does not swallow the start of a system's name: `the top` in `the top shelf`. */
@@ -168,6 +168,8 @@ function markTerm(reading: Reading, at: number, before: readonly Term[]): Term |
   const cut =
     cuts.get(token.text) ?? (token.text.startsWith('..') || token.text === '…' ? 'sentence' : null);
   if (cut) return { kind: 'stop', cut, ...place };
+  if (token.text === '/' && previous?.kind === 'measure' && startsName(reading, at + 1))
+    return { kind: 'stop', cut: 'comma', ...place };
   if (arrows.includes(token.text)) return { kind: 'mark', ...place, text: '→' };
   if (dashes.includes(token.text)) {
     const separates =
@@ -186,6 +188,12 @@ function isPointOfDate(reading: Reading, at: number, before: readonly Term[]): b
   if (day?.kind !== 'measure' || day.measure.unit !== null) return false;
   if (/^\d{1,2}$/.test(day.text)) return phraseAt(reading, at + 1)?.value.month != null;
   return /^\d{1,2}\.\d{1,2}$/.test(day.text) && means(before.at(-2), 'on-day');
+}
+
+function startsName(reading: Reading, at: number): boolean {
+  const name =
+    reading.tokens[at]?.kind === 'word' ? matchName(reading.tokens, at, reading.lexicon) : null;
+  return name !== null && name.near <= nearness.inflected;
 }
 
 /** Concepts of words that people name systems by without their being words of every sentence. */

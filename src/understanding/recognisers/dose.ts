@@ -201,9 +201,11 @@ function isReadAsDose(frame: Frame, group: ProductGroup, near: number): boolean 
 
 function saysNothingElse(frame: Frame, clause: Clause, group: ProductGroup): boolean {
   if (group.products.some((product) => !product.startsWith('ph'))) return false;
-  for (let i = clause.from; i < clause.to; i++) {
+  const last = frame.clauses[frame.clauseOf[group.terms.at(-1)!]!]!;
+  for (let i = clause.from; i < last.to; i++) {
     const term = frame.terms[i]!;
     if (group.terms.includes(i) || term.kind === 'name' || term.kind === 'mark') continue;
+    if (term.kind === 'stop') continue;
     if (!means(term, 'article', 'place', 'filler', 'self')) return false;
   }
   return true;

@@ -8,6 +8,7 @@ import {
   type Frame,
   hasUnknown,
   inClause,
+  isMeasure,
   isPadding,
   measureOf,
   measuresIn,
@@ -158,7 +159,10 @@ function labelFor(frame: Frame, clause: Clause, i: number): number | null {
     i,
     (term) => means(term, 'article', 'filler') && !isOpenLabel(term),
   );
-  return after >= 0 && isOpenLabel(frame.terms[after]!) && !frame.taken[after] ? after : null;
+  if (after < 0 || !isOpenLabel(frame.terms[after]!) || frame.taken[after]) return null;
+  // `21 level 95 l`: the word belongs to the number after it.
+  const then = nextIn(frame, clause, after, skip);
+  return then >= 0 && isMeasure(frame.terms[then]) ? null : after;
 }
 
 function isOpenLabel(term: Parameters<typeof isPadding>[0]): boolean {

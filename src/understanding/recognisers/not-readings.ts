@@ -29,6 +29,14 @@ function isNoReading(frame: Frame, clause: Clause, i: number): boolean {
     means(after, 'buffer', 'vessel') || (means(after, 'solution') && means(before, 'article'));
   if (bare && (isCalled || means(before, 'buffer')) && !calibrates(frame, clause)) return true;
   if (bare && measure.whole && isCounted(frame, clause, i, after)) return true;
+  if (
+    !bare &&
+    i > clause.from &&
+    means(before, 'vessel') &&
+    !means(before, 'reservoir') &&
+    isVolume(measure)
+  )
+    return true;
   // A 5 l bottle, 5 cm of root, 50 % shade.
   if (!bare && means(after, 'vessel') && isVolume(measure)) return true;
   const isLength = unitIs(measure, 'cm', 'mm', 'm', 'in');

@@ -62,9 +62,32 @@ function inClauseAlone(frame: Frame, clause: Clause, spokenOf: number | null): F
   );
   if (working !== undefined && isRestored(frame, working))
     return [outage(frame, 'restored', supply, device, working)];
+  const parted = own === null ? null : partedState(frame, clause);
+  if (parted !== null) return [outage(frame, parted.quantity, supply, device, parted.at)];
   return broken === undefined || own === null
     ? []
     : [outage(frame, 'outage', supply, device, broken)];
+}
+
+/** `die Pumpe läuft seit gestern nicht mehr`: the verb and what it says of the device stand apart. */
+function partedState(
+  frame: Frame,
+  clause: Clause,
+): { readonly quantity: 'outage' | 'restored'; readonly at: number } | null {
+  const at = inClause(frame, clause, (term, i) => means(term, 'runs') && !frame.taken[i])[0];
+  if (at === undefined) return null;
+  for (let i = clause.to - 1; i > at; i--) {
+    const term = frame.terms[i];
+    if (means(term, 'again')) return { quantity: 'restored', at };
+    if (means(term, 'not')) return { quantity: 'outage', at };
+    if (
+      frame.taken[i] !== true &&
+      term?.kind !== 'name' &&
+      !means(term, 'filler', 'place', 'article', 'now')
+    )
+      return null;
+  }
+  return null;
 }
 
 /** `pump is running` alone tells nothing; `back`, `running again`, `fixed` do. */

@@ -1,6 +1,13 @@
 import type { Amount, Fact } from '../fact.ts';
 import { isLabel } from '../moods/clause-kinds.ts';
-import { cmFactor, isBare, isVolume, unitIs } from '../numbers/quantity-of-measure.ts';
+import type { Measure } from '../numbers/measure.ts';
+import {
+  cmFactor,
+  isBare,
+  isVolume,
+  litresFactor,
+  unitIs,
+} from '../numbers/quantity-of-measure.ts';
 import {
   type Clause,
   clauseHas,
@@ -202,7 +209,7 @@ function inOneClause(frame: Frame, clause: Clause, verb: number, own: boolean): 
   for (const i of volumes) {
     if (i === target?.at) continue;
     take(frame, i);
-    const stuff = unknownStuff(frame, clause, i);
+    const stuff = unknownStuff(frame, clause, i) || isDoseSized(measureOf(frame, i));
     const doubt = stuff
       ? { doubt: { kind: 'which-quantity' as const, value: frame.terms[i]!.text } }
       : {};
@@ -263,6 +270,16 @@ function isWhatIsLeft(frame: Frame, clause: Clause, i: number): boolean {
     i + 1 < clause.to &&
     means(after, 'left-over', 'below', 'down') &&
     !means(after, 'place', 'filler')
+  );
+}
+
+/** Nobody tops up with so little: a product whose name is missing, likely. */
+const leastTopUpL = 0.1;
+
+function isDoseSized(measure: Measure): boolean {
+  return (
+    unitIs(measure, 'ml', 'cl') &&
+    (litresFactor(measure) ?? 1) * measure.values.at(-1)! < leastTopUpL
   );
 }
 

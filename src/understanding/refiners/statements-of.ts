@@ -199,8 +199,7 @@ function ownDoubt(frame: Frame, one: Settled, reason: DoubtReason): DoubtStateme
     return doubt(frame, one, { ...reason, litres }, choices, { for: 'quantity', drafts });
   }
   if (reason.kind === 'which-quantity' && system && fact.amount.kind === 'measure') {
-    const guesses: Quantity[] =
-      fact.product === undefined ? ['ph', 'ec', 'water-temperature'] : ['ph'];
+    const guesses = guessesFor(fact);
     const plain = withoutProduct(fact);
     const asReading = guesses.map((quantity) =>
       asChoice(frame, { ...one, fact: { ...plain, quantity } }, system),
@@ -213,6 +212,11 @@ function ownDoubt(frame: Frame, one: Settled, reason: DoubtReason): DoubtStateme
     });
   }
   return doubt(frame, one, reason, []);
+}
+
+function guessesFor({ amount, product }: Fact): readonly Quantity[] {
+  if (amount.kind === 'measure' && isVolume(amount.measure)) return ['top-up'];
+  return product === undefined ? ['ph', 'ec', 'water-temperature'] : ['ph'];
 }
 
 /** A bare number beside a product, read as millilitres of it. */

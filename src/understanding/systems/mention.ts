@@ -116,7 +116,8 @@ function joins(frame: Frame, last: Mention, i: number, isSaid: (i: number) => bo
   const comma = frame.terms
     .slice(last.to + 1, i)
     .some((term) => term.kind === 'stop' && term.cut === 'comma');
-  if (ands === 0 && !comma) return false;
+  const sideBySide = i === last.to + 1 && listGoesOn(frame, i);
+  if (ands === 0 && !comma && !sideBySide) return false;
   const clause = frame.clauses[last.clause]!;
   const before = rangeSays(clause.from, last.from, isSaid);
   const after = rangeSays(i + 1, frame.clauses[frame.clauseOf[i]!]!.to, isSaid);
@@ -154,7 +155,7 @@ function isAll(frame: Frame, i: number): boolean {
   if (frame.terms[next]?.kind === 'name') return false;
   return (
     (!means(before, 'greeting', 'thanks', 'not') &&
-      !means(after, 'done', 'filler', 'solution', 'reservoir', 'except')) ||
+      !means(after, 'done', 'tick', 'judged', 'solution', 'reservoir', 'except')) ||
     (means(after, 'full', 'empty', 'both') && !means(before, 'greeting'))
   );
 }

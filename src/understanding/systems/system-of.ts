@@ -44,6 +44,15 @@ export function scopeOf(
     };
   }
   if (trailing) return scopeBy(trailing);
+  const later = inClause
+    ? undefined
+    : mentions.find((mention) => mention.clause === clause && mention.from > fact.at);
+  // `ph 5.8 dwc ec 1.7`: the name stands between values; whose the first is, only what was said before can blur.
+  if (later && !before) return scopeBy(later);
+  if (later && before) {
+    const systems = [...new Set([...before.systems, ...later.systems])];
+    return { kind: 'unsure', systems, written: later.written };
+  }
   const stranger = strangerBefore(frame, fact, before);
   if (stranger !== null) return { kind: 'unknown-name', written: stranger };
   if (before) return scopeBy(before);
@@ -96,6 +105,10 @@ function endsAfter(frame: Frame, from: number, to: number): boolean {
         term,
         'filler',
         'each',
+        'top-up',
+        'add',
+        'fill',
+        'done',
         'today',
         'now',
         'pronoun',

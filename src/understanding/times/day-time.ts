@@ -33,6 +33,7 @@ export interface WorkedOut {
 
 const minutesADay = 1440;
 const halfDay = 720;
+export const smallHoursEnd = 6 * 60;
 
 /** Common practice where people name a part of a day and no time. */
 const minutesOfPart: Readonly<Record<Exclude<DayPart, 'morning'>, number>> = {
@@ -84,8 +85,8 @@ function minutesMeant(said: SaidTime): number[] {
     said.meridiem === 'pm' ||
     said.part === 'afternoon' ||
     said.part === 'evening' ||
-    said.part === 'night';
-  const isAm = said.meridiem === 'am' || said.part === 'morning';
+    (said.part === 'night' && minutes >= smallHoursEnd);
+  const isAm = said.meridiem === 'am' || said.part === 'morning' || said.part === 'night';
   if (isPm) return [minutes < halfDay ? minutes + halfDay : minutes];
   if (isAm) return [minutes >= halfDay && minutes < halfDay + 60 ? minutes - halfDay : minutes];
   if (!said.eitherHalf || minutes >= halfDay + 60) return [minutes];

@@ -4,7 +4,7 @@ import { isLabel } from '../moods/clause-kinds.ts';
 import { unitIs } from '../numbers/quantity-of-measure.ts';
 import { type Clause, type Frame, isMeasure, takeTime } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
-import { type DayPart, type SaidTime, workOut } from './day-time.ts';
+import { type DayPart, type SaidTime, smallHoursEnd, workOut } from './day-time.ts';
 import type { TimeMark } from './time-mark.ts';
 
 const msPer = { second: 1000, minute: 60_000, hour: 3_600_000 };
@@ -131,7 +131,8 @@ function expressionAt(frame: Frame, start: number): TimeMark | null {
   }
   if (!found) return null;
   for (let j = start; j <= building.to; j++) {
-    if (means(frame.terms[j], 'since')) building.since = true;
+    const begins = means(frame.terms[j], 'since') || (means(frame.terms[j], 'from') && isOutageSentence(frame, j));
+    if (begins) building.since = true;
     if (means(frame.terms[j], 'until') && !means(frame.terms[j], 'since')) building.until = true;
   }
   return finished(frame, building, clause);
@@ -191,6 +192,13 @@ function dayAt(frame: Frame, i: number, term: Term, building: Building): number 
   if (means(term, 'today')) return set(today);
   if (means(term, 'tonight')) {
     building.said = { ...building.said, day: today, part: 'night' };
+    return 1;
+  }
+  if (means(term, 'this-night')) {
+    const isPast = localTimeOf(writtenAtMs, greenhouse.timeZone).hour < 12;
+    building.said = isPast
+      ? { ...building.said, part: 'night', lastNight: true }
+      : { ...building.said, day: today, part: 'night' };
     return 1;
   }
   if (term.kind === 'word' && term.word.weekday !== null && isWeekday(frame, i, term.text)) {
@@ -313,7 +321,7 @@ function partOfDayAt(frame: Frame, i: number, term: Term, building: Building): n
   const part = parts.find((candidate) => means(term, candidate));
   if (!part) return 0;
   const before = frame.terms[i - 1];
-  const isLast = means(before, 'last') && part === 'night';
+  const isLast = means(before, 'last', 'yesterday') && part === 'night';
   const hasDay =
     building.said.day !== null || building.said.minutes !== null || means(before, 'this', 'last');
   const standsAlone =
@@ -393,6 +401,7 @@ function asksForClock(frame: Frame, i: number): boolean {
   // `from 2 to 4`: the end of a time that began.
   if (means(before, 'until') && frame.taken[i - 2] === true && !means(before, 'at-hour'))
     return true;
+  if (means(before, 'from') && isOutageSentence(frame, i)) return true;
   if (!means(before, 'at-hour')) return false;
   if (means(before, 'since') && !means(before, 'from')) return true;
   const after = frame.terms[i + 1];
@@ -469,7 +478,14 @@ function settle(
     }
   }
   const after = frame.terms[i + used];
-  const meridiem = means(after, 'am') ? 'am' : means(after, 'pm') ? 'pm' : null;
+  // `2 Uhr nachts` is before dawn, `11 Uhr nachts` before midnight.
+  const isSmallHour = means(after, 'night') && minutes < smallHoursEnd;
+  const meridiem =
+    means(after, 'am') || (isSmallHour && means(after, 'pm'))
+      ? 'am'
+      : means(after, 'pm')
+        ? 'pm'
+        : null;
   if (meridiem !== null) used++;
   building.said = {
     ...building.said,

@@ -121,6 +121,9 @@ export type SupplyConcept =
   | 'air-stones'
   | 'broken'
   | 'working'
+  /** The first half of `works again` and `does not work` where a language parts them: läuft … nicht. */
+  | 'runs'
+  | 'again'
   | 'no-power'
   | 'no-bubbles';
 
@@ -208,6 +211,8 @@ export type TimeConcept =
   | 'today'
   | 'tomorrow'
   | 'tonight'
+  /** The night nearest: before noon the one that has passed. */
+  | 'this-night'
   | 'this'
   | 'last'
   | 'morning'

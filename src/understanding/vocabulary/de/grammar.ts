@@ -114,7 +114,7 @@ export const grammar: Words<GrammarConcept> = {
   at: ['bei', 'beim', '@', 'steht bei', 'steht auf', 'liegt bei', 'auf'],
   from: ['von', 'aus', 'ab', 'vom'],
   with: ['mit', 'mittels', 'per'],
-  link: [
+  link: ['ging', 'gingen', 'fiel', 'sank', 'stieg', 'kletterte', 'fällt', 'sinkt', 'steigt', 'klettert', 'rutschte', 'gerutscht', 'ist', 'landete bei', 'landete auf', 'habe ich', 'hab ich', 'haben wir', 
     'ist',
     'sind',
     'war',

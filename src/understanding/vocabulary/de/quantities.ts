@@ -78,7 +78,7 @@ export const quantities: Words<QuantityConcept> = {
   ],
   'ppm-word': ['ppm', 'tds', 'tds - wert', 'ppm - wert', 'tds wert', 'ppm wert'],
   'cf-word': ['cf', 'cf - wert', 'cf wert'],
-  temperature: [
+  temperature: ['wie warm', 'wie kalt', 'wie heiß', 
     'temperatur',
     'temp',
     'temperaturen',
@@ -120,7 +120,7 @@ export const quantities: Words<QuantityConcept> = {
     'die nährlösung',
     'reservoir',
   ],
-  air: [
+  air: ['wie warm ist es drinnen', 'wie warm ist es innen', 'wie warm ist es im gewächshaus', 'wie warm ist es im haus', 'wie heiß ist es im gewächshaus', 'wie kalt ist es im gewächshaus', 
     'luft',
     'lufttemperatur',
     'lufttemp',
@@ -262,7 +262,7 @@ export const quantities: Words<QuantityConcept> = {
     'sauerstoff - gehalt',
     'gelöstsauerstoff',
   ],
-  level: [
+  level: ['wie voll', 
     'stand',
     'wasserstand',
     'wasserstände',
@@ -1546,6 +1546,8 @@ export const supplies: Words<SupplyConcept> = {
     'wieder munter',
     'reingedrückt',
   ],
+  runs: ['läuft', 'laufen', 'lief', 'liefen', 'geht', 'gehen', 'ging', 'gingen', 'pumpt', 'pumpen', 'tut', 'tuts', 'funktioniert', 'funktionieren', 'arbeitet', 'arbeiten', 'blubbert', 'blubbern', 'sprudelt', 'sprudeln', 'fördert', 'startet', 'springt'],
+  again: ['wieder'],
   'no-power': [
     'stromausfall',
     'stromausfalls',

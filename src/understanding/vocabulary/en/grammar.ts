@@ -216,6 +216,9 @@ export const grammar: Words<GrammarConcept> = {
   before: ['before', 'beforehand', 'previously', 'prior'],
   after: ['after', 'after adding', 'following', 'after that', 'afterward', 'afterwards'],
   filler: [
+    'respectively',
+    'in that order',
+    'in order',
     'also',
     'please',
     'pls',
@@ -327,7 +330,6 @@ export const grammar: Words<GrammarConcept> = {
     'another',
     'more',
     'extra',
-    'over',
     'lovely',
     'sorry',
     'once',

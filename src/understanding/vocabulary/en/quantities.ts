@@ -1064,6 +1064,7 @@ export const supplies: Words<SupplyConcept> = {
     'bubble stone',
   ],
   broken: [
+    'is down',
     'out',
     'dead',
     'off',
@@ -1170,7 +1171,6 @@ export const supplies: Words<SupplyConcept> = {
     'going again',
     'back running',
     'back working',
-    'replaced',
     'mended',
     'alive',
     'alive again',
@@ -1192,6 +1192,8 @@ export const supplies: Words<SupplyConcept> = {
     'turning again',
     'up',
   ],
+  runs: [],
+  again: [],
   'no-power': [
     'power cut',
     'powercut',
