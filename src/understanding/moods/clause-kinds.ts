@@ -74,8 +74,11 @@ export function couldNotAt(frame: Frame, clause: Clause): number | null {
     if (means(term, 'could-not')) return i;
     if (means(term, 'could')) could ??= i;
     else if (could !== null && means(term, 'not')) {
+      const last = frame.terms[clause.to - 1];
       const after = frame.terms[i + 1];
-      return i + 1 < clause.to && (means(after, 'do', 'clean') || isDeed(after)) ? could : null;
+      const isDoing = (term: Term | undefined): boolean =>
+        means(term, 'do', 'clean') || isDeed(term);
+      return i + 1 < clause.to && (isDoing(after) || isDoing(last)) ? could : null;
     }
   }
   return null;

@@ -88,15 +88,25 @@ export function laterValue(frame: Frame, clause: Clause, told: readonly Fact[]):
   if (at === null || !isSecondValue(frame, clause, last, at)) return null;
   const measure = measureOf(frame, at);
   const conversion = convert(quantity, measure, frame.context.greenhouse.units);
-  if (!conversion || conversion.unitOpen || !isBelievable(quantity, conversion.values[0]!, null)) return null;
+  if (!conversion || conversion.unitOpen || !isBelievable(quantity, conversion.values[0]!, null))
+    return null;
   take(frame, at);
-  return { quantity, amount: { kind: 'measure', measure }, at, from: at, to: at, because: 'later value of the same' };
+  return {
+    quantity,
+    amount: { kind: 'measure', measure },
+    at,
+    from: at,
+    to: at,
+    because: 'later value of the same',
+  };
 }
 
 /** What was read last; but after a dose, what the dose changes: `now 5.8` after pH up can only be the pH. */
 function quantityToRepeat(told: readonly Fact[]): Quantity | null {
   const last = told.at(-1);
-  const read = told.findLast(({ quantity, amount }) => isReading(quantity) && amount.kind === 'measure')?.quantity ?? null;
+  const read =
+    told.findLast(({ quantity, amount }) => isReading(quantity) && amount.kind === 'measure')
+      ?.quantity ?? null;
   if (last?.quantity !== 'dose') return last && isReading(last.quantity) ? read : null;
   if (last.product?.startsWith('ph-')) return 'ph';
   return read === 'ec' ? 'ec' : null;

@@ -14,7 +14,8 @@ import { readingsByUnit } from './readings-by-unit.ts';
 export function recogniseReadings(frame: Frame, told: readonly Fact[]): Fact[] {
   const facts: Fact[] = [];
   let heading: Heading | null = null;
-  const saidBefore = (i: number) => [...told, ...facts].filter(({ at }) => at < i).sort((a, b) => a.at - b.at);
+  const saidBefore = (i: number) =>
+    [...told, ...facts].filter(({ at }) => at < i).sort((a, b) => a.at - b.at);
   for (const [c, clause] of frame.clauses.entries()) {
     const found = labelledReadings(frame, clause);
     facts.push(...found);

@@ -80,7 +80,7 @@ export const duties: Words<DutyConcept> = {
     'übernommen',
     'hinter mir',
   ],
-  do: [
+  do: ['dran', 'auf', 'hin', 
     'machen',
     'tun',
     'schaffen',
@@ -235,7 +235,7 @@ export const duties: Words<DutyConcept> = {
     'nicht hingekriegt',
     'gescheitert',
   ],
-  could: ['konnte', 'konnten', 'konnt', 'kann', 'können', 'könnt'],
+  could: ['komme', 'komm', 'kam', 'kamen', 'kommen', 'krieg', 'kriege', 'kriegte', 'bekam', 'bekomme', 'konnte', 'konnten', 'konnt', 'kann', 'können', 'könnt'],
   clean: [
     'geputzt',
     'gereinigt',

@@ -866,7 +866,7 @@ export const talk: Words<TalkConcept> = {
     'schreib dir auf',
     'ps',
   ],
-  greeting: [
+  greeting: ['morgen', 
     'hallo',
     'hi',
     'hey',
