@@ -41,6 +41,7 @@ export async function receiveAll(
   database: Database,
   raws: readonly RawIncoming[],
 ): Promise<readonly Received[]> {
+  if (raws.length === 0) return [];
   if (raws.some(({ platformId }) => platformId === null)) return receiveOneByOne(database, raws);
   const stored = await database
     .insert(inbox)

@@ -31,6 +31,7 @@ export type { TelegramOptions } from './telegram-options.ts';
 
 /** Longer than the platform takes over a message, shorter than a lease on it. */
 const callTimeoutS = 20;
+const longestPollS = 300;
 const pulseEveryMs = 60_000;
 
 /** What is shown to whoever started the bot, once it is known by name. */
@@ -44,6 +45,7 @@ export interface TelegramReady {
 export class Telegram {
   readonly #options: TelegramOptions;
   readonly #api: Api;
+  readonly #pollApi: Api;
   readonly #setUpApi: Api;
   readonly #book: AddressBook;
   readonly #pace: Pace;
@@ -67,6 +69,8 @@ export class Telegram {
     const client = { timeoutSeconds: callTimeoutS, ...(apiRoot === null ? {} : { apiRoot }) };
     this.#options = options;
     this.#api = new Api(token, client);
+    // The poller watches over its requests itself: the platform holds them for half a minute.
+    this.#pollApi = new Api(token, { ...client, timeoutSeconds: longestPollS });
     this.#setUpApi = new Api(token, client);
     this.#setUpApi.config.use(
       autoRetry({ maxRetryAttempts: 3, maxDelaySeconds: 30, rethrowHttpErrors: true }),
@@ -190,7 +194,7 @@ export class Telegram {
     await this.#setUpApi.deleteWebhook();
     if (this.#isStopping) return;
     this.#poller = new Poller({
-      api: this.#api,
+      api: this.#pollApi,
       takeIn: (updates) => intake.takeIn(updates),
       heard: () => pulse.heard(),
       report,
