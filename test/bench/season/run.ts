@@ -1,4 +1,3 @@
-import { execFileSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -13,7 +12,15 @@ import { lastRateKeeper } from './last-rate.ts';
 import { startRehearsal } from './rehearsal.ts';
 import { rehearsalKeeper } from './rehearsal-keeper.ts';
 import { addSeason, coverage, emptyScores } from './scores.ts';
-import { type Helper, makeSeason, type Outcome, playSeason, type Season } from './season.ts';
+import {
+  type Helper,
+  makeSeason,
+  type Outcome,
+  playSeason,
+  type Season,
+  type Sky,
+  skies,
+} from './season.ts';
 import { places, readWeather, years } from './season-weather.ts';
 
 /**
@@ -46,22 +53,21 @@ interface Count {
 const tallies = new Map<string, Tally>();
 const scores = emptyScores();
 const folder = mkdtempSync(join(tmpdir(), 'season-'));
-if (!direct) execFileSync('npm', ['run', '--silent', 'build'], { stdio: 'inherit' });
 
-for (const { season, groups, forecasts } of plannedSeasons()) {
-  const outcome = await playBot(season, forecasts);
+for (const { season, groups, sky } of plannedSeasons()) {
+  const outcome = await playBot(season, sky);
   const fixed = bestFixedInterval(season, SAFE_SHARE);
   const lastRate = await playSeason(
     season,
     lastRateKeeper(season, LAST_RATE_MARGIN),
     helper,
-    false,
+    'no weather',
   );
   const informed = await playSeason(
     season,
     informedKeeper(season, INFORMED_LOW_DAYS_A_TRIP / Math.sqrt(season.systems.length)),
     { ...helper, forgetsOneIn: Infinity },
-    false,
+    'no weather',
   );
   for (const group of ['all', ...groups]) {
     const tally = tallies.get(group) ?? emptyTally();
@@ -82,7 +88,7 @@ print();
 function* plannedSeasons(): Generator<{
   readonly season: Season;
   readonly groups: readonly string[];
-  readonly forecasts: boolean;
+  readonly sky: Sky;
 }> {
   const weather = readWeather();
   const sets = Object.keys(greenhouseSets);
@@ -90,11 +96,10 @@ function* plannedSeasons(): Generator<{
     for (const year of years) {
       for (const set of sets) {
         for (const truth of truthNames) {
-          for (const forecasts of [true, false]) {
-            if (!every && !isInSpread(year, set, truth, forecasts, place.name)) continue;
+          for (const sky of skies) {
+            if (!every && !isInSpread(year, set, truth, sky, place.name)) continue;
             const season = makeSeason(place, year, set, truth, weather.get(place.name)!);
-            const sky = forecasts ? 'with forecasts' : 'no weather';
-            yield { season, groups: [set, truth, sky], forecasts };
+            yield { season, groups: [set, truth, sky], sky };
           }
         }
       }
@@ -103,31 +108,25 @@ function* plannedSeasons(): Generator<{
 }
 
 /** Every place, year, number of systems, truth and sky comes up, each pair of them evenly. */
-function isInSpread(
-  year: number,
-  set: string,
-  truth: TruthName,
-  forecasts: boolean,
-  place: string,
-): boolean {
+function isInSpread(year: number, set: string, truth: TruthName, sky: Sky, place: string): boolean {
   const y = year - years[0];
   const s = Object.keys(greenhouseSets).indexOf(set);
   const t = truthNames.indexOf(truth);
   const p = place === 'Seattle' ? 0 : 1;
-  return (y + s) % 4 === t && (y + p + (s >> 1)) % 2 === (forecasts ? 0 : 1);
+  return (y + s) % 4 === t && (y + 2 * p + s) % 3 === skies.indexOf(sky);
 }
 
-async function playBot(season: Season, forecasts: boolean): Promise<Outcome> {
+async function playBot(season: Season, sky: Sky): Promise<Outcome> {
   const keeper = directKeeper(season);
   if (direct) {
-    const outcome = await playSeason(season, keeper, helper, forecasts);
+    const outcome = await playSeason(season, keeper, helper, sky);
     addSeason(scores, season, outcome, keeper.foreseen);
     return outcome;
   }
   const path = join(folder, 'greenhouse.json');
   writeFileSync(path, JSON.stringify(greenhouseFile(season.place, season.systems)));
   const rehearsal = startRehearsal(path);
-  const outcome = await playSeason(season, rehearsalKeeper(season, rehearsal), helper, forecasts);
+  const outcome = await playSeason(season, rehearsalKeeper(season, rehearsal), helper, sky);
   await rehearsal.close();
   console.error(
     `${season.name}: ${String(outcome.trips)} trips, ${String(outcome.lowDays)} low days`,
