@@ -3,7 +3,7 @@ import { measureAt } from '../numbers/compose-measure.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import type { Lexicon } from './lexicon.ts';
 import { phraseAt, type Reading } from './look-up.ts';
-import { cuts, markTerm } from './mark-term.ts';
+import { markTerm } from './mark-term.ts';
 import { type Found, isEverydayWord, nameAt } from './name-term.ts';
 import type { Match } from './phrase-trie.ts';
 import { placeOf } from './place-of.ts';

@@ -1,4 +1,4 @@
-import { isVolume, unitIs } from '../numbers/quantity-of-measure.ts';
+import { unitIs } from '../numbers/quantity-of-measure.ts';
 import { type Frame, isMeasure } from '../reading/frame.ts';
 import { isMark, means, type Term } from '../reading/term.ts';
 
@@ -135,8 +135,4 @@ function joins(frame: Frame, a: number, b: number): boolean {
     if (!joint) return false;
   }
   return true;
-}
-
-export function isVolumeTerm(term: Term | undefined): boolean {
-  return isMeasure(term) && isVolume(term.measure);
 }

@@ -13,8 +13,8 @@ import {
   take,
 } from '../reading/frame.ts';
 import { isUnknown, means } from '../reading/term.ts';
-import { afterTopUp } from './top-up.ts';
 import { brimOrMark } from './top-up-mark.ts';
+import { afterTopUp } from './top-up-order.ts';
 
 export function inOneClause(frame: Frame, clause: Clause, verb: number, own: boolean): Fact[] {
   const each = clauseHas(frame, clause, 'each') ? { each: true } : {};

@@ -10,9 +10,8 @@ import {
 } from '../reading/frame.ts';
 import { isMark, means } from '../reading/term.ts';
 import { inOneClause } from './top-up-amounts.ts';
+import { afterTopUp } from './top-up-order.ts';
 import { verbOf } from './top-up-verb.ts';
-
-export const afterTopUp = 'level after a top-up';
 
 /** `topped up 12 l`, `5 l, then another 4`, `topped up to the brim`: water put in, and the level that is said to follow. */
 export function recogniseTopUps(frame: Frame): Fact[] {

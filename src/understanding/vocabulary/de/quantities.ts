@@ -250,7 +250,7 @@ export const quantities: Words<QuantityConcept> = {
     'luftfeuchtigkeit im gewächshaus',
     'luftfeuchte im haus',
   ],
-  oxygen: [
+  oxygen: ['do', 'do - wert', 
     'sauerstoff',
     'o2',
     'o2 - wert',
@@ -310,7 +310,7 @@ export const quantities: Words<QuantityConcept> = {
 };
 
 export const levels: Words<LevelConcept> = {
-  full: [
+  full: ['full', 
     'wieder voll gemacht',
     'wieder vollgemacht',
     'ganz voll gemacht',
