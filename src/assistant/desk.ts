@@ -15,6 +15,7 @@ import type {
   Writes,
 } from './ports/store.ts';
 import { RememberedConversations } from './remembered-conversations.ts';
+import { nextReminderMs, type Reminder, remindersDue } from './reminders-due.ts';
 import {
   emptyStanding,
   type Standing,
@@ -26,6 +27,7 @@ import type { Received } from './use-cases/hear.ts';
 import { morningRound, nextMorning, type RoomAddress } from './use-cases/morning-round.ts';
 import { readSensor, type SensorOutcome, type SensorReading } from './use-cases/read-sensor.ts';
 import { replacedSetUp } from './use-cases/replace-set-up.ts';
+import { sayReminders } from './use-cases/say-reminders.ts';
 import { writesOf } from './writes.ts';
 
 export interface DeskOptions {
@@ -53,6 +55,8 @@ export interface Decision<T> {
 export class Desk {
   readonly #options: DeskOptions;
   readonly #standings = new Map<GreenhouseId, Standing>();
+  /** Notices known to be in the database, so that it is not asked again. */
+  readonly #noticesSaid = new Set<string>();
   readonly #remembered = new Map<GreenhouseId, RememberedConversations>();
 
   constructor(options: DeskOptions) {
@@ -115,19 +119,26 @@ export class Desk {
     return known;
   }
 
-  /** Sends every round due up to `nowMs`, each at its own morning, as a rehearsal does. */
-  async sendEveryRound(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
+  /** Sends all that falls due up to `nowMs`, each at its own time and in order, as a rehearsal does. */
+  async sendEveryDue(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
     for (;;) {
-      const { atMs } = nextMorning(await this.standing(greenhouse));
-      if (atMs > nowMs) return;
-      await this.#sendRound(greenhouse, atMs);
+      const standing = await this.standing(greenhouse);
+      const morningMs = nextMorning(standing).atMs;
+      const reminderMs = nextReminderMs(standing, standing.nowMs) ?? Number.POSITIVE_INFINITY;
+      const nextMs = Math.min(morningMs, reminderMs);
+      if (nextMs > nowMs) break;
+      if (reminderMs <= morningMs) await this.#sendReminders(greenhouse, reminderMs);
+      else await this.#sendRound(greenhouse, morningMs);
     }
+    await this.#sendReminders(greenhouse, nowMs);
   }
 
-  /** Sends the latest round due, once; mornings that nothing ran on are passed over. */
-  async sendRoundIfDue(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
-    if (nextMorning(await this.standing(greenhouse)).atMs > nowMs) return;
-    await this.#sendRound(greenhouse, nowMs);
+  /** Sends what is due by now, once: the latest round, while mornings that nothing ran on are passed over. */
+  async sendDue(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
+    if (nextMorning(await this.standing(greenhouse)).atMs <= nowMs) {
+      await this.#sendRound(greenhouse, nowMs);
+    }
+    await this.#sendReminders(greenhouse, nowMs);
   }
 
   async tellWeather(
@@ -212,6 +223,30 @@ export class Desk {
         result: undefined,
       });
     });
+  }
+
+  async #sendReminders(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
+    const isSaid = (key: string): boolean => this.#noticesSaid.has(`${greenhouse}:${key}`);
+    const standing = await this.standing(greenhouse);
+    if (remindersDue(standing, nowMs).every(({ key }) => isSaid(key))) {
+      // The clock moves on, so that the next one is looked for after this instant.
+      if (nowMs > standing.nowMs) this.#standings.set(greenhouse, { ...standing, nowMs });
+      return;
+    }
+    const said = await this.transact(greenhouse, null, nowMs, async (current, ledger) => {
+      const unsaid: Reminder[] = [];
+      for (const reminder of remindersDue(current, nowMs)) {
+        if (!(await ledger.hasNotice(reminder.key))) unsaid.push(reminder);
+      }
+      const notices = unsaid.map(({ key }) => key);
+      const { channelOf } = this.#options;
+      const outgoing = sayReminders(unsaid, ledger.counters, nowMs, (handle) =>
+        channelOf(handle, greenhouse),
+      );
+      const result = remindersDue(current, nowMs).map(({ key }) => key);
+      return { standing: current, writes: { outgoing, notices }, result };
+    });
+    for (const key of said ?? []) this.#noticesSaid.add(`${greenhouse}:${key}`);
   }
 
   readonly #canEdit = (channel: ChannelName): boolean => this.#options.canEdit?.(channel) ?? false;

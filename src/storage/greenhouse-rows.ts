@@ -82,13 +82,26 @@ export function greenhouseOf(rows: GreenhouseRows): Greenhouse {
     },
     containers: row.containers,
     members: rows.members.map(
-      ({ handle, name, role, language }): Member => ({ handle, name, role, language }),
+      ({ handle, name, role, language, handlesAcids }): Member => ({
+        handle,
+        name,
+        role,
+        language,
+        ...(handlesAcids === null ? {} : { handlesAcids }),
+      }),
     ),
     systems: rows.systems.map(systemOf),
     probes: rows.probes.map(
       ({ name, measures, calibratedOn }): Probe => ({ name, measures, calibratedOn }),
     ),
-    stock: rows.stock.map(({ product, mL }): StockItem => ({ product, mL })),
+    stock: rows.stock.map(
+      ({ product, mL, meqPerMl, riseMsPerCmByMlPerL }): StockItem => ({
+        product,
+        mL,
+        ...(meqPerMl === null ? {} : { meqPerMl }),
+        ...(riseMsPerCmByMlPerL === null ? {} : { riseMsPerCmByMlPerL }),
+      }),
+    ),
     chores: rows.chores.map(
       ({ name, system, everyDays, lastDoneOn }): Chore => ({ name, system, everyDays, lastDoneOn }),
     ),

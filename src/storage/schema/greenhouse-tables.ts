@@ -1,6 +1,7 @@
 import { sql } from 'drizzle-orm';
 import {
   bigint,
+  boolean,
   check,
   date,
   doublePrecision,
@@ -59,6 +60,7 @@ export const members = pgTable(
     name: plainText('name').notNull(),
     role: text('role').$type<Role>().notNull(),
     language: text('language').$type<Language>().notNull(),
+    handlesAcids: boolean('handles_acids'),
   },
   (table) => [primaryKey({ columns: [table.greenhouse, table.handle] })],
 );
@@ -113,6 +115,8 @@ export const stock = pgTable(
     position: integer('position').notNull(),
     product: plainText('product').notNull(),
     mL: doublePrecision('ml').notNull(),
+    meqPerMl: doublePrecision('meq_per_ml'),
+    riseMsPerCmByMlPerL: doublePrecision('rise_ms_per_cm_by_ml_per_l'),
   },
   (table) => [primaryKey({ columns: [table.greenhouse, table.position] })],
 );
