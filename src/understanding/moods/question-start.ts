@@ -19,12 +19,20 @@ export function questionStart(
     const asksInside =
       (means(inner, 'is-it') &&
         inner.text.includes(' ') &&
-        !means(inner, 'did-not', 'intention', 'link')) ||
+        !means(inner, 'did-not', 'intention') &&
+        (!means(inner, 'link') || judges(frame, i + 1, clause.to))) ||
       (means(inner, 'what', 'why', 'how', 'how-much', 'how-long', 'who') &&
         (asked || means(frame.terms[i - 1], 'now')));
     if (asksInside && (asked || isLast)) return i;
   }
   return null;
+}
+
+/** `heute ist es warm` tells, `ist es zu warm` asks. */
+function judges(frame: Frame, from: number, to: number): boolean {
+  return frame.terms
+    .slice(from, to)
+    .some((term) => means(term, 'judged') && term.text.includes(' '));
 }
 
 function firstWord(frame: Frame, clause: Clause): number | null {
@@ -102,6 +110,8 @@ function plainlyAsks(frame: Frame, clause: Clause, first: number, term: Term): b
 
 /** `has the bench been topped up`: the verb before its subject. */
 function isBeforeItsSubject(frame: Frame, clause: Clause, first: number): boolean {
+  // `haben die Gläser aufgefüllt`: the subject is left out.
+  if (means(frame.terms[first], 'self')) return false;
   let subject = first + 1;
   while (subject < clause.to && means(frame.terms[subject], 'article', 'both', 'all')) subject++;
   if (subject >= clause.to || frame.terms[subject]!.kind !== 'name') return false;

@@ -48,10 +48,15 @@ function backwards(frame: Frame, start: number): Search {
 
 function forwards(frame: Frame, end: number): Search {
   let at: number | null = null;
+  let each = false;
   let crossed = false;
   for (let i = end + 1; i < frame.terms.length; i++) {
     const term = frame.terms[i]!;
-    if (means(term, 'each')) return { at, each: true, same: false };
+    if (means(term, 'each')) {
+      each = true;
+      if (at !== null) break;
+      continue;
+    }
     if (isMeasure(term)) {
       if (at !== null || !isDose(frame, i) || belongsToNext(frame, i)) break;
       at = i;
@@ -70,7 +75,7 @@ function forwards(frame: Frame, end: number): Search {
       break;
     else if (means(term, 'to') && at === null) break;
   }
-  return { at, each: false, same: false };
+  return { at, each, same: false };
 }
 
 /** `, 20 ml each`. */

@@ -1330,7 +1330,13 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
 };
 
 export const takingBack: Words<TakingBackConcept> = {
-  undo: ['nimm das wieder raus', 'nimm das raus', 'nimm das bitte raus', 'wieder raus damit', 'nimm den letzten eintrag raus', 'nimm den letzten eintrag zurück', 
+  undo: [
+    'nimm das wieder raus',
+    'nimm das raus',
+    'nimm das bitte raus',
+    'wieder raus damit',
+    'nimm den letzten eintrag raus',
+    'nimm den letzten eintrag zurück',
     'rückgängig',
     'rückgängig machen',
     'mach das rückgängig',
@@ -1541,7 +1547,9 @@ export const takingBack: Words<TakingBackConcept> = {
     'nicht etwa',
     'an stelle von',
   ],
-  'after-all': ['stimmt nicht', 'war doch nicht', 
+  'after-all': [
+    'stimmt nicht',
+    'war doch nicht',
     'doch nicht',
     'letztlich',
     'letzten endes',
