@@ -113,6 +113,17 @@ function hits(words: readonly Token[], list: WordList): number {
   return count;
 }
 
+/** A word that means something to the reader, not just an ordinary one. */
+export function isMeant(lexicon: Lexicon, word: string): boolean {
+  return (
+    lexicon.own.meant.has(word) ||
+    lexicon.own.everyday.has(word) ||
+    lexicon.proper.has(word) ||
+    lexicon.memberNames.has(word) ||
+    lexicon.others.some((other) => other.meant.has(word))
+  );
+}
+
 export function isKnown(lexicon: Lexicon, word: string): boolean {
   return (
     lexicon.own.meant.has(word) ||

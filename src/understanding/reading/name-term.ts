@@ -1,6 +1,6 @@
 import { matchName, type NameMatch, nearness } from '../names/match-name.ts';
 import type { Concept } from '../vocabulary/concept.ts';
-import type { Lexicon } from './lexicon.ts';
+import { isKnown, type Lexicon } from './lexicon.ts';
 import { phraseAt, type Reading } from './look-up.ts';
 import { placeOf } from './place-of.ts';
 import { means, type Term } from './term.ts';
@@ -50,6 +50,9 @@ export function nameAt(
   if (match.length === 1 && match.near === nearness.slip && spelledAsWell(reading, at, match))
     return null;
   if (match.near === nearness.shortSlip && !canStand(before)) return null;
+  const isOrdinaryWord =
+    match.near === nearness.beginning && !match.wholeWords && isKnown(lexicon, tokens[at]!.text);
+  if (isOrdinaryWord && !isFollowedByReading(reading, at, before)) return null;
   return {
     term: {
       kind: 'name',
@@ -64,6 +67,20 @@ export function nameAt(
     },
     length: match.length,
   };
+}
+
+/** `nor ph 6`: an ordinary word is the beginning of a name only where a reading follows it straight. */
+function isFollowedByReading(reading: Reading, at: number, before: readonly Term[]): boolean {
+  const last = before.at(-1);
+  if (last && last.kind !== 'stop') return false;
+  if (reading.tokens[at + 1]?.kind === 'number') return true;
+  const concepts = phraseAt(reading, at + 1)?.value.concepts;
+  return (
+    concepts !== undefined &&
+    (['ph', 'ec', 'temperature', 'level', 'oxygen', 'ppm-word'] as const).some((concept) =>
+      concepts.has(concept),
+    )
+  );
 }
 
 /** `both tubs`, `all tubs`: a word that fits several is said of each of them. */
