@@ -12,6 +12,9 @@ import type { BoardQuestion } from './duty-board.ts';
 import type { DutyLine } from './duty-line.ts';
 import { isLevelKnown } from './level-known.ts';
 
+/** A reading a day older than it should be is no reason to go. */
+const graceDays = 1;
+
 /**
  * A look at every system's pH and EC: daily until its drift is known, then as often as the drift
  * makes it worth while; and at its level where that was never told.
@@ -44,6 +47,7 @@ function checkOf(system: System, question: BoardQuestion, today: LocalDate): Dut
   return {
     duty: { kind: 'check', system: system.id, dueOn: dueOn < today ? today : dueOn },
     ridesFrom: lastOn === null ? dueOn : plusDays(lastOn, 1),
+    ...(lastOn === null ? {} : { waitsUntil: plusDays(dueOn, graceDays) }),
     reason: {
       kind: 'not-measured',
       quantities: isLevelKnown(logbook, system.id)
