@@ -22,22 +22,19 @@ const longestRead = 2000;
 /** Reads one message against its context. Never throws, whatever the text. */
 export function understand(text: string, context: Context): Understanding {
   const folded = fold(text.length > longestRead ? text.slice(0, longestRead) : text);
-  const tokens = tokenise(folded.text);
+  // A few letters fold into many: what is looked at stays bounded either way.
+  const isTooLong = text.length > longestRead || folded.text.length > 2 * longestRead;
+  const tokens = tokenise(isTooLong ? '' : folded.text);
   const lexicon = lexiconFor(
     context.greenhouse,
     languageOf(tokens, context.greenhouse, context.member.language),
   );
   const note = findNote(folded, lexicon);
-  if (note && text.length > longestRead) {
+  if (isTooLong) {
     const whole = { ...folded, original: text };
-    return {
-      foldedText: folded.text,
-      statements: [noteEntry(context, whole, lexicon, note)],
-      named: [],
-    };
+    const kept = note ? noteEntry(context, whole, lexicon, note) : unclear(folded, context, text);
+    return { foldedText: folded.text, statements: [kept], named: [] };
   }
-  if (text.length > longestRead)
-    return { foldedText: folded.text, statements: [unclear(folded, context, text)], named: [] };
   const said = note ? tokens.filter(({ to }) => to <= note.from) : tokens;
   const read = withoutCompounds(said, lexicon);
   const terms = putRight(shadeMeasures(termsOf(readingOf(read, lexicon))));

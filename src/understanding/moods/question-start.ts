@@ -81,6 +81,8 @@ function opensQuestion(
   if (means(term, 'unanswered')) return true;
   if (means(term, 'anything'))
     return asked || clauseMeans(frame, clause, 'due', 'job', 'need', 'going');
+  // `Karin hat die Wanne gefüllt` tells, whoever she is.
+  if (means(term, 'is-it') && !asked && means(frame.terms[first - 1], 'member')) return false;
   if (means(term, 'is-it'))
     return asked ? first + 1 < clause.to : plainlyAsks(frame, clause, first, term);
   if (means(term, 'job', 'due', 'picture')) return asked || onlyAsks(frame, clause, first);
@@ -93,7 +95,8 @@ function plainlyAsks(frame: Frame, clause: Clause, first: number, term: Term): b
   if (
     means(term, 'done', 'did', 'could-not', 'did-not', 'intention') &&
     !means(next, 'self', 'pronoun') &&
-    !term.text.includes(' ')
+    !term.text.includes(' ') &&
+    !(means(term, 'need') && isBeforeItsSubject(frame, clause, first))
   ) {
     return clauseMeans(frame, clause, 'judged', 'anything') && !hasMeasure(frame, clause);
   }

@@ -1,6 +1,7 @@
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { Fact } from '../fact.ts';
 import type { Frame } from '../reading/frame.ts';
+import { means } from '../reading/term.ts';
 import type { Mention } from './mention.ts';
 import { strangerBefore } from './stranger.ts';
 import { backwardsOnly, isTrailing, reachesBack } from './trailing.ts';
@@ -19,6 +20,30 @@ export type Scope =
  * governs the values of that clause instead; if nothing was named before, all of them.
  */
 export function scopeOf(
+  frame: Frame,
+  fact: Fact,
+  facts: readonly Fact[],
+  allMentions: readonly Mention[],
+): Scope {
+  const mentions = isPutIn(fact) ? allMentions.filter((mention) => !isSource(frame, mention)) : allMentions;
+  const source = allMentions.find((mention) => !mentions.includes(mention) && mention.clause === frame.clauseOf[fact.at]);
+  const scope = scopeAmong(frame, fact, facts, mentions);
+  if (!source || scope.kind === 'named') return scope;
+  return { kind: 'unsure', systems: source.systems, written: source.written };
+}
+
+function isPutIn({ quantity }: Fact): boolean {
+  return quantity === 'top-up' || quantity === 'dose';
+}
+
+/** `5 l from the dwc into the bench`: where it came from is not where it went. */
+function isSource(frame: Frame, { from }: Mention): boolean {
+  let before = from - 1;
+  while (means(frame.terms[before], 'article') && !means(frame.terms[before], 'from')) before--;
+  return means(frame.terms[before], 'from');
+}
+
+function scopeAmong(
   frame: Frame,
   fact: Fact,
   facts: readonly Fact[],

@@ -78,7 +78,7 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'gelassen',
   ],
   no: [...none, 'keinerlei'],
-  intention: [
+  intention: ['brauche', 'brauch', 'brauchen', 'braucht', 'benötige', 'benötigen', 'benötigt', 
     'will',
     'wollen',
     'willst',
@@ -429,7 +429,7 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'rechnet',
     'hätte gemessen',
   ],
-  target: [
+  target: ['mag es', 'mag gern', 'mag gerne', 'mögen gern', 
     'ziel',
     'ziele',
     'zielwert',
@@ -478,9 +478,7 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'anvisiert',
     'gewünscht',
     'wunschwert',
-    'wünsche',
     'mögen',
-    'mag',
     'lieben',
     'bevorzugen',
     'bevorzugt',

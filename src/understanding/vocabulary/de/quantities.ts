@@ -399,8 +399,6 @@ export const levels: Words<LevelConcept> = {
     'gefallen',
     'gesunken',
     'tiefer',
-    'niedriger',
-    'weniger',
     'fehlen',
     'fehlt',
     'fehlten',
@@ -417,8 +415,6 @@ export const levels: Words<LevelConcept> = {
     'luft nach oben',
     'luft bis zum rand',
     'bis zum rand fehlen',
-    'weniger als voll',
-    'tiefer als voll',
   ],
   rising: ['rauf', 'hoch', 'höher', 'gestiegen', 'mehr', 'hochgegangen', 'angestiegen'],
   brim: [
@@ -478,9 +474,7 @@ export const levels: Words<LevelConcept> = {
     'etwas niedrig',
     'wenig wasser',
     'geht zur neige',
-    'knapp',
     'ziemlich tief',
-    'wird knapp',
   ],
   deep: [
     'tief',
