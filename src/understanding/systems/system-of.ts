@@ -25,8 +25,12 @@ export function scopeOf(
   facts: readonly Fact[],
   allMentions: readonly Mention[],
 ): Scope {
-  const mentions = isPutIn(fact) ? allMentions.filter((mention) => !isSource(frame, mention)) : allMentions;
-  const source = allMentions.find((mention) => !mentions.includes(mention) && mention.clause === frame.clauseOf[fact.at]);
+  const mentions = isPutIn(fact)
+    ? allMentions.filter((mention) => !isSource(frame, mention))
+    : allMentions;
+  const source = allMentions.find(
+    (mention) => !mentions.includes(mention) && mention.clause === frame.clauseOf[fact.at],
+  );
   const scope = scopeAmong(frame, fact, facts, mentions);
   if (!source || scope.kind === 'named') return scope;
   return { kind: 'unsure', systems: source.systems, written: source.written };
