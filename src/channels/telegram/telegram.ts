@@ -32,6 +32,8 @@ export type { TelegramOptions } from './telegram-options.ts';
 /** Longer than the platform takes over a message, shorter than a lease on it. */
 const callTimeoutS = 20;
 const longestPollS = 300;
+/** What a stop waits for a call under way; after that its answer counts as lost. */
+const stopGraceMs = 3500;
 const pulseEveryMs = 60_000;
 
 /** What is shown to whoever started the bot, once it is known by name. */
@@ -50,6 +52,7 @@ export class Telegram {
   readonly #book: AddressBook;
   readonly #pace: Pace;
   readonly #pause = new WakeUp();
+  readonly #stopping = new AbortController();
   #isStopping = false;
   #starting: Promise<void> | null = null;
   #sender: Sender | null = null;
@@ -72,6 +75,11 @@ export class Telegram {
     // The poller watches over its requests itself: the platform holds them for half a minute.
     this.#pollApi = new Api(token, { ...client, timeoutSeconds: longestPollS });
     this.#setUpApi = new Api(token, client);
+    for (const api of [this.#api, this.#setUpApi]) {
+      api.config.use((call, method, payload, signal) =>
+        call(method, payload, signal ?? (this.#stopping.signal as unknown as typeof signal)),
+      );
+    }
     this.#setUpApi.config.use(
       autoRetry({ maxRetryAttempts: 3, maxDelaySeconds: 30, rethrowHttpErrors: true }),
     );
@@ -104,12 +112,16 @@ export class Telegram {
   async stop(): Promise<void> {
     this.#isStopping = true;
     this.#pause.call();
+    const grace = setTimeout(() => {
+      this.#stopping.abort();
+    }, stopGraceMs);
     if (this.#pulseTimer) clearInterval(this.#pulseTimer);
     await this.#starting;
     this.#server?.close();
     await this.#poller?.stop();
     await this.#handler?.stop();
     await this.#sender?.stop();
+    clearTimeout(grace);
   }
 
   async #startUp(ready: (told: TelegramReady) => void): Promise<void> {
@@ -130,6 +142,7 @@ export class Telegram {
       await intake.recover();
       handler.start();
       sender.start();
+      await pulse.heard();
       if (webhook) await this.#serveHook(webhook, intake, pulse);
       else await this.#poll(intake, pulse);
       await registerCommands(this.#setUpApi);
@@ -221,7 +234,6 @@ export class Telegram {
       secret_token: secret,
       allowed_updates: [...wantedUpdates],
     });
-    await pulse.heard();
     this.#pulseTimer = setInterval(() => {
       pulse.heard().catch((error: unknown) => {
         report('error', `The pulse could not be noted: ${describeError(error)}`);
