@@ -85,7 +85,8 @@ function inEveryClause(frame: Frame): Fact[] {
 
 /** Without a verb: a mass of a crop, or off a system. */
 function isBroughtIn(frame: Frame, clause: Clause, crops: number): boolean {
-  if (clauseHas(frame, clause, 'top-up', 'change', 'take-away', 'money')) return false;
+  if (clauseHas(frame, clause, 'top-up', 'change', 'take-away', 'other-deed', 'money'))
+    return false;
   if (clauseHas(frame, clause, 'add'))
     return clauseHas(frame, clause, 'from') && (crops > 0 || namesIn(frame, clause).length > 0);
   return (

@@ -1110,6 +1110,9 @@ export const deeds: Words<DeedConcept> = {
     'pausenlos',
   ],
   'take-away': [
+    'gegessen',
+    'verspeist',
+    'aufgegessen',
     'entnommen',
     'rausgenommen',
     'rausgeholt',
@@ -1242,6 +1245,13 @@ export const deeds: Words<DeedConcept> = {
     'umstellen',
   ],
   'other-deed': [
+    'wiegen',
+    'wiegt',
+    'wog',
+    'verspeist',
+    'verputzt',
+    'verkocht',
+    'eingefroren',
     'geputzt',
     'gereinigt',
     'gewischt',
