@@ -9,7 +9,7 @@ import { readingOf } from '../reading/look-up.ts';
 import { tokenise } from '../reading/tokenise.ts';
 import { answeredCalibrations } from '../recognisers/calibration.ts';
 import type { AnsweredStatement, Choice, Statement } from '../statement.ts';
-import { choose } from './choose.ts';
+import { choose, chooseAll } from './choose.ts';
 import { type Answered, fillValue } from './fill-value.ts';
 import { type Said, whatIsSaid } from './what-is-said.ts';
 
@@ -44,6 +44,8 @@ function answerTo(frame: Frame, question: OpenQuestion): Statement | null {
   if (said.no) return answered([]);
   const chosen = choose(doubt.choices, said);
   if (chosen) return answered(chosen.drafts);
+  const all = chooseAll(doubt.choices, said);
+  if (all) return answered(all);
   return fill(frame, doubt, said, answered);
 }
 
