@@ -46,10 +46,10 @@ export function nameAt(
   const corrected = reading.spelt[at] !== tokens[at]!.text;
   const everyday =
     match.length === 1 && !corrected && isEveryday(tokens[at]!.text, lexicon, phrase, phraseLength);
-  if (everyday && !(match.wholeWords && canStand(before))) return null;
+  if (everyday && !(match.wholeWords && canStand(before, lexicon))) return null;
   if (match.length === 1 && match.near === nearness.slip && spelledAsWell(reading, at, match))
     return null;
-  if (match.near === nearness.shortSlip && !canStand(before)) return null;
+  if (match.near === nearness.shortSlip && !canStand(before, lexicon)) return null;
   const isOrdinaryWord =
     match.near === nearness.beginning && !match.wholeWords && isKnown(lexicon, tokens[at]!.text);
   if (isOrdinaryWord && !isFollowedByReading(reading, at, before)) return null;
@@ -115,11 +115,12 @@ function isEveryday(text: string, lexicon: Lexicon, phrase: Word, phraseLength: 
 }
 
 /** Where a name can stand: at a clause's start, or after an article or one of the prepositions. */
-function canStand(before: readonly Term[]): boolean {
+function canStand(before: readonly Term[], lexicon: Lexicon): boolean {
   const last = before.at(-1);
   if (!last || last.kind === 'stop') return true;
   if (means(last, 'article', 'place', 'both', 'each', 'except')) return true;
   if (last.kind === 'mark' && last.text === ':') return true;
+  if (endsWithArticle(last, lexicon)) return true;
   for (let i = before.length - 1; i >= 0; i--) {
     const term = before[i]!;
     if (term.kind === 'stop') return true;
@@ -127,4 +128,10 @@ function canStand(before: readonly Term[]): boolean {
       return false;
   }
   return true;
+}
+
+/** A phrase that runs up to a name: `when the`, `das war die`. */
+function endsWithArticle(term: Term, lexicon: Lexicon): boolean {
+  const end = term.text.lastIndexOf(' ');
+  return end > 0 && lexicon.own.vocabulary.words.article.includes(term.text.slice(end + 1));
 }

@@ -565,8 +565,6 @@ export const asking: Words<AskConcept> = {
     'müssen rein',
     'soll rein',
     'sollen rein',
-    'muss',
-    'müssen',
     'muss dazu',
     'fehlt',
     'fehlen',
@@ -578,7 +576,7 @@ export const asking: Words<AskConcept> = {
     'nachgefüllt werden',
     'gefüllt werden',
   ],
-  due: [
+  due: ['liegt heute was an', 'liegt was an', 'liegt noch was an', 'liegt heute noch was an', 'steht was an', 'steht heute was an', 'steht noch was an', 'steht heute noch was an', 'gibt es was zu tun', 'was zu tun', 
     'fällig',
     'dran',
     'wieder dran',

@@ -4,7 +4,7 @@ import type { Words } from '../vocabulary.ts';
 const none = ['kein', 'keine', 'keinen', 'keinem', 'keiner', 'keines', 'keins'];
 
 export const moods: Words<Exclude<MoodConcept, 'member'>> = {
-  not: [
+  not: ['ohne wasser', 'ohne nachzufüllen', 'ohne nachfüllen', 'ohne aufzufüllen', 
     'doch nicht',
     'doch gar nicht',
     'doch kein',
@@ -19,7 +19,6 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'nie',
     'niemals',
     'weder',
-    'ohne',
     'kaum',
     'noch nicht',
     'gar nicht',
