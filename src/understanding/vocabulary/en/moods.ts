@@ -1211,7 +1211,6 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'canisters',
     'heater',
     'measuring cup',
-    'an hour pump',
     'box',
     'boxes',
     'tin',
@@ -1232,7 +1231,6 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'pail',
     'pails',
     'vat',
-    'an hour',
   ],
   'third-person': ['he', 'she', 'they', "he's", "she's", "they've", "they're", 'him'],
   capacity: [
