@@ -4,7 +4,11 @@ import type { Words } from '../vocabulary.ts';
 const none = ['kein', 'keine', 'keinen', 'keinem', 'keiner', 'keines', 'keins'];
 
 export const moods: Words<Exclude<MoodConcept, 'member'>> = {
-  not: ['ohne wasser', 'ohne nachzufüllen', 'ohne nachfüllen', 'ohne aufzufüllen', 
+  not: [
+    'ohne wasser',
+    'ohne nachzufüllen',
+    'ohne nachfüllen',
+    'ohne aufzufüllen',
     'doch nicht',
     'doch gar nicht',
     'doch kein',
