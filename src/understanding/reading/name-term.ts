@@ -43,6 +43,8 @@ export function nameAt(
   const { tokens, lexicon } = reading;
   const match = matchName(tokens, at, lexicon);
   if (!match || match.length < phraseLength) return null;
+  // `wann` is no singular of a system called Wanne.
+  if (match.near !== nearness.exact && match.length === 1 && asks(phrase)) return null;
   const corrected = reading.spelt[at] !== tokens[at]!.text;
   const everyday =
     match.length === 1 && !corrected && isEveryday(tokens[at]!.text, lexicon, phrase, phraseLength);
@@ -134,4 +136,10 @@ function canStand(before: readonly Term[], lexicon: Lexicon): boolean {
 function endsWithArticle(term: Term, lexicon: Lexicon): boolean {
   const end = term.text.lastIndexOf(' ');
   return end > 0 && lexicon.own.vocabulary.words.article.includes(term.text.slice(end + 1));
+}
+
+const questionWords: readonly Concept[] = ['what', 'when', 'why', 'how', 'who', 'which'];
+
+function asks({ concepts }: Word): boolean {
+  return questionWords.some((concept) => concepts.has(concept));
 }

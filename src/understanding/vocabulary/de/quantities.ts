@@ -1367,6 +1367,8 @@ export const supplies: Words<SupplyConcept> = {
     'kreislaufpumpe',
   ],
   'air-pump': [
+    'belüftung',
+    'durchlüftung',
     'luftpumpe',
     'luftpumpen',
     'luft - pumpe',
