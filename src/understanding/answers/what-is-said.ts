@@ -128,7 +128,7 @@ function quantitySaid(
   if (some('oxygen')) return 'dissolved-oxygen';
   if (some('top-up', 'fill')) return 'top-up';
   if (some('temperature')) return some('air', 'inside') ? 'air-temperature' : 'water-temperature';
-  if (some('level', 'left-over')) return 'level';
+  if (some('level', 'left-over', 'full', 'empty')) return 'level';
   return some('add') ? 'top-up' : null;
 }
 

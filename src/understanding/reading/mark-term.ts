@@ -55,6 +55,7 @@ export function markTerm(reading: Reading, at: number, before: readonly Term[]):
     // `dwc - 5.8`, `jars - half full`: a name and what is said of it.
     const separates =
       previous?.kind === 'name' ||
+      means(previous, 'level', 'ph', 'ec', 'temperature') ||
       tokens[at + 1]?.kind === 'number' ||
       (tokens[at + 1]?.kind === 'word' && token.glued && tokens[at + 1]!.glued);
     return separates

@@ -123,7 +123,6 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'habe vor',
     'haben vor',
     'hätte vor',
-    'später',
     'demnächst',
     'bald mal',
     'morgen',
