@@ -30,7 +30,9 @@ export function recogniseTopUps(frame: Frame): Fact[] {
     const ahead = own === null ? verbAhead(frame, c) : null;
     if (ahead !== null) {
       settle();
-      facts.push(...inOneClause(frame, clause, ahead, false));
+      // Each stands for itself: the verb belongs to another clause.
+      const found = inOneClause(frame, clause, ahead, false);
+      facts.push(...found.map((fact) => ({ ...fact, from: fact.at, to: fact.at })));
       verb = ahead;
       governed = ahead;
       continue;
@@ -80,12 +82,23 @@ function verbAhead(frame: Frame, c: number): number | null {
     return null;
   if (!isMoreOfTheSame(frame, clause, false) || verbOf(frame, clause) !== null) return null;
   const verb = verbOf(frame, next);
-  if (verb === null) return next.opens === 'comma' || next.opens === 'and' ? verbAhead(frame, c + 1) : null;
+  if (verb === null)
+    return next.opens === 'comma' || next.opens === 'and' ? verbAhead(frame, c + 1) : null;
   if (next.opens !== 'and' || verb !== next.to - 1) return null;
   for (let i = next.from; i < verb; i++) {
     const term = frame.terms[i]!;
     const isLitres = isMeasure(term) && isVolume(term.measure);
-    const isSmall = means(term, 'article', 'place', 'both', 'filler', 'each', 'about', 'solution', 'of');
+    const isSmall = means(
+      term,
+      'article',
+      'place',
+      'both',
+      'filler',
+      'each',
+      'about',
+      'solution',
+      'of',
+    );
     if (term.kind !== 'name' && !isLitres && !isSmall) return null;
   }
   return verb;
