@@ -48,6 +48,11 @@ export function nameAt(
   const corrected = reading.spelt[at] !== tokens[at]!.text;
   const everyday =
     match.length === 1 && !corrected && isEveryday(tokens[at]!.text, lexicon, phrase, phraseLength);
+  // `power`, `air`, `down` begin a name only in full; direction and order words may by themselves.
+  const isMeaningful =
+    everyday && match.near === nearness.beginning && !isDirection(tokens[at]!.text, lexicon);
+  if (isMeaningful) return null;
+  if (everyday && phrase.concepts.has('brim') && leadsToBrim(before)) return null;
   if (everyday && !(match.wholeWords && canStand(before, lexicon))) return null;
   if (match.length === 1 && match.near === nearness.slip && spelledAsWell(reading, at, match))
     return null;
@@ -97,6 +102,18 @@ function spelledAsWell(reading: Reading, at: number, match: NameMatch): boolean 
     match.near === nearness.slip &&
     reading.spelt[at] !== reading.tokens[at]!.text &&
     !reading.lexicon.names.some(({ words }) => words.includes(reading.spelt[at]!))
+  );
+}
+
+/** `5 cm from the top`, `up to the top`: the brim, even where a shelf is called so. */
+function leadsToBrim(before: readonly Term[]): boolean {
+  const last = before.findLast((term) => !means(term, 'article'));
+  return means(last, 'below', 'to');
+}
+
+function isDirection(text: string, lexicon: Lexicon): boolean {
+  return (
+    lexicon.own.everyday.has(text) || lexicon.others.some(({ everyday }) => everyday.has(text))
   );
 }
 
