@@ -959,3 +959,90 @@ describe('German: parts of units, states, slips and short names', () => {
     'karin',
   );
 });
+
+describe('German: whole reports, lists that one verb ends, and what was made new', () => {
+  understood(
+    {
+      'Gläser: pH 6,1, EC 1,2, noch 12 l drin':
+        'Gläserregal ph 6.1; Gläserregal ec 1.2; Gläserregal level 12',
+      'Gläser noch halb voll, pH 6,1': 'Gläserregal level 12; Gläserregal ph 6.1',
+      'Tisch: EC 2,3, pH 6,0, 21 Grad, Stand 70 %':
+        'Nordtisch ec 2.3; Nordtisch ph 6; Nordtisch water-temperature 21; Nordtisch level 420',
+      'Kurzer Check: Wanne 5,8 / 1,7 / 21, Rinnen 6,0 / 1,2 / 20':
+        'Südwanne ph 5.8; Südwanne ec 1.7; Südwanne water-temperature 21; Rinnenstrecke ph 6; Rinnenstrecke ec 1.2; Rinnenstrecke water-temperature 20',
+      'Wanne: pH 5.8 (ok), EC 1.7 (ok), Temp 21':
+        'Südwanne ph 5.8; Südwanne ec 1.7; Südwanne water-temperature 21',
+      'heute alle Systeme gemessen: Wanne 5,8 1,7, Tisch 6,0 2,2, Rinnen 6,1 1,2':
+        'Südwanne ph 5.8; Südwanne ec 1.7; Nordtisch ph 6; Nordtisch ec 2.2; Rinnenstrecke ph 6.1; Rinnenstrecke ec 1.2',
+      'pH Wanne 5,8, Rinnen 6,0, Tisch 6,1':
+        'Südwanne ph 5.8; Rinnenstrecke ph 6; Nordtisch ph 6.1',
+      'Wanne und Rinnen pH 5,9': 'Südwanne ph 5.9; Rinnenstrecke ph 5.9',
+      'Wanne und Rinnen: 5,9 1,5':
+        'Südwanne ph 5.9; Rinnenstrecke ph 5.9; Südwanne ec 1.5; Rinnenstrecke ec 1.5',
+      'Temperatur überall 21':
+        'Nordtisch water-temperature 21; Südwanne water-temperature 21; Rinnenstrecke water-temperature 21; Gläserregal water-temperature 21; Linke Tonne water-temperature 21; Rechte Tonne water-temperature 21',
+      'überall pH 6,0':
+        'Nordtisch ph 6; Südwanne ph 6; Rinnenstrecke ph 6; Gläserregal ph 6; Linke Tonne ph 6; Rechte Tonne ph 6',
+      'in allen Becken pH 6,0':
+        'Nordtisch ph 6; Südwanne ph 6; Rinnenstrecke ph 6; Gläserregal ph 6; Linke Tonne ph 6; Rechte Tonne ph 6',
+      'beide pH 6,0':
+        '? which-system (Nordtisch, Südwanne, Rinnenstrecke, Gläserregal, Linke Tonne, Rechte Tonne)',
+      'Wanne 12l nachgefüllt, Rinnen 8l, Gläser 3l':
+        'Südwanne top-up 12; Rinnenstrecke top-up 8; Gläserregal top-up 3',
+      'in die Wanne 12 l und in die Rinnen 8 l gekippt':
+        'Südwanne top-up 12; Rinnenstrecke top-up 8',
+      'erst 5 l, dann noch 3 l in die Wanne':
+        '? in-it-or-added (level, top-up); ? in-it-or-added (level, top-up)',
+      '5 l und später noch 3 l in die Wanne gekippt':
+        '? in-it-or-added (level, top-up); Südwanne top-up 3',
+      'Wanne 10 l, Tisch 40 l nachgefüllt': '? in-it-or-added (level, top-up); Nordtisch top-up 40',
+      'Wanne 10 l nachgefüllt. Tisch auch 40 l.': 'Südwanne top-up 10; Nordtisch top-up 40',
+      'Wanne: 20 ml A, 20 ml B, 12 l Wasser':
+        'Südwanne dose 20 nutrient-a; Südwanne dose 20 nutrient-b; ? in-it-or-added (level, top-up)',
+      'Wanne 12 l Wasser mit 20 ml A und 20 ml B':
+        '? in-it-or-added (level, top-up); Südwanne dose 20 nutrient-a; Südwanne dose 20 nutrient-b',
+      'A und B jeweils 20 ml Wanne': 'Südwanne dose 20 nutrient-a; Südwanne dose 20 nutrient-b',
+      'Wanne Dünger A 20 ml, B 20 ml': 'Südwanne dose 20 nutrient-a; Südwanne dose 20 nutrient-b',
+      'Wanne ph+ 5ml': 'Südwanne dose 5 ph-up',
+      'Wanne pH + 5 ml': 'Südwanne dose 5 ph-up',
+      'Wanne 5,9 nach 5 ml pH minus': 'Südwanne ph 5.9; Südwanne dose 5 ph-down',
+      'Wanne pH zu hoch, 6,5': 'Südwanne ph 6.5',
+      'Wanne pH etwas niedrig: 5,4': 'Südwanne ph 5.4',
+      'Wanne EC ein bisschen hoch mit 2,1': 'Südwanne ec 2.1',
+      'Wanne pH passt, 5,8': 'Südwanne ph 5.8',
+      'Wanne pH super 5,8': 'Südwanne ph 5.8',
+      'Wanne pH leider nur 5,2': 'Südwanne ph 5.2',
+      'Wanne pH immer noch 5,2': 'Südwanne ph 5.2',
+      'Wanne pH wieder 5,8': 'Südwanne ph 5.8',
+      'Wanne pH stabil 5,8': 'Südwanne ph 5.8',
+      'Wanne pH unverändert bei 5,8': 'Südwanne ph 5.8',
+      'Wanne pH noch mal gemessen, 5,8': 'Südwanne ph 5.8',
+      'Wanne pH heute früh 5,8, jetzt 5,9': 'Südwanne ph ~5.8 at 4 May 07:00; Südwanne ph 5.9',
+      'Wanne pH 5,8 heute früh, EC 1,7 jetzt': 'Südwanne ph ~5.8 at 4 May 07:00; Südwanne ec 1.7',
+      'Lösung im Tisch gestern gewechselt, 580 l, EC 2,2, pH 5,9':
+        'Nordtisch reservoir-change ~580 at 3 May 12:00; Nordtisch ec ~2.2 at 3 May 12:00; Nordtisch ph ~5.9 at 3 May 12:00',
+      'Tisch neu angesetzt: 580 l, 600 ml A, 600 ml B':
+        'Nordtisch reservoir-change 580; Nordtisch dose 600 nutrient-a; Nordtisch dose 600 nutrient-b',
+      'Tisch frisch befüllt 580 l': 'Nordtisch reservoir-change 580',
+      'Tisch befüllt mit 580 l': 'Nordtisch top-up 580',
+      'Wanne geleert': '? unclear (keep-as-note)',
+      'Wanne ausgeleert und geputzt': '? unclear (keep-as-note)',
+      'Wanne geputzt': '? unclear (keep-as-note)',
+      'Deckel der Wanne gewechselt': '? unclear (keep-as-note)',
+      'Wanne Schlauch getauscht': '? unclear (keep-as-note)',
+      'neue Pumpe im Tisch': '? unclear (keep-as-note)',
+      'neue Batterie im Stift': '? unclear (keep-as-note)',
+      'Wasser im Tisch ist neu': '? unclear (keep-as-note)',
+      'Tisch Lösung gewechselt 580 l': 'Nordtisch reservoir-change 580',
+      'Tisch gewechselt': 'Nordtisch reservoir-change ~600',
+      'Wanne gewechselt gestern': 'Südwanne reservoir-change ~108 at 3 May 12:00',
+      'Wanne gewechselt nur den Deckel': '? unclear (keep-as-note)',
+      '12l Wanne und 8l Rinnen nachgefüllt': 'Südwanne top-up 12; Rinnenstrecke top-up 8',
+      'Wanne 10 l, Rinnen 5 l und Tisch 40 l nachgefüllt':
+        'Südwanne top-up 10; Rinnenstrecke top-up 5; Nordtisch top-up 40',
+      'je 5 l in Wanne und Rinnen nachgefüllt': 'Südwanne top-up 5; Rinnenstrecke top-up 5',
+    },
+    'lindenhof',
+    'karin',
+  );
+});
