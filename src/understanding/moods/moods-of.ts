@@ -53,6 +53,8 @@ function intend(frame: Frame, clause: Clause, c: number, mark: Marker): void {
   for (let i = clause.from; i < clause.to; i++) {
     const term = frame.terms[i];
     if (isMorningGreeting(frame, clause, i)) continue;
+    // `Tisch braucht 9 min zum Fluten` tells how long it takes.
+    if (means(term, 'took') && clauseHas(frame, clause, 'flood')) continue;
     if (!means(term, 'intention', 'tomorrow') || isDate(frame, i) || means(term, 'brim')) continue;
     const done = hasPastDeed(frame, clause.from, i) && !means(frame.terms[i - 1], 'was');
     const told = deedToldAfter(frame, clause, i);

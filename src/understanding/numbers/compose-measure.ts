@@ -138,6 +138,7 @@ const smallerUnits = new Map<string, { readonly smaller: string; readonly count:
   ['lb', { smaller: 'oz', count: 16 }],
   ['kg', { smaller: 'g', count: 1000 }],
   ['hour', { smaller: 'minute', count: 60 }],
+  ['minute', { smaller: 'second', count: 60 }],
 ]);
 
 /** `4 oz` after pounds, `200 g` after kilos, `30 min` after hours, as a share of the larger unit. */
