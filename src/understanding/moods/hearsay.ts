@@ -25,7 +25,8 @@ export function hasProduct(frame: Frame, i: number): boolean {
 export function hear(frame: Frame, clause: Clause, mark: Marker): void {
   const end = () => frame.clauses.findLast(({ sentence }) => sentence === clause.sentence)!.to;
   if (clauseHas(frame, clause, 'hearsay')) mark(clause.from, end(), 'hearsay');
-  if (clauseHas(frame, clause, 'long-ago')) mark(clause.from, endOfLongAgo(frame, clause), 'hearsay');
+  if (clauseHas(frame, clause, 'long-ago'))
+    mark(clause.from, endOfLongAgo(frame, clause), 'hearsay');
   for (let i = clause.from; i < clause.to; i++) {
     const term = frame.terms[i];
     if (means(term, 'extreme') && !leadsToMark(frame, i))
@@ -74,8 +75,14 @@ export function elsewhere(frame: Frame, clause: Clause, mark: Marker): void {
 
 /** `last year it was 5.5 and ec 2` goes on until a but, or a word that brings it back to the present. */
 function endOfLongAgo(frame: Frame, clause: Clause): number {
-  const following = frame.clauses.filter(({ from, sentence }) => from > clause.from && sentence === clause.sentence);
-  const present = following.find((next) => next.opens === 'but' || clauseHas(frame, next, 'now', 'today', 'just-now', 'yesterday', 'this'));
+  const following = frame.clauses.filter(
+    ({ from, sentence }) => from > clause.from && sentence === clause.sentence,
+  );
+  const present = following.find(
+    (next) =>
+      next.opens === 'but' ||
+      clauseHas(frame, next, 'now', 'today', 'just-now', 'yesterday', 'this'),
+  );
   return present?.from ?? following.at(-1)?.to ?? clause.to;
 }
 

@@ -1,6 +1,6 @@
 import { type Clause, type Frame, isMeasure, isName } from '../reading/frame.ts';
 import { means } from '../reading/term.ts';
-import { hasPastDeed, isLabel } from './clause-kinds.ts';
+import { isLabel } from './clause-kinds.ts';
 import { questionStart } from './question-start.ts';
 
 /** A stretch that asks: in words, or by a question mark alone. */
@@ -37,7 +37,7 @@ function questionsOf(frame: Frame, clauses: readonly Clause[]): Questioned[] {
   }
   if (!asked) return [];
   if (isTag(frame, end)) return [{ from: end.from, to: end.to, mood: 'question' }];
-  const first = firstQueried(frame, clauses);
+  const first = clauses[0]!;
   const hasNumbers = frame.terms.slice(first.from, end.to).some(isMeasure);
   // `dwc ph?` asks, `dwc ph 5.4?` wants to know whether to log it.
   return [{ from: first.from, to: end.to, mood: hasNumbers ? 'queried' : 'question' }];
@@ -51,16 +51,6 @@ function isTag(frame: Frame, clause: Clause): boolean {
     words.length > 0 &&
     words.every((term) => means(term, 'judged', 'filler', 'yes', 'said-no'))
   );
-}
-
-/** A question mark doubts the whole list of readings, but nothing that was done. */
-function firstQueried(frame: Frame, clauses: readonly Clause[]): Clause {
-  let first = clauses.at(-1)!;
-  for (const clause of clauses.toReversed()) {
-    if (hasPastDeed(frame, clause.from, clause.to)) break;
-    first = clause;
-  }
-  return first;
 }
 
 /** Without a question mark a question ends where a clause says something of its own. */

@@ -104,6 +104,7 @@ function givenUp(frame: Frame, a: number, b: number): readonly [number, number] 
   const before = frame.terms[a - 1];
   const notFirst =
     means(before, 'not') ||
+    (means(before, 'instead-of') && !means(before, 'link', 'did-not')) ||
     (means(before, 'ph', 'ec', 'temperature') && means(frame.terms[a - 2], 'not'));
   return notFirst ? [b, a] : null;
 }

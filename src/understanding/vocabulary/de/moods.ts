@@ -199,7 +199,6 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'wird morgen',
     'muss noch',
     'müssen noch',
-    'jemand',
     'kann jemand',
     'kann wer',
     'möge',
@@ -553,7 +552,7 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'total vergessen',
     'ganz vergessen',
   ],
-  'to-say': [
+  'to-say': ['fast vergessen', 'beinahe vergessen', 'hätte fast vergessen', 'hätte ich fast vergessen', 'hätte ich beinahe vergessen', 'fast vergessen zu sagen', 'fast vergessen einzutragen', 'ganz vergessen zu sagen', 
     'vergessen zu sagen',
     'vergessen zu schreiben',
     'vergessen zu melden',
@@ -1317,7 +1316,7 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'set',
     'gebinde',
   ],
-  'third-person': ['er', 'sie', 'ihm'],
+  'third-person': ['jemand', 'mein mann', 'meine frau', 'mein sohn', 'meine tochter', 'die kinder', 'unsere kinder', 'meine kinder', 'die kleine', 'der kleine', 'mein freund', 'meine freundin', 'mein partner', 'meine partnerin', 'mein enkel', 'meine enkelin', 'unser sohn', 'unsere tochter', 'die jungs', 'die mädels', 'er', 'sie', 'ihm'],
   capacity: [
     'fasst',
     'fassen',
