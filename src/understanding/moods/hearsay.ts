@@ -34,8 +34,19 @@ export function hear(frame: Frame, clause: Clause, mark: Marker): void {
     if (means(term, 'says') && saidBySomebody(frame, clause, i))
       mark(clause.from, end(), 'hearsay');
     if (means(term, 'member', 'third-person') && i === clause.from && isSubject(frame, clause, i))
-      mark(clause.from, clause.to, 'others');
+      mark(clause.from, endOfAmounts(frame, clause), 'others');
   }
+}
+
+/** `Olli topped up the dwc, 12 l`: the amount in a clause of its own belongs to the same deed. */
+function endOfAmounts(frame: Frame, clause: Clause): number {
+  const next = frame.clauses[frame.clauses.indexOf(clause) + 1];
+  const isAmount =
+    next?.opens === 'comma' &&
+    frame.terms
+      .slice(next.from, next.to)
+      .every((term) => term.kind === 'measure' || means(term, 'about', 'ish', 'filler'));
+  return isAmount ? next.to : clause.to;
 }
 
 /** `to the max` is a mark on the reservoir; `the maximum was 34` is the weather's. */

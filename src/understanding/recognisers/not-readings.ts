@@ -22,6 +22,12 @@ function isNoReading(frame: Frame, clause: Clause, i: number): boolean {
   const before = frame.terms[i - 1];
   const after = i + 1 < clause.to ? frame.terms[i + 1] : undefined;
   const bare = measure.unit === null && !measure.share;
+  // `1. dwc ph 5.8`: the number of a line.
+  const isLineNumber =
+    clause.to - clause.from === 1 &&
+    clause.closes === 'sentence' &&
+    (clause.opens === 'start' || clause.opens === 'line');
+  if (bare && measure.whole && isLineNumber) return true;
   if (i > clause.from && bare && isNumberOf(before)) return true;
   if (means(before, 'money') || means(after, 'money')) return true;
   // The 4.01 solution, the 7.00 buffer, buffer 7: what a bottle is called.
