@@ -30,12 +30,19 @@ function told({ messageCase, score }: Scored): object {
   return { line, greenhouse, rule, wrong, missing, faults };
 }
 
+/** Hundreds of talks through a database each; not a measure of speed. */
+const patienceMs = 600_000;
+
 describe('The messages that the rules give as examples', () => {
-  it('are all understood exactly, through the whole rehearsal', async () => {
-    const all = await scored('fixtures/messages.jsonl');
-    expect(all).toHaveLength(50);
-    expect(all.filter(({ score }) => !score.isExact).map(told)).toEqual([]);
-  });
+  it(
+    'are all understood exactly, through the whole rehearsal',
+    async () => {
+      const all = await scored('fixtures/messages.jsonl');
+      expect(all).toHaveLength(50);
+      expect(all.filter(({ score }) => !score.isExact).map(told)).toEqual([]);
+    },
+    patienceMs,
+  );
 });
 
 /** What the issue asks for: exact in 98 of 100, and never a wrong entry. */
@@ -47,13 +54,17 @@ describe.each([
   'understanding/corpus/german-open.jsonl',
   'understanding/corpus/german-sealed.jsonl',
 ])('The corpus %s', (file) => {
-  it('is understood exactly in 98 of 100 messages, and nothing wrong is logged', async () => {
-    const all = await scored(file);
-    const inexact = all.filter(({ score }) => !score.isExact);
-    expect(all.filter(({ score }) => score.wrong.length > 0).map(told)).toEqual([]);
-    expect(
-      1 - inexact.length / all.length,
-      JSON.stringify(inexact.map(told)),
-    ).toBeGreaterThanOrEqual(exactShare);
-  });
+  it(
+    'is understood exactly in 98 of 100 messages, and nothing wrong is logged',
+    async () => {
+      const all = await scored(file);
+      const inexact = all.filter(({ score }) => !score.isExact);
+      expect(all.filter(({ score }) => score.wrong.length > 0).map(told)).toEqual([]);
+      expect(
+        1 - inexact.length / all.length,
+        JSON.stringify(inexact.map(told)),
+      ).toBeGreaterThanOrEqual(exactShare);
+    },
+    patienceMs,
+  );
 });
