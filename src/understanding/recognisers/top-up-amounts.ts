@@ -13,7 +13,7 @@ import {
   take,
 } from '../reading/frame.ts';
 import { isUnknown, means, type Term } from '../reading/term.ts';
-import { brimOrMark } from './top-up-mark.ts';
+import { brimOrMark, type Target } from './top-up-mark.ts';
 import { afterTopUp } from './top-up-order.ts';
 
 export function inOneClause(frame: Frame, clause: Clause, verb: number, own: boolean): Fact[] {
@@ -22,9 +22,10 @@ export function inOneClause(frame: Frame, clause: Clause, verb: number, own: boo
   const volumes = measuresIn(frame, clause).filter(
     (i) => isVolume(measureOf(frame, i)) && !isWhatIsLeft(frame, clause, i),
   );
+  const before = target ? levelBefore(frame, clause, target) : null;
   const facts: Fact[] = [];
   for (const i of volumes) {
-    if (i === target?.at) continue;
+    if (i === target?.at || i === before?.at) continue;
     take(frame, i);
     const stuff = unknownStuff(frame, clause, i) || isDoseSized(measureOf(frame, i));
     const doubt = stuff
@@ -37,7 +38,8 @@ export function inOneClause(frame: Frame, clause: Clause, verb: number, own: boo
       ...doubt,
     });
   }
-  if (facts.length === 0) facts.push(...bareAmounts(frame, clause, verb, each, target?.at ?? null));
+  if (facts.length === 0 && !before)
+    facts.push(...bareAmounts(frame, clause, verb, each, target?.at ?? null));
   if (target) {
     take(frame, target.at);
     const after = facts.length > 0 ? { phase: 'after' as const } : { toMark: true };
@@ -50,7 +52,7 @@ export function inOneClause(frame: Frame, clause: Clause, verb: number, own: boo
       ...after,
       because: facts.length > 0 ? afterTopUp : 'topped up to a mark',
     });
-    return facts;
+    return before ? [before, ...facts] : facts;
   }
   const odd = measuresIn(frame, clause).find((i) => unitIs(measureOf(frame, i), 'unknown'));
   if (facts.length === 0 && odd !== undefined) {
@@ -68,6 +70,26 @@ export function inOneClause(frame: Frame, clause: Clause, verb: number, own: boo
     facts.push({ ...shape(frame, verb, verb), amount: { kind: 'missing' } });
   }
   return facts;
+}
+
+/** `from 60 l to 90 l`: where the level stood before; a bare number is in the unit of the mark. */
+function levelBefore(frame: Frame, clause: Clause, target: Target): Fact | null {
+  const at = measuresIn(frame, clause).find(
+    (i) => i < target.at && means(frame.terms[i - 1], 'from'),
+  );
+  if (at === undefined || target.amount.kind !== 'measure') return null;
+  const measure = measureOf(frame, at);
+  const unit = isBare(measure) ? target.amount.measure.unit : measure.unit;
+  take(frame, at);
+  return {
+    quantity: 'level',
+    amount: { kind: 'measure', measure: { ...measure, unit } },
+    at,
+    from: at,
+    to: at,
+    phase: 'before',
+    because: 'level before a top-up',
+  };
 }
 
 function shape(frame: Frame, i: number, verb: number): Omit<Fact, 'amount'> {

@@ -3,7 +3,7 @@ import { cmFactor, isVolume, unitIs } from '../numbers/quantity-of-measure.ts';
 import { type Clause, type Frame, measureAtTerm } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
 
-interface Target {
+export interface Target {
   readonly at: number;
   readonly amount: Amount;
 }

@@ -13,7 +13,7 @@ export function isTrailing(frame: Frame, mention: Mention, facts: readonly Fact[
   const factsBefore = facts.some(({ at, to }) => to >= clause.from && at < mention.from);
   if (factsBefore)
     return (
-      isEnd ||
+      (isEnd && !after) ||
       (mention.afterPlace && !after) ||
       (mention.afterPlace && onlyTargetsAfter(facts, mention, last.to))
     );
