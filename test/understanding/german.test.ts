@@ -1046,3 +1046,184 @@ describe('German: whole reports, lists that one verb ends, and what was made new
     'karin',
   );
 });
+
+describe('German: floods, references and harvests once more', () => {
+  understood(
+    {
+      '12 l zu viel in die Wanne gekippt': 'Südwanne top-up 12',
+      'hab aus Versehen 12 l in die Wanne gekippt': 'Südwanne top-up 12',
+      'Wanne hat Durst': '? unclear (keep-as-note)',
+      'Wanne durstig, 12 l gegeben': 'Südwanne top-up 12',
+      'konnte nur 8 l in die Wanne kippen': '? in-it-or-added (level, top-up)',
+      'konnte 12 l nachfüllen in der Wanne': '? in-it-or-added (level, top-up)',
+      'Wanne gegossen, 12 l': 'Südwanne top-up 12',
+      'Wanne gegossen': '? unclear (keep-as-note)',
+      '12 l gegossen':
+        '? which-system (Nordtisch, Südwanne, Rinnenstrecke, Gläserregal, Linke Tonne, Rechte Tonne)',
+      'die Gurken haben 12 l bekommen':
+        '? which-system (Nordtisch, Südwanne, Rinnenstrecke, Gläserregal, Linke Tonne, Rechte Tonne)',
+      'den Gurken 12 l gegeben':
+        '? which-system (Nordtisch, Südwanne, Rinnenstrecke, Gläserregal, Linke Tonne, Rechte Tonne)',
+      'Gurken 12 l nachgefüllt':
+        '? which-system (Nordtisch, Südwanne, Rinnenstrecke, Gläserregal, Linke Tonne, Rechte Tonne)',
+      'Basilikum geerntet 200 g, Salat 300 g': 'Rinnenstrecke harvest 200; Gläserregal harvest 300',
+      'Salat 300 g': 'Gläserregal harvest 300',
+      'Ernte: Gurken 2 kg, Salat 300 g': 'Südwanne harvest 2000; Gläserregal harvest 300',
+      'Ernte heute: 2 kg Gurken': 'Südwanne harvest 2000',
+      'hab den Salat geerntet': '? missing-amount',
+      'Ernte Salat morgen': 'passed over: intention',
+      'die Ernte war gut': '? unclear (keep-as-note)',
+      '2 kg Gurken und 1 kg Tomaten geerntet':
+        'Südwanne harvest 2000; ? which-system (Nordtisch, Südwanne, Rinnenstrecke, Gläserregal, Linke Tonne, Rechte Tonne)',
+      'Gurken 2 kg, Tomaten 1 kg vom Tisch': 'Südwanne harvest 2000; Nordtisch harvest 1000',
+      '2000 g Gurken geerntet': 'Südwanne harvest 2000',
+      '2,0 kg Gurken': 'Südwanne harvest 2000',
+      'Gurken geerntet: 1.5 kg': 'Südwanne harvest 1500',
+      'geerntet 1,5 kg in der Wanne': 'Südwanne harvest 1500',
+      'Stift kalibriert mit 7,00 und 4,01': '? missing-amount',
+      'Stift kalibriert: 7,00 → 7,08, 4,01 → 4,05':
+        'greenhouse calibration 7 Stift read 7.08; greenhouse calibration 4.01 Stift read 4.05',
+      'Stift zeigt 7,12 im 7,00er Puffer': 'greenhouse calibration 7 Stift read 7.12',
+      'pH-Stift neu kalibriert, 7,00 las 7,10': 'greenhouse calibration 7 Stift read 7.1',
+      'Stab kalibriert 1,413 zeigte 1,38': 'greenhouse calibration 1.41 Stab read 1.38',
+      'Stab geeicht bei 1413: zeigte 1400': 'greenhouse calibration 1.41 Stab read 1.4',
+      'Stift muss kalibriert werden': 'passed over: intention',
+      'Stift nicht kalibriert': 'passed over: negation',
+      'Stift morgen kalibrieren': 'passed over: intention',
+      'Venturi 10 min/h': 'Rinnenstrecke aeration 10',
+      'Venturi jetzt 10 Minuten pro Stunde': 'Rinnenstrecke aeration 10',
+      'Belüftung Wanne 45 min/h': 'Südwanne aeration 45',
+      'Luftpumpe Wanne auf 30 min je Stunde': 'Südwanne aeration 30',
+      'Luftsteine in der Wanne laufen jetzt durchgehend': 'Südwanne aeration 60',
+      'Belüftung in der Wanne aus': 'Südwanne outage 1 air-pump',
+      'Fluten dauert jetzt 9 Minuten am Tisch': 'Nordtisch fill-time 9',
+      'Tisch braucht 9 min zum Fluten': 'Nordtisch fill-time 9',
+      'Tisch in 9 Minuten geflutet': 'Nordtisch fill-time 9',
+      'Tisch war nach 9 Minuten voll': '? unclear (keep-as-note)',
+      'Tisch Füllen 8 min 30 s': 'Nordtisch fill-time 8.5',
+    },
+    'lindenhof',
+    'karin',
+  );
+});
+
+describe('German: negations, others and doubt once more', () => {
+  understood(
+    {
+      'Wanne pH 5,8 und Tisch nicht gemessen': 'Südwanne ph 5.8',
+      'Wanne gemessen: 5,8. Tisch nicht.': '? which-quantity (ph, ec, water-temperature)',
+      'habe nur die Wanne nachgefüllt, 12 l': 'Südwanne top-up 12',
+      'nur Wanne 12 l nachgefüllt, sonst nichts': 'Südwanne top-up 12',
+      '12 l nicht in die Wanne sondern in die Rinnen gekippt': '? in-it-or-added (level, top-up)',
+      'nicht die Wanne sondern die Rinnen nachgefüllt, 8 l': 'Rinnenstrecke top-up 8',
+      'Wanne noch nicht nachgefüllt': 'passed over: negation',
+      'Wanne gar nicht nachgefüllt': 'passed over: negation',
+      'weder Wanne noch Rinnen nachgefüllt': 'passed over: negation',
+      'niemand hat die Wanne nachgefüllt': 'passed over: negation',
+      'kein Wasser in die Wanne': 'passed over: negation',
+      'keine Zeit für die Wanne': 'passed over: negation',
+      'nie pH 5,8 in der Wanne gehabt': 'passed over: negation',
+      'nicht mehr als 10 l in die Wanne gekippt': '? is-it-a-reading (yes, no)',
+      'Wanne nicht voll': 'passed over: negation',
+      'Wanne noch nicht leer': 'passed over: negation',
+      'Rinnen nicht leer, noch 40 l drin': 'Rinnenstrecke level 40',
+      'Luftpumpe nicht kaputt': 'passed over: negation',
+      'Strom war nicht weg': 'passed over: negation',
+      'Pumpe am Tisch ist nicht ausgefallen': 'passed over: negation',
+      'hätte fast die Wanne vergessen': 'passed over: condition',
+      'die Wanne hab ich vergessen': 'passed over: forgotten',
+      'Wanne vergessen, Tisch 6,0 2,2': 'Nordtisch ph 6; Nordtisch ec 2.2',
+      'fast vergessen: Wanne pH 5,8': 'Südwanne ph 5.8',
+      'nicht vergessen: Wanne nachfüllen': 'passed over: negation',
+      'bitte nicht vergessen die Wanne nachzufüllen': 'passed over: intention',
+      'vergiss nicht die Wanne': 'passed over: negation',
+      'erinnere mich morgen an die Wanne': 'passed over: intention',
+      'Wanne 12 l oder 13 l nachgefüllt': 'Südwanne top-up ~12.5',
+      'Wanne pH 5,8 oder 5,9': 'Südwanne ph ~5.85',
+      'Wanne vielleicht 12 l nachgefüllt': 'Südwanne top-up ~12',
+      'ich denke 12 l in die Wanne gekippt': 'Südwanne top-up ~12',
+      'angeblich 12 l in der Wanne': 'passed over: hearsay',
+      'angeblich pH 5,8 in der Wanne': 'passed over: hearsay',
+      'Birgit hat die Wanne nachgefüllt': '? is-it-a-reading',
+      'sie hat 12 l in die Wanne gekippt': '? is-it-a-reading (yes, no)',
+      'er sagt pH 5,8': 'passed over: hearsay',
+      'die Nachbarin hat 10 l in die Wanne gekippt': 'passed over: hearsay',
+      'mein Mann hat die Wanne nachgefüllt, 12 l': '? is-it-a-reading (yes, no)',
+      'jemand hat 5 l in die Gläser gekippt': '? is-it-a-reading (yes, no)',
+      'habe mit Jonas 12 l in die Wanne gekippt': 'Südwanne top-up 12',
+      'habe für Jonas die Wanne nachgefüllt, 12 l': 'Südwanne top-up 12',
+    },
+    'lindenhof',
+    'karin',
+  );
+});
+
+describe('German: whole messages as people type them', () => {
+  understood(
+    {
+      'Wanne EC 1,7 pH 5,8 Temperatur 21 Füllstand 90 Liter':
+        'Südwanne ec 1.7; Südwanne ph 5.8; Südwanne water-temperature 21; Südwanne level 90',
+      'Wanne: EC 1.7 | pH 5.8 | T 21':
+        'Südwanne ec 1.7; Südwanne ph 5.8; Südwanne water-temperature 21',
+      '- Wanne: 5,8 / 1,7': 'Südwanne ph 5.8; Südwanne ec 1.7',
+      '* Wanne: 5,8 1,7': 'Südwanne ph 5.8; Südwanne ec 1.7',
+      '1. Wanne pH 5,8': 'Südwanne ph 5.8',
+      '2. Tisch pH 6,0': 'Nordtisch ph 6',
+      'Wanne pH5,8, EC1,7, 21Grad':
+        'Südwanne ph 5.8; Südwanne ec 1.7; Südwanne water-temperature 21',
+      'Hallo Bot, die Wanne hat heute pH 5,8 und EC 1,7. Danke!':
+        'Südwanne ph 5.8; Südwanne ec 1.7',
+      'Servus, kurz zur Info: Wanne 5,8 / 1,7, alles gut soweit':
+        'Südwanne ph 5.8; Südwanne ec 1.7; Südwanne note 1 "alles gut soweit"',
+      'Ich hab grad in der Wanne 5,8 gemessen': '? which-quantity (ph, ec, water-temperature)',
+      'in der Wanne hab ich grad pH 5,8 gemessen und 12 l nachgefüllt':
+        'Südwanne ph 5.8; Südwanne top-up 12',
+      'So, Wanne gemacht: 5,8 1,7, 12 l nachgefüllt':
+        'Südwanne ph 5.8; Südwanne ec 1.7; Südwanne top-up 12',
+      'War grad bei der Wanne, pH 5,8': 'Südwanne ph 5.8',
+      'Bin fertig: Wanne 5,8 1,7, Tisch 6,0 2,2':
+        'Südwanne ph 5.8; Südwanne ec 1.7; Nordtisch ph 6; Nordtisch ec 2.2',
+      'Wanne hab ich auch noch gemessen: 5,8 1,7': 'Südwanne ph 5.8; Südwanne ec 1.7',
+      'Messung Wanne 5,8 1,7': 'Südwanne ph 5.8; Südwanne ec 1.7',
+      'Wanne pH 5,8 - alles ok': 'Südwanne ph 5.8; Südwanne note 1 "alles ok"',
+      'Wanne pH 5,8 → ok': 'Südwanne ph 5.8',
+      'Wanne pH=5,8; EC=1,7; T=21':
+        'Südwanne ph 5.8; Südwanne ec 1.7; Südwanne water-temperature 21',
+      'Wanne (pH 5,8, EC 1,7)': 'Südwanne ph 5.8; Südwanne ec 1.7',
+      '"Wanne pH 5,8"': 'Südwanne ph 5.8',
+      'Wanne pH 5,8...': 'Südwanne ph 5.8',
+      'Wanne pH 5,8 :)': 'Südwanne ph 5.8',
+      'Wanne pH 5,8 👍': 'Südwanne ph 5.8',
+      'Wanne pH 5,8 ✅': 'Südwanne ph 5.8',
+      'Wanne pH 5,8 / Tisch pH 6,0': 'Südwanne ph 5.8; Nordtisch ph 6',
+      'Wanne pH 5,8 Tisch pH 6,0': 'Südwanne ph 5.8; Nordtisch ph 6',
+      'Wanne pH 5,8 EC 1,7 Tisch pH 6,0 EC 2,2':
+        'Südwanne ph 5.8; Südwanne ec 1.7; Nordtisch ph 6; Nordtisch ec 2.2',
+      'Tisch 6,0/2,2/20 Wanne 5,8/1,7/21 Rinnen 6,1/1,2/20':
+        'Nordtisch ph 6; Nordtisch ec 2.2; Südwanne ph 5.8; Südwanne ec 1.7; Rinnenstrecke ph 6.1; Rinnenstrecke ec 1.2; Rinnenstrecke water-temperature 20',
+      'Tisch 2,2 6,0': '? shorthand-does-not-fit',
+      'Wanne 58 17': '? shorthand-does-not-fit',
+      'Wanne 5,8 17': '? shorthand-does-not-fit',
+      'Wanne 5,8 1700': '? shorthand-does-not-fit',
+      'Wanne 5.8/1.7/21/90': '? shorthand-does-not-fit',
+      'Wanne 5,8 1,7 21 12 l nachgefüllt':
+        'Südwanne ph 5.8; Südwanne ec 1.7; Südwanne water-temperature 21; Südwanne top-up 12',
+      'Wanne 5,8 1,7 und 12 l nachgefüllt': 'Südwanne ph 5.8; Südwanne ec 1.7; Südwanne top-up 12',
+      '12 l nachgefüllt, 5,8, 1,7, Wanne': 'Südwanne top-up 12; Südwanne ph 5.8; Südwanne ec 1.7',
+      'Wanne aufgefüllt (12 l), danach pH 5,9': 'Südwanne top-up 12; Südwanne ph 5.9',
+      'Wanne aufgefüllt 12l danach pH 5,9 und EC 1,6':
+        'Südwanne top-up 12; Südwanne ph 5.9; Südwanne ec 1.6',
+      'vor Auffüllen EC 1,9, nach Auffüllen EC 1,6 in der Wanne':
+        'Südwanne ec 1.9; Südwanne ec 1.6',
+      'Wanne 60 l drin, 30 l nachgefüllt': 'Südwanne level 60; Südwanne top-up 30',
+      'Wanne von 60 auf 90 l aufgefüllt': 'Südwanne level 60; ? litres-to-brim; Südwanne level 90',
+      'Wanne von 60 l auf 90 l aufgefüllt':
+        'Südwanne level 60; ? litres-to-brim; Südwanne level 90',
+      'Wanne auf 90 l aufgefüllt (30 l)': 'Südwanne level 90; Südwanne top-up 30',
+      'Wanne um 30 l aufgefüllt': 'Südwanne top-up 30',
+      'Wanne um 30 l auf 90 l aufgefüllt': 'Südwanne top-up 30; Südwanne level 90',
+    },
+    'lindenhof',
+    'karin',
+  );
+});
