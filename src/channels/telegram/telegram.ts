@@ -26,7 +26,6 @@ import { WakeUp } from './sending/wake-up.ts';
 import type { TelegramOptions, WebhookOptions } from './telegram-options.ts';
 
 export { channel } from './channel-name.ts';
-export { documentedRates } from './sending/pace.ts';
 export type { TelegramOptions } from './telegram-options.ts';
 
 /** Longer than the platform takes over a message, shorter than a lease on it. */
