@@ -1227,3 +1227,55 @@ describe('German: whole messages as people type them', () => {
     'karin',
   );
 });
+
+describe('German: English names in German sentences', () => {
+  understood(
+    {
+      'an der bench EC 2,2': 'North bench ec 2.2',
+      'in den jars 3 l nachgefüllt': 'Jar shelf top-up 3',
+      'am left tub pH 5,9': 'Left tub ph 5.9',
+      'im linken tub pH 5,9': '? which-system (Left tub, Right tub)',
+      'left tub und right tub je 5 l nachgefüllt': 'Left tub top-up 5; Right tub top-up 5',
+      'guters ph 6,0': 'Gutter run ph 6',
+      'benhc EC 2,3': 'North bench ec 2.3',
+      'beide tubs voll': 'Left tub level 100; Right tub level 100',
+      'der tub ist halb voll': '? which-system (Left tub, Right tub)',
+      'gutter run gewechselt, 85 l': 'Gutter run reservoir-change 85',
+      'gutters Wasserwechsel': 'Gutter run reservoir-change ~90',
+      'shelf halbvoll': 'Jar shelf level 10',
+      'jars eineinhalb jugs nachgefüllt': 'Jar shelf top-up 2.25',
+      'bench 900 ppm': 'North bench ec 1.29',
+      'bench Flutung 7 min': 'North bench fill-time 7',
+      'Gurken 1 kg aus dem left tub': 'Left tub harvest 1000',
+      'pen kalibriert 7,00 → 7,05': 'greenhouse calibration 7 pen read 7.05',
+      'pen zeigt 5,9 im right tub': 'Right tub ph 5.9',
+      'stick sagt 1,8 in der bench': 'North bench ec 1.8',
+    },
+    'mill-yard',
+    'anna',
+  );
+});
+
+describe('German: a sill with two boxes', () => {
+  understood(
+    {
+      'Kiste pH 6,0': 'Balkonkiste ph 6',
+      'in der Kiste 2 l nachgefüllt': 'Balkonkiste top-up 2',
+      'Kästen pH 6,0': 'Balkonkiste ph 6',
+      'Balkonkiste halb leer': 'Balkonkiste level 15',
+      'Kiste und Gläser pH 6,1': 'Gläserregal ph 6.1; Balkonkiste ph 6.1',
+      'beide pH 6,1': '? which-system (Gläserregal, Balkonkiste)',
+      'alles voll': 'Gläserregal level 24; Balkonkiste level 30',
+      'zwei Krüge in die Kiste gekippt': 'Balkonkiste top-up 4',
+      'eine Kanne in die Kiste und ein Krug in die Gläser gegossen':
+        'Balkonkiste top-up 5; Gläserregal top-up 2',
+      'Kiste 5 cm unter dem Rand': 'Balkonkiste level 22.5',
+      'Regal 6,1 1,2 19':
+        'Gläserregal ph 6.1; Gläserregal ec 1.2; Gläserregal water-temperature 19',
+      'Stand 10 l in der Kiste': 'Balkonkiste level 10',
+      'die Kiste hat nur noch 5 l': 'Balkonkiste level 5',
+    },
+    'fensterbrett',
+    'karin',
+  );
+});

@@ -4,7 +4,7 @@ type Endings = readonly (readonly [string, string])[];
 export function stems(word: string, endings: Endings): string[] {
   const found = [word];
   for (const [ending, stem] of endings) {
-    if (word.length > ending.length + 1 && word.endsWith(ending))
+    if (word.length - ending.length + stem.length > 1 && word.endsWith(ending))
       found.push(word.slice(0, -ending.length) + stem);
   }
   return found;
