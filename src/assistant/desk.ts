@@ -229,6 +229,7 @@ const noChanges: StandingChanges = {
   strikes: [],
   weather: [],
   mornings: [],
+  arrangements: [],
   greenhouse: null,
 };
 

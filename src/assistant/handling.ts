@@ -1,3 +1,4 @@
+import type { Arrangement, ArrangementDraft } from '../greenhouse/arrangement.ts';
 import type { Entry, EntryDraft, EntryNo } from '../greenhouse/entry.ts';
 import type { Member } from '../greenhouse/member.ts';
 import { withEntries, withStrikes } from '../logbook/logbook.ts';
@@ -35,6 +36,7 @@ export class Handling {
   readonly outgoing: Outgoing[] = [];
   standing: Standing;
   conversation: Conversation;
+  readonly newArrangements: Arrangement[] = [];
   readonly householdChanges: HouseholdChange[] = [];
   #lastOutgoingNo: number;
   #isInPassing = false;
@@ -81,6 +83,17 @@ export class Handling {
     this.newStrikes.push(...strikes);
     this.standing = withLogbook(this.standing, withStrikes(this.standing.logbook, strikes));
     return live;
+  }
+
+  /** Settles something among the household's people. */
+  settle(drafts: readonly ArrangementDraft[]): void {
+    const { handle: byHandle } = this.heard.member;
+    const settled = drafts.map((draft) => ({ ...draft, byHandle, atMs: this.nowMs }));
+    this.newArrangements.push(...settled);
+    this.standing = {
+      ...this.standing,
+      arrangements: [...this.standing.arrangements, ...settled],
+    };
   }
 
   /** The number that the next message said will have. */

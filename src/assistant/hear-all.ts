@@ -54,6 +54,7 @@ export async function hearAll(
       outgoing: [...outgoing, ...renewed],
       conversations: [...conversationsOf(handlings).values()],
       household: handlings.flatMap((handling) => handling.householdChanges),
+      arrangements: handlings.flatMap((handling) => handling.newArrangements),
     },
   };
 }

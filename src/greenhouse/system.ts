@@ -1,3 +1,5 @@
+import type { LocalDate } from './local-time.ts';
+
 export type SystemId = string & { readonly __brand: 'SystemId' };
 
 /** The id that the n-th system of a greenhouse file gets (counted from 1). */
@@ -42,6 +44,8 @@ export interface System {
   readonly depthCm: number;
   readonly crop: string | null;
   readonly plants: number;
+  /** When what grows in it was planted; absent: nobody said. */
+  readonly plantedOn?: LocalDate;
   readonly ph: Range;
   readonly ecMsPerCm: Range;
   readonly waterTemperatureC: Range;

@@ -35,9 +35,11 @@ export function greenhouseColumns(greenhouse: Greenhouse) {
 }
 
 export function systemColumns(system: System): Omit<SystemRow, 'greenhouse' | 'position'> {
-  const { ph, ecMsPerCm, waterTemperatureC, aeration, floods, ...plain } = system;
+  const { ph, ecMsPerCm, waterTemperatureC, aeration, floods, plantedOn, ...plain } = system;
   return {
     ...plain,
+    plantedOn: plantedOn ?? null,
+    isFormer: false,
     phLowest: ph[0],
     phHighest: ph[1],
     ecLowestMsPerCm: ecMsPerCm[0],
@@ -62,6 +64,7 @@ export interface GreenhouseRows {
 
 export function greenhouseOf(rows: GreenhouseRows): Greenhouse {
   const row = rows.greenhouse;
+  const former = rows.systems.filter(({ isFormer }) => isFormer);
   return {
     name: row.name,
     timeZone: row.timeZone,
@@ -82,13 +85,27 @@ export function greenhouseOf(rows: GreenhouseRows): Greenhouse {
     },
     containers: row.containers,
     members: rows.members.map(
-      ({ handle, name, role, language }): Member => ({ handle, name, role, language }),
+      ({ handle, name, role, language, handlesAcids }): Member => ({
+        handle,
+        name,
+        role,
+        language,
+        ...(handlesAcids === null ? {} : { handlesAcids }),
+      }),
     ),
-    systems: rows.systems.map(systemOf),
+    systems: rows.systems.filter(({ isFormer }) => !isFormer).map(systemOf),
+    ...(former.length > 0 ? { formerSystems: former.map(systemOf) } : {}),
     probes: rows.probes.map(
       ({ name, measures, calibratedOn }): Probe => ({ name, measures, calibratedOn }),
     ),
-    stock: rows.stock.map(({ product, mL }): StockItem => ({ product, mL })),
+    stock: rows.stock.map(
+      ({ product, mL, meqPerMl, riseMsPerCmByMlPerL }): StockItem => ({
+        product,
+        mL,
+        ...(meqPerMl === null ? {} : { meqPerMl }),
+        ...(riseMsPerCmByMlPerL === null ? {} : { riseMsPerCmByMlPerL }),
+      }),
+    ),
     chores: rows.chores.map(
       ({ name, system, everyDays, lastDoneOn }): Chore => ({ name, system, everyDays, lastDoneOn }),
     ),
@@ -106,6 +123,7 @@ function systemOf(row: SystemRow): System {
     depthCm: row.depthCm,
     crop: row.crop,
     plants: row.plants,
+    ...(row.plantedOn === null ? {} : { plantedOn: row.plantedOn }),
     ph: [row.phLowest, row.phHighest],
     ecMsPerCm: [row.ecLowestMsPerCm, row.ecHighestMsPerCm],
     waterTemperatureC: [row.waterLowestC, row.waterHighestC],

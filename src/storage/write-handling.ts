@@ -1,11 +1,13 @@
 import { eq, sql } from 'drizzle-orm';
 import type { Counters, GreenhouseId, StoredStrike, Writes } from '../assistant/ports/store.ts';
+import type { Arrangement } from '../greenhouse/arrangement.ts';
 import type { WeatherDay } from '../greenhouse/weather.ts';
 import { batchesOf } from './batches.ts';
 import { replaceSetUp } from './greenhouse-set-up.ts';
 import { writeHousehold } from './household-changes.ts';
 import { entryRow, strikeRow, weatherRow } from './logbook-rows.ts';
 import { outgoingRow } from './outgoing-messages.ts';
+import { arrangements } from './schema/arrangement-tables.ts';
 import type { Database } from './schema/database.ts';
 import { greenhouses } from './schema/greenhouse-tables.ts';
 import { entries, strikes, weatherDays } from './schema/logbook-tables.ts';
@@ -52,6 +54,9 @@ export async function writeHandling(
       .onConflictDoNothing();
   }
   await writeHousehold(transaction, id, writes.household ?? []);
+  for (const batch of batchesOf(arrangementRows(id, revision, writes.arrangements ?? []))) {
+    await transaction.insert(arrangements).values(batch);
+  }
   await transaction
     .update(greenhouses)
     .set({
@@ -61,6 +66,21 @@ export async function writeHandling(
       clockMs: Math.max(counters.clockMs, writes.clockMs),
     })
     .where(eq(greenhouses.id, id));
+}
+
+function arrangementRows(
+  greenhouse: GreenhouseId,
+  revision: number,
+  settled: readonly Arrangement[],
+): readonly (typeof arrangements.$inferInsert)[] {
+  return settled.map(({ byHandle, atMs, ...draft }, position) => ({
+    greenhouse,
+    revision,
+    position,
+    byHandle,
+    atMs,
+    settled: draft,
+  }));
 }
 
 /** An entry may be written struck out already; the mark is kept where all marks are. */

@@ -1,6 +1,7 @@
 import { aerationKinds, methods } from '../system.ts';
 import {
   listOf,
+  localDate,
   name,
   numberFrom,
   objectOf,
@@ -40,6 +41,7 @@ export const systemSchema = objectOf(
     depthCm: positiveUpTo(10_000, 'depth in cm when full to the brim'),
     crop: name('what grows in it').nullable().default(null),
     plants: wholeFrom(0, 1_000_000, 'how many plants').default(0),
+    plantedOn: localDate('when they were planted').exactOptional(),
     ph: range(0, 14, 'the pH wanted'),
     ec: range(0, 20, 'the EC wanted, in mS/cm'),
     waterTemperatureC: range(-5, 60, 'the water temperature wanted, in °C'),

@@ -34,6 +34,7 @@ function writeSystem(system: System): GreenhouseFile['systems'][number] {
     depthCm: system.depthCm,
     crop: system.crop,
     plants: system.plants,
+    ...(system.plantedOn === undefined ? {} : { plantedOn: system.plantedOn }),
     ph: [...system.ph],
     ec: [...system.ecMsPerCm],
     waterTemperatureC: [...system.waterTemperatureC],

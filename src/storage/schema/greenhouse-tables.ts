@@ -1,6 +1,7 @@
 import { sql } from 'drizzle-orm';
 import {
   bigint,
+  boolean,
   check,
   date,
   doublePrecision,
@@ -59,6 +60,8 @@ export const members = pgTable(
     name: plainText('name').notNull(),
     role: text('role').$type<Role>().notNull(),
     language: text('language').$type<Language>().notNull(),
+    /** null: as the role has it. */
+    handlesAcids: boolean('handles_acids'),
   },
   (table) => [primaryKey({ columns: [table.greenhouse, table.handle] })],
 );
@@ -77,6 +80,9 @@ export const systems = pgTable(
     depthCm: doublePrecision('depth_cm').notNull(),
     crop: plainText('crop'),
     plants: integer('plants').notNull(),
+    plantedOn: date('planted_on').$type<LocalDate>(),
+    /** Given up: hidden, kept for the entries that name it. */
+    isFormer: boolean('is_former').notNull().default(false),
     phLowest: doublePrecision('ph_lowest').notNull(),
     phHighest: doublePrecision('ph_highest').notNull(),
     ecLowestMsPerCm: doublePrecision('ec_lowest_ms_per_cm').notNull(),
@@ -113,6 +119,8 @@ export const stock = pgTable(
     position: integer('position').notNull(),
     product: plainText('product').notNull(),
     mL: doublePrecision('ml').notNull(),
+    meqPerMl: doublePrecision('meq_per_ml'),
+    riseMsPerCmByMlPerL: doublePrecision('rise_ms_per_cm_by_ml_per_l'),
   },
   (table) => [primaryKey({ columns: [table.greenhouse, table.position] })],
 );
