@@ -13,7 +13,10 @@ export function patchBetween(before: Greenhouse, after: Greenhouse): SetUpPatch 
 }
 
 /** The set-up as it was before; null where a touched part has been changed again since. */
-export function withoutPatch(present: Greenhouse, { before, after }: SetUpPatch): Greenhouse | null {
+export function withoutPatch(
+  present: Greenhouse,
+  { before, after }: SetUpPatch,
+): Greenhouse | null {
   const touched = partsOf(before, after);
   if (touched.some((part) => !sameData(present[part], after[part]))) return null;
   const kept = Object.fromEntries(
