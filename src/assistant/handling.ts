@@ -1,5 +1,6 @@
 import type { Arrangement, ArrangementDraft } from '../greenhouse/arrangement.ts';
 import type { Entry, EntryDraft, EntryNo } from '../greenhouse/entry.ts';
+import type { Greenhouse } from '../greenhouse/greenhouse.ts';
 import type { Member } from '../greenhouse/member.ts';
 import { withEntries, withStrikes } from '../logbook/logbook.ts';
 import type { Conversation } from './conversation.ts';
@@ -7,7 +8,7 @@ import type { HouseholdChange } from './household/household.ts';
 import type { Button, Outgoing, OutgoingNo } from './outgoing.ts';
 import type { Counters, StoredStrike } from './ports/store.ts';
 import type { Reply } from './replies/reply.ts';
-import { type Standing, withLogbook } from './standing.ts';
+import { type Standing, withGreenhouse, withLogbook } from './standing.ts';
 
 /** Whom and what a handling answers. */
 export interface Heard {
@@ -36,6 +37,7 @@ export class Handling {
   readonly outgoing: Outgoing[] = [];
   standing: Standing;
   conversation: Conversation;
+  newGreenhouse: Greenhouse | null = null;
   readonly newArrangements: Arrangement[] = [];
   readonly householdChanges: HouseholdChange[] = [];
   #lastOutgoingNo: number;
@@ -70,6 +72,12 @@ export class Handling {
     this.newEntries.push(...entries);
     this.standing = withLogbook(this.standing, withEntries(this.standing.logbook, entries));
     return entries;
+  }
+
+  /** Puts another set-up in the place of the present one. */
+  setUp(greenhouse: Greenhouse): void {
+    this.newGreenhouse = greenhouse;
+    this.standing = withGreenhouse(this.standing, greenhouse);
   }
 
   /** Strikes out those entries that still stand, and gives them. */

@@ -69,3 +69,9 @@ export function withLogbook(standing: Standing, logbook: Logbook): Standing {
   const next = { ...standing, logbook };
   return { ...next, water: refolded(standing.water, next, standing.nowMs) };
 }
+
+/** The standing with another set-up, its estimates folded anew. */
+export function withGreenhouse(standing: Standing, greenhouse: Greenhouse): Standing {
+  const next = { ...standing, greenhouse };
+  return { ...next, water: refolded(standing.water, next, standing.nowMs) };
+}

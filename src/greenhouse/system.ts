@@ -33,6 +33,14 @@ export interface Floods {
   readonly fillMin: number;
 }
 
+export interface GrownCrop {
+  readonly crop: string;
+  readonly plants: number;
+  /** null: nobody said. */
+  readonly from: LocalDate | null;
+  readonly to: LocalDate;
+}
+
 export interface System {
   readonly id: SystemId;
   readonly name: string;
@@ -46,6 +54,8 @@ export interface System {
   readonly plants: number;
   /** When what grows in it was planted; absent: nobody said. */
   readonly plantedOn?: LocalDate;
+  /** What grew in it before, the latest last. */
+  readonly grown?: readonly GrownCrop[];
   readonly ph: Range;
   readonly ecMsPerCm: Range;
   readonly waterTemperatureC: Range;

@@ -35,10 +35,12 @@ export function greenhouseColumns(greenhouse: Greenhouse) {
 }
 
 export function systemColumns(system: System): Omit<SystemRow, 'greenhouse' | 'position'> {
-  const { ph, ecMsPerCm, waterTemperatureC, aeration, floods, plantedOn, ...plain } = system;
+  const { ph, ecMsPerCm, waterTemperatureC, aeration, floods, plantedOn, grown, ...plain } =
+    system;
   return {
     ...plain,
     plantedOn: plantedOn ?? null,
+    grown: grown ?? null,
     isFormer: false,
     phLowest: ph[0],
     phHighest: ph[1],
@@ -124,6 +126,7 @@ function systemOf(row: SystemRow): System {
     crop: row.crop,
     plants: row.plants,
     ...(row.plantedOn === null ? {} : { plantedOn: row.plantedOn }),
+    ...(row.grown === null ? {} : { grown: row.grown }),
     ph: [row.phLowest, row.phHighest],
     ecMsPerCm: [row.ecLowestMsPerCm, row.ecHighestMsPerCm],
     waterTemperatureC: [row.waterLowestC, row.waterHighestC],

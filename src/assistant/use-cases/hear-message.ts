@@ -11,10 +11,14 @@ import {
   withoutQuestion,
   withQuestionsLapsed,
 } from '../conversation.ts';
+import { hearArrangings } from '../family/hear-arrangings.ts';
+import { askAboutDoubles, hearCount, withoutDoubles } from '../family/same-top-up.ts';
 import type { Handling } from '../handling.ts';
+import type { Standing } from '../standing.ts';
 import { askBack } from './ask-back.ts';
 import { hearReason } from './cannot-do-duty.ts';
 import { type AskedDuties, closeDuties } from './close-duties.ts';
+import { hearWish } from './hear-wish.ts';
 import { recordEntries } from './record-entries.ts';
 import { takeBack } from './take-back.ts';
 
@@ -28,6 +32,14 @@ export interface Surroundings {
 
 /** Reads a member's message and does what each of its statements calls for, in order. */
 export function hearMessage(handling: Handling, text: string, around: Surroundings): void {
+  if (hearWish(handling, text, around)) return;
+  const context = contextOf(handling, around);
+  if (hearCount(handling, text, context)) return;
+  const left = hearArrangings(handling, text, around, context);
+  if (left !== null) hearReport(handling, left, around);
+}
+
+function hearReport(handling: Handling, text: string, around: Surroundings): void {
   const { statements, named } = understand(text, contextOf(handling, around));
   if (hearReason(handling, text, statements, around)) return;
   if (handling.heard.isOverheard && statements.every(concernsNobody)) return;
@@ -46,11 +58,15 @@ export function contextOf(handling: Handling, around: Surroundings): Context {
     member: heard.member,
     writtenAtMs: heard.writtenAtMs,
     repliedTo: around.repliedTo,
-    recentSystem: recentSystem(conversation, heard.writtenAtMs),
+    recentSystem: stillThere(recentSystem(conversation, heard.writtenAtMs), standing),
     openQuestions: openQuestions(conversation, heard.writtenAtMs),
     roundDuties: around.round?.duties ?? null,
     existsSinceMs: standing.createdAtMs - keptBeforeMs,
   };
+}
+
+function stillThere(system: SystemId | null, { greenhouse }: Standing): SystemId | null {
+  return greenhouse.systems.some(({ id }) => id === system) ? system : null;
 }
 
 /** Remembers the systems named; questions that were passed by take no typed answer any more. */
@@ -69,10 +85,12 @@ export function noteContext(
 /** Logs the clear parts of a message under one receipt. */
 export function recordStatements(handling: Handling, statements: readonly Statement[]): void {
   const entries = statements.filter((statement) => statement.kind === 'entry');
-  recordEntries(
+  const drafts = entries.map((statement) => statement.draft);
+  const clear = withoutDoubles(handling, drafts);
+  recordEntries(handling, clear, distinct(entries.flatMap((statement) => statement.assumptions)));
+  askAboutDoubles(
     handling,
-    entries.map((statement) => statement.draft),
-    distinct(entries.flatMap((statement) => statement.assumptions)),
+    drafts.filter((draft) => !clear.includes(draft)),
   );
 }
 

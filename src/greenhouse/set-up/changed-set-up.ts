@@ -2,6 +2,7 @@ import { sameName } from '../file/cross-checks.ts';
 import { readGreenhouseFile } from '../file/read-greenhouse-file.ts';
 import { writeGreenhouseFile } from '../file/write-greenhouse-file.ts';
 import type { Greenhouse } from '../greenhouse.ts';
+import type { LocalDate } from '../local-time.ts';
 import { type System, type SystemId, systemIdAt } from '../system.ts';
 import { sameData } from './same-data.ts';
 import type { SetUpChange, UnfitChange, WantedQuantity } from './set-up-change.ts';
@@ -11,17 +12,17 @@ export type ChangedSetUp =
   | { readonly ok: false; readonly because: UnfitChange };
 
 /**
- * The set-up with a change made. `stockLeftMl`: mL of a product left as the log has it, since a count
- * says what is left and the set-up says what there was before all the doses logged.
+ * The set-up with a change made. `usedMl`: mL of a product in all the doses logged, since the set-up
+ * says what there was before them.
  */
 export function changedSetUp(
   greenhouse: Greenhouse,
   change: SetUpChange,
-  stockLeftMl: (product: string) => number,
+  usedMl: (product: string) => number,
 ): ChangedSetUp {
   const unfit = unfitFor(greenhouse, change);
   if (unfit) return { ok: false, because: unfit };
-  const next = made(greenhouse, change, stockLeftMl);
+  const next = made(greenhouse, change, usedMl);
   if (sameData(next, greenhouse)) return { ok: false, because: { kind: 'same-already' } };
   const read = readGreenhouseFile(writeGreenhouseFile(next));
   if (!read.ok) return { ok: false, because: { kind: 'out-of-bounds' } };
@@ -88,7 +89,7 @@ function takenBy(
 function made(
   greenhouse: Greenhouse,
   change: SetUpChange,
-  stockLeftMl: (product: string) => number,
+  usedMl: (product: string) => number,
 ): Greenhouse {
   const { systems, chores, containers, members, stock, formerSystems = [] } = greenhouse;
   const withSystem = (id: SystemId, what: (system: System) => System): Greenhouse => ({
@@ -136,14 +137,15 @@ function made(
       }));
     case 'planted': {
       const { crop, plants, on } = change;
-      return withSystem(change.system, (system) => ({ ...system, crop, plants, plantedOn: on }));
+      return withSystem(change.system, (system) => ({
+        ...emptied(system, on),
+        crop,
+        plants,
+        plantedOn: on,
+      }));
     }
     case 'cleared':
-      return withSystem(change.system, ({ plantedOn: _on, ...system }) => ({
-        ...system,
-        crop: null,
-        plants: 0,
-      }));
+      return withSystem(change.system, (system) => emptied(system, change.on));
     case 'language-set':
       return {
         ...greenhouse,
@@ -163,17 +165,27 @@ function made(
     case 'stock-added':
     case 'stock-counted': {
       const item = stock.find(({ product }) => product === change.product);
-      const { product, mL } = change;
-      if (!item) return { ...greenhouse, stock: [...stock, { product, mL }] };
-      const leftMl = stockLeftMl(product);
+      const { product } = change;
+      const used = usedMl(product);
       // More was logged as given than there was said to be: what is bought is all there is.
-      const more = change.kind === 'stock-added' ? mL : mL - leftMl;
-      const changed = { ...item, mL: Math.max(0, item.mL + more) };
-      return { ...greenhouse, stock: stock.map((each) => (each === item ? changed : each)) };
+      const before = change.kind === 'stock-added' ? Math.max(used, item?.mL ?? 0) : used;
+      const changed = { ...item, product, mL: before + change.mL };
+      return {
+        ...greenhouse,
+        stock: item ? stock.map((each) => (each === item ? changed : each)) : [...stock, changed],
+      };
     }
     case 'set-up-anew':
       return change.greenhouse;
   }
+}
+
+/** A system without its plants; what grew in it is remembered. */
+function emptied({ plantedOn, ...system }: System, on: LocalDate): System {
+  const { crop, plants, grown = [] } = system;
+  if (crop === null || plants === 0) return { ...system, crop: null, plants: 0 };
+  const past = { crop, plants, from: plantedOn ?? null, to: on };
+  return { ...system, crop: null, plants: 0, grown: [...grown, past] };
 }
 
 const rangeFields = {

@@ -38,7 +38,7 @@ export type SetUpChange =
       readonly on: LocalDate;
     }
   /** What grew in it was taken out. */
-  | { readonly kind: 'cleared'; readonly system: SystemId }
+  | { readonly kind: 'cleared'; readonly system: SystemId; readonly on: LocalDate }
   | { readonly kind: 'language-set'; readonly handle: string; readonly language: Language }
   | { readonly kind: 'container-set'; readonly name: string; readonly litres: number }
   | { readonly kind: 'container-dropped'; readonly name: string }

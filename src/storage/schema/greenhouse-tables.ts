@@ -14,7 +14,7 @@ import type { Container, SpokenUnits } from '../../greenhouse/greenhouse.ts';
 import type { LocalDate, LocalTime } from '../../greenhouse/local-time.ts';
 import type { Language, Role } from '../../greenhouse/member.ts';
 import type { ReferenceQuantity } from '../../greenhouse/quantity.ts';
-import type { AerationKind, Method, SystemId } from '../../greenhouse/system.ts';
+import type { AerationKind, GrownCrop, Method, SystemId } from '../../greenhouse/system.ts';
 import { document, instantMs, plainText } from './column-types.ts';
 
 /** The set-up of a greenhouse and its own numbering; the row is what a handling locks. */
@@ -81,6 +81,7 @@ export const systems = pgTable(
     crop: plainText('crop'),
     plants: integer('plants').notNull(),
     plantedOn: date('planted_on').$type<LocalDate>(),
+    grown: document('grown').$type<readonly GrownCrop[]>(),
     /** Given up: hidden, kept for the entries that name it. */
     isFormer: boolean('is_former').notNull().default(false),
     phLowest: doublePrecision('ph_lowest').notNull(),

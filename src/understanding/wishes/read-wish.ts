@@ -142,7 +142,7 @@ function changeOf(kind: ChangeKind, slots: Slots, world: WishWorld): SetUpChange
         on: slots.day ?? world.today,
       };
     case 'clear':
-      return { kind: 'cleared', system: slots.system };
+      return { kind: 'cleared', system: slots.system, on: slots.day ?? world.today };
     case 'own-language':
       return {
         kind: 'language-set',

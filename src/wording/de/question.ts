@@ -9,6 +9,8 @@ import type { Speaker } from '../spoken/speaker.ts';
 import { choiceText } from './button.ts';
 import { dutyName } from './duty-text.ts';
 import { entryText } from './entry-text.ts';
+import { changeQuestion } from './keeping/change-text.ts';
+import { guideText } from './keeping/guide-text.ts';
 import { missingAmountText } from './missing-amount.ts';
 import { quantitiesWithArticle, quantityNames, volumeNames } from './names.ts';
 import { atSystem, inBrackets } from './place-text.ts';
@@ -56,6 +58,10 @@ export function questionText(doubt: Doubt, s: Speaker): string {
       return `Was ist erledigt? Zum Beispiel „${s.greenhouse.systems[0]?.name ?? 'pH'} erledigt“.`;
     case 'why-not':
       return `${s.capital(dutyName(reason.duty, s))}: woran lag es? Ein Wort genügt.`;
+    case 'change-set-up':
+      return changeQuestion(reason.change, reason.was, s);
+    case 'guide':
+      return guideText(reason.step, reason.problem, s);
     case 'unclear':
       return 'Das habe ich nicht verstanden. Soll ich es als Notiz behalten?';
   }

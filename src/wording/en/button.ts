@@ -4,6 +4,7 @@ import { clipped, mostOnButton } from '../spoken/clipped.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { dayAndTime } from './day-text.ts';
 import { dutyName } from './duty-text.ts';
+import { guideOptionText } from './keeping/guide-text.ts';
 import { quantityNames } from './names.ts';
 import { valueText } from './value-text.ts';
 import { wishText } from './wish-text.ts';
@@ -17,6 +18,10 @@ export function buttonText(label: ButtonLabel, s: Speaker): string {
       return clipped(s.capital(choiceText(label.choice, s)), mostOnButton);
     case 'log-nothing':
       return 'Log nothing';
+    case 'leave-as-is':
+      return 'Leave it';
+    case 'guide':
+      return clipped(s.capital(guideOptionText(label.option)), mostOnButton);
     case 'tick':
       return clipped(`✓ ${s.capital(dutyName(label.duty, s))}`, mostOnButton);
     case 'cannot':

@@ -8,6 +8,8 @@ import type { Speaker } from '../spoken/speaker.ts';
 import { choiceText } from './button.ts';
 import { dutyName } from './duty-text.ts';
 import { entryText } from './entry-text.ts';
+import { changeQuestion } from './keeping/change-text.ts';
+import { guideText } from './keeping/guide-text.ts';
 import { missingAmountText } from './missing-amount.ts';
 import { quantityNames, volumeNames } from './names.ts';
 import { forSystem, inSystem } from './place-text.ts';
@@ -55,6 +57,10 @@ export function questionText(doubt: Doubt, s: Speaker): string {
       return `Which work is done? For example “did ${s.greenhouse.systems[0]?.name ?? 'the bench'}”.`;
     case 'why-not':
       return `${s.capital(dutyName(reason.duty, s))}: what got in the way? A word is enough.`;
+    case 'change-set-up':
+      return changeQuestion(reason.change, reason.was, s);
+    case 'guide':
+      return guideText(reason.step, reason.problem, s);
     case 'unclear':
       return 'I did not understand that. Shall I keep it as a note?';
   }

@@ -348,6 +348,15 @@ export const englishWishes: WishWords = {
     ],
     none: ['none', 'nothing', 'no', 'neither', 'empty', 'nothing yet', 'no meters'],
   },
+  methodNames: {
+    'flood-and-drain': 'Flood bench',
+    'deep-water-culture': 'Tubs',
+    'nutrient-film': 'Gutters',
+    'non-circulating': 'Jars',
+    drip: 'Drip line',
+    aeroponic: 'Mist box',
+  },
+  meterNames: { ph: 'pH meter', ec: 'EC meter' },
   meters: {
     ph: ['ph', 'ph meter', 'ph pen', 'ph only', 'only ph'],
     ec: ['ec', 'ec meter', 'tds', 'ppm', 'ec only', 'only ec', 'ec stick', 'tds meter'],

@@ -313,6 +313,15 @@ export const germanWishes: WishWords = {
     no: ['nein', 'n', 'nö', 'nee', 'nein danke', 'lieber nicht', 'lass es', 'nicht jetzt'],
     none: ['keine', 'keins', 'nichts', 'nein', 'leer', 'noch nichts', 'keines'],
   },
+  methodNames: {
+    'flood-and-drain': 'Flutbeet',
+    'deep-water-culture': 'Wannen',
+    'nutrient-film': 'Rinnen',
+    'non-circulating': 'Gläser',
+    drip: 'Tropfsystem',
+    aeroponic: 'Nebelkasten',
+  },
+  meterNames: { ph: 'pH-Messgerät', ec: 'EC-Messgerät' },
   meters: {
     ph: ['ph', 'ph - messer', 'nur ph', 'phmessgerät', 'ph - messgerät'],
     ec: ['ec', 'leitwert', 'nur ec', 'ec - messer', 'tds', 'ec - messgerät'],

@@ -23,6 +23,9 @@ export interface WishWords {
   readonly steering: Readonly<
     Record<'back' | 'skip' | 'stop' | 'finish' | 'yes' | 'no' | 'none', readonly string[]>
   >;
+  /** How a system is called that nobody gave a name, and a meter. */
+  readonly methodNames: Readonly<Record<Method, string>>;
+  readonly meterNames: Readonly<Record<'ph' | 'ec', string>>;
   readonly meters: Readonly<Record<'ph' | 'ec' | 'both', readonly string[]>>;
   /** `half past`-less clock words that may follow an hour: o'clock, am, pm with the hours they add. */
   readonly clockWords: ReadonlyMap<string, number>;
