@@ -2,6 +2,7 @@ import type { Fault } from '../greenhouse/file/fault.ts';
 import type { Greenhouse } from '../greenhouse/greenhouse.ts';
 import type { WeatherDay } from '../greenhouse/weather.ts';
 import { withEntries } from '../logbook/logbook.ts';
+import type { Conversation } from './conversation.ts';
 import { hearAll, type InboxItem } from './hear-all.ts';
 import type { Outgoing } from './outgoing.ts';
 import type {
@@ -13,6 +14,8 @@ import type {
   Store,
   Writes,
 } from './ports/store.ts';
+import { RememberedConversations } from './remembered-conversations.ts';
+import { nextReminderMs, type Reminder, remindersDue } from './reminders-due.ts';
 import {
   emptyStanding,
   type Standing,
@@ -24,6 +27,7 @@ import type { Received } from './use-cases/hear.ts';
 import { morningRound, nextMorning, type RoomAddress } from './use-cases/morning-round.ts';
 import { readSensor, type SensorOutcome, type SensorReading } from './use-cases/read-sensor.ts';
 import { replacedSetUp } from './use-cases/replace-set-up.ts';
+import { sayReminders } from './use-cases/say-reminders.ts';
 import { writesOf } from './writes.ts';
 
 export interface DeskOptions {
@@ -51,6 +55,9 @@ export interface Decision<T> {
 export class Desk {
   readonly #options: DeskOptions;
   readonly #standings = new Map<GreenhouseId, Standing>();
+  /** Notices known to be in the database, so that it is not asked again. */
+  readonly #noticesSaid = new Set<string>();
+  readonly #remembered = new Map<GreenhouseId, RememberedConversations>();
 
   constructor(options: DeskOptions) {
     this.#options = options;
@@ -87,32 +94,51 @@ export class Desk {
     nowMs: number,
   ): Promise<ReadonlyMap<InboxNo, readonly Outgoing[]>> {
     const known = await this.standing(greenhouse);
-    const decided: { standing?: Standing } = {};
+    const remembered = this.#rememberedOf(greenhouse);
+    const decided: { standing?: Standing; conversations?: readonly Conversation[] } = {};
     const nos = items.map(({ no }) => no);
     const said = await this.#options.store.transactAll(greenhouse, nos, async (ledger, open) => {
       const standing = await broughtUp(known, ledger, nowMs);
       const left = items.filter(({ no }) => open.has(no));
-      const heard = await hearAll(standing, ledger, left, nowMs, this.#canEdit);
+      const ahead = remembered.before(ledger);
+      const heard = await hearAll(standing, ahead, left, nowMs, this.#canEdit);
+      decided.conversations = heard.writes.conversations ?? [];
       decided.standing = { ...heard.standing, revision: ledger.counters.revision + 1 };
       return { writes: writesOf(nowMs, heard.writes), result: heard.said };
     });
-    if (decided.standing) this.#standings.set(greenhouse, decided.standing);
+    if (decided.standing) {
+      this.#standings.set(greenhouse, decided.standing);
+      remembered.keep(decided.standing.revision, decided.conversations ?? []);
+    }
     return said ?? new Map();
   }
 
-  /** Sends every round due up to `nowMs`, each at its own morning, as a rehearsal does. */
-  async sendEveryRound(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
-    for (;;) {
-      const { atMs } = nextMorning(await this.standing(greenhouse));
-      if (atMs > nowMs) return;
-      await this.#sendRound(greenhouse, atMs);
-    }
+  #rememberedOf(greenhouse: GreenhouseId): RememberedConversations {
+    const known = this.#remembered.get(greenhouse) ?? new RememberedConversations();
+    this.#remembered.set(greenhouse, known);
+    return known;
   }
 
-  /** Sends the latest round due, once; mornings that nothing ran on are passed over. */
-  async sendRoundIfDue(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
-    if (nextMorning(await this.standing(greenhouse)).atMs > nowMs) return;
-    await this.#sendRound(greenhouse, nowMs);
+  /** Sends all that falls due up to `nowMs`, each at its own time and in order, as a rehearsal does. */
+  async sendEveryDue(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
+    for (;;) {
+      const standing = await this.standing(greenhouse);
+      const morningMs = nextMorning(standing).atMs;
+      const reminderMs = nextReminderMs(standing, standing.nowMs) ?? Number.POSITIVE_INFINITY;
+      const nextMs = Math.min(morningMs, reminderMs);
+      if (nextMs > nowMs) break;
+      if (reminderMs <= morningMs) await this.#sendReminders(greenhouse, reminderMs);
+      else await this.#sendRound(greenhouse, morningMs);
+    }
+    await this.#sendReminders(greenhouse, nowMs);
+  }
+
+  /** Sends what is due by now, once: the latest round, while mornings that nothing ran on are passed over. */
+  async sendDue(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
+    if (nextMorning(await this.standing(greenhouse)).atMs <= nowMs) {
+      await this.#sendRound(greenhouse, nowMs);
+    }
+    await this.#sendReminders(greenhouse, nowMs);
   }
 
   async tellWeather(
@@ -197,6 +223,30 @@ export class Desk {
         result: undefined,
       });
     });
+  }
+
+  async #sendReminders(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
+    const isSaid = (key: string): boolean => this.#noticesSaid.has(`${greenhouse}:${key}`);
+    const standing = await this.standing(greenhouse);
+    if (remindersDue(standing, nowMs).every(({ key }) => isSaid(key))) {
+      // The clock moves on, so that the next one is looked for after this instant.
+      if (nowMs > standing.nowMs) this.#standings.set(greenhouse, { ...standing, nowMs });
+      return;
+    }
+    const said = await this.transact(greenhouse, null, nowMs, async (current, ledger) => {
+      const unsaid: Reminder[] = [];
+      for (const reminder of remindersDue(current, nowMs)) {
+        if (!(await ledger.hasNotice(reminder.key))) unsaid.push(reminder);
+      }
+      const notices = unsaid.map(({ key }) => key);
+      const { channelOf } = this.#options;
+      const outgoing = sayReminders(unsaid, ledger.counters, nowMs, (handle) =>
+        channelOf(handle, greenhouse),
+      );
+      const result = remindersDue(current, nowMs).map(({ key }) => key);
+      return { standing: current, writes: { outgoing, notices }, result };
+    });
+    for (const key of said ?? []) this.#noticesSaid.add(`${greenhouse}:${key}`);
   }
 
   readonly #canEdit = (channel: ChannelName): boolean => this.#options.canEdit?.(channel) ?? false;

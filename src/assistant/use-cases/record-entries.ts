@@ -4,6 +4,7 @@ import { withReceipt } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
 import type { Button } from '../outgoing.ts';
 import { remarksOn } from '../remarks.ts';
+import { askedFor } from './asked-for.ts';
 import { tellOfOutages } from './tell-of-outages.ts';
 
 /** Writes what was said clearly into the logbook, and says what was understood. */
@@ -14,7 +15,7 @@ export function recordEntries(
   messageId: string = handling.heard.messageId,
 ): void {
   if (drafts.length === 0) return;
-  const logged = handling.log(drafts, messageId);
+  const logged = handling.log(askedFor(drafts, handling.standing), messageId);
   rememberReceipt(handling, logged, messageId);
   const remarks = remarksOn(logged, handling.standing, handling.heard.member);
   handling.say({ kind: 'receipt', logged, assumptions, remarks }, strikeOutRow(logged));

@@ -56,8 +56,10 @@ export class Rehearsal {
     );
     if (unfit !== null) return [{ error: unfit }, done];
     this.#clockMs = line.atMs;
-    await this.#options.desk.sendEveryRound(greenhouse, line.atMs);
+    await this.#options.desk.sendEveryDue(greenhouse, line.atMs);
     const figures = await this.#act(greenhouse, line);
+    // What the line itself made due, such as telling the grower of an outage.
+    await this.#options.desk.sendEveryDue(greenhouse, line.atMs);
     return [...(await this.#sent(greenhouse)), ...figures, done];
   }
 
