@@ -10,10 +10,16 @@ export function transcriptOf(
   replies: readonly (readonly Line[])[],
   timeZone: string,
 ): string {
-  const lines = talk.flatMap((line, i) => [
-    ...saidBy(line, timeZone),
-    ...(replies[i] ?? []).flatMap((reply) => answered(reply, timeZone)),
-  ]);
+  const lines = talk.flatMap((line, i) => {
+    const said = replies[i] ?? [];
+    const isBefore = ({ at }: Line): boolean =>
+      at !== undefined && Date.parse(String(at)) < Date.parse(String(line['at']));
+    return [
+      ...said.filter(isBefore).flatMap((reply) => ['', ...answered(reply, timeZone)]),
+      ...saidBy(line, timeZone),
+      ...said.filter((reply) => !isBefore(reply)).flatMap((reply) => answered(reply, timeZone)),
+    ];
+  });
   return `${lines.join('\n')}\n`;
 }
 
