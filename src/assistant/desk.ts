@@ -2,6 +2,7 @@ import type { Fault } from '../greenhouse/file/fault.ts';
 import type { Greenhouse } from '../greenhouse/greenhouse.ts';
 import type { WeatherDay } from '../greenhouse/weather.ts';
 import { withEntries } from '../logbook/logbook.ts';
+import { newTold, nextDue, noticesDue, noticesOut, type Told } from './family/notices-due.ts';
 import { hearAll, type InboxItem } from './hear-all.ts';
 import type { Outgoing } from './outgoing.ts';
 import type {
@@ -51,6 +52,8 @@ export interface Decision<T> {
 export class Desk {
   readonly #options: DeskOptions;
   readonly #standings = new Map<GreenhouseId, Standing>();
+  /** What was said unasked, so that it need not be looked up again. */
+  readonly #told = new Map<GreenhouseId, Told>();
 
   constructor(options: DeskOptions) {
     this.#options = options;
@@ -100,7 +103,25 @@ export class Desk {
     return said ?? new Map();
   }
 
-  /** Sends every round due up to `nowMs`, each at its own morning, as a rehearsal does. */
+  /** Sends all that falls due up to `nowMs`, each at its own time, as a rehearsal does. */
+  async sendEveryDue(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
+    for (;;) {
+      const standing = await this.standing(greenhouse);
+      const due = nextDue(standing, this.#toldOf(greenhouse, standing), nowMs);
+      if (!due) return;
+      if (due.kind === 'round') await this.#sendRound(greenhouse, due.atMs);
+      else await this.#sendNotices(greenhouse, due.atMs);
+    }
+  }
+
+  /** Sends what is to be said unasked by now, once. */
+  async sendNoticesIfDue(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
+    const standing = await this.standing(greenhouse);
+    if (noticesDue(standing, this.#toldOf(greenhouse, standing), nowMs).length === 0) return;
+    await this.#sendNotices(greenhouse, nowMs);
+  }
+
+  /** Sends every round due up to `nowMs`, each at its own morning. */
   async sendEveryRound(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
     for (;;) {
       const { atMs } = nextMorning(await this.standing(greenhouse));
@@ -180,6 +201,28 @@ export class Desk {
       this.#standings.set(greenhouse, current);
       return current;
     });
+  }
+
+  #toldOf(greenhouse: GreenhouseId, standing: Standing): Told {
+    let told = this.#told.get(greenhouse);
+    if (!told) this.#told.set(greenhouse, (told = newTold(standing.nowMs)));
+    return told;
+  }
+
+  async #sendNotices(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
+    const { channelOf } = this.#options;
+    const sent = await this.transact(greenhouse, null, nowMs, async (standing, ledger) => {
+      const due = noticesDue(standing, this.#toldOf(greenhouse, standing), nowMs);
+      const { outgoing, keys } = await noticesOut(due, ledger, nowMs, (handle) =>
+        channelOf(handle, greenhouse),
+      );
+      return {
+        standing,
+        writes: { outgoing, notices: keys },
+        result: due.map(({ key }) => key),
+      };
+    });
+    for (const key of sent ?? []) this.#told.get(greenhouse)?.keys.add(key);
   }
 
   async #sendRound(greenhouse: GreenhouseId, nowMs: number): Promise<void> {

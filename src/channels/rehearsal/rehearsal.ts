@@ -56,7 +56,7 @@ export class Rehearsal {
     );
     if (unfit !== null) return [{ error: unfit }, done];
     this.#clockMs = line.atMs;
-    await this.#options.desk.sendEveryRound(greenhouse, line.atMs);
+    await this.#options.desk.sendEveryDue(greenhouse, line.atMs);
     const figures = await this.#act(greenhouse, line);
     return [...(await this.#sent(greenhouse)), ...figures, done];
   }
