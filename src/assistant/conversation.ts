@@ -16,6 +16,8 @@ export interface Conversation {
   readonly receipts: readonly LoggedMessage[];
   /** The guided set-up that the member is in the midst of. */
   readonly guide?: Guide;
+  /** Cautions that were told in full; absent where none were. */
+  readonly cautioned?: readonly string[];
 }
 
 export interface NamedSystem {

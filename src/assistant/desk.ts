@@ -2,6 +2,7 @@ import type { Fault } from '../greenhouse/file/fault.ts';
 import type { Greenhouse } from '../greenhouse/greenhouse.ts';
 import type { WeatherDay } from '../greenhouse/weather.ts';
 import { withEntries } from '../logbook/logbook.ts';
+import type { Conversation } from './conversation.ts';
 import { newTold, nextDue, noticesDue, noticesOut, type Told } from './family/notices-due.ts';
 import { hearAll, type InboxItem } from './hear-all.ts';
 import type { Outgoing } from './outgoing.ts';
@@ -14,6 +15,7 @@ import type {
   Store,
   Writes,
 } from './ports/store.ts';
+import { RememberedConversations } from './remembered-conversations.ts';
 import {
   emptyStanding,
   type Standing,
@@ -54,6 +56,7 @@ export class Desk {
   readonly #standings = new Map<GreenhouseId, Standing>();
   /** What was said unasked, so that it need not be looked up again. */
   readonly #told = new Map<GreenhouseId, Told>();
+  readonly #remembered = new Map<GreenhouseId, RememberedConversations>();
 
   constructor(options: DeskOptions) {
     this.#options = options;
@@ -90,20 +93,32 @@ export class Desk {
     nowMs: number,
   ): Promise<ReadonlyMap<InboxNo, readonly Outgoing[]>> {
     const known = await this.standing(greenhouse);
-    const decided: { standing?: Standing } = {};
+    const remembered = this.#rememberedOf(greenhouse);
+    const decided: { standing?: Standing; conversations?: readonly Conversation[] } = {};
     const nos = items.map(({ no }) => no);
     const said = await this.#options.store.transactAll(greenhouse, nos, async (ledger, open) => {
       const standing = await broughtUp(known, ledger, nowMs);
       const left = items.filter(({ no }) => open.has(no));
-      const heard = await hearAll(standing, ledger, left, nowMs, this.#canEdit);
+      const ahead = remembered.before(ledger);
+      const heard = await hearAll(standing, ahead, left, nowMs, this.#canEdit);
+      decided.conversations = heard.writes.conversations ?? [];
       decided.standing = { ...heard.standing, revision: ledger.counters.revision + 1 };
       return { writes: writesOf(nowMs, heard.writes), result: heard.said };
     });
-    if (decided.standing) this.#standings.set(greenhouse, decided.standing);
+    if (decided.standing) {
+      this.#standings.set(greenhouse, decided.standing);
+      remembered.keep(decided.standing.revision, decided.conversations ?? []);
+    }
     return said ?? new Map();
   }
 
-  /** Sends all that falls due up to `nowMs`, each at its own time, as a rehearsal does. */
+  #rememberedOf(greenhouse: GreenhouseId): RememberedConversations {
+    const known = this.#remembered.get(greenhouse) ?? new RememberedConversations();
+    this.#remembered.set(greenhouse, known);
+    return known;
+  }
+
+  /** Sends all that falls due up to `nowMs`, each at its own time and in order, as a rehearsal does. */
   async sendEveryDue(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
     for (;;) {
       const standing = await this.standing(greenhouse);
@@ -114,26 +129,14 @@ export class Desk {
     }
   }
 
-  /** Sends what is to be said unasked by now, once. */
-  async sendNoticesIfDue(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
+  /** Sends what is due by now, once: the latest round, while mornings that nothing ran on are passed over. */
+  async sendDue(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
+    if (nextMorning(await this.standing(greenhouse)).atMs <= nowMs) {
+      await this.#sendRound(greenhouse, nowMs);
+    }
     const standing = await this.standing(greenhouse);
     if (noticesDue(standing, this.#toldOf(greenhouse, standing), nowMs).length === 0) return;
     await this.#sendNotices(greenhouse, nowMs);
-  }
-
-  /** Sends every round due up to `nowMs`, each at its own morning. */
-  async sendEveryRound(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
-    for (;;) {
-      const { atMs } = nextMorning(await this.standing(greenhouse));
-      if (atMs > nowMs) return;
-      await this.#sendRound(greenhouse, atMs);
-    }
-  }
-
-  /** Sends the latest round due, once; mornings that nothing ran on are passed over. */
-  async sendRoundIfDue(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
-    if (nextMorning(await this.standing(greenhouse)).atMs > nowMs) return;
-    await this.#sendRound(greenhouse, nowMs);
   }
 
   async tellWeather(
@@ -203,28 +206,6 @@ export class Desk {
     });
   }
 
-  #toldOf(greenhouse: GreenhouseId, standing: Standing): Told {
-    let told = this.#told.get(greenhouse);
-    if (!told) this.#told.set(greenhouse, (told = newTold(standing.nowMs)));
-    return told;
-  }
-
-  async #sendNotices(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
-    const { channelOf } = this.#options;
-    const sent = await this.transact(greenhouse, null, nowMs, async (standing, ledger) => {
-      const due = noticesDue(standing, this.#toldOf(greenhouse, standing), nowMs);
-      const { outgoing, keys } = await noticesOut(due, ledger, nowMs, (handle) =>
-        channelOf(handle, greenhouse),
-      );
-      return {
-        standing,
-        writes: { outgoing, notices: keys },
-        result: due.map(({ key }) => key),
-      };
-    });
-    for (const key of sent ?? []) this.#told.get(greenhouse)?.keys.add(key);
-  }
-
   async #sendRound(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
     await this.transact<undefined>(greenhouse, null, nowMs, (standing, { counters }) => {
       const due = latestMorning(standing, nowMs);
@@ -240,6 +221,24 @@ export class Desk {
         result: undefined,
       });
     });
+  }
+
+  #toldOf(greenhouse: GreenhouseId, standing: Standing): Told {
+    let told = this.#told.get(greenhouse);
+    if (!told) this.#told.set(greenhouse, (told = newTold(standing.nowMs)));
+    return told;
+  }
+
+  async #sendNotices(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
+    const { channelOf } = this.#options;
+    const sent = await this.transact(greenhouse, null, nowMs, async (standing, ledger) => {
+      const due = noticesDue(standing, this.#toldOf(greenhouse, standing), nowMs);
+      const { outgoing, keys } = await noticesOut(due, ledger, nowMs, (handle) =>
+        channelOf(handle, greenhouse),
+      );
+      return { standing, writes: { outgoing, notices: keys }, result: due.map(({ key }) => key) };
+    });
+    for (const key of sent ?? []) this.#told.get(greenhouse)?.keys.add(key);
   }
 
   readonly #canEdit = (channel: ChannelName): boolean => this.#options.canEdit?.(channel) ?? false;

@@ -3,6 +3,7 @@ import type { Entry, EntryDraft, EntryNo } from '../greenhouse/entry.ts';
 import type { Greenhouse } from '../greenhouse/greenhouse.ts';
 import type { Member } from '../greenhouse/member.ts';
 import { withEntries, withStrikes } from '../logbook/logbook.ts';
+import { withCautionsOnce } from './cautions-told.ts';
 import type { Conversation } from './conversation.ts';
 import type { HouseholdChange } from './household/household.ts';
 import type { Button, Outgoing, OutgoingNo } from './outgoing.ts';
@@ -123,13 +124,15 @@ export class Handling {
     to: string = this.heard.chat ?? this.heard.member.handle,
   ): Outgoing {
     this.#lastOutgoingNo += 1;
+    const told = withCautionsOnce(reply, this.conversation);
+    this.conversation = told.conversation;
     const message: Outgoing = {
       no: this.#lastOutgoingNo as OutgoingNo,
       atMs: this.nowMs,
       channel: this.heard.channel,
       to,
       inReplyTo: this.heard.messageId,
-      reply,
+      reply: told.reply,
       buttons,
       ...(this.#isInPassing ? { inPassing: true } : {}),
     };

@@ -31,18 +31,22 @@ export function outlookOf(standing: Standing, nowMs: number): readonly OutlookEn
   const { today, later } = boardOf(standing, nowMs);
   const dateOf = (atMs: number | null): LocalDate | null =>
     atMs === null ? null : localDateOf(atMs, greenhouse.timeZone);
-  return [...waterOutlooks(greenhouse, water, nowMs)].map(([system, foreseen]) => ({
-    system,
-    litres: foreseen.litres,
-    litresSd: foreseen.litresSd,
-    usePerDay: foreseen.usePerDay,
-    usePerDaySd: foreseen.usePerDaySd,
-    lowOn: {
-      p5: dateOf(foreseen.lowAtMs.p5),
-      p50: dateOf(foreseen.lowAtMs.p50),
-      p95: dateOf(foreseen.lowAtMs.p95),
-    },
-    useNext: foreseen.useNext,
-    due: [...today, ...later].filter(({ duty }) => duty.system === system),
-  }));
+  const outlooks = waterOutlooks(greenhouse, water, nowMs);
+  return greenhouse.systems.map(({ id: system }) => {
+    const foreseen = outlooks.get(system)!;
+    return {
+      system,
+      litres: foreseen.litres,
+      litresSd: foreseen.litresSd,
+      usePerDay: foreseen.usePerDay,
+      usePerDaySd: foreseen.usePerDaySd,
+      lowOn: {
+        p5: dateOf(foreseen.lowAtMs.p5),
+        p50: dateOf(foreseen.lowAtMs.p50),
+        p95: dateOf(foreseen.lowAtMs.p95),
+      },
+      useNext: foreseen.useNext,
+      due: [...today, ...later].filter(({ duty }) => duty.system === system),
+    };
+  });
 }

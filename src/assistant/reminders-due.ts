@@ -85,7 +85,7 @@ function ofOutage(outage: OpenOutage, question: BoardQuestion): readonly Reminde
   const reminders = systems.flatMap((prospect) =>
     (['soon', 'now'] as const).map((stage) => ({
       key: `outage:${entry.no}:${prospect.system}:${stage}`,
-      atMs: stage === 'soon' ? soonMs(prospect, sinceMs) : prospect.likelyAtMs,
+      atMs: wholeMinute(stage === 'soon' ? soonMs(prospect, sinceMs) : prospect.likelyAtMs),
       to: everybody,
       alert: { kind: 'outage-reminder', of, prospect, stage } as const,
     })),
@@ -96,6 +96,13 @@ function ofOutage(outage: OpenOutage, question: BoardQuestion): readonly Reminde
 
 function soonMs({ lowAtMs }: OutageProspect, sinceMs: number): number {
   return lowAtMs - Math.max(SOON_LEAST_MS, SOON_SHARE * (lowAtMs - sinceMs));
+}
+
+/** Hours from an estimate are no more exact than this, and an instant is a whole number. */
+const MINUTE_MS = 60_000;
+
+function wholeMinute(atMs: number): number {
+  return Math.floor(atMs / MINUTE_MS) * MINUTE_MS;
 }
 
 /** The latest pH readings by members who must not give the dose that they may call for. */

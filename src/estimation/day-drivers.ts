@@ -21,7 +21,7 @@ export interface LocalDay {
 const FORECAST_LN_SD = 0.07;
 const FORECAST_LN_SD_A_DAY = 0.03;
 /** Days differ from the season's usual by about this, ln. */
-const SEASON_LN_SD = 0.3;
+const SEASON_LN_SD = 0.24;
 /** A spell of weather is half forgotten in five days. */
 const SPELL_MEMORY = 0.87;
 /** Leaves drink a little on the dullest winter day. */

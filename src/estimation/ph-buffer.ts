@@ -23,8 +23,8 @@ const HALVINGS = 40;
 
 /** ppm of carbon dioxide in the air of a greenhouse. */
 const AIR_CARBON_DIOXIDE_PPM = 420;
-/** Common recipes hold 1 mmol/L of phosphate at about 2.2 mS/cm (Hoagland and Arnon 1938). */
-const PHOSPHATE_MMOL_PER_L_PER_MS = 0.45;
+/** Common recipes hold 1 mmol/L at about 2.2 mS/cm (Hoagland and Arnon 1938); roots take it first, so about half is reckoned with. */
+const PHOSPHATE_MMOL_PER_L_PER_MS = 0.25;
 /** Above this the alkalinity of the water is mostly still there; below, acid has taken it. */
 const STILL_ALKALINE_PH = 6.3;
 /** Carbonate that is left, as a share of the water's alkalinity, once acid has taken that: an estimate. */

@@ -22,6 +22,9 @@ const AMOUNT_ASTRAY = 0.01;
 const LEVEL_ASTRAY = 0.01;
 /** Chance that somebody topped up unasked and unreported before a level reading. */
 const FILLED_UNASKED = 0.02;
+/** "It is full" is often how a fill is told: from this share of the brim, with this chance. */
+const BRIM_SHARE = 0.97;
+const FILLED_SAID_AS_LEVEL = 0.5;
 /** Chance a day of a step in use (pruned, a harvest untold, a hot tap left on). */
 const STEP_A_DAY = 1 / 120;
 const STEP_SD_LN = 0.35;
@@ -32,6 +35,8 @@ const CUT_SD_LN = 0.2;
 const OVERFILL_SHARE = 0.02;
 /** When only the asked amount is added, people report just that this often. */
 const REPORTS_AS_ASKED = 0.9;
+/** Of those, some report it as asked even where less went in. */
+const SAYS_AS_ASKED_ANYHOW = 0.1;
 /** Asked amounts are told in whole litres, and repeated as told. */
 const AS_ASKED_WITHIN_L = 0.5;
 
@@ -87,11 +92,13 @@ function afterLevel(
 ): Hypothesis[] {
   const sdL = readingSdL(event.litres, event.approximate, system);
   const anyLevel = -Math.log(system.brimL);
+  const isBrim = event.litres >= BRIM_SHARE * system.brimL;
+  const unasked = isBrim ? FILLED_SAID_AS_LEVEL : FILLED_UNASKED;
   const filledUnasked = copyOf(part);
   anchorAt(filledUnasked, event.litres, sdL);
   return [
-    ...learned(part, event.litres, sdL, Math.log1p(-FILLED_UNASKED - LEVEL_ASTRAY), null),
-    { state: filledUnasked, logWeight: Math.log(FILLED_UNASKED) + anyLevel, filled: null },
+    ...learned(part, event.litres, sdL, Math.log1p(-unasked - LEVEL_ASTRAY), null),
+    { state: filledUnasked, logWeight: Math.log(unasked) + anyLevel, filled: null },
     { state: copyOf(part), logWeight: Math.log(LEVEL_ASTRAY) + anyLevel, filled: null },
   ];
 }
@@ -120,7 +127,8 @@ function afterTopUp(
 
   const level = levelOf(part);
   const added = copyOf(part);
-  added.mean[ANCHOR] = added.mean[ANCHOR]! + litres;
+  const spilled = Math.max(0, level.litres + litres - system.brimL);
+  added.mean[ANCHOR] = added.mean[ANCHOR]! + litres - spilled;
   widen(added, ANCHOR, ANCHOR, sdL * sdL);
   const fits = normalCdf(
     (system.brimL * (1 + OVERFILL_SHARE) - level.litres - litres) /
@@ -133,7 +141,9 @@ function afterTopUp(
   const density = asAsked + (1 - REPORTS_AS_ASKED) / system.brimL;
   const addedWay: Hypothesis = {
     state: added,
-    logWeight: Math.log((1 - habit) * Math.max(fits, 1e-12) * density),
+    logWeight: Math.log(
+      (1 - habit) * (SAYS_AS_ASKED_ANYHOW + (1 - SAYS_AS_ASKED_ANYHOW) * fits) * density,
+    ),
     filled: 0,
   };
   return [...toBrim, astray, addedWay];

@@ -27,6 +27,10 @@ export interface WaterOutlook {
     readonly p50: number;
     readonly p95: number;
   }[];
+  /** The whole distributions behind `useNext`. */
+  readonly lossNext: readonly { readonly days: number; readonly parts: readonly LossPart[] }[];
+  /** Chance of having reached the low mark, now and at each local day's end. */
+  readonly lowCurve: readonly { readonly atMs: number; readonly chance: number }[];
   /** Chance that the low mark is reached by each of the visits asked about. */
   readonly lowByVisit: readonly number[];
   /** The same if the system were topped up to `fillToL` now. */
@@ -81,6 +85,8 @@ export function outlook(
       const at = (p: number) => lossQuantile(parts, p);
       return { days, p5: at(0.05), p50: at(0.5), p95: at(0.95) };
     }),
+    lossNext: USE_DAYS.map((days, i) => ({ days, parts: ifFilled.lossAfterDays[i]! })),
+    lowCurve: asItIs.curve,
     lowByVisit: asItIs.lowByVisit,
     lowByVisitIfFilled: ifFilled.lowByVisit,
     fillToL,

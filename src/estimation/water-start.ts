@@ -40,7 +40,7 @@ const GROWN_DAYS_A_FILL = 6;
 const GROWN_SD = 0.55;
 /** Crops start small, ln of the share of their grown use, and how far that may be off. */
 const YOUNG_LN = -1.7;
-const YOUNG_SD = 0.7;
+const YOUNG_SD = 0.6;
 
 const GROWTH_SD = 0.015;
 /** Under glass, light and warmth count for somewhat less than on open grass. */

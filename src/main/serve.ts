@@ -40,10 +40,7 @@ async function serve({ config, root, store, desk, greenhouseId }: Ground): Promi
 
   const ticking = startTicking(async () => {
     try {
-      for (const { id } of await store.greenhouses()) {
-        await desk.sendRoundIfDue(id, Date.now());
-        await desk.sendNoticesIfDue(id, Date.now());
-      }
+      for (const { id } of await store.greenhouses()) await desk.sendDue(id, Date.now());
       telegram?.wake();
       await page.deliver();
     } catch (error) {

@@ -22,7 +22,7 @@ await start({ channelOf: () => channel }, async ({ store, desk, greenhouseId }) 
   });
   const ticking = startTicking(async () => {
     try {
-      await desk.sendRoundIfDue(greenhouseId, Date.now());
+      await desk.sendDue(greenhouseId, Date.now());
       await terminal.deliver();
     } catch (error) {
       report(error, 'what is due could not be sent; it is tried again');

@@ -8,6 +8,9 @@ import { type ProbeTrust, probesFor } from './probe-trust.ts';
 /** From this share of the interval on, a calibration is worth doing on a trip that is made anyway. */
 const RIDES_FROM_SHARE = 0.6;
 
+/** It may be so late, for a trip to come. */
+const GRACE_DAYS = 4;
+
 /** Each probe by its age, or by how fast it drifted; at once where its last verdict was bad. */
 export function calibrationDuties(question: BoardQuestion, today: LocalDate): readonly DutyLine[] {
   return question.greenhouse.probes.flatMap((probe) => {
@@ -42,6 +45,7 @@ function calibrationOf(
     },
     ridesFrom:
       lastOn === null ? today : plusDays(lastOn, Math.round(trust.everyDays * RIDES_FROM_SHARE)),
+    ...(lastOn === null || isUnfit ? {} : { waitsUntil: plusDays(dueOn, GRACE_DAYS) }),
     reason: {
       kind: 'calibration',
       lastOn,

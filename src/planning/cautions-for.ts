@@ -11,11 +11,7 @@ const STRONG_REAGENTS: readonly Caution[] = [
   'rinse-skin-and-eyes',
   'out-of-reach',
 ];
-const CONCENTRATES: readonly Caution[] = [
-  'label-and-data-sheet',
-  'concentrates-apart',
-  'out-of-reach',
-];
+const CONCENTRATES: readonly Caution[] = ['concentrates-apart', 'label-and-data-sheet'];
 const NEW_SOLUTION: readonly Caution[] = [
   'unplug-before-hands-in',
   'concentrates-apart',

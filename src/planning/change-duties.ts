@@ -61,6 +61,7 @@ function changeOf(system: System, question: BoardQuestion, today: LocalDate): Du
   const ageDays = Math.max(0, daysBetween(lastOn, today));
   const first = soonest(system, question, { toppedUpL, ageDays, lastMs });
   const dueOn = plusDays(lastOn, Math.ceil(first.days));
+  const latestOn = plusDays(lastOn, Math.ceil(first.days * LATEST_SHARE));
   const isKnown = saidMs !== null || loggedMs !== null;
   const mix = newSolution(system, greenhouse, concentratesOf(question));
   return {
@@ -68,11 +69,12 @@ function changeOf(system: System, question: BoardQuestion, today: LocalDate): Du
       kind: 'reservoir-change',
       system: system.id,
       dueOn: dueOn < today ? today : dueOn,
-      latestOn: plusDays(lastOn, Math.ceil(first.days * LATEST_SHARE)),
+      latestOn,
       litres: system.brimL,
       ...(mix.concentrates.length > 0 ? { concentrates: mix.concentrates } : {}),
     },
     ridesFrom: plusDays(lastOn, Math.ceil(first.days * RIDES_FROM_SHARE)),
+    waitsUntil: latestOn,
     reason: {
       kind: 'change',
       because: first.because,

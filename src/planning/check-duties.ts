@@ -1,38 +1,89 @@
 import { type LocalDate, localDateOf, plusDays } from '../greenhouse/local-time.ts';
-import type { Quantity } from '../greenhouse/quantity.ts';
 import type { System } from '../greenhouse/system.ts';
 import { latestEntry, liveEntries } from '../logbook/logbook.ts';
+import {
+  type CheckCadence,
+  checkCadence,
+  checkedQuantities,
+  daysWithoutReading,
+  worthALookChance,
+} from './check-cadence.ts';
 import type { BoardQuestion } from './duty-board.ts';
 import type { DutyLine } from './duty-line.ts';
 import { isLevelKnown } from './level-known.ts';
 
-/** Readings that a check takes. */
-const checked = ['ph', 'ec'] as const satisfies readonly Quantity[];
-const everyDays = 1;
+/** A reading a day older than it should be is no reason to go. */
+const graceDays = 1;
 
-/** A look at every system's pH and EC each day, and at its level where that was never told. */
+/**
+ * A look at every system's pH and EC: daily until its drift is known, then as often as the drift
+ * makes it worth while; and at its level where that was never told.
+ */
 export function checkDuties(question: BoardQuestion, today: LocalDate): readonly DutyLine[] {
   return question.greenhouse.systems.map((system) => checkOf(system, question, today));
 }
 
+interface Measured {
+  readonly lastOn: LocalDate | null;
+  readonly dueOn: LocalDate;
+  readonly cadence: CheckCadence | null;
+}
+
 function checkOf(system: System, question: BoardQuestion, today: LocalDate): DutyLine {
   const { logbook, greenhouse, createdAtMs } = question;
-  const said = liveEntries(logbook, system.id, 'duty-done').findLast((e) => e.duty === 'check');
-  const times = [
-    ...checked.map((quantity) => latestEntry(logbook, system.id, quantity)),
-    said,
-  ].flatMap((entry) => (entry ? [entry.atMs] : []));
-  const lastMs = times.length > 0 ? Math.max(...times) : null;
-  const lastOn = lastMs === null ? null : localDateOf(lastMs, greenhouse.timeZone);
   const firstOn = localDateOf(createdAtMs, greenhouse.timeZone);
-  const dueOn = lastOn === null ? firstOn : plusDays(lastOn, everyDays);
+  const measured = checkedQuantities.map((quantity): Measured => {
+    const latest = latestEntry(logbook, system.id, quantity);
+    if (!latest) return { lastOn: null, dueOn: firstOn, cadence: null };
+    const lastOn = localDateOf(latest.atMs, greenhouse.timeZone);
+    const cadence = checkCadence(system, quantity, logbook);
+    return { lastOn, dueOn: plusDays(lastOn, cadence.everyDays), cadence };
+  });
+  const soonest = measured.reduce((one, other) => (other.dueOn < one.dueOn ? other : one));
+  const saidOn = saidDoneOn(system, question);
+  const standsUntil = saidOn === null ? null : plusDays(saidOn, daysWithoutReading(system));
+  const dueOn = later(soonest.dueOn, standsUntil);
+  const lastOn = later(oldest(measured), saidOn);
   return {
     duty: { kind: 'check', system: system.id, dueOn: dueOn < today ? today : dueOn },
-    ridesFrom: dueOn,
+    ridesFrom: lastOn === null ? dueOn : plusDays(lastOn, 1),
+    ...(lastOn === null ? {} : { waitsUntil: plusDays(dueOn, graceDays) }),
     reason: {
       kind: 'not-measured',
-      quantities: isLevelKnown(logbook, system.id) ? checked : [...checked, 'level'],
+      quantities: isLevelKnown(logbook, system.id)
+        ? checkedQuantities
+        : [...checkedQuantities, 'level'],
       lastOn,
+      drift: driftTold(soonest.cadence, system),
     },
   };
+}
+
+/** The drift where it is what wants the check; a steady system is measured for the sake of it. */
+function driftTold(
+  cadence: CheckCadence | null,
+  system: System,
+): Extract<DutyLine['reason'], { kind: 'not-measured' }>['drift'] {
+  if (!cadence?.drift || cadence.drift.chanceOut <= worthALookChance) return null;
+  const [lowest, highest] = cadence.quantity === 'ph' ? system.ph : system.ecMsPerCm;
+  return { ...cadence.drift, quantity: cadence.quantity, lowest, highest };
+}
+
+/** The last time that a check was reported as done without a figure. */
+function saidDoneOn(system: System, { logbook, greenhouse }: BoardQuestion): LocalDate | null {
+  const said = liveEntries(logbook, system.id, 'duty-done').findLast(
+    ({ duty }) => duty === 'check',
+  );
+  return said ? localDateOf(said.atMs, greenhouse.timeZone) : null;
+}
+
+function oldest(measured: readonly Measured[]): LocalDate | null {
+  return measured
+    .map(({ lastOn }) => lastOn)
+    .reduce((one, other) => (one === null || other === null ? null : one < other ? one : other));
+}
+
+function later<T extends LocalDate | null>(one: T, other: LocalDate | null): T | LocalDate {
+  if (one === null) return other ?? one;
+  return other !== null && other > one ? other : one;
 }

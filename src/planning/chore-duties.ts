@@ -4,8 +4,9 @@ import { liveEntries } from '../logbook/logbook.ts';
 import type { BoardQuestion } from './duty-board.ts';
 import type { DutyLine } from './duty-line.ts';
 
-/** Share of a chore's interval by which it may be early, to ride along on a trip. */
-const earlyShare = 0.2;
+/** Share of a chore's interval by which it may be early or late, to ride along on a trip. */
+const earlyShare = 0.4;
+const lateShare = 0.3;
 
 /** The household's own chores; the rhythm goes on from when they were last done. */
 export function choreDuties(question: BoardQuestion, today: LocalDate): readonly DutyLine[] {
@@ -15,6 +16,7 @@ export function choreDuties(question: BoardQuestion, today: LocalDate): readonly
     return {
       duty: { kind: 'chore', system: chore.system, chore: chore.name, dueOn },
       ridesFrom: plusDays(dueOn, -Math.floor(chore.everyDays * earlyShare)),
+      waitsUntil: plusDays(dueOn, Math.floor(chore.everyDays * lateShare)),
       reason: { kind: 'chore', everyDays: chore.everyDays, lastDoneOn },
     };
   });

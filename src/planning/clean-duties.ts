@@ -20,6 +20,8 @@ const RIDES_FROM_SHARE = 0.7;
 /** A finding calls for work within these days, and so soon only with a trip. */
 const AFTER_FINDING_DAYS = 3;
 const FINDING_HOLDS_DAYS = 14;
+/** It may be so late, for a trip to come. */
+const GRACE_DAYS = 4;
 
 /** Filters and stones: when fill times or oxygen say so, else at an interval learned from fill times. */
 export function cleanDuties(question: BoardQuestion, today: LocalDate): readonly DutyLine[] {
@@ -64,6 +66,7 @@ function cleanOf(
       dueOn: dueOn < today ? today : dueOn,
       parts: finding ? [finding.part] : parts,
     },
+    ...(finding?.isUrgent ? {} : { waitsUntil: plusDays(dueOn, GRACE_DAYS) }),
     ridesFrom: finding ? today : plusDays(sinceOn, Math.round(everyDays * RIDES_FROM_SHARE)),
     reason: {
       kind: 'clean',

@@ -5,6 +5,7 @@ import type { System } from '../greenhouse/system.ts';
 import type { BeforeDoseReason } from './advice-reason.ts';
 import { concentrateCautions, reagentCautions } from './cautions-for.ts';
 import { type DoseAdvice, type DoseQuantity, doseAdvice } from './dose-advice.ts';
+import { THIN_BELOW_ML, THINNED_TIMES } from './dose-bounds.ts';
 import type { DoseRefusal } from './dose-refusal.ts';
 import { DOSE_WAIT } from './doses-given.ts';
 import type { BoardQuestion } from './duty-board.ts';
@@ -60,13 +61,19 @@ export function doseLines(
         ...(isStale && place === 0
           ? [{ kind: 'measure-first', quantity: reason.quantity } as const]
           : []),
-        { kind: 'add', product, mL },
+        adding(product, mL),
         ...mixing(system),
         ...(isLast ? afterwards(reason.quantity) : []),
       ],
       cautions: cautionsOf(logbook, systems, product),
     };
   });
+}
+
+function adding(product: string, mL: number): WorkStep {
+  if (mL >= THIN_BELOW_ML) return { kind: 'add', product, mL };
+  const addMl = Math.round(mL * THINNED_TIMES);
+  return { kind: 'thin-first', product, waterMl: THINNED_TIMES - 1, addMl };
 }
 
 function mixing(system: System): readonly WorkStep[] {

@@ -1,7 +1,5 @@
-import type { WaterOutlook } from '../estimation/water-outlook.ts';
 import type { Greenhouse } from '../greenhouse/greenhouse.ts';
-import { type LocalDate, localDateOf } from '../greenhouse/local-time.ts';
-import type { SystemId } from '../greenhouse/system.ts';
+import { localDateOf } from '../greenhouse/local-time.ts';
 import type { Logbook } from '../logbook/logbook.ts';
 import type { WeatherBook } from '../logbook/weather-book.ts';
 import { aerationDuties } from './aeration-duties.ts';
@@ -14,12 +12,14 @@ import { cleanDuties } from './clean-duties.ts';
 import { doseDuties } from './dose-duties.ts';
 import type { DutyLine } from './duty-line.ts';
 import { topUpDuties } from './top-up-duties.ts';
+import { tripOfTheDay } from './trip-of-the-day.ts';
+import type { WaterOutlooks } from './water-outlooks.ts';
 
 export interface BoardQuestion {
   readonly greenhouse: Greenhouse;
   readonly createdAtMs: number;
   readonly logbook: Logbook;
-  readonly outlooks: ReadonlyMap<SystemId, WaterOutlook>;
+  readonly outlooks: WaterOutlooks;
   readonly nowMs: number;
   /** What is known of the weather; without it no hot spell is foreseen. */
   readonly weather?: WeatherBook;
@@ -48,15 +48,7 @@ export function dutyBoard(question: BoardQuestion): DutyBoard {
     ...cleanDuties(question, today),
     ...choreDuties(question, today),
   ]);
-  const isTrip = lines.some((line) => isDueOn(line, today));
-  const settled = lines.map((line) => (isTrip ? ridingAlong(line, today) : line));
-  const isToday = (line: DutyLine): boolean => isDueOn(line, today) || isAlongside(line);
-  return {
-    today: settled.filter(isToday),
-    later: settled
-      .filter((line) => !isToday(line))
-      .toSorted((one, other) => (one.duty.dueOn < other.duty.dueOn ? -1 : 1)),
-  };
+  return tripOfTheDay(lines, today);
 }
 
 /** The same work asked for on two grounds is asked for once: on the first, which is the more urgent. */
@@ -68,18 +60,4 @@ function withoutRepeats(lines: readonly DutyLine[]): readonly DutyLine[] {
     if (!byWork.has(work)) byWork.set(work, line);
   }
   return [...byWork.values()];
-}
-
-function isDueOn(line: DutyLine, today: LocalDate): boolean {
-  return line.duty.dueOn <= today && !isAlongside(line);
-}
-
-function isAlongside(line: DutyLine): boolean {
-  return line.duty.alongside === true;
-}
-
-/** On a day when someone goes anyway, what is due within its slack is done on the same trip. */
-function ridingAlong(line: DutyLine, today: LocalDate): DutyLine {
-  const isNear = line.ridesFrom !== null && line.ridesFrom <= today && line.duty.dueOn > today;
-  return isNear ? { ...line, duty: { ...line.duty, alongside: true } } : line;
 }

@@ -10,6 +10,8 @@ export interface DutyLine {
   readonly duty: Duty;
   /** From this date on it is worth doing on a trip that is made anyway; null: never early. */
   readonly ridesFrom: LocalDate | null;
+  /** Due, it may still wait for a trip until this date; absent: it makes a trip of its own. */
+  readonly waitsUntil?: LocalDate;
   readonly reason: Reason;
   /** How it is done, where that has an order. */
   readonly steps?: readonly WorkStep[];
@@ -38,6 +40,15 @@ export type Reason =
       readonly quantities: readonly Quantity[];
       /** null: never. */
       readonly lastOn: LocalDate | null;
+      /** What the quantity does that wants the check; null: unknown, or steady. */
+      readonly drift: {
+        readonly quantity: 'ph' | 'ec';
+        readonly perDay: number;
+        readonly expected: number;
+        readonly chanceOut: number;
+        readonly lowest: number;
+        readonly highest: number;
+      } | null;
     }
   | {
       readonly kind: 'chore';

@@ -12,16 +12,18 @@ import type { StockItem } from '../greenhouse/greenhouse.ts';
 import type { System } from '../greenhouse/system.ts';
 import { latestEntry, liveEntries } from '../logbook/logbook.ts';
 import { dosePart } from './dose-part.ts';
-import { measuredDoses } from './doses-given.ts';
+import { type MeasuredDose, measuredDoses } from './doses-given.ts';
 import type { BoardQuestion } from './duty-board.ts';
 import type { PlannedDose, RefusedAmount } from './planned-dose.ts';
 import { type PresumedStrength, presumedPhStrength } from './product-strength.ts';
 import { litresThen } from './volume-then.ts';
 
 /** A dose is laid so that it would not carry the pH past the far end of the range even then. */
-const STRONG_CHANCE = 0.95;
+const STRONG_CHANCE = 0.97;
 /** What is kept free of the far end of the range, as a share of its width. */
-const MARGIN_SHARE = 0.15;
+const MARGIN_SHARE = 0.25;
+/** Where a dose aims, as a share of the range from the end it comes from. */
+const AIM_SHARE = 0.4;
 const USUAL_WATER_C = 20;
 const USUAL_EC_MS_PER_CM = 1.5;
 /** From so much alkalinity on, the carbon dioxide that acid sets free is worth a word, meq/L. */
@@ -39,19 +41,20 @@ export function phDose(
   const item = stockItemFor(common, greenhouse.stock);
   if (!item) return refused({ kind: 'not-in-stock', product: common, neededMl: 0 });
   const presumed = presumedPhStrength(item, greenhouse.water.alkalinityMeqL);
-  const buffer = bufferAt(reading.value, system, question);
+  const trials = phTrials(system, question);
+  const buffer = bufferAt(anchorOf(reading, trials), system, question);
   if (!buffer) return refused({ kind: 'outside-formula', quantity: 'water-temperature' });
-  const response = learnedResponse(system, item, isTooHigh ? -1 : 1, presumed, question);
+  const response = learnedResponse(system, item, trials, presumed, question);
   const water = question.outlooks.get(system.id)!;
   const litres = pessimisticLitres(water);
-  const aim = (system.ph[0] + system.ph[1]) / 2;
-  const margin = MARGIN_SHARE * (system.ph[1] - system.ph[0]);
+  const width = system.ph[1] - system.ph[0];
+  const aim = isTooHigh ? system.ph[1] - AIM_SHARE * width : system.ph[0] + AIM_SHARE * width;
+  const margin = MARGIN_SHARE * width;
   const farEnd = isTooHigh ? system.ph[0] + margin : system.ph[1] - margin;
   const mLFor = (toPh: number, factor: number): number =>
     (litres * presumedMeqFor(buffer, reading.value, toPh, factor)) / presumed.strength;
   const wholeMl = mLFor(aim, factorQuantile(response, 0.5));
   const harmlessMl = mLFor(farEnd, factorQuantile(response, STRONG_CHANCE));
-  const trials = response.trials;
   const sum = {
     system,
     quantity: 'ph',
@@ -59,7 +62,7 @@ export function phDose(
     litres,
     wholeMl,
     harmlessMl,
-    trials,
+    trials: response.trials,
   } as const;
   const part = dosePart(sum, question);
   if (!part.ok) return part;
@@ -78,7 +81,7 @@ export function phDose(
       wholeMl: Math.max(wholeMl, partMl),
       isFirstPart,
       litres: water.litres,
-      basis: trials === 0 ? presumed.basis : { kind: 'learned', doses: trials },
+      basis: response.trials === 0 ? presumed.basis : { kind: 'learned', doses: response.trials },
       climbsBack: isTooHigh && greenhouse.water.alkalinityMeqL >= CLIMBS_BACK_FROM_MEQ_PER_L,
     },
   };
@@ -89,11 +92,47 @@ function pessimisticLitres(water: { readonly litres: number; readonly litresSd: 
   return Math.max(water.litres / 2, water.litres - water.litresSd);
 }
 
+/** A measured dose of acid or alkali, and the pH at which that day's dosing began. */
+interface PhTrial extends MeasuredDose {
+  readonly item: StockItem;
+  readonly sign: 1 | -1;
+  readonly anchorPh: number;
+}
+
+/** Doses so close together were given to the same water. */
+const SAME_WATER_MS = 12 * 3_600_000;
+
+/** Every measured dose of either product, earliest first. */
+function phTrials(system: System, { greenhouse, logbook }: BoardQuestion): readonly PhTrial[] {
+  const doses = (['ph-down', 'ph-up'] as const)
+    .flatMap((common) => {
+      const item = stockItemFor(common, greenhouse.stock);
+      if (!item) return [];
+      const sign: 1 | -1 = common === 'ph-down' ? -1 : 1;
+      const measured = measuredDoses(logbook, system.id, 'ph', [item.product]);
+      return measured.map((dose) => ({ ...dose, item, sign }));
+    })
+    .toSorted((one, other) => one.atMs - other.atMs);
+  const trials: PhTrial[] = [];
+  for (const dose of doses) trials.push({ ...dose, anchorPh: anchorOf(dose.before, trials) });
+  return trials;
+}
+
+/**
+ * The pH at which the dosing of this water began. What acid leaves of the carbonate is reckoned from
+ * there: reckoned anew at each reading it would seem to grow with every part.
+ */
+function anchorOf(reading: Entry, earlier: readonly PhTrial[]): number {
+  const last = earlier.at(-1);
+  const isSameWater = last && reading.atMs - last.after.atMs <= SAME_WATER_MS;
+  return isSameWater ? last.anchorPh : reading.value;
+}
+
 /** The response of a system to a product, from every dose of it that was measured. */
 function learnedResponse(
   system: System,
   item: StockItem,
-  sign: 1 | -1,
+  trials: readonly PhTrial[],
   presumed: PresumedStrength,
   question: BoardQuestion,
 ): DoseResponse {
@@ -101,15 +140,15 @@ function learnedResponse(
   const water = question.outlooks.get(system.id)!;
   const present = { litres: water.litres, usePerDayL: water.usePerDay, atMs: nowMs };
   let response = presumedResponse(presumed.lnSd);
-  for (const dose of measuredDoses(logbook, system.id, 'ph', [item.product])) {
-    const buffer = bufferAt(dose.before.value, system, question);
-    if (!buffer) continue;
-    const litres = litresThen(system, logbook, present, dose.atMs);
+  for (const trial of trials) {
+    const buffer = bufferAt(trial.anchorPh, system, question);
+    if (!buffer || trial.item !== item) continue;
+    const litres = litresThen(system, logbook, present, trial.atMs);
     response = afterTrial(response, {
       buffer,
-      fromPh: dose.before.value,
-      toPh: dose.after.value,
-      presumedMeqPerL: (sign * dose.mL * presumed.strength) / litres,
+      fromPh: trial.before.value,
+      toPh: trial.after.value,
+      presumedMeqPerL: (trial.sign * trial.mL * presumed.strength) / litres,
     });
   }
   return response;

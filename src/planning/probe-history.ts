@@ -2,11 +2,7 @@ import type { Entry } from '../greenhouse/entry.ts';
 import type { Probe } from '../greenhouse/greenhouse.ts';
 import type { ReferenceQuantity } from '../greenhouse/quantity.ts';
 import { type Logbook, liveEntries } from '../logbook/logbook.ts';
-import {
-  PROBE_LIMITS,
-  type ProbeVerdict,
-  probeFromShownPh,
-} from '../science/ph/probe-calibration.ts';
+import { type ProbeVerdict, probeFromShownPh } from '../science/ph/probe-calibration.ts';
 import { celsius } from '../science/units/temperature.ts';
 
 /** One calibration: what the probe showed in its references before it was set anew. */
@@ -95,6 +91,3 @@ function phVerdict(
   const verdict = worstMiss <= GOOD_MISS_PH ? 'good' : worstMiss <= MOST_MISS_PH ? 'worn' : 'unfit';
   return { slopeShare: null, offsetMv: null, verdict };
 }
-
-/** For a text that wants to say what is still accepted. */
-export const leastSlopeShare = PROBE_LIMITS.leastSlopeShare;

@@ -87,7 +87,7 @@ function driftPerDay(
   let seen = 0;
   for (const [i, session] of sessions.entries()) {
     const since = dates[i - 1] ?? probe.calibratedOn;
-    if (since === null || since === undefined) continue;
+    if (since === null) continue;
     const between = daysBetween(since, dates[i]!);
     if (between < 1) continue;
     days += between;

@@ -6,9 +6,9 @@ import type { DoseBasis } from './advice-reason.ts';
  * trade); without a label this is the middle, and the spread in ln covers the ends. Common practice.
  */
 const USUAL_MEQ_PER_ML = 3;
-const UNLABELLED_LN_SD = 0.9;
+const UNLABELLED_LN_SD = 1.1;
 /** With a label it is the buffer that is not known. */
-const LABELLED_LN_SD = 0.6;
+const LABELLED_LN_SD = 0.8;
 /** The more alkalinity the water brings, the less is known of what is left of it. */
 const ALKALINITY_LN_SD_PER_MEQ = 0.15;
 const MOST_ALKALINITY_LN_SD = 0.6;

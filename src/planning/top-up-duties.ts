@@ -25,7 +25,10 @@ export function topUpDuties(question: BoardQuestion, today: LocalDate): readonly
   return greenhouse.systems.map((system, position): DutyLine => {
     const plan = plans[position]!;
     const litres = litresTold(plan.litres);
-    const mix = topUpMix(system, litres, question, concentrates);
+    const levelIsKnown = isLevelKnown(question.logbook, system.id);
+    const latestInDays = levelIsKnown ? plan.latestInDays : null;
+    // How much to mix rests on how much fits: a guess of that is no ground for a dose.
+    const mix = levelIsKnown ? topUpMix(system, litres, question, concentrates) : null;
     const water = outlooks.get(system.id)!;
     const dateOf = (atMs: number | null): LocalDate | null =>
       atMs === null ? null : localDateOf(atMs, greenhouse.timeZone);
@@ -35,7 +38,7 @@ export function topUpDuties(question: BoardQuestion, today: LocalDate): readonly
         system: system.id,
         dueOn: dueOn(plan, today),
         litres,
-        ...(plan.latestInDays === null ? {} : { latestOn: plusDays(today, plan.latestInDays) }),
+        ...(latestInDays === null ? {} : { latestOn: plusDays(today, latestInDays) }),
         ...(plan.due === 'alongside' ? { alongside: true } : {}),
         ...(mix ? { strength: mix.strength } : {}),
         ...(mix && mix.concentrates.length > 0 ? { concentrates: mix.concentrates } : {}),
@@ -43,7 +46,7 @@ export function topUpDuties(question: BoardQuestion, today: LocalDate): readonly
       ridesFrom: null,
       reason: {
         kind: 'water',
-        isLevelKnown: isLevelKnown(question.logbook, system.id),
+        isLevelKnown: levelIsKnown,
         litresNow: water.litres,
         litresSd: water.litresSd,
         usePerDayL: water.usePerDay,
@@ -68,14 +71,11 @@ function litresTold(litres: number): number {
   return litres < 10 ? Math.round(litres * 2) / 2 : Math.round(litres);
 }
 
-/** Into the litres of water, one concentrate after the other. */
+/** The amounts stand with the duty; what is left to say is that they must not meet undiluted. */
 function mixingOf(
   { concentrates }: TopUpMix,
   { logbook, greenhouse }: BoardQuestion,
-): Pick<DutyLine, 'steps' | 'cautions'> {
+): Pick<DutyLine, 'cautions'> {
   const systems = greenhouse.systems.map(({ id }) => id);
-  return {
-    steps: [{ kind: 'add-one-by-one', amounts: concentrates }],
-    cautions: concentrateCautions(logbook, systems, concentrates[0]!.product),
-  };
+  return { cautions: concentrateCautions(logbook, systems, concentrates[0]!.product) };
 }

@@ -56,6 +56,8 @@ const HARM: Readonly<Record<Method, number>> = {
   aeroponic: 1.5,
 };
 
+/** What is asked for is more than the room expected by this many standard deviations. */
+const ENOUGH_SDS = 1.3;
 /** Less room than this share of the usable litres is not worth carrying a can for. */
 const WORTH_A_CAN_SHARE = 0.08;
 
@@ -75,8 +77,9 @@ export function planTopUps(question: TripQuestion): readonly TopUpPlan[] {
   const worst = Math.max(...harms);
   return systems.map((system, i): TopUpPlan => {
     const harm = harms[i] ?? 0;
-    const litres = system.outlook.fillToL - system.outlook.litres;
-    const worthACan = litres > WORTH_A_CAN_SHARE * (system.brimL - system.lowL);
+    const { litres: levelL, litresSd, fillToL } = system.outlook;
+    const roomL = fillToL - levelL;
+    const worthACan = roomL > WORTH_A_CAN_SHARE * (system.brimL - system.lowL);
     const dueToday = goesToday && (harm >= worst || harm * tripsALowDay * daysAFill > 1);
     const due = dueToday ? 'today' : goesToday && worthACan ? 'alongside' : 'later';
     const alone = firstDayDue([system], daysAFill, canGo, tripsALowDay);
@@ -84,10 +87,20 @@ export function planTopUps(question: TripQuestion): readonly TopUpPlan[] {
       due,
       dueInDays: dueToday ? 0 : alone,
       latestInDays: latestVisit(system.outlook.lowByVisit),
-      litres: worthACan || dueToday ? litres : 0,
+      litres: worthACan || dueToday ? litresToTake(system, roomL, litresSd) : 0,
       chanceLowIfLeft: lowByVisit(system)[nextVisit(0, canGo)] ?? 1,
     };
   });
+}
+
+/**
+ * The litres asked for are enough to reach the brim nine times in ten: whoever fills to the brim
+ * brings some back, and whoever adds just what was asked ends at the brim too, and tells by what was
+ * left over how much was lost. Where the level must not be raised far, it is the raise itself.
+ */
+function litresToTake(system: TripSystem, roomL: number, litresSd: number): number {
+  if (system.outlook.fillToL < system.brimL) return roomL;
+  return Math.min(system.brimL, roomL + ENOUGH_SDS * litresSd);
 }
 
 type Chances = (system: TripSystem) => readonly number[];

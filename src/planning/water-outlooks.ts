@@ -1,6 +1,6 @@
 import { outlook, type WaterOutlook } from '../estimation/water-outlook.ts';
 import type { Greenhouse } from '../greenhouse/greenhouse.ts';
-import { instantOf, localDateOf, plusDays } from '../greenhouse/local-time.ts';
+import { instantOf, type LocalDate, localDateOf, plusDays } from '../greenhouse/local-time.ts';
 import type { SystemId } from '../greenhouse/system.ts';
 import { beliefOf, type WaterFold, waterSystemOf } from '../logbook/water-fold.ts';
 import { raiseAtMostL } from './fill-ceiling.ts';
@@ -13,30 +13,50 @@ export const visitAfterRoundMs = 3 * 3_600_000;
 /** Today's chance to go is now; on later days it is some hours after the round. */
 export function visitInstants(greenhouse: Greenhouse, nowMs: number): readonly number[] {
   const today = localDateOf(nowMs, greenhouse.timeZone);
-  return Array.from({ length: visitDays + 1 }, (_, days) =>
-    days === 0
-      ? nowMs
-      : instantOf(plusDays(today, days), greenhouse.morning, greenhouse.timeZone) +
-        visitAfterRoundMs,
+  const known = laterVisits.get(greenhouse);
+  if (known?.today === today) return [nowMs, ...known.visitsAtMs];
+  const visitsAtMs = Array.from(
+    { length: visitDays },
+    (_, days) =>
+      instantOf(plusDays(today, days + 1), greenhouse.morning, greenhouse.timeZone) +
+      visitAfterRoundMs,
   );
+  laterVisits.set(greenhouse, { today, visitsAtMs });
+  return [nowMs, ...visitsAtMs];
 }
 
-/** What is to be expected of each system's water from `nowMs` on. */
+/** The same all day long, and most of what an outlook costs: sixty mornings in a zone of the world. */
+const laterVisits = new WeakMap<
+  Greenhouse,
+  { readonly today: LocalDate; readonly visitsAtMs: readonly number[] }
+>();
+
+/** Outlooks by system; undefined where the greenhouse has no such system. */
+export type WaterOutlooks = Pick<ReadonlyMap<SystemId, WaterOutlook>, 'get'>;
+
+/**
+ * What is to be expected of each system's water from `nowMs` on. It reaches weeks ahead and is worked
+ * out for those systems only that are asked about, since every receipt asks about its own.
+ */
 export function waterOutlooks(
   greenhouse: Greenhouse,
   water: WaterFold,
   nowMs: number,
-): ReadonlyMap<SystemId, WaterOutlook> {
-  const visitsAtMs = visitInstants(greenhouse, nowMs);
-  return new Map(
-    greenhouse.systems.map((system) => [
-      system.id,
-      outlook(waterSystemOf(system), beliefOf(water, system.id), {
+): WaterOutlooks {
+  const known = new Map<SystemId, WaterOutlook>();
+  let visitsAtMs: readonly number[] | null = null;
+  return {
+    get: (id) => {
+      const system = greenhouse.systems.find((each) => each.id === id);
+      if (!system || known.has(id)) return known.get(id);
+      const found = outlook(waterSystemOf(system), beliefOf(water, id), {
         atMs: nowMs,
         drivers: water.drivers,
-        visitsAtMs,
+        visitsAtMs: (visitsAtMs ??= visitInstants(greenhouse, nowMs)),
         raiseAtMostL: raiseAtMostL(system),
-      }),
-    ]),
-  );
+      });
+      known.set(id, found);
+      return found;
+    },
+  };
 }

@@ -5,6 +5,13 @@ import type { Quantity } from '../greenhouse/quantity.ts';
 export type WorkStep =
   /** The reading is some hours old. */
   | { readonly kind: 'measure-first'; readonly quantity: Quantity }
+  /** So little is measured out of a dilution: 1 mL into so much water, and so much of that is added. */
+  | {
+      readonly kind: 'thin-first';
+      readonly product: string;
+      readonly waterMl: number;
+      readonly addMl: number;
+    }
   | { readonly kind: 'add'; readonly product: string; readonly mL: number }
   /** One concentrate at a time into the full tank, never together. */
   | { readonly kind: 'add-one-by-one'; readonly amounts: readonly ProductAmount[] }

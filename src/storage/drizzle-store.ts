@@ -3,7 +3,7 @@ import type { GreenhouseId, InboxNo, Ledger, Store, Writes } from '../assistant/
 import { insertGreenhouse, selectGreenhouse } from './greenhouse-set-up.ts';
 import { selectHistory } from './history.ts';
 import { householdStore } from './household.ts';
-import { markHandled, receive, receiveAll, selectUnhandled } from './inbox.ts';
+import { receive, receiveAll, selectUnhandled } from './inbox.ts';
 import { type LockedRow, ledgerOf, lockRow, lockRowAndInbox, readRow } from './ledger.ts';
 import { endLeases, leasePending, settle } from './outbox.ts';
 import type { Database } from './schema/database.ts';
@@ -15,6 +15,8 @@ export const defaultLeaseMs = 60_000;
 
 export interface StoreParts {
   readonly database: Database;
+  /** What the outbox is sent through, where not by the same. */
+  readonly sending?: Database;
   readonly leaseMs: number;
   /** Called after each transaction that wrote. */
   readonly afterWriting?: () => Promise<void>;
@@ -26,7 +28,7 @@ export interface StoreParts {
  * embedded database has one session, and would wait for itself.
  */
 export function drizzleStore(parts: StoreParts): Store {
-  const { database, leaseMs, afterWriting, close } = parts;
+  const { database, sending = database, leaseMs, afterWriting, close } = parts;
   return {
     household: householdStore(database),
     greenhouses: async () => {
@@ -68,9 +70,9 @@ export function drizzleStore(parts: StoreParts): Store {
         async (transaction) => work(ledgerOf(transaction, id, await readRow(transaction, id))),
         readOnly,
       ),
-    pending: (channel, nowMs, most) => leasePending(database, channel, nowMs, most, leaseMs),
-    settle: (greenhouse, no, outcome) => settle(database, greenhouse, no, outcome),
-    endLeases: (channel) => endLeases(database, channel),
+    pending: (channel, nowMs, most) => leasePending(sending, channel, nowMs, most, leaseMs),
+    settle: (greenhouse, no, outcome) => settle(sending, greenhouse, no, outcome),
+    endLeases: (channel) => endLeases(sending, channel),
     history: (greenhouse, channel, chat, most) =>
       selectHistory(database, greenhouse, channel, chat, most),
     close,
@@ -86,8 +88,7 @@ async function handle<T>(
   open: ReadonlySet<InboxNo> = new Set(),
 ): Promise<T> {
   const { writes, result } = await work(ledgerOf(transaction, id, row));
-  await writeHandling(transaction, id, row.counters, writes);
-  if (open.size > 0) await markHandled(transaction, [...open], writes.clockMs);
+  await writeHandling(transaction, id, row.counters, writes, [...open]);
   return result;
 }
 

@@ -35,8 +35,7 @@ export function greenhouseColumns(greenhouse: Greenhouse) {
 }
 
 export function systemColumns(system: System): Omit<SystemRow, 'greenhouse' | 'position'> {
-  const { ph, ecMsPerCm, waterTemperatureC, aeration, floods, plantedOn, grown, ...plain } =
-    system;
+  const { ph, ecMsPerCm, waterTemperatureC, aeration, floods, plantedOn, grown, ...plain } = system;
   return {
     ...plain,
     plantedOn: plantedOn ?? null,

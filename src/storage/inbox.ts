@@ -36,8 +36,41 @@ export async function receive(database: Database, raw: RawIncoming): Promise<Rec
   return { no: known.no, platformId, isNew: false, isHandled: known.handledAtMs !== null };
 }
 
-/** The same for many: all of them or none. */
+/** The same for many, by one statement: all of them or none. */
 export async function receiveAll(
+  database: Database,
+  raws: readonly RawIncoming[],
+): Promise<readonly Received[]> {
+  if (raws.length === 0) return [];
+  if (raws.some(({ platformId }) => platformId === null)) return receiveOneByOne(database, raws);
+  const stored = await database
+    .insert(inbox)
+    .values([...raws])
+    .onConflictDoNothing({ target: [inbox.greenhouse, inbox.channel, inbox.platformId] })
+    .returning({
+      no: inbox.no,
+      greenhouse: inbox.greenhouse,
+      channel: inbox.channel,
+      platformId: inbox.platformId,
+    });
+  const unclaimed = new Map(stored.map((row) => [onceKey(row), row.no]));
+  const received: Received[] = [];
+  for (const raw of raws) {
+    const key = onceKey(raw);
+    const no = unclaimed.get(key);
+    // The second of two deliveries in one batch finds the first.
+    unclaimed.delete(key);
+    received.push(
+      no === undefined
+        ? await receive(database, raw)
+        : { no, platformId: raw.platformId ?? madeId(no), isNew: true, isHandled: false },
+    );
+  }
+  return received;
+}
+
+/** Without ids of the platform there is nothing to tell rows of one statement apart by. */
+async function receiveOneByOne(
   database: Database,
   raws: readonly RawIncoming[],
 ): Promise<readonly Received[]> {
@@ -46,6 +79,14 @@ export async function receiveAll(
     for (const raw of raws) received.push(await receive(transaction, raw));
     return received;
   });
+}
+
+function onceKey({
+  greenhouse,
+  channel,
+  platformId,
+}: Pick<typeof inbox.$inferSelect, 'greenhouse' | 'channel' | 'platformId'>): string {
+  return JSON.stringify([greenhouse, channel, platformId]);
 }
 
 export async function selectUnhandled(

@@ -1,5 +1,4 @@
-import { and, asc, eq, getTableColumns, gt, lte, notExists, sql } from 'drizzle-orm';
-import { alias } from 'drizzle-orm/pg-core';
+import { and, eq, getTableColumns, gt, type SQL, sql } from 'drizzle-orm';
 import type { OutgoingNo } from '../assistant/outgoing.ts';
 import type {
   ChannelName,
@@ -27,39 +26,7 @@ export async function leasePending(
   most: number,
   leaseMs: number,
 ): Promise<readonly PendingOutgoing[]> {
-  const earlier = alias(outbox, 'earlier');
-  const due = database.$with('due').as(
-    database
-      .select({ greenhouse: outbox.greenhouse, no: outbox.no })
-      .from(outbox)
-      .where(
-        and(
-          eq(outbox.status, sql`'waiting'`),
-          eq(outbox.channel, channel),
-          lte(outbox.notBeforeMs, nowMs),
-          lte(outbox.leasedUntilMs, nowMs),
-          notExists(
-            database
-              .select({ one: sql`1` })
-              .from(earlier)
-              .where(
-                and(
-                  eq(earlier.status, sql`'waiting'`),
-                  eq(earlier.channel, outbox.channel),
-                  eq(earlier.greenhouse, outbox.greenhouse),
-                  eq(earlier.to, outbox.to),
-                  sql`${earlier.no} < ${outbox.no}`,
-                ),
-              ),
-          ),
-        ),
-      )
-      .orderBy(asc(outbox.greenhouse), asc(outbox.no))
-      .limit(most)
-      .for('update', { skipLocked: true }),
-  );
   const rows = await database
-    .with(due)
     .update(outbox)
     .set({
       leasedUntilMs: nowMs + leaseMs,
@@ -67,7 +34,7 @@ export async function leasePending(
       // A lease still on it ended with its process, before the platform's answer.
       unanswered: sql`${outbox.unanswered} + (${outbox.leasedUntilMs} > 0)::integer`,
     })
-    .where(sql`(${outbox.greenhouse}, ${outbox.no}) in (select "greenhouse", "no" from ${due})`)
+    .where(sql`(${outbox.greenhouse}, ${outbox.no}) in (${dueNow(channel, nowMs, most)})`)
     .returning({ ...getTableColumns(outbox), editsPlatformId: platformIdOfEdited });
   return rows
     .toSorted((one, other) => one.greenhouse - other.greenhouse || one.no - other.no)
@@ -78,6 +45,35 @@ export async function leasePending(
       unanswered: row.unanswered,
       editsPlatformId: row.editsPlatformId,
     }));
+}
+
+/**
+ * Up to `most` first messages of their chats, due and in nobody's hands, locked; the longest due
+ * first. From one chat the index is stepped to the next, so that it takes as long as there are
+ * chats, however many messages wait behind.
+ */
+function dueNow(channel: ChannelName, nowMs: number, most: number): SQL {
+  const waiting = sql`"status" = 'waiting' and "channel" = ${channel}`;
+  return sql`
+    with recursive "first" as (
+      (
+        select "greenhouse", "to", "no", "not_before_ms", "leased_until_ms" from "outbox"
+        where ${waiting} order by "greenhouse", "to", "no" limit 1
+      )
+      union all
+      select "next".* from "first" cross join lateral (
+        select "greenhouse", "to", "no", "not_before_ms", "leased_until_ms" from "outbox"
+        where ${waiting} and ("greenhouse", "to") > ("first"."greenhouse", "first"."to")
+        order by "greenhouse", "to", "no" limit 1
+      ) "next"
+    )
+    select "greenhouse", "no" from "outbox"
+    where ${waiting} and "leased_until_ms" <= ${nowMs} and ("greenhouse", "no") in (
+      select "greenhouse", "no" from "first"
+      where "not_before_ms" <= ${nowMs} and "leased_until_ms" <= ${nowMs}
+      order by "not_before_ms", "greenhouse", "no" limit ${most}
+    )
+    for update skip locked`;
 }
 
 /**

@@ -1,10 +1,17 @@
 import { eq, sql } from 'drizzle-orm';
-import type { Counters, GreenhouseId, StoredStrike, Writes } from '../assistant/ports/store.ts';
+import type {
+  Counters,
+  GreenhouseId,
+  InboxNo,
+  StoredStrike,
+  Writes,
+} from '../assistant/ports/store.ts';
 import type { Arrangement } from '../greenhouse/arrangement.ts';
 import type { WeatherDay } from '../greenhouse/weather.ts';
 import { batchesOf } from './batches.ts';
 import { replaceSetUp } from './greenhouse-set-up.ts';
 import { writeHousehold } from './household-changes.ts';
+import { markHandled } from './inbox.ts';
 import { entryRow, strikeRow, weatherRow } from './logbook-rows.ts';
 import { outgoingRow } from './outgoing-messages.ts';
 import { arrangements } from './schema/arrangement-tables.ts';
@@ -13,59 +20,68 @@ import { greenhouses } from './schema/greenhouse-tables.ts';
 import { entries, strikes, weatherDays } from './schema/logbook-tables.ts';
 import { conversations, mornings, notices, outbox } from './schema/traffic-tables.ts';
 
-/** Writes all that a handling caused, one statement a table, and raises the revision by one. */
+/**
+ * Writes all that a handling caused, one statement a table, and raises the revision by one. The
+ * inbox rows that it handled are marked.
+ */
 export async function writeHandling(
   transaction: Database,
   id: GreenhouseId,
   counters: Counters,
   writes: Writes,
+  handled: readonly InboxNo[],
 ): Promise<void> {
   const revision = counters.revision + 1;
-  for (const batch of batchesOf(writes.entries)) {
-    await transaction.insert(entries).values(batch.map((entry) => entryRow(id, revision, entry)));
-  }
-  for (const batch of batchesOf(strikesOf(writes))) {
-    await transaction
-      .insert(strikes)
-      .values(batch.map((strike) => strikeRow(id, revision, strike)))
-      .onConflictDoNothing();
-  }
   await writeWeather(transaction, id, revision, writes.weather);
   if (writes.greenhouse) await replaceSetUp(transaction, id, writes.greenhouse, revision);
-  for (const batch of batchesOf(writes.conversations)) {
-    await transaction
-      .insert(conversations)
-      .values(batch.map((state) => ({ greenhouse: id, handle: state.handle, state })))
-      .onConflictDoUpdate({
-        target: [conversations.greenhouse, conversations.handle],
-        set: { state: sql`excluded.state` },
-      });
-  }
-  for (const batch of batchesOf(writes.outgoing)) {
-    await transaction.insert(outbox).values(batch.map((outgoing) => outgoingRow(id, outgoing)));
-  }
-  if (writes.morning) {
-    await transaction.insert(mornings).values({ ...writes.morning, greenhouse: id, revision });
-  }
-  for (const batch of batchesOf(writes.notices)) {
-    await transaction
-      .insert(notices)
-      .values(batch.map((key) => ({ greenhouse: id, key, atMs: writes.clockMs })))
-      .onConflictDoNothing();
-  }
   await writeHousehold(transaction, id, writes.household ?? []);
-  for (const batch of batchesOf(arrangementRows(id, revision, writes.arrangements ?? []))) {
-    await transaction.insert(arrangements).values(batch);
-  }
-  await transaction
-    .update(greenhouses)
-    .set({
-      revision,
-      lastEntryNo: highest(counters.lastEntryNo, writes.entries),
-      lastOutgoingNo: highest(counters.lastOutgoingNo, writes.outgoing),
-      clockMs: Math.max(counters.clockMs, writes.clockMs),
-    })
-    .where(eq(greenhouses.id, id));
+  // Sent one behind the other without waiting for each answer: a connection keeps their order, and a
+  // failed one fails the transaction.
+  await Promise.all([
+    ...batchesOf(writes.entries).map((batch) =>
+      transaction.insert(entries).values(batch.map((entry) => entryRow(id, revision, entry))),
+    ),
+    ...batchesOf(arrangementRows(id, revision, writes.arrangements ?? [])).map((batch) =>
+      transaction.insert(arrangements).values(batch),
+    ),
+    ...batchesOf(strikesOf(writes)).map((batch) =>
+      transaction
+        .insert(strikes)
+        .values(batch.map((strike) => strikeRow(id, revision, strike)))
+        .onConflictDoNothing(),
+    ),
+    ...batchesOf(writes.conversations).map((batch) =>
+      transaction
+        .insert(conversations)
+        .values(batch.map((state) => ({ greenhouse: id, handle: state.handle, state })))
+        .onConflictDoUpdate({
+          target: [conversations.greenhouse, conversations.handle],
+          set: { state: sql`excluded.state` },
+        }),
+    ),
+    ...batchesOf(writes.outgoing).map((batch) =>
+      transaction.insert(outbox).values(batch.map((outgoing) => outgoingRow(id, outgoing))),
+    ),
+    ...(writes.morning
+      ? [transaction.insert(mornings).values({ ...writes.morning, greenhouse: id, revision })]
+      : []),
+    ...batchesOf(writes.notices).map((batch) =>
+      transaction
+        .insert(notices)
+        .values(batch.map((key) => ({ greenhouse: id, key, atMs: writes.clockMs })))
+        .onConflictDoNothing(),
+    ),
+    transaction
+      .update(greenhouses)
+      .set({
+        revision,
+        lastEntryNo: highest(counters.lastEntryNo, writes.entries),
+        lastOutgoingNo: highest(counters.lastOutgoingNo, writes.outgoing),
+        clockMs: Math.max(counters.clockMs, writes.clockMs),
+      })
+      .where(eq(greenhouses.id, id)),
+    markHandled(transaction, handled, writes.clockMs),
+  ]);
 }
 
 function arrangementRows(

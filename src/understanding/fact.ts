@@ -43,6 +43,8 @@ export interface Fact {
   readonly byDevice?: SystemId;
   /** Other facts of the same shared amount: `30 ml of A and B`. */
   readonly shared?: readonly string[];
+  /** restored: told together with its outage, `from 2 to 4`. */
+  readonly ends?: boolean;
   /** Understood, but not to be believed without asking. */
   readonly doubt?: DoubtReason | null;
   /** level: filled up to it, and the litres were not told. */

@@ -14,7 +14,7 @@ export interface Wording {
   readonly reply: (reply: Reply, reader: Reader) => string;
   /** A button's words, short enough for a phone: at most 30 characters. */
   readonly button: (label: ButtonLabel, reader: Reader) => string;
-  /** What is to be done, without the reason: `Top up North bench with about 43 L (4½ cans), to the brim`. */
+  /** What is to be done, without the reason: `Top up North bench with up to 43 L (4½ cans), to the brim`. */
   readonly duty: (line: DutyLine, reader: Reader) => string;
   /** The numbers behind a duty, in one sentence that a layman follows. */
   readonly why: (line: DutyLine, reader: Reader) => string;

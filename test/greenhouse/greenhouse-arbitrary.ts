@@ -1,5 +1,11 @@
 import fc from 'fast-check';
-import type { Chore, Greenhouse, Probe, SpokenUnits } from '../../src/greenhouse/greenhouse.ts';
+import type {
+  Chore,
+  Greenhouse,
+  Probe,
+  SpokenUnits,
+  StockItem,
+} from '../../src/greenhouse/greenhouse.ts';
 import type { LocalDate, LocalTime } from '../../src/greenhouse/local-time.ts';
 import type { Member } from '../../src/greenhouse/member.ts';
 import {
@@ -90,12 +96,26 @@ const systems: fc.Arbitrary<readonly System[]> = fc
       ),
   );
 
-const helper: fc.Arbitrary<Member> = fc.record({
-  handle: word,
-  name: words,
-  role: fc.constantFrom('grower', 'helper'),
-  language: fc.constantFrom('en', 'de'),
-});
+const helper: fc.Arbitrary<Member> = fc.record(
+  {
+    handle: word,
+    name: words,
+    role: fc.constantFrom('grower', 'helper'),
+    language: fc.constantFrom('en', 'de'),
+    handlesAcids: fc.boolean(),
+  },
+  { requiredKeys: ['handle', 'name', 'role', 'language'] },
+);
+
+const bottle: fc.Arbitrary<StockItem> = fc.record(
+  {
+    product: words,
+    mL: between(0, 10_000),
+    meqPerMl: between(0.5, 40),
+    riseMsPerCmByMlPerL: between(0.05, 5),
+  },
+  { requiredKeys: ['product', 'mL'] },
+);
 const members = fc
   .uniqueArray(helper, { selector: ({ handle }) => folded(handle), minLength: 1, maxLength: 5 })
   .map(([first, ...others]): readonly Member[] => [{ ...first!, role: 'grower' }, ...others]);
@@ -143,7 +163,7 @@ export const greenhouses: fc.Arbitrary<Greenhouse> = systems.chain((all) =>
     members,
     systems: fc.constant(all),
     probes: fc.uniqueArray(probe, { selector: ({ name }) => folded(name), maxLength: 3 }),
-    stock: fc.uniqueArray(fc.record({ product: words, mL: between(0, 10_000) }), {
+    stock: fc.uniqueArray(bottle, {
       selector: ({ product }) => folded(product),
       maxLength: 4,
     }),

@@ -28,7 +28,9 @@ interface Line {
 describe('The story of', () => {
   it.each(stories)('%s goes as it was read and found good', async (story) => {
     const own = join(folder, story, 'greenhouse.json');
-    const file = existsSync(own) ? own : join(folder, '..', '..', 'greenhouses', 'quarry-lane.json');
+    const file = existsSync(own)
+      ? own
+      : join(folder, '..', '..', 'greenhouses', 'quarry-lane.json');
     const read = parseGreenhouseText(readFileSync(file, 'utf8'));
     if (!read.ok) throw new Error(`the greenhouse of ${story} is faulty`);
     const rehearsal = new Rehearsal({

@@ -92,7 +92,12 @@ export function check(system: typeof bench, more: Partial<DutyLine['duty']> = {}
   return {
     duty: { kind: 'check', system, dueOn: today, ...more },
     ridesFrom: today,
-    reason: { kind: 'not-measured', quantities: ['ph', 'ec'], lastOn: date('2027-05-03') },
+    reason: {
+      kind: 'not-measured',
+      quantities: ['ph', 'ec'],
+      lastOn: date('2027-05-03'),
+      drift: null,
+    },
   };
 }
 

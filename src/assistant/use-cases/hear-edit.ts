@@ -9,6 +9,7 @@ import {
   recordStatements,
   type Surroundings,
 } from './hear-message.ts';
+import { hearWish } from './hear-wish.ts';
 import { replaceEntries } from './take-back.ts';
 
 /**
@@ -21,6 +22,7 @@ export function hearEdit(handling: Handling, text: string, around: Surroundings)
     (entry) => entry.struck === null,
   );
   handling.conversation = withoutMessage(handling.conversation, messageId);
+  if (old.length === 0 && hearWish(handling, text, around)) return;
   const understood = understand(text, contextOf(handling, around));
   noteContext(handling, understood.statements, understood.named);
   if (old.length === 0) {

@@ -57,12 +57,19 @@ export function contextOf(handling: Handling, around: Surroundings): Context {
     greenhouse: standing.greenhouse,
     member: heard.member,
     writtenAtMs: heard.writtenAtMs,
-    repliedTo: around.repliedTo,
+    repliedTo: stillRepliedTo(around.repliedTo, standing),
     recentSystem: stillThere(recentSystem(conversation, heard.writtenAtMs), standing),
     openQuestions: openQuestions(conversation, heard.writtenAtMs),
     roundDuties: around.round?.duties ?? null,
     existsSinceMs: standing.createdAtMs - keptBeforeMs,
   };
+}
+
+/** A system that was given up since is not meant any more. */
+function stillRepliedTo(repliedTo: RepliedTo | null, standing: Standing): RepliedTo | null {
+  if (repliedTo?.kind !== 'message') return repliedTo;
+  const systems = repliedTo.systems.filter((system) => stillThere(system, standing) !== null);
+  return { ...repliedTo, systems };
 }
 
 function stillThere(system: SystemId | null, { greenhouse }: Standing): SystemId | null {
@@ -135,7 +142,7 @@ function act(handling: Handling, statement: Statement, around: Surroundings): vo
       return askBack(handling, { reason, choices, waiting });
     }
     case 'ask':
-      return answerQuestion(handling, statement.ask, repliedSystems(around));
+      return answerQuestion(handling, statement.ask, repliedSystems(around, handling.standing));
     case 'done':
       return closeDuties(handling, statement, around.askedDuties ?? around.round);
     case 'taking-back':
@@ -148,8 +155,9 @@ function repliedEntries(around: Surroundings): readonly Entry[] | null {
   return repliedTo?.kind === 'message' && repliedTo.entries.length > 0 ? repliedTo.entries : null;
 }
 
-function repliedSystems(around: Surroundings): readonly SystemId[] {
-  return around.repliedTo?.kind === 'message' ? around.repliedTo.systems : [];
+function repliedSystems(around: Surroundings, standing: Standing): readonly SystemId[] {
+  const repliedTo = stillRepliedTo(around.repliedTo, standing);
+  return repliedTo?.kind === 'message' ? repliedTo.systems : [];
 }
 
 /** Nothing was logged, asked or answered: say so in a word, or return a thank-you. */

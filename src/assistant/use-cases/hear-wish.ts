@@ -1,8 +1,8 @@
-import { seasonOf } from '../../planning/season.ts';
 import { stockOutlook, toBuy } from '../../planning/stock-outlook.ts';
 import { readGuideAnswer } from '../../understanding/wishes/read-guide-answer.ts';
 import { readWish } from '../../understanding/wishes/read-wish.ts';
 import type { Wish } from '../../understanding/wishes/wish.ts';
+import { seasonAnswer } from '../answers/season-answer.ts';
 import { type AskedQuestion, openQuestions, withQuestionsLapsed } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
 import type { KeepingAnswer } from '../replies/keeping.ts';
@@ -58,7 +58,7 @@ function grant(handling: Handling, wish: Wish): void {
     case 'stock':
       return answer(handling, stockAnswer(handling, wish.product));
     case 'season':
-      return answer(handling, seasonAnswer(handling));
+      return answer(handling, seasonAnswer(handling.standing, handling.nowMs));
   }
 }
 
@@ -70,10 +70,4 @@ function stockAnswer({ standing, nowMs }: Handling, product: string | null): Kee
   const all = stockOutlook(standing.greenhouse, standing.logbook, nowMs);
   const lines = product === null ? all : all.filter((line) => line.product === product);
   return { kind: 'stock', product, lines, buy: toBuy(lines) };
-}
-
-/** How the systems have done since they were planted. */
-export function seasonAnswer({ standing, nowMs }: Handling): KeepingAnswer {
-  const { greenhouse, logbook, createdAtMs } = standing;
-  return { kind: 'season', season: seasonOf(greenhouse, logbook, createdAtMs, nowMs) };
 }

@@ -3,6 +3,7 @@ import type { PastRound } from '../../logbook/rounds.ts';
 import { Roster } from '../../planning/roster.ts';
 import { shoppingOfDay } from '../../planning/stock-outlook.ts';
 import { boardOf } from '../board-of.ts';
+import { withCautionsOfRound } from '../cautions-told.ts';
 import { forHelper, type RoundReader, roundReaders } from '../family/round-readers.ts';
 import type { Outgoing, OutgoingNo } from '../outgoing.ts';
 import type { ChannelName, Counters, Morning } from '../ports/store.ts';
@@ -48,7 +49,7 @@ export function morningRound(
   nowMs: number,
   { channelOf, rooms }: RoundReach,
 ): { readonly morning: Morning; readonly outgoing: readonly Outgoing[] } {
-  const { today } = boardOf(standing, nowMs);
+  const today = withCautionsOfRound(boardOf(standing, nowMs).today, standing.rounds);
   const shopping = shoppingOfDay(standing.greenhouse, standing.logbook, nowMs);
   const isLate = nowMs - due.atMs > lateAfterMs;
   const readers = roundReaders(standing, due.date);

@@ -58,6 +58,8 @@ export class Rehearsal {
     this.#clockMs = line.atMs;
     await this.#options.desk.sendEveryDue(greenhouse, line.atMs);
     const figures = await this.#act(greenhouse, line);
+    // What the line itself made due, such as telling the grower of an outage.
+    await this.#options.desk.sendEveryDue(greenhouse, line.atMs);
     return [...(await this.#sent(greenhouse)), ...figures, done];
   }
 

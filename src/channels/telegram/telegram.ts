@@ -31,6 +31,9 @@ export type { TelegramOptions } from './telegram-options.ts';
 
 /** Longer than the platform takes over a message, shorter than a lease on it. */
 const callTimeoutS = 20;
+const longestPollS = 300;
+/** What a stop waits for a call under way; after that its answer counts as lost. */
+const stopGraceMs = 3500;
 const pulseEveryMs = 60_000;
 
 /** What is shown to whoever started the bot, once it is known by name. */
@@ -44,10 +47,12 @@ export interface TelegramReady {
 export class Telegram {
   readonly #options: TelegramOptions;
   readonly #api: Api;
+  readonly #pollApi: Api;
   readonly #setUpApi: Api;
   readonly #book: AddressBook;
   readonly #pace: Pace;
   readonly #pause = new WakeUp();
+  readonly #stopping = new AbortController();
   #isStopping = false;
   #starting: Promise<void> | null = null;
   #sender: Sender | null = null;
@@ -67,11 +72,18 @@ export class Telegram {
     const client = { timeoutSeconds: callTimeoutS, ...(apiRoot === null ? {} : { apiRoot }) };
     this.#options = options;
     this.#api = new Api(token, client);
+    // The poller watches over its requests itself: the platform holds them for half a minute.
+    this.#pollApi = new Api(token, { ...client, timeoutSeconds: longestPollS });
     this.#setUpApi = new Api(token, client);
+    for (const api of [this.#api, this.#setUpApi]) {
+      api.config.use((call, method, payload, signal) =>
+        call(method, payload, signal ?? (this.#stopping.signal as unknown as typeof signal)),
+      );
+    }
     this.#setUpApi.config.use(
       autoRetry({ maxRetryAttempts: 3, maxDelaySeconds: 30, rethrowHttpErrors: true }),
     );
-    this.#book = new AddressBook(options.store.household);
+    this.#book = new AddressBook(options.store.household, options.nowMs);
     this.#pace = new Pace(options.rates);
   }
 
@@ -100,12 +112,16 @@ export class Telegram {
   async stop(): Promise<void> {
     this.#isStopping = true;
     this.#pause.call();
+    const grace = setTimeout(() => {
+      this.#stopping.abort();
+    }, stopGraceMs);
     if (this.#pulseTimer) clearInterval(this.#pulseTimer);
     await this.#starting;
     this.#server?.close();
     await this.#poller?.stop();
     await this.#handler?.stop();
     await this.#sender?.stop();
+    clearTimeout(grace);
   }
 
   async #startUp(ready: (told: TelegramReady) => void): Promise<void> {
@@ -120,11 +136,13 @@ export class Telegram {
         readsAllInGroups: me.can_read_all_group_messages,
         claims: await openClaims(options),
       });
-      // Only one process may ask for updates: what another held in its hands, it no longer sends.
-      if (!webhook) await store.endLeases(channel);
+      // One process serves a bot: what another held in its hands died with it. Should that one live
+      // behind a webhook after all, a message of its may go out twice, and never more often.
+      await store.endLeases(channel);
       await intake.recover();
       handler.start();
       sender.start();
+      await pulse.heard();
       if (webhook) await this.#serveHook(webhook, intake, pulse);
       else await this.#poll(intake, pulse);
       await registerCommands(this.#setUpApi);
@@ -189,7 +207,7 @@ export class Telegram {
     await this.#setUpApi.deleteWebhook();
     if (this.#isStopping) return;
     this.#poller = new Poller({
-      api: this.#api,
+      api: this.#pollApi,
       takeIn: (updates) => intake.takeIn(updates),
       heard: () => pulse.heard(),
       report,
@@ -216,7 +234,6 @@ export class Telegram {
       secret_token: secret,
       allowed_updates: [...wantedUpdates],
     });
-    await pulse.heard();
     this.#pulseTimer = setInterval(() => {
       pulse.heard().catch((error: unknown) => {
         report('error', `The pulse could not be noted: ${describeError(error)}`);

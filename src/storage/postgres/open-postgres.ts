@@ -37,18 +37,24 @@ export async function openPostgres(options: PostgresOptions): Promise<Store> {
     throw error;
   }
   options.onProgress?.({ kind: 'ready' });
+  // One connection, so that a message is taken up after the one before it is settled without waiting
+  // for that. Not synced: a power cut of the server may make a message go out once more, no worse.
+  const sendingClient = connect(options.url, 1, { synchronous_commit: 'off' });
   return drizzleStore({
     database: drizzle(client),
+    sending: drizzle(sendingClient),
     leaseMs: options.leaseMs ?? defaultLeaseMs,
-    close: () => client.end({ timeout: 5 }),
+    close: async () => {
+      await Promise.all([client.end({ timeout: 5 }), sendingClient.end({ timeout: 5 })]);
+    },
   });
 }
 
-function connect(url: string, max: number) {
+function connect(url: string, max: number, parameters: Readonly<Record<string, string>> = {}) {
   return postgres(url, {
     max,
     onnotice: () => undefined,
-    connection: { application_name: 'brimkeeper' },
+    connection: { application_name: 'brimkeeper', ...parameters },
     types: {
       // Left as text: the schema's documents are read and written by the schema.
       json: {

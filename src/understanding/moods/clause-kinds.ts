@@ -61,3 +61,25 @@ export function hasPastDeed(frame: Frame, from: number, to: number): boolean {
     if (isDeed(frame.terms[i]) && !isPlainDeed(frame.terms[i])) return true;
   return false;
 }
+
+/**
+ * Where the clause says that something could not be done: in one phrase, or in two words that the verb
+ * of the deed follows (`konnte die Gläser nicht machen`). A clause with an amount tells of that instead.
+ */
+export function couldNotAt(frame: Frame, clause: Clause): number | null {
+  let could: number | null = null;
+  for (let i = clause.from; i < clause.to; i++) {
+    const term = frame.terms[i];
+    if (term?.kind === 'measure') return null;
+    if (means(term, 'could-not')) return i;
+    if (means(term, 'could')) could ??= i;
+    else if (could !== null && means(term, 'not')) {
+      const last = frame.terms[clause.to - 1];
+      const after = frame.terms[i + 1];
+      const isDoing = (term: Term | undefined): boolean =>
+        means(term, 'do', 'clean') || isDeed(term);
+      return i + 1 < clause.to && (isDoing(after) || isDoing(last)) ? could : null;
+    }
+  }
+  return null;
+}

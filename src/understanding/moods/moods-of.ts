@@ -1,19 +1,15 @@
-import {
-  type Clause,
-  clauseHas,
-  type Frame,
-  isPadding,
-  nextIn,
-  previousIn,
-} from '../reading/frame.ts';
-import { isMark, isUnknown, means } from '../reading/term.ts';
+import { type Clause, clauseHas, type Frame } from '../reading/frame.ts';
+import { means } from '../reading/term.ts';
+import type { TimeMark } from '../times/time-mark.ts';
 import type { Concept } from '../vocabulary/concept.ts';
-import { hasPastDeed, isDeed, isLabel, leansOnPrevious } from './clause-kinds.ts';
+import { hasPastDeed } from './clause-kinds.ts';
+import { elsewhere, hear, type Marker } from './hearsay.ts';
 import type { Mood } from './mood.ts';
+import { negate, reach } from './negation.ts';
 import { findQuestions } from './questions.ts';
 
 /** The mood of every term; null where something is plainly said. */
-export function moodsOf(frame: Frame): readonly (Mood | null)[] {
+export function moodsOf(frame: Frame, marks: readonly TimeMark[]): readonly (Mood | null)[] {
   const moods: (Mood | null)[] = frame.terms.map(() => null);
   const mark = (from: number, to: number, mood: Mood) => {
     for (let i = from; i < to; i++) moods[i] ??= mood;
@@ -28,11 +24,21 @@ export function moodsOf(frame: Frame): readonly (Mood | null)[] {
       if (clauseHas(frame, clause, concept)) mark(clause.from, clause.to, mood);
     }
     remember(frame, clause, c, mark);
+    elsewhere(frame, clause, mark);
+    if (
+      marks.some((time) => time.clause === c && time.askFrom !== null && !time.since) &&
+      isToBeDone(frame, clause)
+    ) {
+      mark(clause.from, clause.to, 'intention');
+    }
   });
   return moods;
 }
 
-type Marker = (from: number, to: number, mood: Mood) => void;
+/** `top up the bench tonight`: the deed as something to do, and a time to come. */
+function isToBeDone(frame: Frame, clause: Clause): boolean {
+  return clauseHas(frame, clause, 'plain-deed') && !hasPastDeed(frame, clause.from, clause.to);
+}
 
 const wholeClause: readonly (readonly [Concept, Mood])[] = [
   ['target', 'target'],
@@ -42,63 +48,23 @@ const wholeClause: readonly (readonly [Concept, Mood])[] = [
   ['phone', 'not-a-reading'],
 ];
 
-/** The clauses after this one that go on in the same breath and say nothing of their own. */
-function reach(frame: Frame, c: number, acrossCommas: boolean): number {
-  const { clauses } = frame;
-  let last = c;
-  while (last + 1 < clauses.length) {
-    const next = clauses[last + 1]!;
-    const goesOn = next.opens === 'and' || (acrossCommas && next.opens === 'comma');
-    if (!goesOn || !leansOnPrevious(frame, next)) break;
-    last++;
-  }
-  return clauses[last]!.to;
-}
-
-function negate(frame: Frame, clause: Clause, c: number, mark: Marker): void {
-  for (let i = clause.from; i < clause.to; i++) {
-    const term = frame.terms[i];
-    if (!means(term, 'did-not', 'not', 'no')) continue;
-    const next = nextIn(
-      frame,
-      clause,
-      i,
-      (other) => means(other, 'filler', 'article', 'another', 'self') && !isDeed(other),
-    );
-    const deed = next >= 0 && isDeed(frame.terms[next]);
-    const product = next >= 0 && (means(frame.terms[next], 'solution') || hasProduct(frame, next));
-    if (
-      means(term, 'did-not') ||
-      (means(term, 'not') && deed) ||
-      (means(term, 'no') && (deed || product))
-    ) {
-      const alone = !hasPastDeed(frame, clause.from, i) && !hasLabel(frame, clause.from, i);
-      mark(alone ? clause.from : i, reach(frame, c, false), 'negation');
-      return;
-    }
-    if (means(term, 'not') && next >= 0) mark(i, clause.to, 'negation');
-  }
-}
-
-function hasProduct(frame: Frame, i: number): boolean {
-  const term = frame.terms[i];
-  return term?.kind === 'word' && (term.word.product !== null || term.word.anyProduct);
-}
-
-function hasLabel(frame: Frame, from: number, to: number): boolean {
-  for (let i = from; i < to; i++) if (isLabel(frame.terms[i])) return true;
-  return false;
-}
-
 function intend(frame: Frame, clause: Clause, c: number, mark: Marker): void {
   if (clauseHas(frame, clause, 'to-say')) return;
   for (let i = clause.from; i < clause.to; i++) {
     const term = frame.terms[i];
+    if (isMorningGreeting(frame, clause, i)) continue;
     if (!means(term, 'intention', 'tomorrow') || isDate(frame, i) || means(term, 'brim')) continue;
     const done = hasPastDeed(frame, clause.from, i) && !means(frame.terms[i - 1], 'was');
     mark(done ? i : clause.from, reach(frame, c, true), 'intention');
     return;
   }
+}
+
+/** `Morgen, Wanne 5,8`: the word for tomorrow, alone before a comma, wishes a good morning. */
+function isMorningGreeting(frame: Frame, clause: Clause, i: number): boolean {
+  return (
+    means(frame.terms[i], 'greeting') && clause.opens === 'start' && clause.to - clause.from === 1
+  );
 }
 
 /** `3 May`, `May 3rd`: a month, not a possibility. */
@@ -116,43 +82,6 @@ function suppose(frame: Frame, clause: Clause, mark: Marker): void {
   if (!clauseHas(frame, clause, 'condition')) return;
   const end = frame.clauses.findLast(({ sentence }) => sentence === clause.sentence)!.to;
   mark(clause.from, end, 'condition');
-}
-
-function hear(frame: Frame, clause: Clause, mark: Marker): void {
-  const end = () => frame.clauses.findLast(({ sentence }) => sentence === clause.sentence)!.to;
-  if (clauseHas(frame, clause, 'hearsay')) mark(clause.from, end(), 'hearsay');
-  if (clauseHas(frame, clause, 'long-ago')) mark(clause.from, clause.to, 'hearsay');
-  for (let i = clause.from; i < clause.to; i++) {
-    const term = frame.terms[i];
-    if (means(term, 'extreme') && !means(frame.terms[i - 1], 'to', 'article'))
-      mark(clause.from, clause.to, 'not-a-reading');
-    if (means(term, 'says') && saidBySomebody(frame, clause, i))
-      mark(clause.from, end(), 'hearsay');
-    if (means(term, 'member', 'third-person') && i === clause.from && isSubject(frame, clause, i))
-      mark(clause.from, clause.to, 'others');
-  }
-}
-
-/** `the shop says`, not `the pen says`. */
-function saidBySomebody(frame: Frame, clause: Clause, i: number): boolean {
-  const subject = previousIn(
-    frame,
-    clause,
-    i,
-    (term) => means(term, 'article', 'filler', 'now') && !means(term, 'pronoun'),
-  );
-  if (subject < 0) return false;
-  const term = frame.terms[subject];
-  return isUnknown(term) || means(term, 'member', 'third-person', 'hearsay', 'self');
-}
-
-function isSubject(frame: Frame, clause: Clause, i: number): boolean {
-  const term = frame.terms[i];
-  const sender = frame.context.member;
-  if (term && [sender.handle.toLowerCase(), sender.name.toLowerCase()].includes(term.text))
-    return false;
-  const next = nextIn(frame, clause, i, (other) => isPadding(other) && !isMark(other, ':'));
-  return next >= 0 && (isDeed(frame.terms[next]) || means(frame.terms[next], 'did', 'says'));
 }
 
 function remember(frame: Frame, clause: Clause, c: number, mark: Marker): void {

@@ -1,6 +1,7 @@
-import { type Clause, type Frame, isMeasure, isName, isPadding } from '../reading/frame.ts';
-import { means, type Term } from '../reading/term.ts';
-import { isLabel } from './clause-kinds.ts';
+import { type Clause, type Frame, isMeasure, isName } from '../reading/frame.ts';
+import { means } from '../reading/term.ts';
+import { hasPastDeed, isLabel } from './clause-kinds.ts';
+import { questionStart } from './question-start.ts';
 
 /** A stretch that asks: in words, or by a question mark alone. */
 export interface Questioned {
@@ -34,7 +35,29 @@ function questionsOf(frame: Frame, clauses: readonly Clause[]): Questioned[] {
       ...(rest.length > 0 ? questionsOf(frame, rest) : []),
     ];
   }
-  return asked ? [{ from: end.from, to: end.to, mood: 'queried' }] : [];
+  if (!asked) return [];
+  if (isTag(frame, end)) return [{ from: end.from, to: end.to, mood: 'question' }];
+  return [{ from: firstQueried(frame, clauses).from, to: end.to, mood: 'queried' }];
+}
+
+/** `…, ok?`: asks about what was said before. */
+function isTag(frame: Frame, clause: Clause): boolean {
+  const words = frame.terms.slice(clause.from, clause.to);
+  return (
+    clause.opens !== 'start' &&
+    words.length > 0 &&
+    words.every((term) => means(term, 'judged', 'filler', 'yes', 'said-no'))
+  );
+}
+
+/** A question mark doubts the whole list of readings, but nothing that was done. */
+function firstQueried(frame: Frame, clauses: readonly Clause[]): Clause {
+  let first = clauses.at(-1)!;
+  for (const clause of clauses.toReversed()) {
+    if (hasPastDeed(frame, clause.from, clause.to)) break;
+    first = clause;
+  }
+  return first;
 }
 
 /** Without a question mark a question ends where a clause says something of its own. */
@@ -51,142 +74,4 @@ function lastOfQuestion(frame: Frame, clauses: readonly Clause[], n: number): Cl
 function tellsSomething(frame: Frame, clause: Clause): boolean {
   const terms = frame.terms.slice(clause.from, clause.to);
   return terms.some(isMeasure) && terms.some((term) => isLabel(term) || isName(term));
-}
-
-/** Where in the clause the question starts; null if it asks nothing. */
-function questionStart(
-  frame: Frame,
-  clause: Clause,
-  asked: boolean,
-  isLast: boolean,
-): number | null {
-  const first = firstWord(frame, clause);
-  if (first === null) return null;
-  const term = frame.terms[first]!;
-  if (opensQuestion(frame, clause, first, term, asked)) return first;
-  // `ph 5.3 in the dwc is that ok?`
-  for (let i = first + 1; i < clause.to; i++) {
-    const inner = frame.terms[i]!;
-    const asksInside =
-      (means(inner, 'is-it') &&
-        inner.text.includes(' ') &&
-        !means(inner, 'did-not', 'intention', 'link')) ||
-      (means(inner, 'what', 'why', 'how', 'how-much', 'how-long', 'who') &&
-        (asked || means(frame.terms[i - 1], 'now')));
-    if (asksInside && (asked || isLast)) return i;
-  }
-  return null;
-}
-
-function firstWord(frame: Frame, clause: Clause): number | null {
-  for (let i = clause.from; i < clause.to; i++) {
-    const term = frame.terms[i]!;
-    if (term.kind === 'mark') continue;
-    const asks = means(
-      term,
-      'what',
-      'when',
-      'why',
-      'how',
-      'who',
-      'which',
-      'is-it',
-      'how-much',
-      'how-long',
-      'help',
-      'show',
-      'anything',
-    );
-    if (!asks && means(term, 'filler', 'greeting', 'member', 'thanks') && !isLabel(term)) continue;
-    return i;
-  }
-  return null;
-}
-
-function opensQuestion(
-  frame: Frame,
-  clause: Clause,
-  first: number,
-  term: Term,
-  asked: boolean,
-): boolean {
-  if (means(term, 'help') && isAlone(frame, clause, first)) return true;
-  const next = frame.terms[first + 1];
-  if (means(term, 'what'))
-    return asked || !(next && means(next, 'indefinite')) || next.text === term.text;
-  if (means(term, 'how', 'how-much', 'how-long', 'why', 'who')) return true;
-  if (means(term, 'when')) return asked || !(means(next, 'self') || hasMeasure(frame, clause));
-  if (means(term, 'which')) return asked || isAlone(frame, clause, first);
-  if (means(term, 'show')) return first + 1 < clause.to && !hasMeasure(frame, clause);
-  if (means(term, 'unanswered')) return true;
-  if (means(term, 'anything'))
-    return asked || clauseMeans(frame, clause, 'due', 'job', 'need', 'going');
-  if (means(term, 'is-it'))
-    return asked ? first + 1 < clause.to : plainlyAsks(frame, clause, first, term);
-  if (means(term, 'job', 'due', 'picture')) return asked || onlyAsks(frame, clause, first);
-  return asked && means(term, 'need', 'judged', 'use', 'due', 'next', 'most-recent');
-}
-
-/** Without a question mark: `is 5.4 too low`, `should i top up`, `do the jars need water`. */
-function plainlyAsks(frame: Frame, clause: Clause, first: number, term: Term): boolean {
-  const next = frame.terms[first + 1];
-  if (
-    means(term, 'done', 'did', 'could-not', 'did-not', 'intention') &&
-    !means(next, 'self', 'pronoun') &&
-    !term.text.includes(' ')
-  ) {
-    return clauseMeans(frame, clause, 'judged', 'anything') && !hasMeasure(frame, clause);
-  }
-  if (term.text.includes(' ') && !means(term, 'link', 'did-not', 'could-not')) return true;
-  if (means(next, 'self') && !means(term, 'was', 'link')) return true;
-  return (
-    clauseMeans(frame, clause, 'judged', 'need', 'anything', 'due') &&
-    !means(next, 'judged', 'down')
-  );
-}
-
-function isAlone(frame: Frame, clause: Clause, first: number): boolean {
-  for (let i = first + 1; i < clause.to; i++) {
-    const term = frame.terms[i]!;
-    if (!isPadding(term) && term.kind !== 'mark') return false;
-  }
-  return true;
-}
-
-/** `jobs today`, `bench status`: nothing but what is asked for. */
-function onlyAsks(frame: Frame, clause: Clause, first: number): boolean {
-  for (let i = first + 1; i < clause.to; i++) {
-    const term = frame.terms[i]!;
-    if (
-      !isName(term) &&
-      !means(
-        term,
-        'today',
-        'this',
-        'due',
-        'job',
-        'place',
-        'article',
-        'morning',
-        'next',
-        'filler',
-        'picture',
-      )
-    )
-      return false;
-  }
-  return true;
-}
-
-function hasMeasure(frame: Frame, clause: Clause): boolean {
-  return frame.terms.slice(clause.from, clause.to).some(isMeasure);
-}
-
-function clauseMeans(
-  frame: Frame,
-  clause: Clause,
-  ...concepts: Parameters<typeof means>[1][]
-): boolean {
-  for (let i = clause.from; i < clause.to; i++) if (means(frame.terms[i], ...concepts)) return true;
-  return false;
 }

@@ -1,5 +1,5 @@
 import type { SystemId } from '../../greenhouse/system.ts';
-import { isKnown, type Lexicon } from '../reading/lexicon.ts';
+import { isKnown, isMeant, type Lexicon } from '../reading/lexicon.ts';
 import { edits, isSlipOf, slipsAllowed } from '../reading/slip.ts';
 import type { Token } from '../reading/token.ts';
 import { sameButForEnding } from './inflection.ts';
@@ -133,8 +133,9 @@ function howNear(token: Token, word: string, lexicon: Lexicon): Nearness | null 
   const { endings } = lexicon.own.vocabulary;
   if (text.startsWith(word.charAt(0)) && sameButForEnding(text, word, endings))
     return nearness.inflected;
-  if (isKnown(lexicon, text)) return null;
-  if (word.startsWith(text) && text.length >= lettersOfBeginning) return nearness.beginning;
+  const begins = word.startsWith(text) && text.length >= lettersOfBeginning;
+  if (isKnown(lexicon, text)) return begins && !isMeant(lexicon, text) ? nearness.beginning : null;
+  if (begins) return nearness.beginning;
   if (isSlipOf(text, word)) return nearness.slip;
   return isShortSlip(text, word) ? nearness.shortSlip : null;
 }

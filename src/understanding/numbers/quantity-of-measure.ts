@@ -25,6 +25,8 @@ const gramsIn: Partial<Record<UnitId, number>> = {
   kg: 1000,
   oz: gramsPerOunce,
   lb: gramsPerPound,
+  'metric-pound': 500,
+  decagram: 10,
 };
 const minutesIn: Partial<Record<UnitId, number>> = { second: 1 / 60, minute: 1, hour: 60, m: 1 };
 

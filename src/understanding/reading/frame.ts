@@ -34,6 +34,8 @@ export interface Frame {
   /** The clause of each term; a cut belongs to the clause it closes. */
   readonly clauseOf: readonly number[];
   readonly taken: boolean[];
+  /** Terms that tell a time: they part nothing. */
+  readonly timed: boolean[];
 }
 
 export function frameOf(
@@ -59,7 +61,9 @@ export function frameOf(
     if (endsSentence || term.cut === 'semicolon') segment++;
   });
   clauses.push({ from, to: terms.length, sentence, segment, opens, closes: 'end' });
-  return { context, lexicon, folded, terms, clauses, clauseOf, taken: terms.map(() => false) };
+  const taken = terms.map(() => false);
+  const timed = terms.map(() => false);
+  return { context, lexicon, folded, terms, clauses, clauseOf, taken, timed };
 }
 
 export function take(frame: Frame, ...indices: readonly number[]): void {
@@ -68,6 +72,11 @@ export function take(frame: Frame, ...indices: readonly number[]): void {
 
 export function takeRange(frame: Frame, from: number, to: number): void {
   for (let i = from; i < to; i++) frame.taken[i] = true;
+}
+
+export function takeTime(frame: Frame, from: number, to: number): void {
+  takeRange(frame, from, to);
+  for (let i = from; i < to; i++) frame.timed[i] = true;
 }
 
 export function measureAtTerm(frame: Frame, i: number): Measure | null {

@@ -1,6 +1,7 @@
 import type { Greenhouse } from '../../greenhouse/greenhouse.ts';
 import { inflected } from '../names/inflection.ts';
 import type { CommonProduct } from '../vocabulary/vocabulary.ts';
+import { spellingsOf } from './letters.ts';
 import { PhraseTrie } from './phrase-trie.ts';
 import { both, meaningless, type Word } from './word.ts';
 import { type Unit, type WordList, wordsOf } from './word-list.ts';
@@ -37,16 +38,21 @@ export function greenhouseWords(
       for (const phrase of vocabulary.shyProducts[common]) mean(phrase, { shyProduct: product });
     }
   }
+  mean(greenhouse.water.name, { concepts: new Set(['other-water']) });
   for (const { name } of greenhouse.probes)
-    for (const form of inflected(name.toLowerCase(), endings)) mean(form, { probe: name });
+    for (const form of formsOf(name, endings)) mean(form, { probe: name });
   for (const { name, litres } of greenhouse.containers) {
-    for (const form of inflected(name.toLowerCase(), endings)) {
+    for (const form of formsOf(name, endings)) {
       const words = wordsOf(form);
       for (const single of words) proper.add(single);
       units.set(words, { litres });
     }
   }
   return { phrases, units, proper };
+}
+
+function formsOf(name: string, endings: Parameters<typeof inflected>[1]): string[] {
+  return inflected(name.toLowerCase(), endings).flatMap(spellingsOf);
 }
 
 /** `cal-mag` is also said `cal mag` and `calmag`. */

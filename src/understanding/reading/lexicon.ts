@@ -85,18 +85,20 @@ function byLetterAndLength(words: readonly string[]): Map<string, string[]> {
   return buckets;
 }
 
-/** The language of the household that most words of the message belong to; the member's own if in doubt. */
+/** The language of the household that most words of the message belong to, names left aside; the member's own if in doubt. */
 export function languageOf(
   tokens: readonly Token[],
   greenhouse: Greenhouse,
   own: Language,
 ): Language {
+  const { proper } = lexiconFor(greenhouse, own);
+  const words = tokens.filter(({ kind, text }) => kind === 'word' && !proper.has(text));
   let best = own;
-  let most = hits(tokens, wordListFor(own));
+  let most = hits(words, wordListFor(own));
   for (const language of languages) {
     if (language === own || !greenhouse.members.some((member) => member.language === language))
       continue;
-    const count = hits(tokens, wordListFor(language));
+    const count = hits(words, wordListFor(language));
     if (count > most) {
       best = language;
       most = count;
@@ -105,12 +107,21 @@ export function languageOf(
   return best;
 }
 
-function hits(tokens: readonly Token[], list: WordList): number {
+function hits(words: readonly Token[], list: WordList): number {
   let count = 0;
-  for (const { kind, text } of tokens) {
-    if (kind === 'word' && (list.meant.has(text) || list.common.has(text))) count++;
-  }
+  for (const { text } of words) if (list.meant.has(text) || list.common.has(text)) count++;
   return count;
+}
+
+/** A word that means something to the reader, not just an ordinary one. */
+export function isMeant(lexicon: Lexicon, word: string): boolean {
+  return (
+    lexicon.own.meant.has(word) ||
+    lexicon.own.everyday.has(word) ||
+    lexicon.proper.has(word) ||
+    lexicon.memberNames.has(word) ||
+    lexicon.others.some((other) => other.meant.has(word))
+  );
 }
 
 export function isKnown(lexicon: Lexicon, word: string): boolean {

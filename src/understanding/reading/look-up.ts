@@ -49,6 +49,8 @@ export function phraseAt(
 function longer(a: Match<Word> | null, b: Match<Word> | null): Match<Word> | null {
   if (!a || !b) return a ?? b;
   if (a.length !== b.length) return a.length > b.length ? a : b;
+  // What this greenhouse calls a probe or a product is that and nothing else.
+  if (a.value.probe !== null || a.value.product !== null) return a;
   return { value: both(a.value, b.value), length: a.length };
 }
 

@@ -6,11 +6,16 @@ export function putRight(terms: readonly Term[]): Term[] {
   for (let i = 0; i < kept.length; i++) {
     const first = kept[i];
     if (first?.kind !== 'measure') continue;
-    const second = correctionAfter(kept, i);
+    const beside = correctionAfter(kept, i);
+    const second = beside ?? correctionOfClause(kept, i);
     if (second === null) continue;
     const better = kept[second] as MeasureTerm;
     const unit = better.measure.unit ?? first.measure.unit;
-    kept.splice(i, second - i + 1, { ...better, measure: { ...better.measure, unit } });
+    const right = { ...better, measure: { ...better.measure, unit } };
+    if (beside === null) {
+      kept.splice(endOfClause(kept, i), second - endOfClause(kept, i) + 1);
+      kept[i] = right;
+    } else kept.splice(i, second - i + 1, right);
     i--;
   }
   return kept;
@@ -37,17 +42,45 @@ function correctionAfter(terms: readonly Term[], i: number): number | null {
       labels.push(j);
     else if (!(said && means(term, 'link', 'filler', 'article', 'pronoun'))) break;
   }
-  const first = terms[i] as MeasureTerm;
-  const second = terms[j];
-  if (!said || second?.kind !== 'measure') return null;
-  const sameUnit =
-    second.measure.unit === null ||
-    JSON.stringify(second.measure.unit) === JSON.stringify(first.measure.unit);
-  if (!sameUnit) return null;
+  if (!said || !sameUnits(terms[i], terms[j])) return null;
   const after = terms[j + 1];
   const isLabelled = means(after, 'ph', 'ec', 'temperature', 'humidity', 'level');
   if (isLabelled && terms[j + 2]?.kind !== 'measure' && !sameLabel(terms, i, after!)) return null;
   return labels.every((label) => sameLabel(terms, i, terms[label]!)) ? j : null;
+}
+
+function endOfClause(terms: readonly Term[], i: number): number {
+  const end = terms.findIndex((term, j) => j > i && term.kind === 'stop');
+  return end < 0 ? terms.length : end;
+}
+
+/** `12 l nachgefüllt, nein 14`: the only number of its clause, and a clause of nothing but the better one. */
+function correctionOfClause(terms: readonly Term[], i: number): number | null {
+  const end = endOfClause(terms, i);
+  const start = terms.findLastIndex((term, j) => j < i && term.kind === 'stop') + 1;
+  const isOnly = terms
+    .slice(start, end)
+    .every((term, n) => term.kind !== 'measure' || start + n === i);
+  const cut = terms[end];
+  if (!isOnly || cut?.kind !== 'stop' || cut.cut === 'question') return null;
+  const close = endOfClause(terms, end);
+  const number = terms.findIndex((term, j) => j > end && j < close && term.kind === 'measure');
+  const after = terms.slice(number + 1, close);
+  const before = terms.slice(end + 1, number);
+  const isCorrection =
+    number >= 0 &&
+    before.length > 0 &&
+    before.every((term) => means(term, 'no-wait')) &&
+    after.every((term) => means(term, 'filler'));
+  return isCorrection && sameUnits(terms[i], terms[number]) ? number : null;
+}
+
+function sameUnits(first: Term | undefined, second: Term | undefined): boolean {
+  if (first?.kind !== 'measure' || second?.kind !== 'measure') return false;
+  return (
+    second.measure.unit === null ||
+    JSON.stringify(second.measure.unit) === JSON.stringify(first.measure.unit)
+  );
 }
 
 /** Whether the label is the one that the first number has. */

@@ -84,3 +84,7 @@ export function isUnknown(term: Term | undefined): boolean {
 export function isMark(term: Term | undefined, ...marks: readonly string[]): boolean {
   return term?.kind === 'mark' && marks.includes(term.text);
 }
+
+export function isCrop(term: Term | undefined): boolean {
+  return term?.kind === 'word' && term.word.crop !== null;
+}

@@ -22,6 +22,7 @@ export function tokenise(text: string): Token[] {
 }
 
 function endOfToken(text: string, from: number, character: string): number {
+  if (startsAddress(text, from)) return endOfAddress(text, from);
   if (startsNumber(text, from)) return endOfNumber(text, from);
   if (letter.test(character)) return endOfWord(text, from);
   if (isPossessive(text, from) && (from === 0 || letter.test(text[from - 1]!))) return from + 2;
@@ -32,6 +33,19 @@ function endOfToken(text: string, from: number, character: string): number {
     return to;
   }
   return from + character.length;
+}
+
+const addresses = ['http://', 'https://', 'www.', 'mailto:'];
+
+/** A web address is nothing that is said, whatever stands in it. */
+function startsAddress(text: string, at: number): boolean {
+  return addresses.some((start) => text.startsWith(start, at));
+}
+
+function endOfAddress(text: string, from: number): number {
+  let to = from;
+  while (to < text.length && text[to] !== ' ' && text[to] !== '\n') to++;
+  return to;
 }
 
 /** A digit, or a point before a digit that follows nothing it could belong to: `.5`. */
@@ -95,6 +109,7 @@ function tokenOf(
   const glued = before?.to === from;
   const plain = { text: piece, from, to, glued, values: [], minutes: 0 };
   if (first === '\n') return { ...plain, kind: 'line' };
+  if (startsAddress(text, from)) return { ...plain, kind: 'digits' };
   if (digit.test(piece)) {
     const numeral = readNumeral(piece);
     switch (numeral.kind) {

@@ -5,6 +5,7 @@ import {
   type Clause,
   clauseHas,
   type Frame,
+  inClause,
   measureOf,
   measuresIn,
   take,
@@ -23,9 +24,10 @@ export function recogniseCalibrations(frame: Frame): Fact[] {
   for (let c = 0; c < frame.clauses.length; c++) {
     const clause = frame.clauses[c]!;
     probe = probeIn(frame, clause) ?? probe;
-    const calibrates = clauseHas(frame, clause, 'calibrate');
+    const calibrates =
+      inClause(frame, clause, (term, i) => means(term, 'calibrate') && !frame.taken[i]).length > 0;
     if (!calibrates && !checksInBuffer(frame, clause)) continue;
-    const last = calibrates ? lastClauseOfPairs(frame, c) : c;
+    const last = lastClauseOfPairs(frame, c);
     const verb = anchorOf(frame, clause);
     const pairs: Pair[] = [];
     for (let d = c; d <= last; d++) {
@@ -108,12 +110,26 @@ function lastClauseOfPairs(frame: Frame, c: number): number {
   return last;
 }
 
+/** pH buffers at 25 °C and conductivity standards in mS/cm and µS/cm as they are sold: common practice. */
+const usualReferences: readonly number[] = [
+  1.68, 4, 4.01, 6.86, 7, 7.01, 9.18, 10, 10.01, 1.413, 1413, 2.77, 2770, 12.88, 84,
+];
+
+/** A probe tried in what is called a buffer, or in what can only be one. */
 function checksInBuffer(frame: Frame, clause: Clause): boolean {
-  return (
-    (probeIn(frame, clause) !== null || clauseHas(frame, clause, 'check')) &&
-    clauseHas(frame, clause, 'buffer') &&
-    pairsIn(frame, clause).length > 0
+  const pairs = pairsIn(frame, clause);
+  const tries = probeIn(frame, clause) !== null || clauseHas(frame, clause, 'check');
+  if (pairs.length === 0 || !tries) return false;
+  if (clauseHas(frame, clause, 'buffer')) return true;
+  return pairs.every(
+    ({ reference, shown }) =>
+      usualReferences.includes(measureOf(frame, reference).values[0]!) &&
+      isInBuffer(frame, shown, reference),
   );
+}
+
+function isInBuffer(frame: Frame, shown: number, reference: number): boolean {
+  return frame.terms.slice(shown + 1, reference).some((term) => isJointOf(term, 'in-buffer'));
 }
 
 function probeIn(frame: Frame, clause: Clause): Probe | null {
@@ -148,11 +164,15 @@ function isJointOf(term: Term, joint: 'shows' | 'in-buffer'): boolean {
   return means(term, 'read-as') || isMark(term, '→', '=', ':', '/') || means(term, 'link');
 }
 
+const leastPh = 1.5;
+
 /** Without a named probe: the only one that measures what the reference is of. */
 function probeByValue(frame: Frame, reference: number): Probe | null {
   const measure = measureOf(frame, reference);
   const isPh =
-    measure.unit === null && [4, 4.01, 7, 6.86, 9.18, 10, 10.01, 1.68].includes(measure.values[0]!);
+    measure.unit === null &&
+    measure.values[0]! >= leastPh &&
+    usualReferences.includes(measure.values[0]!);
   const { probes } = frame.context.greenhouse;
   const fitting = probes.filter(({ measures }) => measures.includes(isPh ? 'ph' : 'ec'));
   return fitting.length === 1 ? fitting[0]! : null;

@@ -1,17 +1,15 @@
 import type { Fact } from '../fact.ts';
-import { isLabel } from '../moods/clause-kinds.ts';
-import { isVolume } from '../numbers/quantity-of-measure.ts';
 import {
   type Clause,
   clauseHas,
   type Frame,
   inClause,
   measureOf,
-  measuresIn,
   take,
   takeRange,
 } from '../reading/frame.ts';
 import { isUnknown, means } from '../reading/term.ts';
+import { litresOf } from './change-litres.ts';
 
 /** `changed the gutter reservoir, 118 l fresh`, `emptied and refilled the jars`: everything out, mixed new. */
 export function recogniseChanges(frame: Frame): Fact[] {
@@ -103,23 +101,41 @@ function changesSolution(frame: Frame, clause: Clause, verb: number): boolean {
     else if (term.kind === 'measure' || term.kind === 'clock') return named;
     else return false;
   }
-  if (named) return true;
-  // `dwc changed`, `gutters: full change`.
-  return (
-    verb === lastOf(clause) &&
-    frame.terms
-      .slice(clause.from, verb)
-      .some((term) => term.kind === 'name' || means(term, 'reservoir')) &&
-    onlyNames(frame, clause, verb)
-  );
+  return named || (verb === lastOf(clause) && standsBefore(frame, clause, verb));
+}
+
+/** `dwc changed`, `gutters: full change`, `die Lösung in der Wanne gewechselt`: nothing else that could have been changed. */
+function standsBefore(frame: Frame, clause: Clause, verb: number): boolean {
+  let named = false;
+  for (let i = clause.from; i < verb; i++) {
+    const term = frame.terms[i]!;
+    if (term.kind === 'name' || means(term, 'reservoir', 'water')) named = true;
+    else if (
+      means(
+        term,
+        'pump',
+        'venturi',
+        'air-stones',
+        'air-pump',
+        'instrument',
+        'buffer',
+        'counted',
+        'vessel',
+      )
+    )
+      return false;
+    else if (
+      isUnknown(term) ||
+      (term.kind === 'word' &&
+        (term.word.product !== null || term.word.probe !== null || term.word.crop !== null))
+    )
+      return false;
+  }
+  return named;
 }
 
 function lastOf(clause: Clause): number {
   return clause.to - 1;
-}
-
-function onlyNames(frame: Frame, clause: Clause, verb: number): boolean {
-  return !inClause(frame, clause, (term, i) => i < verb && isUnknown(term)).length;
 }
 
 /** A noun after the system or the reservoir: `the bench filter`, `the reservoir lid`. */
@@ -152,48 +168,4 @@ function emptiedAndRefilled(frame: Frame, c: number): number | null {
       ? inClause(frame, next, (term) => means(term, 'refill', 'fill', 'fresh'))[0]
       : undefined;
   return here !== undefined || there !== undefined ? emptied : null;
-}
-
-interface Litres {
-  readonly at: number | null;
-  readonly last: number;
-}
-
-/** The litres of the change: in its own clause, or in one that goes on about nothing else. */
-function litresOf(frame: Frame, c: number, verb: number): Litres {
-  const clause = frame.clauses[c]!;
-  const own = volumesIn(frame, clause);
-  if (own.length > 0) return { at: own.at(0)!, last: c };
-  for (let d = c + 1; d < frame.clauses.length && d <= c + 2; d++) {
-    const next = frame.clauses[d]!;
-    if (next.from === next.to) continue;
-    if (next.sentence !== clause.sentence && !goesOnAboutVolume(frame, next)) break;
-    if (!goesOnAboutVolume(frame, next)) break;
-    const found = volumesIn(frame, next);
-    if (found.length > 0) return { at: found[0]!, last: d };
-    if (means(frame.terms[verb], 'empty-out')) continue;
-    break;
-  }
-  const refilled = frame.clauses[c + 1];
-  const isRefill =
-    refilled &&
-    means(frame.terms[verb], 'empty-out') &&
-    clauseHas(frame, refilled, 'refill', 'fill');
-  return { at: null, last: isRefill ? c + 1 : c };
-}
-
-function volumesIn(frame: Frame, clause: Clause): number[] {
-  return measuresIn(frame, clause).filter(
-    (i) => isVolume(measureOf(frame, i)) && !means(frame.terms[i + 1], 'left-over', 'below'),
-  );
-}
-
-function goesOnAboutVolume(frame: Frame, clause: Clause): boolean {
-  for (let i = clause.from; i < clause.to; i++) {
-    const term = frame.terms[i]!;
-    if (isLabel(term) || isUnknown(term) || term.kind === 'name') return false;
-    if (means(term, 'top-up', 'add') && !means(term, 'link')) return false;
-    if (term.kind === 'word' && term.word.product !== null) return false;
-  }
-  return true;
 }

@@ -1,5 +1,5 @@
 import type { System, SystemId } from '../../greenhouse/system.ts';
-import { type Clause, type Frame } from '../reading/frame.ts';
+import type { Frame } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
 
 /** The one system that has such a device; null if none or several have. */
@@ -32,6 +32,8 @@ export function systemOfDevice(frame: Frame, term: Term | undefined): SystemId |
     );
   if (means(term, 'air-pump', 'no-bubbles')) return onlySystemWith(frame, hasAirPump);
   if (means(term, 'aeration')) return onlySystemWith(frame, ({ aeration }) => aeration !== null);
+  if (means(term, 'pump') && means(term, 'flood'))
+    return onlySystemWith(frame, ({ floods }) => floods !== null);
   if (means(term, 'pump')) return onlySystemWith(frame, hasPump);
   return null;
 }
@@ -55,12 +57,4 @@ function cropOf(frame: Frame, crop: string): string {
       if (id === called || names.includes(called)) return id;
   }
   return called;
-}
-
-export function deviceIn(frame: Frame, clause: Clause): SystemId | null {
-  for (let i = clause.from; i < clause.to; i++) {
-    const system = systemOfDevice(frame, frame.terms[i]) ?? systemOfCrop(frame, frame.terms[i]);
-    if (system !== null) return system;
-  }
-  return null;
 }

@@ -1,16 +1,15 @@
 import type { SystemId } from '../../greenhouse/system.ts';
-import { isDeed, isLabel } from '../moods/clause-kinds.ts';
+import { isLabel } from '../moods/clause-kinds.ts';
 import type { Mood } from '../moods/mood.ts';
 import {
   type Clause,
   clauseHas,
   type Frame,
   inClause,
-  isMeasure,
   namesIn,
   takeRange,
 } from '../reading/frame.ts';
-import { isUnknown, means } from '../reading/term.ts';
+import { means, type Term } from '../reading/term.ts';
 import type { DoneStatement } from '../statement.ts';
 import { choreIn } from './chores.ts';
 
@@ -77,28 +76,63 @@ function doneWord(frame: Frame, clause: Clause): number | null {
     inClause(
       frame,
       clause,
-      (term) => means(term, 'done', 'tick') || (means(term, 'did') && named),
+      (term) =>
+        means(term, 'done', 'tick') ||
+        (means(term, 'did') && named) ||
+        (means(term, 'except') && clauseHas(frame, clause, 'all')),
     )[0] ?? null
   );
 }
 
-/** No quantity, no other deed, no unknown word beside it. */
+/** Nothing beside it but names and small words: `did the lids of the jars` is not the duty. */
 function saysOnlyDone(frame: Frame, clause: Clause): boolean {
   for (let i = clause.from; i < clause.to; i++) {
     const term = frame.terms[i]!;
-    if (frame.taken[i] || isMeasure(term) || isUnknown(term)) return false;
-    if (isLabel(term) || (isDeed(term) && !means(term, 'done', 'did'))) return false;
-    if (term.kind === 'word' && (term.word.product !== null || term.word.probe !== null))
-      return false;
+    if (frame.timed[i] || term.kind === 'name' || term.kind === 'mark') continue;
+    if (frame.taken[i] || isLabel(term) || !isSmall(term)) return false;
   }
   return true;
+}
+
+function isSmall(term: Term): boolean {
+  return means(
+    term,
+    'done',
+    'did',
+    'tick',
+    'article',
+    'filler',
+    'all',
+    'both',
+    'pronoun',
+    'place',
+    'with',
+    'except',
+    'not',
+    'but',
+    'today',
+    'this',
+    'morning',
+    'self',
+    'thanks',
+    'job',
+    'due',
+    'yes',
+    'just-now',
+    'now',
+    'greeting',
+    'member',
+    'each',
+    'link',
+    'chatter',
+  );
 }
 
 function systemsIn(frame: Frame, clause: Clause, from: number, to = clause.to): SystemId[] {
   const found = new Set<SystemId>();
   for (let i = from; i < to; i++) {
     const term = frame.terms[i];
-    if (term?.kind === 'name' && term.sure) found.add(term.systems[0]!);
+    if (term?.kind === 'name' && term.sure) for (const system of term.systems) found.add(system);
   }
   return [...found];
 }

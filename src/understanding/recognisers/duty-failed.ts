@@ -1,6 +1,6 @@
 import type { DutyKind } from '../../greenhouse/duty.ts';
 import type { Fact } from '../fact.ts';
-import { isDeed, isLabel } from '../moods/clause-kinds.ts';
+import { couldNotAt, isDeed, isLabel } from '../moods/clause-kinds.ts';
 import {
   type Clause,
   clauseHas,
@@ -17,8 +17,8 @@ export function recogniseFailures(frame: Frame): Fact[] {
   const facts: Fact[] = [];
   for (let c = 0; c < frame.clauses.length; c++) {
     const clause = frame.clauses[c]!;
-    const verb = inClause(frame, clause, (term) => means(term, 'could-not'))[0];
-    if (verb === undefined || !isDutyFailed(frame, clause, verb)) continue;
+    const verb = couldNotAt(frame, clause);
+    if (verb === null || !isDutyFailed(frame, clause, verb)) continue;
     const last = lastOfReason(frame, c);
     const end = frame.clauses[last]!.to;
     const note = reasonOf(frame, clause, end, verb);
@@ -42,7 +42,6 @@ export function recogniseFailures(frame: Frame): Fact[] {
 }
 
 function isDutyFailed(frame: Frame, clause: Clause, verb: number): boolean {
-  if (inClause(frame, clause, (term, i) => i > verb && isMeasure(term)).length > 0) return false;
   if (
     clauseHas(frame, clause, 'judged') &&
     inClause(frame, clause, (term) => isLabel(term)).length > 0
@@ -54,7 +53,9 @@ function isDutyFailed(frame: Frame, clause: Clause, verb: number): boolean {
       clause,
       (term, i) => i > verb && (means(term, 'do', 'did', 'clean', 'plain-deed') || isDeed(term)),
     ).length > 0;
-  return doing || namesIn(frame, clause).some((i) => i > verb);
+  const names = namesIn(frame, clause);
+  // `jars hab ich nicht geschafft`: the verb may end the clause.
+  return doing || names.some((i) => i > verb) || (names.length > 0 && verb === clause.to - 1);
 }
 
 /** The sentence, as far as it says nothing that would be logged by itself. */
@@ -63,10 +64,27 @@ function lastOfReason(frame: Frame, c: number): number {
   const { sentence } = frame.clauses[c]!;
   for (let d = c + 1; d < frame.clauses.length; d++) {
     const clause = frame.clauses[d]!;
-    if (clause.sentence !== sentence || clause.opens === 'but' || tells(frame, clause)) break;
+    const another =
+      clause.sentence !== sentence && (clause.sentence > sentence + 1 || !explains(frame, clause));
+    if (another || clause.opens === 'but' || tells(frame, clause)) break;
     last = d;
   }
   return last;
+}
+
+/** A sentence of its own that can be nothing but the reason. */
+function explains(frame: Frame, clause: Clause): boolean {
+  return (
+    clause.opens === 'sentence' &&
+    clause.to > clause.from &&
+    inClause(
+      frame,
+      clause,
+      (term) =>
+        isMeasure(term) || isLabel(term) || means(term, 'greeting', 'thanks', 'done', 'what'),
+    ).length === 0 &&
+    !means(frame.terms[clause.from], 'is-it')
+  );
 }
 
 function tells(frame: Frame, clause: Clause): boolean {

@@ -10,7 +10,7 @@ export function recogniseFillTimes(frame: Frame): Fact[] {
     const word = inClause(
       frame,
       clause,
-      (term) => means(term, 'flood') && !means(term, 'change'),
+      (term) => means(term, 'flood') && !means(term, 'change', 'pump'),
     )[0];
     if (word === undefined || clauseHas(frame, clause, 'venturi', 'aeration', 'air-stones'))
       return [];

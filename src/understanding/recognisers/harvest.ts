@@ -5,18 +5,52 @@ import {
   clauseHas,
   type Frame,
   inClause,
+  isMeasure,
   measureOf,
   measuresIn,
   namesIn,
   take,
 } from '../reading/frame.ts';
-import { means } from '../reading/term.ts';
+import { isCrop, means } from '../reading/term.ts';
 import { systemOfCrop } from './devices.ts';
 
 /** `picked 1.2 kg off the buckets`, `1.2 kg of cucumbers`: mass that was brought in. */
 export function recogniseHarvests(frame: Frame): Fact[] {
+  return withMassOfNext(frame, inEveryClause(frame));
+}
+
+/** `picked the cucumbers, 1.8 kg`: the mass that was missing stands in the next clause. */
+function withMassOfNext(frame: Frame, facts: readonly Fact[]): Fact[] {
+  return facts.flatMap((fact, n): Fact[] => {
+    const before = facts[n - 1];
+    const next = facts[n + 1];
+    if (fact.amount.kind === 'missing' && next && followsIt(frame, fact, next)) return [];
+    if (
+      before?.amount.kind === 'missing' &&
+      before.byDevice !== undefined &&
+      followsIt(frame, before, fact)
+    )
+      return [{ byDevice: before.byDevice, ...fact }];
+    return [fact];
+  });
+}
+
+function followsIt(frame: Frame, missing: Fact, next: Fact): boolean {
+  const c = frame.clauseOf[missing.at]!;
+  return (
+    frame.clauseOf[next.at] === c + 1 &&
+    frame.clauses[c + 1]!.opens === 'comma' &&
+    next.from === missing.from
+  );
+}
+
+function inEveryClause(frame: Frame): Fact[] {
+  let spoken: number | null = null;
   return frame.clauses.flatMap((clause) => {
-    const verb = inClause(frame, clause, (term, i) => means(term, 'pick') && !frame.taken[i])[0];
+    const own = inClause(frame, clause, (term, i) => means(term, 'pick') && !frame.taken[i])[0];
+    // `harvest: bench 1.5 kg, buckets 800 g`: the word goes on over names and masses.
+    const verb = own ?? (spoken !== null && isNameAndMass(frame, clause) ? spoken : undefined);
+    spoken = own ?? (verb === undefined && clause.from < clause.to ? null : spoken);
     const masses = measuresIn(frame, clause).filter(
       (i) => gramsFactor(measureOf(frame, i)) !== null,
     );
@@ -51,7 +85,10 @@ export function recogniseHarvests(frame: Frame): Fact[] {
 
 /** Without a verb: a mass of a crop, or off a system. */
 function isBroughtIn(frame: Frame, clause: Clause, crops: number): boolean {
-  if (clauseHas(frame, clause, 'add', 'top-up', 'change', 'take-away')) return false;
+  if (clauseHas(frame, clause, 'top-up', 'change', 'take-away', 'other-deed', 'money'))
+    return false;
+  if (clauseHas(frame, clause, 'add'))
+    return clauseHas(frame, clause, 'from') && (crops > 0 || namesIn(frame, clause).length > 0);
   return (
     crops > 0 || (namesIn(frame, clause).length > 0 && clauseHas(frame, clause, 'from', 'place'))
   );
@@ -96,4 +133,21 @@ function withoutMass(
       because: 'harvest without amount',
     },
   ];
+}
+
+function isNameAndMass(frame: Frame, clause: Clause): boolean {
+  const plain = inClause(
+    frame,
+    clause,
+    (term) =>
+      term.kind === 'name' ||
+      isMeasure(term) ||
+      term.kind === 'mark' ||
+      means(term, 'article', 'place', 'from', 'filler', 'about') ||
+      isCrop(term),
+  );
+  return (
+    plain.length === clause.to - clause.from &&
+    measuresIn(frame, clause).some((i) => gramsFactor(measureOf(frame, i)) !== null)
+  );
 }

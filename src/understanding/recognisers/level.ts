@@ -1,5 +1,4 @@
-import type { Amount, Fact } from '../fact.ts';
-import { isLabel } from '../moods/clause-kinds.ts';
+import type { Fact } from '../fact.ts';
 import { cmFactor, isVolume, unitIs } from '../numbers/quantity-of-measure.ts';
 import {
   type Clause,
@@ -7,6 +6,7 @@ import {
   type Frame,
   hasUnknown,
   inClause,
+  isMeasure,
   isPadding,
   measureOf,
   measuresIn,
@@ -15,7 +15,10 @@ import {
   previousIn,
   take,
 } from '../reading/frame.ts';
-import { isMark, means } from '../reading/term.ts';
+import { means } from '../reading/term.ts';
+import { fact } from './level-fact.ts';
+import { fromBrim } from './level-from-brim.ts';
+import { inWords, justLow } from './level-in-words.ts';
 
 /** How much is in a reservoir: in cm, per cent, words, litres left, or counted from the brim. */
 export function recogniseLevels(frame: Frame): Fact[] {
@@ -23,66 +26,8 @@ export function recogniseLevels(frame: Frame): Fact[] {
     ...fromBrim(frame, clause),
     ...measured(frame, clause),
     ...inWords(frame, clause),
+    ...justLow(frame, clause),
   ]);
-}
-
-function fact(frame: Frame, at: number, amount: Amount, because: string, from = at, to = at): Fact {
-  take(frame, at);
-  return { quantity: 'level', amount, at, from, to, because };
-}
-
-/** `5 cm down`, `down 5 cm`, `5 cm below the brim`, `2 cm from the top`. */
-function fromBrim(frame: Frame, clause: Clause): Fact[] {
-  const facts: Fact[] = [];
-  for (const i of measuresIn(frame, clause)) {
-    const measure = measureOf(frame, i);
-    if (cmFactor(measure) === null && !isVolume(measure) && !unitIs(measure, 'percent')) continue;
-    const after = i + 1 < clause.to ? frame.terms[i + 1] : undefined;
-    const belowBrim =
-      means(after, 'below') &&
-      means(
-        frame.terms[
-          nextIn(frame, clause, i + 1, (term) => means(term, 'article') && !means(term, 'brim'))
-        ],
-        'brim',
-      );
-    const before = previousIn(
-      frame,
-      clause,
-      i,
-      (term) => means(term, 'about', 'article', 'filler') && !means(term, 'down'),
-    );
-    const isDown =
-      means(after, 'down') && !means(frame.terms[i + 2], 'to') && !isProductAt(frame, i + 1);
-    const downBefore =
-      before >= 0 &&
-      means(frame.terms[before], 'down') &&
-      !means(frame.terms[before], 'to') &&
-      !isLinkTo(frame, before);
-    if (!belowBrim && !isDown && !downBefore) continue;
-    const label = inClause(frame, clause, (term) => means(term, 'level'));
-    take(frame, ...label);
-    facts.push(
-      fact(
-        frame,
-        i,
-        { kind: 'below-brim', measure },
-        'counted from the brim',
-        downBefore ? before : i,
-        belowBrim || isDown ? i + 1 : i,
-      ),
-    );
-  }
-  return facts;
-}
-
-function isLinkTo(frame: Frame, i: number): boolean {
-  return means(frame.terms[i + 1], 'to') || frame.terms[i]!.text.endsWith(' to');
-}
-
-function isProductAt(frame: Frame, i: number): boolean {
-  const term = frame.terms[i];
-  return term?.kind === 'word' && term.word.product !== null;
 }
 
 /** `level 52cm`, `bench 80 %`, `95 l left`, `there's 95 l in the dwc`, `dwc at 95 l`. */
@@ -141,7 +86,10 @@ function labelFor(frame: Frame, clause: Clause, i: number): number | null {
     i,
     (term) => means(term, 'article', 'filler') && !isOpenLabel(term),
   );
-  return after >= 0 && isOpenLabel(frame.terms[after]!) && !frame.taken[after] ? after : null;
+  if (after < 0 || !isOpenLabel(frame.terms[after]!) || frame.taken[after]) return null;
+  // `21 level 95 l`: the word belongs to the number after it.
+  const then = nextIn(frame, clause, after, skip);
+  return then >= 0 && isMeasure(frame.terms[then]) ? null : after;
 }
 
 function isOpenLabel(term: Parameters<typeof isPadding>[0]): boolean {
@@ -177,88 +125,4 @@ function isStandingAt(frame: Frame, clause: Clause, i: number): boolean {
     j--;
   }
   return tied && j >= clause.from && frame.terms[j]!.kind === 'name';
-}
-
-/** `full`, `half full`, `empty`, `half empty`, `a third left`. */
-function inWords(frame: Frame, clause: Clause): Fact[] {
-  const facts: Fact[] = [];
-  for (let i = clause.from; i < clause.to; i++) {
-    const term = frame.terms[i]!;
-    if (frame.taken[i]) continue;
-    if (term.kind === 'measure' && term.measure.share && term.measure.unit === null) {
-      const after = nextIn(
-        frame,
-        clause,
-        i,
-        (other) => means(other, 'of', 'article', 'ish') || isMark(other, '-'),
-      );
-      const word = after >= 0 ? frame.terms[after] : undefined;
-      const isLevel =
-        means(word, 'full', 'left-over', 'level', 'brim') ||
-        (after < 0 && isTiedToName(frame, clause, i));
-      if (isLevel) {
-        if (after >= 0) take(frame, after);
-        facts.push(
-          fact(
-            frame,
-            i,
-            { kind: 'measure', measure: term.measure },
-            'level in words',
-            i,
-            Math.max(i, after),
-          ),
-        );
-      } else if (means(word, 'empty', 'down')) {
-        take(frame, after);
-        facts.push(
-          fact(frame, i, { kind: 'below-brim', measure: term.measure }, 'level in words', i, after),
-        );
-      }
-      continue;
-    }
-    const full = means(term, 'full');
-    if (!full && !(means(term, 'empty') && !means(term, 'empty-out'))) continue;
-    if (!isStateOfSystem(frame, clause, i)) continue;
-    const approximate = means(frame.terms[i - 1], 'about') || means(frame.terms[i - 1], 'ish');
-    const amount: Amount = full ? { kind: 'brim' } : { kind: 'nothing-in-it' };
-    facts.push({
-      ...fact(frame, i, amount, 'level in words'),
-      ...(approximate ? { approximate: true } : {}),
-    });
-  }
-  return facts;
-}
-
-function isTiedToName(frame: Frame, clause: Clause, i: number): boolean {
-  const before = previousIn(frame, clause, i, (term) =>
-    means(term, 'link', 'about', 'at', 'filler', 'article', 'now'),
-  );
-  return before >= 0 && frame.terms[before]!.kind === 'name' && before < i - 1;
-}
-
-/** `jars full`, not `full of roots`, `the full sun`, `the bottle is empty`. */
-function isStateOfSystem(frame: Frame, clause: Clause, i: number): boolean {
-  const after = i + 1 < clause.to ? frame.terms[i + 1] : undefined;
-  if (
-    after &&
-    (means(after, 'of') ||
-      !(
-        means(after, 'now', 'filler', 'place', 'today', 'brim') ||
-        after.kind === 'name' ||
-        after.kind === 'mark'
-      ))
-  ) {
-    if (!means(after, 'this', 'at-hour', 'yesterday', 'link', 'ish')) return false;
-  }
-  const subject = previousIn(
-    frame,
-    clause,
-    i,
-    (term) =>
-      means(term, 'link', 'about', 'filler', 'now', 'all', 'article', 'both', 'level') &&
-      term.kind === 'word',
-  );
-  if (subject < 0) return true;
-  const term = frame.terms[subject];
-  return term?.kind === 'name' || means(term, 'all', 'both', 'reservoir', 'level') || isLabel(term);
 }

@@ -1,5 +1,6 @@
+import { isLabel } from '../moods/clause-kinds.ts';
 import { isVolume, unitIs } from '../numbers/quantity-of-measure.ts';
-import { type Clause, type Frame, isMeasure, nextIn, take } from '../reading/frame.ts';
+import { type Clause, type Frame, isMeasure, measureOf, nextIn, take } from '../reading/frame.ts';
 import { isUnknown, means, type Term } from '../reading/term.ts';
 
 /** Takes out the numbers that measure nothing here: counts, labels, sizes, prices, the weather outside. */
@@ -23,10 +24,26 @@ function isNoReading(frame: Frame, clause: Clause, i: number): boolean {
   const bare = measure.unit === null && !measure.share;
   if (i > clause.from && bare && isNumberOf(before)) return true;
   if (means(before, 'money') || means(after, 'money')) return true;
+  // The 4.01 solution, the 7.00 buffer, buffer 7: what a bottle is called.
+  const isCalled =
+    means(after, 'buffer', 'vessel') || (means(after, 'solution') && means(before, 'article'));
+  if (bare && (isCalled || means(before, 'buffer')) && !calibrates(frame, clause)) return true;
   if (bare && measure.whole && isCounted(frame, clause, i, after)) return true;
+  if (
+    !bare &&
+    i > clause.from &&
+    means(before, 'vessel') &&
+    !means(before, 'reservoir') &&
+    isVolume(measure)
+  )
+    return true;
   // A 5 l bottle, 5 cm of root, 50 % shade.
   if (!bare && means(after, 'vessel') && isVolume(measure)) return true;
-  if (unitIs(measure, 'cm', 'mm', 'm', 'in') && after && means(after, 'size')) return true;
+  const isLength = unitIs(measure, 'cm', 'mm', 'm', 'in');
+  if (isLength && (means(after, 'size', 'counted') || means(before, 'size'))) return true;
+  if (isPartNumber(frame, clause, i)) return true;
+  // The 10 l bucket.
+  if (isVolume(measure) && after?.kind === 'name' && means(before, 'article')) return true;
   if (unitIs(measure, 'percent', 'cm', 'mm', 'm', 'in') && after && isUnknown(after)) return true;
   if (unitIs(measure, 'day', 'week', 'month', 'year')) return true;
   return false;
@@ -47,12 +64,46 @@ function isCounted(frame: Frame, clause: Clause, i: number, after: Term | undefi
   if (after.kind === 'name') {
     const first = frame.terms[i - 1];
     // `all 6 buckets`, `2 jars look sad`; but `topped up 12 dwc` is an amount.
-    return /s$|n$/.test(after.text) && !means(first, 'top-up', 'add', 'fill') && !after.everyday;
+    return isPlural(frame, after.text) && !means(first, 'top-up', 'add', 'fill') && !after.everyday;
   }
   if (after.kind !== 'word') return false;
   if (after.word.crop !== null) return true;
+  if (
+    means(after, 'of') &&
+    i + 2 < clause.to &&
+    (means(frame.terms[i + 2], 'article', 'pronoun') || frame.terms[i + 2]?.kind === 'name')
+  )
+    return true;
   if (means(after, 'counted') && !means(after, 'link', 'another', 'size', 'now')) return true;
   return isUnknown(after) && nextIn(frame, clause, i, () => false) >= 0;
+}
+
+function calibrates(frame: Frame, clause: Clause): boolean {
+  for (let i = clause.from; i < clause.to; i++) {
+    const term = frame.terms[i];
+    if (means(term, 'calibrate') || (term?.kind === 'word' && term.word.probe !== null))
+      return true;
+  }
+  return false;
+}
+
+function isPlural(frame: Frame, text: string): boolean {
+  const { endings } = frame.lexicon.own.vocabulary;
+  return endings.some(([ending]) => text.length > ending.length + 2 && text.endsWith(ending));
+}
+
+/** `bucket 4 ph 5.8`: one of the parts of a system, numbered. */
+function isPartNumber(frame: Frame, clause: Clause, i: number): boolean {
+  const name = frame.terms[i - 1];
+  const measure = measureOf(frame, i);
+  if (i === clause.from || name?.kind !== 'name' || measure.unit !== null || !measure.whole)
+    return false;
+  const isPart =
+    name.singular || frame.lexicon.own.phrases.get([name.text])?.concepts.has('numbered') === true;
+  const after = frame.terms[i + 1];
+  if (!isPart || i + 1 >= clause.to || after?.kind !== 'word' || means(after, 'about'))
+    return false;
+  return isLabel(after) ? isMeasure(frame.terms[i + 2]) : !means(after, 'ish', 'at-hour');
 }
 
 function dropOutside(frame: Frame, clause: Clause): void {

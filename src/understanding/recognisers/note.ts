@@ -76,7 +76,8 @@ function systemsNamed(text: string, lexicon: Lexicon): SystemId[] {
   const terms = termsOf(readingOf(tokenise(text), lexicon));
   const found = new Set<SystemId>();
   terms.forEach((term, i) => {
-    if (term.kind === 'name' && term.sure && standsAsName(terms, i)) found.add(term.systems[0]!);
+    if (term.kind === 'name' && term.sure && standsAsName(terms, i))
+      for (const system of term.systems) found.add(system);
   });
   return [...found];
 }

@@ -1,7 +1,7 @@
 import type { Supply } from '../../greenhouse/entry.ts';
 import type { Fact } from '../fact.ts';
 import { type Clause, clauseHas, type Frame, inClause, take } from '../reading/frame.ts';
-import { means, type Term } from '../reading/term.ts';
+import { isUnknown, means, type Term } from '../reading/term.ts';
 import { systemOfDevice } from './devices.ts';
 
 /** `power out since 2`, `air pump dead on the dwc`, `power back`. */
@@ -62,9 +62,32 @@ function inClauseAlone(frame: Frame, clause: Clause, spokenOf: number | null): F
   );
   if (working !== undefined && isRestored(frame, working))
     return [outage(frame, 'restored', supply, device, working)];
+  const parted = own === null ? null : partedState(frame, clause);
+  if (parted !== null) return [outage(frame, parted.quantity, supply, device, parted.at)];
   return broken === undefined || own === null
     ? []
     : [outage(frame, 'outage', supply, device, broken)];
+}
+
+/** `die Pumpe läuft seit gestern nicht mehr`: the verb and what it says of the device stand apart. */
+function partedState(
+  frame: Frame,
+  clause: Clause,
+): { readonly quantity: 'outage' | 'restored'; readonly at: number } | null {
+  const at = inClause(frame, clause, (term, i) => means(term, 'runs') && !frame.taken[i])[0];
+  if (at === undefined) return null;
+  for (let i = clause.to - 1; i > at; i--) {
+    const term = frame.terms[i];
+    if (means(term, 'again')) return { quantity: 'restored', at };
+    if (means(term, 'not')) return { quantity: 'outage', at };
+    if (
+      frame.taken[i] !== true &&
+      term?.kind !== 'name' &&
+      !means(term, 'filler', 'place', 'article', 'now')
+    )
+      return null;
+  }
+  return null;
 }
 
 /** `pump is running` alone tells nothing; `back`, `running again`, `fixed` do. */
@@ -77,7 +100,13 @@ function isRestored(frame: Frame, i: number): boolean {
 function isState(frame: Frame, clause: Clause, i: number): boolean {
   const after = i + 1 < clause.to ? frame.terms[i + 1] : undefined;
   if (after?.kind === 'measure' && means(frame.terms[i], 'down', 'link')) return false;
-  if (means(frame.terms[i], 'place', 'from') && after?.kind === 'name') return false;
+  if (means(frame.terms[i], 'place', 'from')) {
+    const leads =
+      after?.kind === 'name' ||
+      isUnknown(after) ||
+      means(after, 'article', 'solution', 'reservoir', 'water');
+    if (leads) return false;
+  }
   return true;
 }
 

@@ -1,4 +1,4 @@
-import { isVolume, unitIs } from '../numbers/quantity-of-measure.ts';
+import { unitIs } from '../numbers/quantity-of-measure.ts';
 import { type Frame, isMeasure } from '../reading/frame.ts';
 import { isMark, means, type Term } from '../reading/term.ts';
 
@@ -33,8 +33,14 @@ export function productAt(frame: Frame, i: number): string | null {
   const before = beforeProduct(frame, i);
   const isDosed =
     isMeasure(before) && unitIs(before.measure, 'ml', 'cl') && isEndOfPhrase(frame, i);
-  if (isDosed || besideProduct(frame, i)) return term.word.shyProduct;
+  if (isDosed || besideProduct(frame, i) || isSameAgain(frame, i)) return term.word.shyProduct;
   return dosedAfter(frame, i) ? term.word.shyProduct : null;
+}
+
+/** `20 ml A, same of B`. */
+function isSameAgain(frame: Frame, i: number): boolean {
+  const before = means(frame.terms[i - 1], 'of') ? frame.terms[i - 2] : frame.terms[i - 1];
+  return means(before, 'same') && isEndOfPhrase(frame, i);
 }
 
 function beforeProduct(frame: Frame, i: number): Term | undefined {
@@ -55,6 +61,7 @@ function isEndOfPhrase(frame: Frame, i: number): boolean {
     after.kind === 'stop' ||
     after.kind === 'mark' ||
     after.kind === 'measure' ||
+    after.kind === 'name' ||
     means(
       after,
       'place',
@@ -128,8 +135,4 @@ function joins(frame: Frame, a: number, b: number): boolean {
     if (!joint) return false;
   }
   return true;
-}
-
-export function isVolumeTerm(term: Term | undefined): boolean {
-  return isMeasure(term) && isVolume(term.measure);
 }

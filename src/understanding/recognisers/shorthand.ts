@@ -12,7 +12,7 @@ import {
   measureOf,
   take,
 } from '../reading/frame.ts';
-import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
+import { isCrop, isMark, isUnknown, means, type Term } from '../reading/term.ts';
 
 const places: readonly Quantity[] = ['ph', 'ec', 'water-temperature'];
 
@@ -123,7 +123,8 @@ function hasPlace(frame: Frame, clause: Clause, numbers: readonly number[]): boo
   for (let i = numbers[0]! - 1; i >= clause.from; i--) {
     const term = frame.terms[i]!;
     if (term.kind === 'name') return true;
-    if (isUnknown(term)) return false;
+    // A word that is no name, where one should stand: its system is asked.
+    if (isUnknown(term) || isCrop(term)) return i === clause.from;
     if (
       !isPadding(term) &&
       !means(
@@ -141,7 +142,7 @@ function hasPlace(frame: Frame, clause: Clause, numbers: readonly number[]): boo
         'both',
         'each',
       ) &&
-      !isMark(term) &&
+      term.kind !== 'mark' &&
       term.kind !== 'clock' &&
       !frame.taken[i]
     )

@@ -66,7 +66,10 @@ function onlyName(frame: Frame): SystemId | null {
 function correct(frame: Frame): TakingBack | null {
   const numbers = frame.terms.flatMap((term, i) => (isMeasure(term) ? [i] : []));
   if (numbers.length === 0 || numbers.length > 2) return null;
-  const sorry = frame.terms.findIndex((term) => means(term, 'sorry', 'meant', 'rather'));
+  const saysNo = means(frame.terms[0], 'said-no') && frame.terms.length <= 3;
+  const sorry = saysNo
+    ? 0
+    : frame.terms.findIndex((term) => means(term, 'sorry', 'meant', 'rather'));
   const star = isMark(frame.terms[0], '*') || isMark(frame.terms.at(-1), '*');
   const pair = numbers.length === 2 ? givenUp(frame, numbers[0]!, numbers[1]!) : null;
   if (sorry < 0 && !star && !pair) return null;
@@ -115,6 +118,7 @@ function saysLittleElse(frame: Frame): boolean {
         'meant',
         'rather',
         'no-wait',
+        'said-no',
         'instead-of',
         'link',
         'article',

@@ -4,10 +4,11 @@ import type { System } from '../../greenhouse/system.ts';
 import type { Fact } from '../fact.ts';
 
 /** Power, the air and calibrations are the greenhouse's; so is a note that names no system. */
-export function isOfGreenhouse({ quantity, of }: Fact): boolean {
+export function isOfGreenhouse({ quantity, of, duty }: Fact): boolean {
   return (
     belongsToGreenhouse(quantity) ||
     quantity === 'calibration' ||
+    (quantity === 'duty-failed' && duty === 'calibration') ||
     ((quantity === 'outage' || quantity === 'restored') && of === 'power')
   );
 }

@@ -60,9 +60,18 @@ function saysAfterFirst(frame: Frame, second: Fact, first: Fact): boolean {
   const wasLate =
     late.some((i) => means(frame.terms[i], 'before')) ||
     late.some((i) => means(frame.terms[i], 'was') && !means(frame.terms[i], 'now'));
+  const fromLate =
+    means(frame.terms[second.at - 1], 'from') && !means(frame.terms[first.at - 1], 'from');
+  if (fromLate && !late.some((i) => i > second.at && means(frame.terms[i], 'to'))) return true;
   const nowLate = late.some((i) => means(frame.terms[i], 'now', 'after'));
   const beforeEarly = early.some((i) => means(frame.terms[i], 'was', 'before'));
-  return wasLate && !nowLate && !beforeEarly && early.some((i) => means(frame.terms[i], 'now'));
+  const wasJustBefore = means(frame.terms[second.at - 1], 'was');
+  return (
+    wasLate &&
+    !nowLate &&
+    !beforeEarly &&
+    (wasJustBefore || early.some((i) => means(frame.terms[i], 'now')))
+  );
 }
 
 function isFromTo(frame: Frame, first: Fact, second: Fact): boolean {

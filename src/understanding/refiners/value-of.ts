@@ -115,7 +115,9 @@ function checked(
 /** What people leave out or press twice: the decimal point, the thousandth. */
 const slips: Partial<Record<Quantity, readonly number[]>> = {
   ph: [0.1, 0.01, 10, -1],
-  ec: [0.1, 0.01, 0.001],
+  ec: [0.1, 0.01, 0.001, 0.0001],
+  'water-temperature': [0.1, -1],
+  'air-temperature': [0.1],
   'top-up': [0.001, 0.1],
   'reservoir-change': [0.1, 0.001],
   level: [0.1, 0.001],

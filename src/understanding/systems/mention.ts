@@ -22,8 +22,14 @@ export interface Mention {
 /** All namings in the order they stand, those that a list joins as one. */
 export function mentionsOf(frame: Frame, isSaid: (i: number) => boolean): Mention[] {
   const mentions: Mention[] = [];
+  let excepted = -1;
   frame.terms.forEach((term, i) => {
-    if (term.kind === 'name') {
+    if (i <= excepted) return;
+    const allBut = allExcept(frame, i);
+    if (allBut) {
+      mentions.push(allBut);
+      excepted = allBut.to;
+    } else if (term.kind === 'name') {
       const last = mentions.at(-1);
       if (last && joins(frame, last, i, isSaid))
         mentions[mentions.length - 1] = joined(frame, last, term, i);
@@ -31,6 +37,30 @@ export function mentionsOf(frame: Frame, isSaid: (i: number) => boolean): Mentio
     } else if (isAll(frame, i)) mentions.push(allSystems(frame, i));
   });
   return mentions;
+}
+
+/** `everything except the jars`: all but those named straight after. */
+function allExcept(frame: Frame, i: number): Mention | null {
+  if (!means(frame.terms[i], 'all')) return null;
+  let j = means(frame.terms[i], 'except') ? i + 1 : i + 2;
+  if (j === i + 2 && !means(frame.terms[i + 1], 'except')) return null;
+  const left = new Set<SystemId>();
+  let to = i;
+  for (; j < frame.terms.length; j++) {
+    const term = frame.terms[j]!;
+    if (term.kind === 'name') {
+      for (const system of term.systems) left.add(system);
+      to = j;
+    } else if (!means(term, 'article') && !(term.kind === 'stop' && term.cut === 'and')) break;
+  }
+  if (left.size === 0) return null;
+  const all = allSystems(frame, i);
+  return {
+    ...all,
+    systems: all.systems.filter((system) => !left.has(system)),
+    to,
+    lastClause: frame.clauseOf[to]!,
+  };
 }
 
 function mentionOf(frame: Frame, term: NameTerm, i: number): Mention {
@@ -86,7 +116,8 @@ function joins(frame: Frame, last: Mention, i: number, isSaid: (i: number) => bo
   const comma = frame.terms
     .slice(last.to + 1, i)
     .some((term) => term.kind === 'stop' && term.cut === 'comma');
-  if (ands === 0 && !comma) return false;
+  const sideBySide = i === last.to + 1 && listGoesOn(frame, i);
+  if (ands === 0 && !comma && !sideBySide) return false;
   const clause = frame.clauses[last.clause]!;
   const before = rangeSays(clause.from, last.from, isSaid);
   const after = rangeSays(i + 1, frame.clauses[frame.clauseOf[i]!]!.to, isSaid);
@@ -124,7 +155,7 @@ function isAll(frame: Frame, i: number): boolean {
   if (frame.terms[next]?.kind === 'name') return false;
   return (
     (!means(before, 'greeting', 'thanks', 'not') &&
-      !means(after, 'done', 'filler', 'solution', 'reservoir', 'except')) ||
+      !means(after, 'done', 'tick', 'judged', 'solution', 'reservoir', 'except')) ||
     (means(after, 'full', 'empty', 'both') && !means(before, 'greeting'))
   );
 }

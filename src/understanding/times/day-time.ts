@@ -21,6 +21,8 @@ export interface SaidTime {
   readonly meridiem: 'am' | 'pm' | null;
   /** `last night`: the evening before, or the small hours of today. */
   readonly lastNight: boolean;
+  /** A weekday said on that weekday: today, or a week ago. */
+  readonly weekdayOfToday: boolean;
 }
 
 export interface WorkedOut {
@@ -31,6 +33,7 @@ export interface WorkedOut {
 
 const minutesADay = 1440;
 const halfDay = 720;
+export const smallHoursEnd = 6 * 60;
 
 /** Common practice where people name a part of a day and no time. */
 const minutesOfPart: Readonly<Record<Exclude<DayPart, 'morning'>, number>> = {
@@ -45,6 +48,8 @@ const minutesOfPart: Readonly<Record<Exclude<DayPart, 'morning'>, number>> = {
 export function workOut(said: SaidTime, greenhouse: Greenhouse, writtenAtMs: number): WorkedOut {
   const today = localDateOf(writtenAtMs, greenhouse.timeZone);
   const at = (day: LocalDate, minutes: number) => instantAt(day, minutes, greenhouse.timeZone);
+  if (said.weekdayOfToday && said.day !== null)
+    return ask([writtenAtMs, at(plusDays(said.day, -7), said.minutes ?? 12 * 60)]);
   if (said.minutes === null) return partOfDay(said, greenhouse, today, writtenAtMs);
   const options = minutesMeant(said);
   if (said.lastNight) {
@@ -80,8 +85,8 @@ function minutesMeant(said: SaidTime): number[] {
     said.meridiem === 'pm' ||
     said.part === 'afternoon' ||
     said.part === 'evening' ||
-    said.part === 'night';
-  const isAm = said.meridiem === 'am' || said.part === 'morning';
+    (said.part === 'night' && minutes >= smallHoursEnd);
+  const isAm = said.meridiem === 'am' || said.part === 'morning' || said.part === 'night';
   if (isPm) return [minutes < halfDay ? minutes + halfDay : minutes];
   if (isAm) return [minutes >= halfDay && minutes < halfDay + 60 ? minutes - halfDay : minutes];
   if (!said.eitherHalf || minutes >= halfDay + 60) return [minutes];
@@ -103,7 +108,8 @@ function partOfDay(
   const part = said.part ?? 'noon';
   let ms = instantAt(day, minutesOfPart[part], timeZone);
   if (part === 'midnight' && said.day !== null) ms = instantAt(plusDays(day, 1), 0, timeZone);
-  if (ms <= writtenAtMs) return part === 'noon' && said.part === 'noon' ? sure(ms) : vague(ms);
+  if (ms <= writtenAtMs)
+    return said.part === 'noon' || said.part === 'midnight' ? sure(ms) : vague(ms);
   // `today` says no more than that it is of today; so does a part of the day that has begun.
   const hour = localTimeOf(writtenAtMs, timeZone).hour;
   const begun =

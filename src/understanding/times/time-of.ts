@@ -14,7 +14,11 @@ export function timeOf(
   facts: readonly Fact[],
   marks: readonly TimeMark[],
 ): TimeMark | null {
-  const usable = marks.filter((mark) => (fact.quantity === 'outage' || !mark.since) && !mark.until);
+  const usable = marks.filter(
+    (mark) =>
+      (fact.quantity === 'outage' || fact.quantity === 'restored' || !mark.since) &&
+      mark.until === (fact.ends === true),
+  );
   const c = frame.clauseOf[fact.at]!;
   const clause = frame.clauses[c]!;
   const own = usable.filter((mark) => mark.clause === c);

@@ -121,6 +121,9 @@ export type SupplyConcept =
   | 'air-stones'
   | 'broken'
   | 'working'
+  /** The first half of `works again` and `does not work` where a language parts them: läuft … nicht. */
+  | 'runs'
+  | 'again'
   | 'no-power'
   | 'no-bubbles';
 
@@ -141,6 +144,8 @@ export type MoodConcept =
   | 'extreme'
   | 'forecast'
   | 'buffer'
+  /** Water that is in no system: the rain barrel, the tap. */
+  | 'other-water'
   | 'money'
   | 'counted'
   | 'numbered'
@@ -168,6 +173,8 @@ export type DutyConcept =
   | 'tick'
   | 'all-good'
   | 'could-not'
+  /** The first half of it where a language parts them: konnte … nicht. */
+  | 'could'
   | 'clean'
   | 'because';
 
@@ -204,6 +211,8 @@ export type TimeConcept =
   | 'today'
   | 'tomorrow'
   | 'tonight'
+  /** The night nearest: before noon the one that has passed. */
+  | 'this-night'
   | 'this'
   | 'last'
   | 'morning'

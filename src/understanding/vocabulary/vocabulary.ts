@@ -17,6 +17,10 @@ export type UnitId =
   | 'kg'
   | 'oz'
   | 'lb'
+  /** 500 g, as German speakers say a pound. */
+  | 'metric-pound'
+  /** 10 g, as Austria says. */
+  | 'decagram'
   | 'ms-cm'
   | 'us-cm'
   | 'cf'
@@ -69,6 +73,8 @@ export interface Vocabulary {
   readonly crops: Readonly<Record<string, readonly string[]>>;
   /** Endings that plural and possessive add, and what they stand for; longest first. */
   readonly endings: readonly (readonly [string, string])[];
+  /** Words that end compounds (`Wannenwasser`), longest first; empty in a language that has none. */
+  readonly compoundEnds: readonly string[];
   /** Words after which a full stop ends no sentence. */
   readonly abbreviations: readonly string[];
   /** Words of direction, size and order: a system's name only where a name can stand. */

@@ -12,7 +12,7 @@ import { partNames, productName, quantityNames, strengthNames } from './names.ts
 /**
  * What is to be done, without the reason. Several lines: the same check of several systems.
  * The system comes first, since the article that its name would need is unknown:
- * `Nordtisch: etwa 43 l (4½ × Kanne) nachfüllen, bis zum Rand`.
+ * `Nordtisch: bis zu 43 l (4½ × Kanne) nachfüllen, bis zum Rand`.
  */
 export function dutyText(lines: readonly DutyLine[], s: Speaker): string {
   const [line] = lines;
@@ -92,14 +92,15 @@ function choreText(duty: Duty, s: Speaker): string {
 }
 
 function topUpText({ duty, reason }: DutyLine, s: Speaker): string {
+  const filling =
+    duty.system !== null && reason.kind === 'water'
+      ? fillingTo(s.system(duty.system), reason.fillToL)
+      : null;
   const amount = duty.litres
-    ? `etwa ${s.amount(carriedVolume(duty.litres, s.units.volume))}${countText(duty, s)} `
+    ? `${filling?.kind === 'brim' ? 'bis zu' : 'etwa'} ${s.amount(carriedVolume(duty.litres, s.units.volume))}${countText(duty, s)} `
     : '';
   const what = duty.strength ? `${strengthNames[duty.strength]} ` : '';
-  const to =
-    duty.system !== null && reason.kind === 'water'
-      ? fillText(fillingTo(s.system(duty.system), reason.fillToL), s)
-      : '';
+  const to = filling ? fillText(filling, s) : '';
   return `${amount}${what}nachfüllen${to}${concentratesText(duty, s)}`;
 }
 

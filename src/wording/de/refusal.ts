@@ -1,6 +1,5 @@
 import type { Refusal } from '../../assistant/replies/reply.ts';
-import { authorsOf, mayChange } from '../spoken/entered-by.ts';
-import { growersOf } from '../spoken/growers-of.ts';
+import { authorsOf, growerNames, mayChange } from '../spoken/entered-by.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { unfitText } from './keeping/change-text.ts';
 
@@ -14,7 +13,7 @@ export function refusalText(because: Refusal, s: Speaker): string {
     case 'edit-of-unknown':
       return 'Die Nachricht, die du geändert hast, kenne ich nicht; eingetragen ist nichts. Bitte schick sie neu.';
     case 'growers-change-set-up':
-      return `Die Einrichtung kann nur ändern, wer das Gewächshaus führt. Frag ${s.or(growersOf(s))}, dann ist es schnell gemacht.`;
+      return `Die Einrichtung kann nur ändern, wer das Gewächshaus führt. Frag ${s.or(growerNames(s))}, dann ist es schnell gemacht.`;
     case 'unfit-change':
       return unfitText(because.change, because.because, s);
     case 'not-for-you':

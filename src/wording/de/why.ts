@@ -1,9 +1,11 @@
 import type { DutyLine, Reason } from '../../planning/duty-line.ts';
+import { measureOf } from '../spoken/measure-of-quantity.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { roughVolume, useRate, volume } from '../spoken/volume.ts';
 import { waterProspect } from '../spoken/water-prospect.ts';
 import { adviceWhy, mixWhy } from './advice/why-advice.ts';
 import { everyDays, onDay } from './day-text.ts';
+import { quantityNames } from './names.ts';
 
 /** The numbers behind a duty, in one sentence. */
 export function whyText({ reason }: Pick<DutyLine, 'reason'>, s: Speaker): string {
@@ -19,14 +21,30 @@ export function whyText({ reason }: Pick<DutyLine, 'reason'>, s: Speaker): strin
     case 'water':
       return `${waterText(reason, s)}${reason.mix ? ` ${mixWhy(reason.mix, s)}` : ''}`;
     case 'not-measured':
-      return reason.lastOn === null
-        ? 'Noch nicht gemessen.'
-        : `Zuletzt ${onDay(reason.lastOn, s)} gemessen.`;
+      return measuredText(reason, s);
     case 'chore':
       return reason.lastDoneOn === null
         ? `${s.capital(everyDays(reason.everyDays))} dran, bisher noch nicht gemacht.`
         : `${s.capital(everyDays(reason.everyDays))} dran, zuletzt ${onDay(reason.lastDoneOn, s)} gemacht.`;
   }
+}
+
+function measuredText(reason: Extract<Reason, { kind: 'not-measured' }>, s: Speaker): string {
+  if (reason.lastOn === null) return 'Noch nicht gemessen.';
+  const last = `Zuletzt ${onDay(reason.lastOn, s)} gemessen.`;
+  if (!reason.drift) return last;
+  const { quantity, perDay, lowest, highest } = reason.drift;
+  const [low, high] = s.range(
+    measureOf(quantity, lowest, s.units),
+    measureOf(quantity, highest, s.units),
+  );
+  const name = quantityNames[quantity];
+  const step = measureOf(quantity, Math.abs(perDay), s.units);
+  const moves =
+    Number(step.value.toFixed(1)) === 0
+      ? 'schwankt'
+      : `${perDay > 0 ? 'steigt' : 'fällt'} um etwa ${s.amount(step)} am Tag`;
+  return `${last} ${name} ${moves} und kann inzwischen außerhalb von ${low} bis ${high} sein.`;
 }
 
 type WaterReason = Extract<Reason, { kind: 'water' }>;

@@ -11,7 +11,7 @@ import { containerPlural, partNames, productName, quantityNames, strengthNames }
 
 /**
  * What is to be done, without the reason. Several lines: the same check of several systems.
- * `Top up North bench with about 43 L (4½ cans), to the brim`.
+ * `Top up North bench with up to 43 L (4½ cans), to the brim`.
  */
 export function dutyText(lines: readonly DutyLine[], s: Speaker): string {
   const [line] = lines;
@@ -91,16 +91,17 @@ function choreText(duty: Duty, s: Speaker): string {
 }
 
 function topUpAmount({ duty, reason }: DutyLine, s: Speaker): string {
+  const filling =
+    duty.system !== null && reason.kind === 'water'
+      ? fillingTo(s.system(duty.system), reason.fillToL)
+      : null;
   const amount = duty.litres
-    ? ` with about ${s.amount(carriedVolume(duty.litres, s.units.volume))}${countText(duty, s)}`
+    ? ` with ${filling?.kind === 'brim' ? 'up to' : 'about'} ${s.amount(carriedVolume(duty.litres, s.units.volume))}${countText(duty, s)}`
     : '';
   const withWhat = duty.strength
     ? `${amount === '' ? ' with' : `${amount} of`} ${strengthNames[duty.strength]}`
     : amount;
-  const to =
-    duty.system !== null && reason.kind === 'water'
-      ? fillText(fillingTo(s.system(duty.system), reason.fillToL), s)
-      : '';
+  const to = filling ? fillText(filling, s) : '';
   return `${withWhat}${to}${concentratesText(duty, s)}`;
 }
 

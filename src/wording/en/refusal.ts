@@ -1,6 +1,5 @@
 import type { Refusal } from '../../assistant/replies/reply.ts';
-import { authorsOf, mayChange } from '../spoken/entered-by.ts';
-import { growersOf } from '../spoken/growers-of.ts';
+import { authorsOf, growerNames, mayChange } from '../spoken/entered-by.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { unfitText } from './keeping/change-text.ts';
 
@@ -14,7 +13,7 @@ export function refusalText(because: Refusal, s: Speaker): string {
     case 'edit-of-unknown':
       return 'I never had the message that you changed, so nothing was logged. Please send it as a new one.';
     case 'growers-change-set-up':
-      return `Only a grower can change the set-up. Ask ${s.or(growersOf(s))}, and it is done in a minute.`;
+      return `Only a grower can change the set-up. Ask ${s.or(growerNames(s))}, and it is done in a minute.`;
     case 'unfit-change':
       return unfitText(because.change, because.because, s);
     case 'not-for-you':

@@ -1,9 +1,11 @@
 import type { DutyLine, Reason } from '../../planning/duty-line.ts';
+import { measureOf } from '../spoken/measure-of-quantity.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { roughVolume, useRate, volume } from '../spoken/volume.ts';
 import { waterProspect } from '../spoken/water-prospect.ts';
 import { adviceWhy, mixWhy } from './advice/why-advice.ts';
 import { dayText, everyDays, onDay } from './day-text.ts';
+import { quantityNames } from './names.ts';
 
 /** The numbers behind a duty, in one sentence. */
 export function whyText({ reason }: Pick<DutyLine, 'reason'>, s: Speaker): string {
@@ -19,14 +21,30 @@ export function whyText({ reason }: Pick<DutyLine, 'reason'>, s: Speaker): strin
     case 'water':
       return `${waterText(reason, s)}${reason.mix ? ` ${mixWhy(reason.mix, s)}` : ''}`;
     case 'not-measured':
-      return reason.lastOn === null
-        ? 'Not measured yet.'
-        : `Last measured ${onDay(reason.lastOn, s)}.`;
+      return measuredText(reason, s);
     case 'chore':
       return reason.lastDoneOn === null
         ? `To be done ${everyDays(reason.everyDays)}, and not done yet.`
         : `To be done ${everyDays(reason.everyDays)}, last done ${onDay(reason.lastDoneOn, s)}.`;
   }
+}
+
+function measuredText(reason: Extract<Reason, { kind: 'not-measured' }>, s: Speaker): string {
+  if (reason.lastOn === null) return 'Not measured yet.';
+  const last = `Last measured ${onDay(reason.lastOn, s)}.`;
+  if (!reason.drift) return last;
+  const { quantity, perDay, lowest, highest } = reason.drift;
+  const [low, high] = s.range(
+    measureOf(quantity, lowest, s.units),
+    measureOf(quantity, highest, s.units),
+  );
+  const name = quantityNames[quantity];
+  const step = measureOf(quantity, Math.abs(perDay), s.units);
+  const moves =
+    Number(step.value.toFixed(1)) === 0
+      ? 'wanders'
+      : `${perDay > 0 ? 'rises' : 'falls'} about ${s.amount(step)} a day`;
+  return `${last} The ${name} ${moves} and may be outside ${low} to ${high} by now.`;
 }
 
 type WaterReason = Extract<Reason, { kind: 'water' }>;

@@ -24,7 +24,7 @@ export function measureOf(quantity: Quantity, value: number, units: SpokenUnits)
     case 'reservoir-change':
       return volume(value, units.volume);
     case 'dose':
-      return measure(value, 'mL', 0, 1);
+      return measure(value, 'mL', 0, value < 1 ? 2 : 1);
     case 'fill-time':
       return measure(value, 'min', 0, 1);
     case 'aeration':

@@ -1,5 +1,6 @@
 import { spawn } from 'node:child_process';
 import { createInterface } from 'node:readline';
+import { fileURLToPath } from 'node:url';
 
 /** One line that the rehearsal answered; the fields that the bench looks at. */
 export interface LineOut {
@@ -15,6 +16,9 @@ export interface LineOut {
   }[];
 }
 
+/** What `npm run rehearse` runs; `npm run bench:season` builds it once for all seasons. */
+const BUILT_REHEARSAL = fileURLToPath(new URL('../../../dist/rehearse.js', import.meta.url));
+
 /** A dialogue with the bot over its rehearsal: a child process that speaks JSON lines. */
 export interface Rehearsal {
   /** Sends one line and gives all that it caused. */
@@ -23,13 +27,9 @@ export interface Rehearsal {
 }
 
 export function startRehearsal(greenhousePath: string): Rehearsal {
-  const child = spawn(
-    'npm',
-    ['run', '--silent', 'rehearse', '--', '--greenhouse', greenhousePath],
-    {
-      stdio: ['pipe', 'pipe', 'inherit'],
-    },
-  );
+  const child = spawn(process.execPath, [BUILT_REHEARSAL, '--greenhouse', greenhousePath], {
+    stdio: ['pipe', 'pipe', 'inherit'],
+  });
   const ended = new Promise<void>((resolve) =>
     child.once('close', () => {
       resolve();

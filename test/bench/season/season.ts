@@ -28,6 +28,10 @@ export function makeSeason(
   return { name, place, systems, weather, uses };
 }
 
+/** What the keeper is told of the weather: the days gone and a forecast, the days gone, or nothing. */
+export type Sky = 'forecasts' | 'observed' | 'no weather';
+export const skies: readonly Sky[] = ['forecasts', 'observed', 'no weather'];
+
 /** What a morning's round asks for. */
 export interface Asked {
   readonly system: number;
@@ -90,10 +94,10 @@ export async function playSeason(
   season: Season,
   keeper: Keeper,
   helper: Helper,
-  forecasts: boolean,
+  sky: Sky,
 ): Promise<Outcome> {
   const dice = diceOf(`${season.name} helper`);
-  const skies = diceOf(`${season.name} sky`);
+  const skyDice = diceOf(`${season.name} sky`);
   const levels = season.systems.map((system) => system.brimL);
   const history: number[][] = [];
   const foreseen: (readonly Foreseen[])[] = [];
@@ -102,11 +106,11 @@ export async function playSeason(
   for (let day = 0; day < season.weather.length; day += 1) {
     history.push(levels.slice());
     const ahead = season.weather.slice(day, day + 7);
-    const forecast = forecastOf(ahead, skies);
+    const forecast = forecastOf(ahead, skyDice);
     const asked = await keeper.morning(
       day,
-      forecasts ? season.weather.slice(0, day) : [],
-      forecasts ? forecast : [],
+      sky === 'no weather' ? [] : season.weather.slice(0, day),
+      sky === 'forecasts' ? forecast : [],
     );
     if (keeper.foresees) foreseen.push(await keeper.foresees(day));
     if (asked.some((duty) => !duty.alongside)) {

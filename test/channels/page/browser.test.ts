@@ -195,7 +195,7 @@ describe.skipIf(!isChromiumHere)('the page in Chromium', () => {
     await receipts(tab).waitFor();
     await page.close();
     await tab.getByText('No connection, trying again…').waitFor();
-    await under.desk.sendRoundIfDue(under.greenhouseId, under.clock.nowMs);
+    await under.desk.sendDue(under.greenhouseId, under.clock.nowMs);
     const again = await pageUnderTest(store, quarryLane(), {
       desk: under.desk,
       greenhouseId: under.greenhouseId,

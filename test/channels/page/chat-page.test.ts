@@ -109,7 +109,7 @@ describe('the chat page', () => {
 
   it('ticks off a round in its place, each duty for itself, and tells the receipt quietly', async () => {
     const under = await pageUnderTest(store);
-    await under.desk.sendRoundIfDue(under.greenhouseId, under.clock.nowMs);
+    await under.desk.sendDue(under.greenhouseId, under.clock.nowMs);
     const html = await (await under.get('/')).text();
     const tokensOf = (page: string) =>
       [...page.matchAll(/name="token" value="([\d.]+)"/g)].map(([, token]) => token!);

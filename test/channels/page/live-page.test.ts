@@ -107,7 +107,7 @@ describe('an open page', () => {
     const tomas = eventsOf(under, '/events?as=tomas');
     await nextOf(ines);
     await nextOf(tomas);
-    await under.desk.sendRoundIfDue(under.greenhouseId, under.clock.nowMs);
+    await under.desk.sendDue(under.greenhouseId, under.clock.nowMs);
     await under.page.deliver();
     const round = await nextOf(ines);
     expect(round.news.items[0]?.html).toContain('Morning round');

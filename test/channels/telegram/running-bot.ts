@@ -35,6 +35,8 @@ export interface BotOptions {
   readonly mode?: Mode;
   readonly greenhouse?: string;
   readonly env?: Readonly<Record<string, string>>;
+  /** What it prints when it has started. */
+  readonly waitsFor?: RegExp;
   /** PostgreSQL instead of the embedded database. */
   readonly databaseUrl?: string;
 }
@@ -91,7 +93,8 @@ export class RunningBot {
       });
     });
     const from = this.output.length;
-    await this.prints(/On Telegram as @\w+/u, { from, timeoutMs: 40_000 });
+    const { waitsFor = /On Telegram as @\w+/u } = this.#options;
+    await this.prints(waitsFor, { from, timeoutMs: 40_000 });
   }
 
   /** What the first group of a pattern matches in the output, past or to come. */

@@ -124,7 +124,7 @@ describe('the conversation in a terminal', () => {
     const running = terminal.run();
     input.write('/as tomas\n');
     await expect.poll(shown).toContain('Speaking as Tomas.');
-    await desk.sendRoundIfDue(greenhouseId, morning);
+    await desk.sendDue(greenhouseId, morning);
     await terminal.deliver();
     expect(shown()).toContain('(to ines)');
     expect(shown().match(/1\. Top up North bench/g)).toHaveLength(1);

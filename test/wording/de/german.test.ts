@@ -149,7 +149,7 @@ describe('a German question', () => {
 describe('a German duty', () => {
   it('puts the system first and counts cans without a plural', () => {
     expect(duty(benchTopUp, reader)).toBe(
-      'North bench: etwa 43 l (4½ × can) nachfüllen, bis zum Rand',
+      'North bench: bis zu 43 l (4½ × can) nachfüllen, bis zum Rand',
     );
     expect(duty(check(buckets), reader)).toBe('Bucket row: pH und EC messen');
   });
@@ -174,7 +174,7 @@ describe('a German round', () => {
     expect(reply({ kind: 'round', date: today, isLate: false, duties }, reader)).toBe(
       [
         'Dienstag, 4. Mai: 2 Aufgaben.',
-        '1. North bench: etwa 43 l (4½ × can) nachfüllen, bis zum Rand. Noch etwa 180 l drin, Verbrauch etwa 24 l am Tag; die untere Marke (150 l) könnte am Donnerstag erreicht sein.',
+        '1. North bench: bis zu 43 l (4½ × can) nachfüllen, bis zum Rand. Noch etwa 180 l drin, Verbrauch etwa 24 l am Tag; die untere Marke (150 l) könnte am Donnerstag erreicht sein.',
         '2. North bench und Bucket row: pH und EC messen. Zuletzt gestern gemessen.',
         'Wenn du schon da bist:',
         '3. Tie up the tomatoes (North bench). Alle 5 Tage dran, zuletzt am Freitag gemacht.',

@@ -46,7 +46,7 @@ describe('an English answer', () => {
   it('gives the figures on why exactly, and not otherwise', () => {
     const plain = tell({ kind: 'why', duties: [benchTopUp], exactly: false });
     expect(plain).toBe(
-      'Top up North bench with about 43 L (4½ cans), to the brim. About 180 L left and it drinks about 24 L a day, so it could reach the low mark (150 L) by Thursday.',
+      'Top up North bench with up to 43 L (4½ cans), to the brim. About 180 L left and it drinks about 24 L a day, so it could reach the low mark (150 L) by Thursday.',
     );
     expect(tell({ kind: 'why', duties: [benchTopUp], exactly: true })).toBe(
       `${plain} Exactly: 180.4 L left, give or take 5.2 L; 24.3 L a day; low mark at the earliest on Thursday, most likely on Friday.`,

@@ -29,7 +29,7 @@ function work(more: Partial<DutyLine['duty']>): DutyLine {
 describe('an English duty', () => {
   it('tells a top-up in litres and in cans', () => {
     expect(duty(benchTopUp, reader)).toBe(
-      'Top up North bench with about 43 L (4½ cans), to the brim',
+      'Top up North bench with up to 43 L (4½ cans), to the brim',
     );
   });
 
@@ -54,13 +54,13 @@ describe('an English duty', () => {
       },
     } as const;
     expect(duty(line, reader)).toBe(
-      'Top up North bench with about 43 L (4½ cans) of half-strength solution, to the brim: 60 mL nutrient A and 60 mL nutrient B',
+      'Top up North bench with up to 43 L (4½ cans) of half-strength solution, to the brim: 60 mL nutrient A and 60 mL nutrient B',
     );
   });
 
   it('speaks gallons and buckets of that household', () => {
     expect(duty(benchTopUp, { greenhouse: americanLane, nowMs })).toBe(
-      'Top up North bench with about 11.5 gal (2½ buckets), to the brim',
+      'Top up North bench with up to 11.5 gal (2½ buckets), to the brim',
     );
   });
 
@@ -117,7 +117,7 @@ describe('an English round', () => {
     expect(reply({ kind: 'round', date: today, isLate: false, duties }, reader)).toBe(
       [
         'Tuesday 4 May: 2 things to do.',
-        '1. Top up North bench with about 43 L (4½ cans), to the brim. About 180 L left and it drinks about 24 L a day, so it could reach the low mark (150 L) by Thursday.',
+        '1. Top up North bench with up to 43 L (4½ cans), to the brim. About 180 L left and it drinks about 24 L a day, so it could reach the low mark (150 L) by Thursday.',
         '2. Check pH and EC of North bench and Bucket row. Last measured yesterday.',
         'While you are there:',
         '3. Tie up the tomatoes (North bench). To be done every 5 days, last done on Friday.',
@@ -145,7 +145,7 @@ describe('an English round', () => {
     expect(reply({ ...round, marks: [done, cannot, null] }, reader)).toBe(
       [
         'Tuesday 4 May: 1 thing to do.',
-        '1. ✓ Top up North bench with about 43 L (4½ cans), to the brim (Tomas).',
+        '1. ✓ Top up North bench with up to 43 L (4½ cans), to the brim (Tomas).',
         '2. ✗ Check pH and EC of North bench (not done, Olli: lid is stuck).',
         '3. Check pH and EC of Bucket row. Last measured yesterday.',
       ].join('\n'),
@@ -153,7 +153,7 @@ describe('an English round', () => {
     expect(reply({ ...round, marks: [done, done, done] }, reader)).toBe(
       [
         'Tuesday 4 May: nothing left to do.',
-        '1. ✓ Top up North bench with about 43 L (4½ cans), to the brim (Tomas).',
+        '1. ✓ Top up North bench with up to 43 L (4½ cans), to the brim (Tomas).',
         '2. ✓ Check pH and EC of North bench and Bucket row (Tomas).',
       ].join('\n'),
     );

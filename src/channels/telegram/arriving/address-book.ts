@@ -3,17 +3,28 @@ import type { HouseholdStore } from '../../../assistant/ports/household-store.ts
 import type { GreenhouseId } from '../../../assistant/ports/store.ts';
 import { channel } from '../channel-name.ts';
 
+const oldAfterMs = 3000;
+
 /** The accounts and groups of the channel as last read; read again by `refresh`. */
 export class AddressBook {
   readonly #household: HouseholdStore;
+  readonly #nowMs: () => number;
   #directory: Directory = { accounts: [], rooms: [] };
+  #readAtMs = Number.NEGATIVE_INFINITY;
 
-  constructor(household: HouseholdStore) {
+  constructor(household: HouseholdStore, nowMs: () => number) {
     this.#household = household;
+    this.#nowMs = nowMs;
   }
 
   async refresh(): Promise<void> {
     this.#directory = await this.#household.directory(channel);
+    this.#readAtMs = this.#nowMs();
+  }
+
+  /** Another process may have changed it: what is older than some seconds is read again. */
+  async refreshIfOld(): Promise<void> {
+    if (Math.abs(this.#nowMs() - this.#readAtMs) > oldAfterMs) await this.refresh();
   }
 
   /** Every greenhouse that an account speaks in, the current one first. */

@@ -64,7 +64,7 @@ export class Intake {
    */
   async takeIn(updates: readonly Update[]): Promise<void> {
     const { options, book, self } = this.#parts;
-    await book.refresh();
+    await book.refreshIfOld();
     let run: Addressed[] = [];
     for (const update of updates) {
       const receivedAtMs = options.nowMs();

@@ -1,4 +1,4 @@
-import type { PendingOutgoing } from '../../../assistant/ports/store.ts';
+import type { PendingOutgoing, Settled } from '../../../assistant/ports/store.ts';
 import { channel } from '../channel-name.ts';
 import { describeError } from '../describe-error.ts';
 import type { TelegramOptions } from '../telegram-options.ts';
@@ -45,12 +45,12 @@ export class Sender {
   }
 
   async #run(): Promise<void> {
-    const { store, nowMs, report } = this.#options;
+    const { report } = this.#options;
     while (!this.#isStopping) {
       try {
-        const [next] = await store.pending(channel, nowMs(), 1);
-        if (next) await this.#send(next);
-        else await this.#rest();
+        let next = await this.#take();
+        while (next) next = await this.#send(next);
+        await this.#rest();
       } catch (error) {
         report('error', `The outbox could not be read: ${describeError(error)}`);
         await this.#wakeUp.sleep(faultRetryMs);
@@ -58,33 +58,49 @@ export class Sender {
     }
   }
 
-  async #send(next: PendingOutgoing): Promise<void> {
-    const sending = this.#deliver(next)
-      .catch((error: unknown) => {
-        this.#options.report('error', `A message could not be settled: ${describeError(error)}`);
-      })
-      .finally(() => {
-        this.#underWay.delete(sending);
-      });
-    this.#underWay.add(sending);
-    await withinPatience(sending);
-    while (this.#underWay.size >= mostAtOnce) await Promise.race(this.#underWay);
+  async #take(): Promise<PendingOutgoing | null> {
+    if (this.#isStopping) return null;
+    const { store, nowMs } = this.#options;
+    const [next] = await store.pending(channel, nowMs(), 1);
+    return next ?? null;
   }
 
-  async #deliver(next: PendingOutgoing): Promise<void> {
-    const { store, nowMs, report } = this.#options;
-    const { greenhouse, outgoing } = next;
+  /** Sends one message, and gives the next, taken up in one breath with the settling of this one. */
+  async #send(message: PendingOutgoing): Promise<PendingOutgoing | null> {
+    const sending = this.#deliver(message);
+    const settled = await within(patienceMs, sending);
+    if (settled) return (await Promise.all([this.#settle(message, settled), this.#take()]))[1];
+    const late = sending
+      .then((outcome) => this.#settle(message, outcome))
+      .finally(() => {
+        this.#underWay.delete(late);
+        this.wake();
+      });
+    this.#underWay.add(late);
+    while (this.#underWay.size >= mostAtOnce) await Promise.race(this.#underWay);
+    return this.#take();
+  }
+
+  async #deliver(message: PendingOutgoing): Promise<Settled> {
+    const { nowMs, report } = this.#options;
     try {
-      const settled = await this.#delivery.deliver(next);
-      if (settled.kind === 'retry') {
-        this.#nextDueAtMs = Math.min(this.#nextDueAtMs, settled.notBeforeMs);
-      }
-      await store.settle(greenhouse, outgoing.no, settled);
+      return await this.#delivery.deliver(message);
     } catch (error) {
-      report('error', `Message ${outgoing.no} could not be dealt with: ${describeError(error)}`);
-      const notBeforeMs = nowMs() + faultRetryMs;
       const because = describeError(error);
-      await store.settle(greenhouse, outgoing.no, { kind: 'retry', notBeforeMs, because });
+      report('error', `Message ${message.outgoing.no} could not be dealt with: ${because}`);
+      return { kind: 'retry', notBeforeMs: nowMs() + faultRetryMs, because };
+    }
+  }
+
+  /** Where the database does not take it, the message comes again when its lease is over. */
+  async #settle({ greenhouse, outgoing }: PendingOutgoing, settled: Settled): Promise<void> {
+    if (settled.kind === 'retry') {
+      this.#nextDueAtMs = Math.min(this.#nextDueAtMs, settled.notBeforeMs);
+    }
+    try {
+      await this.#options.store.settle(greenhouse, outgoing.no, settled);
+    } catch (error) {
+      this.#options.report('error', `A message could not be settled: ${describeError(error)}`);
     }
   }
 
@@ -96,11 +112,15 @@ export class Sender {
   }
 }
 
-async function withinPatience(sending: Promise<void>): Promise<void> {
+/** What a promise gives within the time; null: it takes longer, and goes on. */
+async function within<T>(ms: number, promise: Promise<T>): Promise<T | null> {
   let timer: NodeJS.Timeout | undefined;
-  const patience = new Promise<void>((resolve) => {
-    timer = setTimeout(resolve, patienceMs);
+  const patience = new Promise<null>((resolve) => {
+    timer = setTimeout(() => {
+      resolve(null);
+    }, ms);
   });
-  await Promise.race([sending, patience]);
+  const first = await Promise.race([promise, patience]);
   clearTimeout(timer);
+  return first;
 }

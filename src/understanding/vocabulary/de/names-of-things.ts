@@ -97,6 +97,9 @@ export const anyProduct: readonly string[] = [
   'düngerkonzentrat',
   'nährsalz',
   'nährsalze',
+  'calmag',
+  'cal - mag',
+  'cal mag',
 ];
 
 export const crops: Readonly<Record<string, readonly string[]>> = {

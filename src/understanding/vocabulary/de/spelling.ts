@@ -1,16 +1,4 @@
-/** How German is written where a keyboard has no umlauts, and how some write it in a hurry. */
-const twoLetters: readonly (readonly [string, string])[] = [
-  ['ä', 'ae'],
-  ['ö', 'oe'],
-  ['ü', 'ue'],
-  ['ß', 'ss'],
-];
-const oneLetter: readonly (readonly [string, string])[] = [
-  ['ä', 'a'],
-  ['ö', 'o'],
-  ['ü', 'u'],
-  ['ß', 'ss'],
-];
+import { withOneLetter, withTwoLetters } from '../../reading/letters.ts';
 
 /**
  * Adds to every phrase its spelling without umlauts: `für` → `fuer`, and `fur` where that is no other
@@ -19,7 +7,7 @@ const oneLetter: readonly (readonly [string, string])[] = [
 export function spelled(phrases: readonly string[], words: ReadonlySet<string>): readonly string[] {
   return [
     ...new Set(
-      phrases.flatMap((phrase) => [phrase, written(phrase, twoLetters), ...bare(phrase, words)]),
+      phrases.flatMap((phrase) => [phrase, withTwoLetters(phrase), ...bare(phrase, words)]),
     ),
   ];
 }
@@ -33,12 +21,8 @@ export function singleWords(phrases: Iterable<string>): Set<string> {
 
 function bare(phrase: string, words: ReadonlySet<string>): string[] {
   const spelling = phrase.split(' ').map((word) => {
-    const plain = written(word, oneLetter);
+    const plain = withOneLetter(word);
     return plain !== word && words.has(plain) ? word : plain;
   });
   return [spelling.join(' ')];
-}
-
-function written(text: string, letters: readonly (readonly [string, string])[]): string {
-  return letters.reduce((so, [letter, instead]) => so.replaceAll(letter, instead), text);
 }

@@ -14,7 +14,8 @@ export const times: Words<TimeConcept> = {
     'morgen vormittag',
     'übermorgen',
   ],
-  tonight: ['heute nacht', 'heut nacht'],
+  tonight: [],
+  'this-night': ['heute nacht', 'heut nacht', 'heute in der nacht'],
   this: ['diesen', 'diese', 'dieser', 'diesem', 'dieses'],
   last: [
     'letzte',
@@ -177,7 +178,6 @@ export const times: Words<TimeConcept> = {
     'um kurz vor',
     'um kurz nach',
     'bis',
-    'von',
     'genau um',
     'punkt',
     'so ca. um',

@@ -78,6 +78,13 @@ export const duties: Words<DutyConcept> = {
     'ticked off',
   ],
   do: [
+    'do it',
+    'do them',
+    'do that',
+    'do this',
+    'do those',
+    'do any',
+    'do anything',
     'do',
     'done',
     'doing',
@@ -184,6 +191,7 @@ export const duties: Words<DutyConcept> = {
     'got stuck on',
     "couldn't get to",
   ],
+  could: [],
   clean: [
     'cleaned',
     'cleaned out',
@@ -421,6 +429,8 @@ export const asking: Words<AskConcept> = {
     'lacks',
   ],
   due: [
+    'due for',
+    'else',
     'due',
     'on today',
     'on the list',

@@ -1,6 +1,6 @@
 /** Ordinary words of three letters and more that are no slip of anything: written down from memory, ordered by nothing. */
 export const commonWords: readonly string[] = `
-able above across act actually add adult afraid again age agree ahead air alive allow almost alone along already alright although always among amount
+we're i'm you're they're he'll she'll they'll you'll you've they've i'll we'll he'd she'd they'd who're there're able above across act actually add adult afraid again age agree ahead air alive allow almost alone along already alright although always among amount
 angle angry animal another answer any anyone anything anyway apart appear apple april area arm around arrive art ask asleep aunt autumn away awful
 baby back bad bag bake balcony ball banana bank bar bare bark base basic basin basket bath battery beach bean bear beat beautiful became because become
 bed bee beech been beer before beg began begin behind being belief believe bell belly belong below belt bend beside best better beyond big bike bill bin

@@ -48,6 +48,7 @@ export const english: Vocabulary = {
     ['es', ''],
     ['s', ''],
   ],
+  compoundEnds: [],
   abbreviations: [
     'ca',
     'approx',

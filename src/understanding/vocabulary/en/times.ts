@@ -9,9 +9,10 @@ export const times: Words<TimeConcept> = {
     'two days ago',
     '2 days ago',
   ],
-  today: ['today', 'earlier today', "today's"],
+  today: ['today', "today's"],
   tomorrow: ['tomorrow', 'tmrw', 'tomoz', 'tmr', 'the day after tomorrow', 'day after tomorrow'],
   tonight: ['tonight', 'this night'],
+  'this-night': [],
   this: ['this'],
   last: ['last', 'previous', 'this past', 'past'],
   morning: [
@@ -108,7 +109,7 @@ export const times: Words<TimeConcept> = {
     'shortly before',
     'gone',
   ],
-  'on-day': ['on', 'last', 'this', 'on the', 'past', 'since'],
+  'on-day': ['on', 'last', 'this', 'past', 'since'],
   'o-clock': [
     "o'clock",
     'oclock',
@@ -140,6 +141,7 @@ export const times: Words<TimeConcept> = {
     'at present',
   ],
   earlier: [
+    'earlier today',
     'earlier',
     'earlier on',
     'a bit ago',

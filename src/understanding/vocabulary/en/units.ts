@@ -76,6 +76,8 @@ export const units: Words<UnitId> = {
   kg: ['kg', 'kgs', 'kilo', 'kilos', 'kilogram', 'kilograms', 'kilogramme', 'kilogrammes'],
   oz: ['oz', 'ounce', 'ounces', 'ozs'],
   lb: ['lb', 'lbs', 'pound', 'pounds'],
+  'metric-pound': [],
+  decagram: [],
   'ms-cm': [
     'ms',
     'ms / cm',
@@ -116,7 +118,7 @@ export const units: Words<UnitId> = {
   ],
   cf: ['cf'],
   ppm: ['ppm', 'ppms', 'parts per million', 'tds', 'p p m'],
-  percent: ['%', 'percent', 'per cent', 'pct', 'pc', 'prcnt', '% rh'],
+  percent: ['%', 'percent', 'per cent', 'pct', 'pc', 'prcnt'],
   'mg-l': [
     'mg / l',
     'mgl',
@@ -238,7 +240,6 @@ export const units: Words<UnitId> = {
     'g / l',
     'l / h',
     'l / min',
-    'l an hour',
     'l per hour',
     'l a day',
     'l / day',
@@ -251,7 +252,6 @@ export const units: Words<UnitId> = {
     'gal per day',
     'gallons a day',
     'gallons per day',
-    'litres an hour',
     'litres per hour',
     'kpa',
     'ppt',

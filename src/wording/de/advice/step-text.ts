@@ -14,6 +14,8 @@ export function stepText(step: WorkStep, s: Speaker): string {
   switch (step.kind) {
     case 'measure-first':
       return `noch einmal ${quantityNames[step.quantity]} messen und mir sagen, wenn es anders ist`;
+    case 'thin-first':
+      return `1 ml ${productName(step.product)} in ${step.waterMl} ml Wasser rühren und davon ${dose(step.addMl, s)} zugeben`;
     case 'add':
       return `${dose(step.mL, s)} ${productName(step.product)} zugeben`;
     case 'add-one-by-one':

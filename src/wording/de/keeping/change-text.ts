@@ -1,3 +1,4 @@
+import type { Greenhouse } from '../../../greenhouse/greenhouse.ts';
 import type { Language } from '../../../greenhouse/member.ts';
 import type {
   SetUpChange,
@@ -29,12 +30,20 @@ export function changedText(
   const what = changeText(change, null, s);
   switch (state) {
     case 'made':
+      if (change.kind === 'set-up-anew') return setUpText(change.greenhouse, s);
       return `Erledigt: ${what}. „Rückgängig“ nimmt es zurück.`;
     case 'undone':
       return `Zurückgenommen: ${what}.`;
     case 'changed-since':
       return `Das kann ich nicht zurücknehmen: Es wurde seither wieder geändert (${what}). Sag bitte, wie es sein soll.`;
   }
+}
+
+function setUpText({ name, systems }: Greenhouse, s: Speaker): string {
+  const [first] = systems;
+  if (!first) throw new Error(`${name} is set up without a system, expected at least one`);
+  const example = `${first.name} ${s.amount(measureOf('level', first.brimL, s.units))}`;
+  return `Erledigt: ${name} ist eingerichtet. Sag mir, was jetzt in den Systemen ist, etwa „${example}“. „Rückgängig“ nimmt alles zurück.`;
 }
 
 function changeText(change: SetUpChange, was: SetUpChange | null, s: Speaker): string {

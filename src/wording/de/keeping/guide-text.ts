@@ -100,7 +100,7 @@ export function guideOptionText(option: GuideOption): string {
     case 'back':
       return 'zurück';
     case 'skip':
-      return 'wie vorgeschlagen';
+      return 'weiter';
     case 'finish':
       return 'fertig';
     case 'yes':

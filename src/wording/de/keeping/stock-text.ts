@@ -32,7 +32,7 @@ export function shoppingText(buy: readonly StockLine[], s: Speaker): string | nu
       ? `${productName(product)} (aufgebraucht)`
       : `${productName(product)} (reicht ${lastsText(lastsDays ?? 0)})`,
   );
-  return `Zu kaufen: ${s.capital(items.join(', '))}.`;
+  return `Zu kaufen: ${s.and(items)}.`;
 }
 
 function stockLine({ product, leftMl, lastsDays }: StockLine, s: Speaker): string {

@@ -14,6 +14,8 @@ export function stepText(step: WorkStep, s: Speaker): string {
   switch (step.kind) {
     case 'measure-first':
       return `measure the ${quantityNames[step.quantity]} again and tell me if it has moved`;
+    case 'thin-first':
+      return `stir 1 mL ${productName(step.product)} into ${step.waterMl} mL of water and add ${dose(step.addMl, s)} of that`;
     case 'add':
       return `add ${dose(step.mL, s)} ${productName(step.product)}`;
     case 'add-one-by-one':

@@ -1,3 +1,4 @@
+import type { Greenhouse } from '../../../greenhouse/greenhouse.ts';
 import type { Language } from '../../../greenhouse/member.ts';
 import type {
   SetUpChange,
@@ -29,12 +30,20 @@ export function changedText(
   const what = changeText(change, null, s);
   switch (state) {
     case 'made':
+      if (change.kind === 'set-up-anew') return setUpText(change.greenhouse, s);
       return `Done: ${what}. “undo” takes it back.`;
     case 'undone':
       return `Taken back: ${what}.`;
     case 'changed-since':
       return `I cannot take that back: it has been changed again since (${what}). Please say how it should be.`;
   }
+}
+
+function setUpText({ name, systems }: Greenhouse, s: Speaker): string {
+  const [first] = systems;
+  if (!first) throw new Error(`${name} is set up without a system, expected at least one`);
+  const example = `${first.name} ${s.amount(measureOf('level', first.brimL, s.units))}`;
+  return `Done: ${name} is set up. Tell me what is in each system now, like “${example}”. “undo” takes it all back.`;
 }
 
 function changeText(change: SetUpChange, was: SetUpChange | null, s: Speaker): string {

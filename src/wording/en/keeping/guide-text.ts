@@ -100,7 +100,7 @@ export function guideOptionText(option: GuideOption): string {
     case 'back':
       return 'back';
     case 'skip':
-      return 'as you suggest';
+      return 'skip';
     case 'finish':
       return 'done';
     case 'yes':

@@ -32,7 +32,7 @@ export function shoppingText(buy: readonly StockLine[], s: Speaker): string | nu
       ? `${productName(product)} (used up)`
       : `${productName(product)} (lasts ${lastsText(lastsDays ?? 0)})`,
   );
-  return `To buy: ${items.join(', ')}.`;
+  return `To buy: ${s.and(items)}.`;
 }
 
 function stockLine({ product, leftMl, lastsDays }: StockLine, s: Speaker): string {

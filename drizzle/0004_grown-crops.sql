@@ -1,1 +1,0 @@
-ALTER TABLE "systems" ADD COLUMN "grown" json;

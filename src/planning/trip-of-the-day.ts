@@ -1,0 +1,59 @@
+import type { LocalDate } from '../greenhouse/local-time.ts';
+import type { DutyLine } from './duty-line.ts';
+
+/**
+ * Bundles work into trips. What is due and cannot wait makes a trip today; on a trip, all that is due
+ * is done, and what comes due before the next trip rides along where that is not too early. Without
+ * one, what may wait until a trip that is in sight is put off to it.
+ */
+export function tripOfTheDay(
+  lines: readonly DutyLine[],
+  today: LocalDate,
+): { readonly today: readonly DutyLine[]; readonly later: readonly DutyLine[] } {
+  const nextTripOn = nextTrip(lines, today);
+  const mustGo = lines.some((line) => isDueOn(line, today) && !mayWait(line, nextTripOn));
+  const settled = lines.map((line) => {
+    if (mustGo) return ridingAlong(line, today);
+    return isDueOn(line, today) && nextTripOn !== null ? putOff(line, nextTripOn) : line;
+  });
+  const isToday = (line: DutyLine): boolean => isDueOn(line, today) || isAlongside(line);
+  return {
+    today: settled.filter(isToday),
+    later: settled
+      .filter((line) => !isToday(line))
+      .toSorted((one, other) => (one.duty.dueOn < other.duty.dueOn ? -1 : 1)),
+  };
+}
+
+/** The next day after today on which water alone asks for a trip; null: none is in sight. */
+function nextTrip(lines: readonly DutyLine[], today: LocalDate): LocalDate | null {
+  const days = lines
+    .filter(({ duty }) => duty.kind === 'top-up' && duty.dueOn > today)
+    .map(({ duty }) => duty.dueOn);
+  return days.reduce<LocalDate | null>(
+    (soonest, day) => (soonest === null || day < soonest ? day : soonest),
+    null,
+  );
+}
+
+function mayWait({ waitsUntil }: DutyLine, nextTripOn: LocalDate | null): boolean {
+  return waitsUntil !== undefined && nextTripOn !== null && nextTripOn <= waitsUntil;
+}
+
+function putOff(line: DutyLine, nextTripOn: LocalDate): DutyLine {
+  return { ...line, duty: { ...line.duty, dueOn: nextTripOn } };
+}
+
+function isDueOn(line: DutyLine, today: LocalDate): boolean {
+  return line.duty.dueOn <= today && !isAlongside(line);
+}
+
+function isAlongside(line: DutyLine): boolean {
+  return line.duty.alongside === true;
+}
+
+/** On a day when someone goes anyway, what is due within its slack is done on the same trip. */
+function ridingAlong(line: DutyLine, today: LocalDate): DutyLine {
+  const isNear = line.ridesFrom !== null && line.ridesFrom <= today && line.duty.dueOn > today;
+  return isNear ? { ...line, duty: { ...line.duty, alongside: true } } : line;
+}

@@ -1,0 +1,52 @@
+import { isBare } from '../numbers/quantity-of-measure.ts';
+import type { Choice } from '../statement.ts';
+import type { Said } from './what-is-said.ts';
+
+export function choose(choices: readonly Choice[], said: Said): Choice | null {
+  const offered = choices.filter(
+    ({ label }) => label.kind !== 'keep-as-note' || choices.length === 1,
+  );
+  if (said.yes)
+    return (
+      offered.find(({ label }) => label.kind === 'yes') ??
+      (offered.length === 1 ? offered[0]! : null)
+    );
+  if (said.ordinal !== null)
+    return (said.ordinal < 0 ? offered.at(-1) : offered[said.ordinal - 1]) ?? null;
+  const fitting = offered.filter((choice) => fits(choice, said));
+  return fitting.length === 1 ? fitting[0]! : null;
+}
+
+function fits({ label }: Choice, said: Said): boolean {
+  switch (label.kind) {
+    case 'system':
+      return said.measure === null && said.systems.length === 1 && said.systems[0] === label.system;
+    case 'systems':
+      return (
+        said.measure === null &&
+        said.systems.length === label.systems.length &&
+        label.systems.every((system) => said.systems.includes(system))
+      );
+    case 'quantity':
+      return said.measure === null && said.systems.length === 0 && said.quantity === label.quantity;
+    case 'value':
+      return (
+        said.measure !== null &&
+        isBare(said.measure) &&
+        said.measure.values.some((value) => Math.abs(value - label.value) < 1e-6)
+      );
+    case 'each':
+      return said.each && said.measure === null;
+    case 'in-all':
+      return said.inAll && said.measure === null;
+    case 'time':
+      return said.timeMs === label.atMs && said.measure === null;
+    case 'amount':
+    case 'yes':
+    case 'no':
+    case 'one-top-up':
+    case 'two-top-ups':
+    case 'keep-as-note':
+      return false;
+  }
+}

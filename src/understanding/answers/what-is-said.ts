@@ -1,0 +1,134 @@
+import type { Quantity } from '../../greenhouse/quantity.ts';
+import type { SystemId } from '../../greenhouse/system.ts';
+import type { Measure } from '../numbers/measure.ts';
+import { type Frame, isMeasure } from '../reading/frame.ts';
+import { readingOf, unitAt } from '../reading/look-up.ts';
+import { isMark, isUnknown, means } from '../reading/term.ts';
+import { tokenise } from '../reading/tokenise.ts';
+import { findTimes } from '../times/find-times.ts';
+
+/** What of an answer a message holds. */
+export interface Said {
+  readonly measure: Measure | null;
+  readonly systems: readonly SystemId[];
+  readonly ordinal: number | null;
+  readonly yes: boolean;
+  readonly no: boolean;
+  readonly each: boolean;
+  readonly inAll: boolean;
+  readonly quantity: Quantity | null;
+  readonly timeMs: number | null;
+  readonly unit: string | null;
+}
+
+/** The parts of an answer; null if the message says anything else. */
+export function whatIsSaid(frame: Frame): Said | null {
+  const marks = findTimes(frame);
+  const isTime = marks.map(({ from, to }) => [from, to] as const);
+  const rest = frame.terms
+    .map((term, i) => ({ term, i }))
+    .filter(({ i }) => !isTime.some(([from, to]) => i >= from && i <= to));
+  const measures = rest.filter(({ term }) => isMeasure(term));
+  const names = rest.flatMap(({ term }) => (term.kind === 'name' ? term.systems : []));
+  const now = rest.some(({ term }) => means(term, 'just-now', 'now'));
+  const unit = unitAlone(frame);
+  if (measures.length > 1 || marks.length > 1) return release(frame, null);
+  for (const { term } of rest) {
+    if (term.kind === 'stop') {
+      if (term.cut === 'question') return release(frame, null);
+      continue;
+    }
+    if (isMeasure(term) || term.kind === 'name' || isMark(term, '-', ':', '*', '#', '%', '°'))
+      continue;
+    if (unit !== null) continue;
+    if (isUnknown(term) || term.kind !== 'word') return release(frame, null);
+    const small = means(
+      term,
+      'article',
+      'filler',
+      'place',
+      'pronoun',
+      'yes',
+      'said-no',
+      'each',
+      'both',
+      'in-all',
+      'all',
+      'about',
+      'ish',
+      'link',
+      'self',
+      'just-now',
+      'now',
+      'thanks',
+      'at',
+      'since',
+      'at-hour',
+    );
+    const names = means(
+      term,
+      'ph',
+      'ec',
+      'temperature',
+      'level',
+      'humidity',
+      'left-over',
+      'top-up',
+      'add',
+      'has',
+      'fill',
+      'water',
+      'air',
+      'inside',
+      'oxygen',
+      'solution',
+    );
+    if (!small && !names && term.word.ordinal === null) return release(frame, null);
+  }
+  const first = measures[0]?.term;
+  const ordinal =
+    rest.flatMap(({ term }) =>
+      term.kind === 'word' && term.word.ordinal !== null ? [term.word.ordinal] : [],
+    )[0] ?? null;
+  const some = (...concepts: Parameters<typeof means>[1][]) =>
+    rest.some(({ term }) => means(term, ...concepts));
+  return {
+    measure: isMeasure(first) ? first.measure : null,
+    systems: [...new Set(names)],
+    ordinal: names.length > 0 ? null : ordinal,
+    yes: some('yes') && measures.length === 0 && names.length === 0,
+    no: some('said-no') && measures.length === 0 && names.length === 0,
+    each: some('each', 'both'),
+    inAll: some('in-all'),
+    quantity: quantitySaid(some),
+    timeMs: marks[0]?.atMs ?? (now && rest.length <= 2 ? frame.context.writtenAtMs : null),
+    unit,
+  };
+}
+
+/** Times are taken while looking for an answer; where there is none, the message is read afresh. */
+function release(frame: Frame, nothing: null): null {
+  frame.taken.fill(false);
+  frame.timed.fill(false);
+  return nothing;
+}
+
+function quantitySaid(
+  some: (...concepts: Parameters<typeof means>[1][]) => boolean,
+): Quantity | null {
+  if (some('ph')) return 'ph';
+  if (some('ec')) return 'ec';
+  if (some('humidity')) return 'humidity';
+  if (some('oxygen')) return 'dissolved-oxygen';
+  if (some('top-up', 'fill')) return 'top-up';
+  if (some('temperature')) return some('air', 'inside') ? 'air-temperature' : 'water-temperature';
+  if (some('level', 'left-over')) return 'level';
+  return some('add') ? 'top-up' : null;
+}
+
+/** A unit said by itself: `litres`. */
+function unitAlone(frame: Frame): string | null {
+  const reading = readingOf(tokenise(frame.folded.text), frame.lexicon);
+  const unit = unitAt(reading, 0);
+  return unit?.length === reading.tokens.length ? frame.folded.text : null;
+}

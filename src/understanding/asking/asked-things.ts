@@ -1,0 +1,82 @@
+import type { DutyKind } from '../../greenhouse/duty.ts';
+import type { Quantity } from '../../greenhouse/quantity.ts';
+import type { SystemId } from '../../greenhouse/system.ts';
+import type { Frame } from '../reading/frame.ts';
+import { means } from '../reading/term.ts';
+import { systemOfCrop, systemOfDevice } from '../recognisers/devices.ts';
+import { productAt } from '../recognisers/products.ts';
+import { systemRepliedTo } from '../refiners/settle.ts';
+import type { EntryStatement } from '../statement.ts';
+import type { Concept } from '../vocabulary/concept.ts';
+
+export function systemAsked(
+  frame: Frame,
+  from: number,
+  to: number,
+  entries: readonly EntryStatement[],
+): SystemId | null {
+  const terms = frame.terms.slice(from, to);
+  const named = new Set(
+    terms.flatMap((term) => (term.kind === 'name' && term.sure ? term.systems : [])),
+  );
+  if (named.size === 1) return [...named][0]!;
+  if (named.size > 1) return null;
+  for (const term of terms) {
+    const system =
+      systemOfCrop(frame, term) ??
+      (means(term, 'venturi', 'air-stones', 'air-pump') ? systemOfDevice(frame, term) : null);
+    if (system !== null) return system;
+  }
+  const refers = terms.some((term) => means(term, 'pronoun'));
+  const spokenOf = refers ? entries.at(-1)?.draft.system : undefined;
+  return spokenOf ?? systemRepliedTo(frame.context);
+}
+
+export function quantityAsked(frame: Frame, from: number, to: number): Quantity | null {
+  for (let i = from; i < to; i++) {
+    const term = frame.terms[i];
+    if (means(term, 'ph')) return 'ph';
+    if (means(term, 'ec', 'ppm-word', 'cf-word')) return 'ec';
+    if (means(term, 'humidity')) return 'humidity';
+    if (means(term, 'oxygen') && !means(term, 'do')) return 'dissolved-oxygen';
+    if (means(term, 'air', 'inside') && !means(term, 'air-pump')) return 'air-temperature';
+    if (means(term, 'temperature')) return 'water-temperature';
+    if (means(term, 'level') || (means(term, 'how') && means(frame.terms[i], 'level')))
+      return 'level';
+  }
+  const wide: readonly (readonly [Concept, Quantity])[] = [
+    ['top-up', 'top-up'],
+    ['changed-solution', 'reservoir-change'],
+    ['change', 'reservoir-change'],
+    ['pick', 'harvest'],
+    ['calibrate', 'calibration'],
+  ];
+  const asksLast = frame.terms.slice(from, to).some((term) => means(term, 'most-recent'));
+  if (!asksLast) return null;
+  for (const [concept, quantity] of wide)
+    if (frame.terms.slice(from, to).some((term) => means(term, concept))) return quantity;
+  return null;
+}
+
+export function deedAsked(frame: Frame, from: number, to: number): Quantity | null {
+  const terms = frame.terms.slice(from, to);
+  const has = (...concepts: readonly Concept[]) => terms.some((term) => means(term, ...concepts));
+  if (has('top-up', 'fill')) return 'top-up';
+  if (has('changed-solution', 'change')) return 'reservoir-change';
+  if (has('calibrate')) return 'calibration';
+  if (has('pick')) return 'harvest';
+  const product = terms.findIndex((_, n) => productAt(frame, from + n) !== null);
+  if (product >= 0) return 'dose';
+  return quantityAsked(frame, from, to) ?? (has('did', 'done') ? 'duty-done' : null);
+}
+
+export function dutyAsked(frame: Frame, from: number, to: number): DutyKind | null {
+  const terms = frame.terms.slice(from, to);
+  const has = (...concepts: readonly Concept[]) => terms.some((term) => means(term, ...concepts));
+  if (has('top-up', 'fill')) return 'top-up';
+  if (has('changed-solution', 'change')) return 'reservoir-change';
+  if (has('calibrate')) return 'calibration';
+  if (has('clean')) return 'clean';
+  if (has('check', 'ph', 'ec')) return 'check';
+  return null;
+}

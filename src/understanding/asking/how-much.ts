@@ -1,0 +1,45 @@
+import { type LocalDate, localDateOf, localTimeOf, plusDays } from '../../greenhouse/local-time.ts';
+import type { SystemId } from '../../greenhouse/system.ts';
+import type { Frame } from '../reading/frame.ts';
+import { means } from '../reading/term.ts';
+import { productAt } from '../recognisers/products.ts';
+import type { Ask } from '../statement.ts';
+import type { Concept } from '../vocabulary/concept.ts';
+
+export function howMuch(
+  frame: Frame,
+  from: number,
+  to: number,
+  system: SystemId | null,
+  has: (...concepts: readonly Concept[]) => boolean,
+): Ask {
+  const products = frame.terms.slice(from, to).flatMap((_, n) => productAt(frame, from + n) ?? []);
+  if (products.length > 0) return { kind: 'how-much', system, product: products[0]! };
+  if (has('use') && !has('need'))
+    return { kind: 'use', system, ...daysAsked(frame, from, to, has) };
+  if (has('left-over')) return { kind: 'last-reading', system, quantity: 'level' };
+  return { kind: 'how-much', system, product: null };
+}
+
+/** The days a question about water use is about: this week where it does not say. */
+export function daysAsked(
+  frame: Frame,
+  from: number,
+  to: number,
+  has: (...concepts: readonly Concept[]) => boolean,
+): { from: LocalDate; to: LocalDate } {
+  const { greenhouse, writtenAtMs } = frame.context;
+  const today = localDateOf(writtenAtMs, greenhouse.timeZone);
+  const weekday = localTimeOf(writtenAtMs, greenhouse.timeZone).weekday;
+  const monday = plusDays(today, 1 - weekday);
+  if (has('yesterday')) return { from: plusDays(today, -1), to: plusDays(today, -1) };
+  if (has('today')) return { from: today, to: today };
+  const week = frame.terms
+    .slice(from, to)
+    .find((term) => means(term, 'week') || (term.kind === 'measure' && term.measure.unit !== null));
+  const isLast = frame.terms.slice(from, to).some((term) => means(term, 'last', 'long-ago'));
+  if (week && isLast && week.kind === 'word' && !/\d/.test(week.text))
+    return { from: plusDays(monday, -7), to: plusDays(monday, -1) };
+  if (has('week')) return { from: monday < today ? monday : plusDays(today, -6), to: today };
+  return { from: plusDays(today, -6), to: today };
+}

@@ -1,0 +1,42 @@
+import type { Fact } from './fact.ts';
+import type { Mood } from './moods/mood.ts';
+import type { Frame } from './reading/frame.ts';
+import { recogniseAeration } from './recognisers/aeration.ts';
+import { recogniseCalibrations } from './recognisers/calibration.ts';
+import { recogniseChanges } from './recognisers/change.ts';
+import { recogniseDoses } from './recognisers/dose.ts';
+import { recogniseFailures } from './recognisers/duty-failed.ts';
+import { recogniseFillTimes } from './recognisers/fill-time.ts';
+import { recogniseHarvests } from './recognisers/harvest.ts';
+import { recogniseLeftOvers } from './recognisers/left-over.ts';
+import { recogniseLevels } from './recognisers/level.ts';
+import { takeNotReadings } from './recognisers/not-readings.ts';
+import { recogniseOutages } from './recognisers/outage.ts';
+import { recogniseReadings } from './recognisers/readings.ts';
+import { recogniseShorthand } from './recognisers/shorthand.ts';
+import { recogniseTopUps } from './recognisers/top-up.ts';
+import { recogniseWellBeing } from './recognisers/well-being.ts';
+
+/** In this order: the more a pattern asks for, the earlier; each sees what those before it have told. */
+const recognisers: readonly ((frame: Frame, told: readonly Fact[]) => Fact[])[] = [
+  recogniseCalibrations,
+  recogniseAeration,
+  recogniseFillTimes,
+  recogniseOutages,
+  recogniseDoses,
+  recogniseHarvests,
+  recogniseChanges,
+  recogniseTopUps,
+  recogniseLevels,
+  recogniseReadings,
+  recogniseShorthand,
+  recogniseLeftOvers,
+];
+
+export function factsOf(frame: Frame, moods: readonly (Mood | null)[]): Fact[] {
+  const facts = recogniseFailures(frame);
+  takeNotReadings(frame);
+  for (const recognise of recognisers) facts.push(...recognise(frame, facts));
+  facts.push(...recogniseWellBeing(frame, moods));
+  return facts.sort((a, b) => a.at - b.at);
+}

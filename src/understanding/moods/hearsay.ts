@@ -1,0 +1,98 @@
+import {
+  type Clause,
+  clauseHas,
+  type Frame,
+  isPadding,
+  nextIn,
+  previousIn,
+} from '../reading/frame.ts';
+import { isMark, isUnknown, means } from '../reading/term.ts';
+import { hasPastDeed, isDeed } from './clause-kinds.ts';
+import type { Mood } from './mood.ts';
+
+export type Marker = (from: number, to: number, mood: Mood) => void;
+
+function hasProductIn(frame: Frame, clause: Clause): boolean {
+  for (let i = clause.from; i < clause.to; i++) if (hasProduct(frame, i)) return true;
+  return false;
+}
+
+export function hasProduct(frame: Frame, i: number): boolean {
+  const term = frame.terms[i];
+  return term?.kind === 'word' && (term.word.product !== null || term.word.anyProduct);
+}
+
+export function hear(frame: Frame, clause: Clause, mark: Marker): void {
+  const end = () => frame.clauses.findLast(({ sentence }) => sentence === clause.sentence)!.to;
+  if (clauseHas(frame, clause, 'hearsay')) mark(clause.from, end(), 'hearsay');
+  if (clauseHas(frame, clause, 'long-ago')) mark(clause.from, clause.to, 'hearsay');
+  for (let i = clause.from; i < clause.to; i++) {
+    const term = frame.terms[i];
+    if (means(term, 'extreme') && !leadsToMark(frame, i))
+      mark(clause.from, clause.to, 'not-a-reading');
+    if (means(term, 'says') && saidBySomebody(frame, clause, i))
+      mark(clause.from, end(), 'hearsay');
+    if (means(term, 'member', 'third-person') && i === clause.from && isSubject(frame, clause, i))
+      mark(clause.from, clause.to, 'others');
+  }
+}
+
+/** `to the max` is a mark on the reservoir; `the maximum was 34` is the weather's. */
+function leadsToMark(frame: Frame, i: number): boolean {
+  const before = frame.terms[i - 1];
+  return (
+    means(before, 'to', 'below') ||
+    (means(before, 'article') && means(frame.terms[i - 2], 'to', 'below'))
+  );
+}
+
+/** What was drunk, lost or thrown away, and what was read in other water than a system's. */
+export function elsewhere(frame: Frame, clause: Clause, mark: Marker): void {
+  const isTaken =
+    clauseHas(frame, clause, 'take-away') &&
+    !clauseHas(
+      frame,
+      clause,
+      'top-up',
+      'add',
+      'fill',
+      'changed-solution',
+      'pick',
+      'left-over',
+      'level',
+    );
+  if (isTaken && !hasProductIn(frame, clause)) mark(clause.from, clause.to, 'not-a-reading');
+  for (let i = clause.from; i < clause.to; i++) {
+    if (!means(frame.terms[i], 'other-water') || hasPastDeed(frame, clause.from, clause.to))
+      continue;
+    const before = previousIn(frame, clause, i, (term) => means(term, 'article'));
+    const isOrigin = before >= 0 && means(frame.terms[before], 'with', 'from', 'after');
+    const named = frame.terms.slice(clause.from, i).some(({ kind }) => kind === 'name');
+    if (!isOrigin && !named) mark(clause.from, clause.to, 'not-a-reading');
+  }
+}
+
+/** `the shop says`, not `the pen says`. */
+function saidBySomebody(frame: Frame, clause: Clause, i: number): boolean {
+  const subject = previousIn(
+    frame,
+    clause,
+    i,
+    (term) => means(term, 'article', 'filler', 'now') && !means(term, 'pronoun'),
+  );
+  if (subject < 0) return false;
+  const term = frame.terms[subject];
+  return isUnknown(term) || means(term, 'member', 'third-person', 'hearsay', 'self');
+}
+
+function isSubject(frame: Frame, clause: Clause, i: number): boolean {
+  const term = frame.terms[i];
+  const sender = frame.context.member;
+  if (term && [sender.handle.toLowerCase(), sender.name.toLowerCase()].includes(term.text))
+    return false;
+  const next = nextIn(frame, clause, i, (other) => isPadding(other) && !isMark(other, ':'));
+  if (next >= 0 && (isDeed(frame.terms[next]) || means(frame.terms[next], 'did', 'says')))
+    return true;
+  // `Jonas hat 10 l in die Wanne gekippt`: the verb may end the clause.
+  return means(frame.terms[i + 1], 'has') && isDeed(frame.terms[clause.to - 1]);
+}

@@ -1,0 +1,48 @@
+import { type Clause, type Frame, nextIn } from '../reading/frame.ts';
+import { means } from '../reading/term.ts';
+import { couldNotAt, hasPastDeed, isDeed, isLabel, leansOnPrevious } from './clause-kinds.ts';
+import { hasProduct, type Marker } from './hearsay.ts';
+
+/** The clauses after this one that go on in the same breath and say nothing of their own. */
+export function reach(frame: Frame, c: number, acrossCommas: boolean): number {
+  const { clauses } = frame;
+  let last = c;
+  while (last + 1 < clauses.length) {
+    const next = clauses[last + 1]!;
+    const goesOn = next.opens === 'and' || (acrossCommas && next.opens === 'comma');
+    if (!goesOn || !leansOnPrevious(frame, next)) break;
+    last++;
+  }
+  return clauses[last]!.to;
+}
+
+export function negate(frame: Frame, clause: Clause, c: number, mark: Marker): void {
+  if (couldNotAt(frame, clause) !== null) return;
+  for (let i = clause.from; i < clause.to; i++) {
+    const term = frame.terms[i];
+    if (!means(term, 'did-not', 'not', 'no')) continue;
+    const next = nextIn(
+      frame,
+      clause,
+      i,
+      (other) => means(other, 'filler', 'article', 'another', 'self') && !isDeed(other),
+    );
+    const deed = next >= 0 && isDeed(frame.terms[next]);
+    const product = next >= 0 && (means(frame.terms[next], 'solution') || hasProduct(frame, next));
+    if (
+      means(term, 'did-not') ||
+      (means(term, 'not') && deed) ||
+      (means(term, 'no') && (deed || product))
+    ) {
+      const alone = !hasPastDeed(frame, clause.from, i) && !hasLabel(frame, clause.from, i);
+      mark(alone ? clause.from : i, reach(frame, c, false), 'negation');
+      return;
+    }
+    if (means(term, 'not') && next >= 0) mark(i, clause.to, 'negation');
+  }
+}
+
+function hasLabel(frame: Frame, from: number, to: number): boolean {
+  for (let i = from; i < to; i++) if (isLabel(frame.terms[i])) return true;
+  return false;
+}

@@ -1,0 +1,173 @@
+import { type Clause, type Frame, isMeasure, isName, isPadding } from '../reading/frame.ts';
+import { means, type Term } from '../reading/term.ts';
+import { isDeed, isLabel } from './clause-kinds.ts';
+
+/** Where in the clause the question starts; null if it asks nothing. */
+export function questionStart(
+  frame: Frame,
+  clause: Clause,
+  asked: boolean,
+  isLast: boolean,
+): number | null {
+  const first = firstWord(frame, clause);
+  if (first === null) return null;
+  const term = frame.terms[first]!;
+  if (opensQuestion(frame, clause, first, term, asked)) return first;
+  // `ph 5.3 in the dwc is that ok?`
+  for (let i = first + 1; i < clause.to; i++) {
+    const inner = frame.terms[i]!;
+    const asksInside =
+      (means(inner, 'is-it') &&
+        inner.text.includes(' ') &&
+        !means(inner, 'did-not', 'intention') &&
+        (!means(inner, 'link') || judges(frame, i + 1, clause.to))) ||
+      (means(inner, 'what', 'why', 'how', 'how-much', 'how-long', 'who') &&
+        (asked || means(frame.terms[i - 1], 'now')));
+    if (asksInside && (asked || isLast)) return i;
+  }
+  return null;
+}
+
+/** `heute ist es warm` tells, `ist es zu warm` asks. */
+function judges(frame: Frame, from: number, to: number): boolean {
+  return frame.terms
+    .slice(from, to)
+    .some((term) => means(term, 'judged') && term.text.includes(' '));
+}
+
+function firstWord(frame: Frame, clause: Clause): number | null {
+  for (let i = clause.from; i < clause.to; i++) {
+    const term = frame.terms[i]!;
+    if (term.kind === 'mark') continue;
+    const asks = means(
+      term,
+      'what',
+      'when',
+      'why',
+      'how',
+      'who',
+      'which',
+      'is-it',
+      'how-much',
+      'how-long',
+      'help',
+      'show',
+      'anything',
+    );
+    if (!asks && means(term, 'filler', 'greeting', 'member', 'thanks') && !isLabel(term)) continue;
+    return i;
+  }
+  return null;
+}
+
+function opensQuestion(
+  frame: Frame,
+  clause: Clause,
+  first: number,
+  term: Term,
+  asked: boolean,
+): boolean {
+  if (means(term, 'help') && isAlone(frame, clause, first)) return true;
+  const next = frame.terms[first + 1];
+  if (means(term, 'what'))
+    return asked || !(next && means(next, 'indefinite')) || next.text === term.text;
+  if (means(term, 'how', 'how-much', 'how-long', 'why', 'who')) return true;
+  if (means(term, 'when')) {
+    return asked || term.text.includes(' ') || !(means(next, 'self') || hasMeasure(frame, clause));
+  }
+  if (means(term, 'which'))
+    return asked || isAlone(frame, clause, first) || clauseMeans(frame, clause, 'going', 'need');
+  if (means(term, 'show')) return first + 1 < clause.to && !hasMeasure(frame, clause);
+  if (means(term, 'unanswered')) return true;
+  if (means(term, 'anything'))
+    return asked || clauseMeans(frame, clause, 'due', 'job', 'need', 'going');
+  // `Karin hat die Wanne gefüllt` tells, whoever she is.
+  if (means(term, 'is-it') && !asked && means(frame.terms[first - 1], 'member')) return false;
+  if (means(term, 'is-it'))
+    return asked ? first + 1 < clause.to : plainlyAsks(frame, clause, first, term);
+  if (means(term, 'job', 'due', 'picture')) return asked || onlyAsks(frame, clause, first);
+  return asked && means(term, 'need', 'judged', 'use', 'due', 'next', 'most-recent');
+}
+
+/** Without a question mark: `is 5.4 too low`, `should i top up`, `do the jars need water`. */
+function plainlyAsks(frame: Frame, clause: Clause, first: number, term: Term): boolean {
+  const next = frame.terms[first + 1];
+  if (
+    means(term, 'done', 'did', 'could-not', 'did-not', 'intention') &&
+    !means(next, 'self', 'pronoun') &&
+    !term.text.includes(' ') &&
+    !(means(term, 'need') && isBeforeItsSubject(frame, clause, first))
+  ) {
+    return clauseMeans(frame, clause, 'judged', 'anything') && !hasMeasure(frame, clause);
+  }
+  // `can you top up the bench` asks a favour.
+  if (means(term, 'intention') && term.text.includes(' ')) return false;
+  if (term.text.includes(' ') && !means(term, 'link', 'did-not', 'could-not')) return true;
+  if (isBeforeItsSubject(frame, clause, first)) return true;
+  if (means(next, 'self') && !means(term, 'was', 'link')) return true;
+  return (
+    clauseMeans(frame, clause, 'judged', 'need', 'anything', 'due') &&
+    !means(next, 'judged', 'down')
+  );
+}
+
+/** `has the bench been topped up`: the verb before its subject. */
+function isBeforeItsSubject(frame: Frame, clause: Clause, first: number): boolean {
+  // `haben die Gläser aufgefüllt`: the subject is left out.
+  if (means(frame.terms[first], 'self')) return false;
+  let subject = first + 1;
+  while (subject < clause.to && means(frame.terms[subject], 'article', 'both', 'all')) subject++;
+  if (subject >= clause.to || frame.terms[subject]!.kind !== 'name') return false;
+  return (
+    !means(frame.terms[first], 'did', 'do', 'done') ||
+    frame.terms
+      .slice(subject + 1, clause.to)
+      .some((term) => isDeed(term) || means(term, 'need', 'last-out', 'judged'))
+  );
+}
+
+function isAlone(frame: Frame, clause: Clause, first: number): boolean {
+  for (let i = first + 1; i < clause.to; i++) {
+    const term = frame.terms[i]!;
+    if (!isPadding(term) && term.kind !== 'mark') return false;
+  }
+  return true;
+}
+
+/** `jobs today`, `bench status`: nothing but what is asked for. */
+function onlyAsks(frame: Frame, clause: Clause, first: number): boolean {
+  for (let i = first + 1; i < clause.to; i++) {
+    const term = frame.terms[i]!;
+    if (
+      !isName(term) &&
+      !means(
+        term,
+        'today',
+        'this',
+        'due',
+        'job',
+        'place',
+        'article',
+        'morning',
+        'next',
+        'filler',
+        'picture',
+      )
+    )
+      return false;
+  }
+  return true;
+}
+
+function hasMeasure(frame: Frame, clause: Clause): boolean {
+  return frame.terms.slice(clause.from, clause.to).some(isMeasure);
+}
+
+function clauseMeans(
+  frame: Frame,
+  clause: Clause,
+  ...concepts: Parameters<typeof means>[1][]
+): boolean {
+  for (let i = clause.from; i < clause.to; i++) if (means(frame.terms[i], ...concepts)) return true;
+  return false;
+}

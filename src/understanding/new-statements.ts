@@ -1,0 +1,74 @@
+import type { EntryDraft } from '../greenhouse/entry.ts';
+import { askOf } from './asking/ask-of.ts';
+import type { Fact } from './fact.ts';
+import { factsOf } from './facts-of.ts';
+import type { Mood } from './moods/mood.ts';
+import { moodsOf } from './moods/moods-of.ts';
+import { nothingSaid } from './nothing-said.ts';
+import type { Frame } from './reading/frame.ts';
+import { recogniseDone } from './recognisers/done.ts';
+import { withoutConflicts } from './refiners/conflicts.ts';
+import { asDutiesAnswered } from './refiners/duties-answered.ts';
+import { withEnds } from './refiners/outage-ends.ts';
+import { inPhaseOrder } from './refiners/phase-order.ts';
+import { withPhases } from './refiners/phases.ts';
+import { withoutRepeatedQuestions } from './refiners/repeated-questions.ts';
+import { settleFacts } from './refiners/settle.ts';
+import { statementsOf } from './refiners/statements-of.ts';
+import type { AskStatement, EntryStatement, Statement } from './statement.ts';
+import { mentionsOf } from './systems/mention.ts';
+import { findTimes } from './times/find-times.ts';
+
+export function newStatements(frame: Frame): readonly Statement[] {
+  const marks = findTimes(frame);
+  const moods = moodsOf(frame, marks);
+  const facts = withPhases(frame, withEnds(frame, factsOf(frame, moods), marks));
+  const mentions = mentionsOf(frame, (i) => facts.some(({ at }) => at === i));
+  const settled = asDutiesAnswered(frame, settleFacts(frame, facts, mentions, marks, moods));
+  const phases = new Map<EntryDraft, Fact['phase']>();
+  const found = withoutRepeatedQuestions(statementsOf(frame, settled, phases));
+  const entries = withoutConflicts(found, (draft) => phases.get(draft));
+  const done = recogniseDone(frame, moods).map((statement) => answeredDuties(frame, statement));
+  const said = inPhaseOrder([...entries, ...done], (draft) => phases.get(draft));
+  const statements = [...said, ...questions(frame, moods, said)];
+  return statements.length > 0 ? statements : [nothingSaid(frame, moods)];
+}
+
+/** Without a round or a duty to answer, `done` is a question. */
+function answeredDuties(frame: Frame, done: Statement): Statement {
+  const { repliedTo, roundDuties } = frame.context;
+  if (repliedTo !== null || roundDuties !== null || (done.kind === 'done' && done.chore !== null))
+    return done;
+  return {
+    kind: 'doubt',
+    reason: { kind: 'which-duties' },
+    choices: [],
+    waiting: null,
+    span: done.span,
+    because: ['nothing to answer'],
+  };
+}
+
+function questions(
+  frame: Frame,
+  moods: readonly (Mood | null)[],
+  said: readonly Statement[],
+): AskStatement[] {
+  const entries = said.filter(
+    (statement): statement is EntryStatement => statement.kind === 'entry',
+  );
+  const asks: AskStatement[] = [];
+  for (let i = 0; i < moods.length; i++) {
+    if (moods[i] !== 'question' || moods[i - 1] === 'question') continue;
+    let to = i;
+    while (moods[to] === 'question') to++;
+    const ask = askOf(frame, i, to, entries);
+    asks.push({
+      kind: 'ask',
+      ask,
+      span: { from: frame.terms[i]!.from, to: frame.terms[to - 1]!.to },
+      because: ['question'],
+    });
+  }
+  return asks;
+}

@@ -1,0 +1,91 @@
+import type { EntryDraft } from '../greenhouse/entry.ts';
+import type { Context } from './context.ts';
+import type { Mood } from './moods/mood.ts';
+import type { Folded } from './reading/fold.ts';
+import type { Frame } from './reading/frame.ts';
+import { means } from './reading/term.ts';
+import { choreIn } from './recognisers/chores.ts';
+import type { DoubtStatement, Statement } from './statement.ts';
+
+/** What a messenger lets people send at once. */
+const longestKeptAsNote = 4096;
+
+/** Nothing to log: a greeting, thanks, something plainly not done; or text that means nothing. */
+export function nothingSaid(frame: Frame, moods: readonly (Mood | null)[]): Statement {
+  const span = { from: 0, to: frame.folded.text.length };
+  const asksOnly =
+    frame.terms.length > 0 &&
+    frame.terms.every((term) => term.kind === 'stop' && term.cut === 'question');
+  if (asksOnly) return { kind: 'ask', ask: { kind: 'help' }, span, because: ['question'] };
+  const words = frame.terms.filter(({ kind }) => kind !== 'stop' && kind !== 'mark');
+  if (
+    words.length > 0 &&
+    words.every((term) =>
+      means(term, 'greeting', 'filler', 'thanks', 'yes', 'said-no', 'member', 'all', 'chatter'),
+    )
+  ) {
+    const thanks = words.some((term) => means(term, 'thanks'));
+    const greeting = words.some((term) => means(term, 'greeting'));
+    return {
+      kind: 'passed-over',
+      why: thanks ? 'thanks' : greeting ? 'greeting' : 'chatter',
+      span,
+    };
+  }
+  if (words.some((term) => means(term, 'outside')))
+    return { kind: 'passed-over', why: 'not-a-reading', span };
+  const why = moods.find(
+    (mood) => mood !== null && mood !== 'question' && mood !== 'queried' && mood !== 'others',
+  );
+  if (why && isAboutTheGreenhouse(frame))
+    return { kind: 'passed-over', why: why as 'negation', span };
+  return unclear(frame.folded, frame.context, frame.folded.original);
+}
+
+/** It speaks of a system, a quantity, a product or a deed. */
+function isAboutTheGreenhouse(frame: Frame): boolean {
+  if (frame.clauses.some((clause) => choreIn(frame, clause) !== null)) return true;
+  return frame.terms.some(
+    (term) =>
+      term.kind === 'name' ||
+      (term.kind === 'word' && (term.word.product !== null || term.word.probe !== null)) ||
+      means(
+        term,
+        'ph',
+        'ec',
+        'temperature',
+        'humidity',
+        'level',
+        'oxygen',
+        'top-up',
+        'changed-solution',
+        'calibrate',
+        'solution',
+        'reservoir',
+        'power',
+        'pump',
+        'air-pump',
+        'outside',
+        'forecast',
+      ),
+  );
+}
+
+export function unclear(folded: Folded, context: Context, original: string): DoubtStatement {
+  const note: EntryDraft = {
+    system: null,
+    quantity: 'note',
+    value: 1,
+    atMs: context.writtenAtMs,
+    note: original.trim(),
+  };
+  const keep = original.length <= longestKeptAsNote && note.note !== '';
+  return {
+    kind: 'doubt',
+    reason: { kind: 'unclear' },
+    choices: keep ? [{ label: { kind: 'keep-as-note' }, drafts: [note] }] : [],
+    waiting: null,
+    span: { from: 0, to: folded.text.length },
+    because: ['nothing understood'],
+  };
+}

@@ -1,0 +1,154 @@
+import { phraseAt, type Reading, unitAt } from '../reading/look-up.ts';
+import type { Token } from '../reading/token.ts';
+import { concept } from './concept-at.ts';
+import { fractionFrom, isShareOfSomething, shareOf } from './fraction.ts';
+
+/** A number without its unit, and how many tokens it takes. */
+export interface Core {
+  readonly values: readonly number[];
+  readonly length: number;
+  readonly approximate: boolean;
+  readonly share: boolean;
+  readonly inWords: boolean;
+  readonly whole: boolean;
+  readonly decimals: number;
+  /** It makes no sense without a unit: `a couple`, `a` in `a can`. */
+  readonly needsUnit: boolean;
+}
+
+export function coreAt(reading: Reading, at: number): Core | null {
+  const { tokens } = reading;
+  const token = tokens[at];
+  if (!token) return null;
+  if (token.text === '-' || token.text === '+') return signedAt(reading, at);
+  if (token.kind === 'number') return afterNumeral(reading, at, token);
+  const phrase = phraseAt(reading, at);
+  if (!phrase) return null;
+  const { value: word, length } = phrase;
+  const plain = {
+    length,
+    approximate: false,
+    share: false,
+    inWords: true,
+    whole: true,
+    decimals: 0,
+    needsUnit: false,
+  };
+  if (word.number !== null) return withDecimals(reading, at, { ...plain, values: [word.number] });
+  if (word.fraction !== null)
+    return { ...plain, values: [word.fraction], share: true, whole: false };
+  if (word.concepts.has('couple'))
+    return { ...plain, values: [2], approximate: true, needsUnit: true };
+  if (word.concepts.has('indefinite') && length === 1) {
+    const unit = unitAt(reading, at + 1);
+    const isLong = unit !== null && (unit.length > 1 || tokens[at + 1]!.text.length > 1);
+    return isLong ? { ...plain, values: [1], needsUnit: true } : null;
+  }
+  return null;
+}
+
+/** A sign touches its number and no number before it. */
+function signedAt(reading: Reading, at: number): Core | null {
+  const [before, sign, number] = [
+    reading.tokens[at - 1],
+    reading.tokens[at]!,
+    reading.tokens[at + 1],
+  ];
+  if (number?.kind !== 'number' || !number.glued) return null;
+  if (before && sign.glued && (before.kind === 'number' || before.kind === 'digits')) return null;
+  if (sign.text === '+') return null;
+  const core = afterNumeral(reading, at + 1, number);
+  return {
+    ...core,
+    values: core.values.map((value) => -value),
+    length: core.length + 1,
+    whole: false,
+  };
+}
+
+function afterNumeral(reading: Reading, at: number, token: Token): Core {
+  const { tokens } = reading;
+  const decimals = decimalsOf(token.text);
+  const plain = {
+    length: 1,
+    approximate: false,
+    share: false,
+    inWords: false,
+    whole: decimals === 0,
+    decimals,
+    needsUnit: false,
+  };
+  const isWhole = token.values.length === 1 && decimals === 0;
+  if (isWhole) {
+    const alone = fractionFrom(tokens, at);
+    if (alone !== null && isShareOfSomething(reading, at + 3)) {
+      const of = shareOf(reading, at + 3);
+      return { ...plain, values: [alone], length: 3 + of, share: true, whole: false };
+    }
+    const mixed = tokens[at + 1]?.kind === 'number' ? fractionFrom(tokens, at + 1) : null;
+    if (mixed !== null)
+      return { ...plain, values: [token.values[0]! + mixed], length: 4, whole: false };
+    const product = timesFrom(reading, at, token.values[0]!);
+    if (product) return { ...plain, ...product };
+  }
+  return withDecimals(reading, at, { ...plain, values: token.values });
+}
+
+function decimalsOf(text: string): number {
+  const mark = Math.max(text.lastIndexOf('.'), text.lastIndexOf(','));
+  return mark < 0 ? 0 : text.length - mark - 1;
+}
+
+/** `2 x 10 l`: so many times an amount. */
+function timesFrom(
+  reading: Reading,
+  at: number,
+  count: number,
+): Pick<Core, 'values' | 'length'> | null {
+  const by = concept(reading, at + 1, 'times');
+  const token = reading.tokens[at + 1 + by];
+  if (by === 0 || token?.kind !== 'number' || !unitAt(reading, at + 2 + by)) return null;
+  return { values: token.values.map((value) => value * count), length: 2 + by };
+}
+
+/** `five point eight`, `two and a half`. */
+function withDecimals(reading: Reading, at: number, core: Core): Core {
+  const end = at + core.length;
+  const point = concept(reading, end, 'point');
+  if (point > 0) {
+    let digits = '';
+    let length = 0;
+    for (;;) {
+      const digit = singleDigit(reading, end + point + length);
+      if (digit === null) break;
+      digits += String(digit);
+      length++;
+    }
+    if (digits !== '') {
+      return {
+        ...core,
+        values: [Number(`${core.values[0]!}.${digits}`)],
+        length: core.length + point + length,
+        whole: false,
+        decimals: digits.length,
+      };
+    }
+  }
+  const half = concept(reading, end, 'half-more');
+  if (half === 0) return core;
+  return {
+    ...core,
+    values: core.values.map((value) => value + 1 / 2),
+    length: core.length + half,
+    whole: false,
+  };
+}
+
+function singleDigit(reading: Reading, at: number): number | null {
+  const token = reading.tokens[at];
+  if (token?.kind === 'number')
+    return token.text.length <= 2 && Number.isInteger(token.values[0]) ? token.values[0]! : null;
+  const phrase = phraseAt(reading, at);
+  if (phrase?.length !== 1 || phrase.value.number === null || phrase.value.number > 9) return null;
+  return phrase.value.number;
+}

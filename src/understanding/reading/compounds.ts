@@ -1,0 +1,39 @@
+import { sameButForEnding } from '../names/inflection.ts';
+import { isKnown, type Lexicon } from './lexicon.ts';
+import type { Token } from './token.ts';
+
+const lettersOfPart = 3;
+
+/**
+ * `Wannenwasser` → `Wannen`, `wasser`; `halbvoll` → `halb`, `voll`: a word that no list has, made of a
+ * system, a crop or a share and one of the words that the language lets end a compound.
+ */
+export function withoutCompounds(tokens: readonly Token[], lexicon: Lexicon): readonly Token[] {
+  if (lexicon.own.vocabulary.compoundEnds.length === 0) return tokens;
+  return tokens.flatMap((token) => partsOf(token, lexicon) ?? [token]);
+}
+
+function partsOf(token: Token, lexicon: Lexicon): Token[] | null {
+  const { text, kind, from } = token;
+  if (kind !== 'word' || text.length < 2 * lettersOfPart - 1 || isKnown(lexicon, text)) return null;
+  for (const end of lexicon.own.vocabulary.compoundEnds) {
+    const start = text.slice(0, -end.length);
+    if (start.length < lettersOfPart || !text.endsWith(end) || !mayStart(start, lexicon)) continue;
+    const middle = from + start.length;
+    return [
+      { ...token, text: start, to: middle },
+      { ...token, text: end, from: middle, glued: true },
+    ];
+  }
+  return null;
+}
+
+function mayStart(start: string, lexicon: Lexicon): boolean {
+  const { endings } = lexicon.own.vocabulary;
+  const isName = lexicon.names.some(
+    ({ words: [word, more] }) => more === undefined && sameButForEnding(start, word!, endings),
+  );
+  if (isName) return true;
+  const word = lexicon.own.phrases.get([start]);
+  return word !== undefined && (word.crop !== null || word.fraction !== null);
+}

@@ -1,0 +1,77 @@
+import { matchName, nearness } from '../names/match-name.ts';
+import { phraseAt, type Reading } from './look-up.ts';
+import { placeOf } from './place-of.ts';
+import { type Cut, means, type Term } from './term.ts';
+
+export const cuts: ReadonlyMap<string, Cut> = new Map([
+  [',', 'comma'],
+  ['、', 'comma'],
+  ['(', 'comma'],
+  [')', 'comma'],
+  ['|', 'comma'],
+  ['•', 'comma'],
+  [';', 'semicolon'],
+  ['.', 'sentence'],
+  ['。', 'sentence'],
+  ['!', 'sentence'],
+  ['?', 'question'],
+]);
+
+const arrows = ['->', '=>', '→', '➡', '⇒', '⟶', '➔', '➜'];
+
+const dashes = ['-', '–', '—'];
+
+const quotes = ['"', "'"];
+
+export function markTerm(reading: Reading, at: number, before: readonly Term[]): Term | null {
+  const previous = before.at(-1);
+  const { tokens, lexicon } = reading;
+  const token = tokens[at]!;
+  const place = placeOf(tokens, at, 1);
+  if (quotes.includes(token.text)) return null;
+  if (
+    token.text === '.' &&
+    previous?.kind === 'word' &&
+    token.glued &&
+    lexicon.own.abbreviations.has(previous.text)
+  )
+    return null;
+  if (
+    token.text === '.' &&
+    previous?.kind === 'measure' &&
+    token.glued &&
+    tokens[at + 1]?.kind === 'word' &&
+    tokens[at + 1]!.glued
+  )
+    return null;
+  if (token.text === '.' && token.glued && isPointOfDate(reading, at, before)) return null;
+  const cut =
+    cuts.get(token.text) ?? (token.text.startsWith('..') || token.text === '…' ? 'sentence' : null);
+  if (cut) return { kind: 'stop', cut, ...place };
+  if (token.text === '/' && previous?.kind === 'measure' && startsName(reading, at + 1))
+    return { kind: 'stop', cut: 'comma', ...place };
+  if (arrows.includes(token.text)) return { kind: 'mark', ...place, text: '→' };
+  if (dashes.includes(token.text)) {
+    const separates =
+      tokens[at + 1]?.kind === 'number' ||
+      (tokens[at + 1]?.kind === 'word' && token.glued && tokens[at + 1]!.glued);
+    return separates
+      ? { kind: 'mark', ...place, text: '-' }
+      : { kind: 'stop', cut: 'comma', ...place };
+  }
+  return { kind: 'mark', ...place };
+}
+
+/** `3. Mai`, `am 6.4.`: a point that belongs to the day before it. */
+function isPointOfDate(reading: Reading, at: number, before: readonly Term[]): boolean {
+  const day = before.at(-1);
+  if (day?.kind !== 'measure' || day.measure.unit !== null) return false;
+  if (/^\d{1,2}$/.test(day.text)) return phraseAt(reading, at + 1)?.value.month != null;
+  return /^\d{1,2}\.\d{1,2}$/.test(day.text) && means(before.at(-2), 'on-day');
+}
+
+function startsName(reading: Reading, at: number): boolean {
+  const name =
+    reading.tokens[at]?.kind === 'word' ? matchName(reading.tokens, at, reading.lexicon) : null;
+  return name !== null && name.near <= nearness.inflected;
+}

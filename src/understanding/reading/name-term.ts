@@ -1,0 +1,130 @@
+import { matchName, type NameMatch, nearness } from '../names/match-name.ts';
+import type { Concept } from '../vocabulary/concept.ts';
+import { isKnown, type Lexicon } from './lexicon.ts';
+import { phraseAt, type Reading } from './look-up.ts';
+import { placeOf } from './place-of.ts';
+import { means, type Term } from './term.ts';
+import { meaningless, type Word } from './word.ts';
+
+export interface Found {
+  readonly term: Term | null;
+  readonly length: number;
+}
+
+export function isEverydayWord(reading: Reading, at: number): boolean {
+  const phrase = phraseAt(reading, at, 1);
+  return isEveryday(
+    reading.tokens[at]!.text,
+    reading.lexicon,
+    phrase?.value ?? meaningless,
+    phrase?.length ?? 0,
+  );
+}
+
+/** Concepts of words that people name systems by without their being words of every sentence. */
+const soft: ReadonlySet<Concept> = new Set<Concept>([
+  'numbered',
+  'counted',
+  'vessel',
+  'size',
+  'reservoir',
+  'instrument',
+  'picture',
+  'other-water',
+]);
+
+export function nameAt(
+  reading: Reading,
+  at: number,
+  before: readonly Term[],
+  phraseLength: number,
+  phrase: Word,
+): Found | null {
+  const { tokens, lexicon } = reading;
+  const match = matchName(tokens, at, lexicon);
+  if (!match || match.length < phraseLength) return null;
+  const corrected = reading.spelt[at] !== tokens[at]!.text;
+  const everyday =
+    match.length === 1 && !corrected && isEveryday(tokens[at]!.text, lexicon, phrase, phraseLength);
+  if (everyday && !(match.wholeWords && canStand(before))) return null;
+  if (match.length === 1 && match.near === nearness.slip && spelledAsWell(reading, at, match))
+    return null;
+  if (match.near === nearness.shortSlip && !canStand(before)) return null;
+  const isOrdinaryWord =
+    match.near === nearness.beginning && !match.wholeWords && isKnown(lexicon, tokens[at]!.text);
+  if (isOrdinaryWord && !isFollowedByReading(reading, at, before)) return null;
+  return {
+    term: {
+      kind: 'name',
+      systems: match.systems,
+      sure:
+        match.near !== nearness.shortSlip &&
+        (match.systems.length === 1 || isSaidOfAll(before, match.systems.length)),
+      slip: match.near >= nearness.slip,
+      singular: match.singular,
+      everyday,
+      ...placeOf(tokens, at, match.length),
+    },
+    length: match.length,
+  };
+}
+
+/** `nor ph 6`: an ordinary word is the beginning of a name only where a reading follows it straight. */
+function isFollowedByReading(reading: Reading, at: number, before: readonly Term[]): boolean {
+  const last = before.at(-1);
+  if (last && last.kind !== 'stop') return false;
+  if (reading.tokens[at + 1]?.kind === 'number') return true;
+  const concepts = phraseAt(reading, at + 1)?.value.concepts;
+  return (
+    concepts !== undefined &&
+    (['ph', 'ec', 'temperature', 'level', 'oxygen', 'ppm-word'] as const).some((concept) =>
+      concepts.has(concept),
+    )
+  );
+}
+
+/** `both tubs`, `all tubs`: a word that fits several is said of each of them. */
+function isSaidOfAll(before: readonly Term[], systems: number): boolean {
+  const last = before.findLast((term) => !means(term, 'article') || means(term, 'both', 'all'));
+  return means(last, 'all') || (means(last, 'both') && systems === 2);
+}
+
+/** A slip of a name that is as well a slip of a word is taken for the word. */
+function spelledAsWell(reading: Reading, at: number, match: NameMatch): boolean {
+  return (
+    match.near === nearness.slip &&
+    reading.spelt[at] !== reading.tokens[at]!.text &&
+    !reading.lexicon.names.some(({ words }) => words.includes(reading.spelt[at]!))
+  );
+}
+
+function isEveryday(text: string, lexicon: Lexicon, phrase: Word, phraseLength: number): boolean {
+  if (lexicon.own.everyday.has(text) || lexicon.others.some(({ everyday }) => everyday.has(text)))
+    return true;
+  if (phraseLength === 0) return false;
+  const meansMore = [...phrase.concepts].some((concept) => !soft.has(concept));
+  return (
+    meansMore ||
+    phrase.number !== null ||
+    phrase.fraction !== null ||
+    phrase.ordinal !== null ||
+    phrase.shyProduct !== null ||
+    phrase.weekday !== null ||
+    phrase.month !== null
+  );
+}
+
+/** Where a name can stand: at a clause's start, or after an article or one of the prepositions. */
+function canStand(before: readonly Term[]): boolean {
+  const last = before.at(-1);
+  if (!last || last.kind === 'stop') return true;
+  if (means(last, 'article', 'place', 'both', 'each', 'except')) return true;
+  if (last.kind === 'mark' && last.text === ':') return true;
+  for (let i = before.length - 1; i >= 0; i--) {
+    const term = before[i]!;
+    if (term.kind === 'stop') return true;
+    if (!means(term, 'greeting', 'thanks') && !(means(term, 'filler') && term.text.length > 1))
+      return false;
+  }
+  return true;
+}

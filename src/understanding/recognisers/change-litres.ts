@@ -1,0 +1,48 @@
+import { isLabel } from '../moods/clause-kinds.ts';
+import { isVolume } from '../numbers/quantity-of-measure.ts';
+import { type Clause, clauseHas, type Frame, measureOf, measuresIn } from '../reading/frame.ts';
+import { isUnknown, means } from '../reading/term.ts';
+
+interface Litres {
+  readonly at: number | null;
+  readonly last: number;
+}
+
+/** The litres of the change: in its own clause, or in one that goes on about nothing else. */
+export function litresOf(frame: Frame, c: number, verb: number): Litres {
+  const clause = frame.clauses[c]!;
+  const own = volumesIn(frame, clause);
+  if (own.length > 0) return { at: own.at(0)!, last: c };
+  for (let d = c + 1; d < frame.clauses.length && d <= c + 2; d++) {
+    const next = frame.clauses[d]!;
+    if (next.from === next.to) continue;
+    if (next.sentence !== clause.sentence && !goesOnAboutVolume(frame, next)) break;
+    if (!goesOnAboutVolume(frame, next)) break;
+    const found = volumesIn(frame, next);
+    if (found.length > 0) return { at: found[0]!, last: d };
+    if (means(frame.terms[verb], 'empty-out')) continue;
+    break;
+  }
+  const refilled = frame.clauses[c + 1];
+  const isRefill =
+    refilled &&
+    means(frame.terms[verb], 'empty-out') &&
+    clauseHas(frame, refilled, 'refill', 'fill');
+  return { at: null, last: isRefill ? c + 1 : c };
+}
+
+function volumesIn(frame: Frame, clause: Clause): number[] {
+  return measuresIn(frame, clause).filter(
+    (i) => isVolume(measureOf(frame, i)) && !means(frame.terms[i + 1], 'left-over', 'below'),
+  );
+}
+
+function goesOnAboutVolume(frame: Frame, clause: Clause): boolean {
+  for (let i = clause.from; i < clause.to; i++) {
+    const term = frame.terms[i]!;
+    if (isLabel(term) || isUnknown(term) || term.kind === 'name') return false;
+    if (means(term, 'top-up', 'add') && !means(term, 'link')) return false;
+    if (term.kind === 'word' && term.word.product !== null) return false;
+  }
+  return true;
+}

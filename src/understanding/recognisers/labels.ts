@@ -1,0 +1,62 @@
+import type { Quantity } from '../../greenhouse/quantity.ts';
+import { isLabel } from '../moods/clause-kinds.ts';
+import { isBare, unitIs } from '../numbers/quantity-of-measure.ts';
+import { type Clause, type Frame, isMeasure } from '../reading/frame.ts';
+import { isMark, means, type Term } from '../reading/term.ts';
+
+/** The quantity that a word names here; null if it names none, or has been read already. */
+export function quantityOf(frame: Frame, clause: Clause, i: number): Quantity | null {
+  const term = frame.terms[i]!;
+  if (frame.taken[i] || term.kind !== 'word') return null;
+  if ((term.word.product ?? '').startsWith('ph-') || means(term, 'ph')) return 'ph';
+  if (means(term, 'ec', 'ppm-word', 'cf-word')) return 'ec';
+  if (means(term, 'humidity')) return 'humidity';
+  if (means(term, 'oxygen') && isOxygen(frame, clause, i)) return 'dissolved-oxygen';
+  if (means(term, 'air', 'air-thermometer')) return 'air-temperature';
+  if (term.word.probe !== null) return quantityOfProbe(frame, clause, term.word.probe);
+  if (!means(term, 'temperature')) return null;
+  return isOfTheAir(frame, clause, i) ? 'air-temperature' : 'water-temperature';
+}
+
+/** `pen 5.8`, `the stick says 1.7`: a probe for one quantity names it where nothing else does. */
+function quantityOfProbe(frame: Frame, clause: Clause, name: string): Quantity | null {
+  const labels = frame.terms.slice(clause.from, clause.to).some(isLabel);
+  const { probes } = frame.context.greenhouse;
+  const measures = probes.find((probe) => probe.name === name)?.measures ?? [];
+  return labels || measures.length !== 1 ? null : measures[0]!;
+}
+
+/** `do` is oxygen only straight before or after its number. */
+function isOxygen(frame: Frame, clause: Clause, i: number): boolean {
+  if (!means(frame.terms[i], 'do', 'is-it')) return true;
+  let j = i + 1;
+  while (j < clause.to && isJoint(frame.terms[j])) j++;
+  const next = j < clause.to ? frame.terms[j] : undefined;
+  if (isMeasure(next)) return isBare(next.measure) || unitIs(next.measure, 'mg-l', 'ppm');
+  const before = i > clause.from ? frame.terms[i - 1] : undefined;
+  return isMeasure(before) && (unitIs(before.measure, 'mg-l') || !next);
+}
+
+function isJoint(term: Term | undefined): boolean {
+  return isMark(term, ':', '=', '-') || means(term, 'link', 'about');
+}
+
+/** Whether the temperature at a term is of the air: by the nearest word for air or water before it, else after it. */
+export function isOfTheAir(frame: Frame, clause: Clause, i: number): boolean {
+  for (let j = i; j >= clause.from; j--) {
+    const of = airOrWater(frame.terms[j]);
+    if (of !== null) return of === 'air';
+  }
+  for (let j = i + 1; j < clause.to; j++) {
+    const of = airOrWater(frame.terms[j]);
+    if (of !== null) return of === 'air';
+  }
+  return false;
+}
+
+function airOrWater(term: Term | undefined): 'air' | 'water' | null {
+  if (means(term, 'air', 'inside', 'air-thermometer')) return 'air';
+  return means(term, 'water') || (means(term, 'temperature') && means(term, 'solution'))
+    ? 'water'
+    : null;
+}

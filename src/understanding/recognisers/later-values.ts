@@ -1,0 +1,139 @@
+import { isReading, type Quantity } from '../../greenhouse/quantity.ts';
+import type { Fact } from '../fact.ts';
+import { convert, isBare, isBelievable } from '../numbers/quantity-of-measure.ts';
+import {
+  type Clause,
+  clauseHas,
+  type Frame,
+  isMeasure,
+  isPadding,
+  measureOf,
+  take,
+} from '../reading/frame.ts';
+import { isMark, isUnknown, means } from '../reading/term.ts';
+import { quantityOf } from './labels.ts';
+import { readingOf, type Slot } from './reading-fact.ts';
+
+/** `ph is down, 5.4`: the number comes after a comma, alone. */
+export function readingAcrossComma(frame: Frame, c: number): Fact | null {
+  const clause = frame.clauses[c]!;
+  const next = frame.clauses[c + 1];
+  if (next?.opens !== 'comma') return null;
+  let label: Slot | null = null;
+  for (let i = clause.from; i < clause.to; i++) {
+    const quantity = quantityOf(frame, clause, i);
+    if (quantity !== null) label = { at: i, quantity };
+    else if (label && (isMeasure(frame.terms[i]) || isUnknown(frame.terms[i]))) label = null;
+  }
+  if (!label) return null;
+  let first = next.from;
+  while (first < next.to && isPadding(frame.terms[first]!)) first++;
+  if (first >= next.to || !isMeasure(frame.terms[first]) || frame.taken[first]) return null;
+  if (first + 1 < next.to && quantityOf(frame, next, first + 1) !== null) return null;
+  return readingOf(frame, clause, label, first);
+}
+
+/** A quantity word that stands before any name and goes on for the names that follow. */
+export interface Heading {
+  readonly quantity: Quantity;
+  readonly label: number;
+}
+
+/** `ph: dwc 5.8, nft 6.1` and `ph 5.8 in the dwc and 6.1 in the nft`. */
+export function headingOf(
+  frame: Frame,
+  clause: Clause,
+  found: readonly Fact[],
+  before: Heading | null,
+): Heading | null {
+  if (found.length === 1) {
+    const [fact] = found;
+    const words = frame.terms.slice(clause.from, clause.to);
+    const label = words.findIndex((term) =>
+      means(term, 'ph', 'ec', 'temperature', 'oxygen', 'ppm-word', 'cf-word'),
+    );
+    const at = clause.from + label;
+    const named = frame.terms.slice(0, at).some(({ kind }) => kind === 'name');
+    return named || label < 0 ? null : { quantity: fact!.quantity, label: at };
+  }
+  return found.length === 0 && clause.from < clause.to ? before : null;
+}
+
+export function readingUnderHeading(
+  frame: Frame,
+  clause: Clause,
+  heading: Heading | null,
+): Fact | null {
+  if (!heading) return null;
+  const numbers: number[] = [];
+  let names = 0;
+  for (let i = clause.from; i < clause.to; i++) {
+    const term = frame.terms[i]!;
+    if (isMeasure(term) && !frame.taken[i]) numbers.push(i);
+    else if (term.kind === 'name') names++;
+    else if (!isPadding(term) && !means(term, 'place')) return null;
+  }
+  if (numbers.length !== 1 || names !== 1) return null;
+  const at = numbers[0]!;
+  const fact = readingOf(frame, clause, { at: heading.label, quantity: heading.quantity }, at);
+  return fact && { ...fact, from: at, to: at, because: 'quantity said for the first' };
+}
+
+/** `ph was 5.4, now 6.1`, `5.4 → 6.1`, `ph 5.8 and 6.1`: the second value of what was read last. `told`: in the order said. */
+export function laterValue(frame: Frame, clause: Clause, told: readonly Fact[]): Fact | null {
+  const last = told.at(-1);
+  const quantity = quantityToRepeat(told);
+  if (!last || quantity === null) return null;
+  const at = onlyBareNumber(frame, clause);
+  if (at === null || !isSecondValue(frame, clause, last, at)) return null;
+  const measure = measureOf(frame, at);
+  const conversion = convert(quantity, measure, frame.context.greenhouse.units);
+  if (!conversion || conversion.unitOpen || !isBelievable(quantity, conversion.values[0]!, null))
+    return null;
+  take(frame, at);
+  return {
+    quantity,
+    amount: { kind: 'measure', measure },
+    at,
+    from: at,
+    to: at,
+    because: 'later value of the same',
+  };
+}
+
+/** What was read last; but after a dose, what the dose changes: `now 5.8` after pH up can only be the pH. */
+function quantityToRepeat(told: readonly Fact[]): Quantity | null {
+  const last = told.at(-1);
+  const read =
+    told.findLast(({ quantity, amount }) => isReading(quantity) && amount.kind === 'measure')
+      ?.quantity ?? null;
+  if (last?.quantity !== 'dose') return last && isReading(last.quantity) ? read : null;
+  if (last.product?.startsWith('ph-')) return 'ph';
+  return read === 'ec' ? 'ec' : null;
+}
+
+function onlyBareNumber(frame: Frame, clause: Clause): number | null {
+  let found: number | null = null;
+  for (let i = clause.from; i < clause.to; i++) {
+    if (!isMeasure(frame.terms[i]) || frame.taken[i] || !isBare(measureOf(frame, i))) continue;
+    if (found !== null) return null;
+    found = i;
+  }
+  return found;
+}
+
+function isSecondValue(frame: Frame, clause: Clause, last: Fact, at: number): boolean {
+  if (isMark(frame.terms[at - 1], '→')) return true;
+  if (clauseHas(frame, clause, 'now', 'before', 'after')) return true;
+  if (last.quantity === 'dose' || clause.from <= last.at) return false;
+  if (clauseHas(frame, clause, 'was') || means(frame.terms[at - 1], 'from')) return true;
+  const timed = frame.timed.slice(clause.from, clause.to).includes(true);
+  return onlySmallWords(frame, clause, at) && (timed || clause.opens === 'and');
+}
+
+function onlySmallWords(frame: Frame, clause: Clause, at: number): boolean {
+  for (let i = clause.from; i < clause.to; i++) {
+    if (i !== at && !frame.timed[i] && !isPadding(frame.terms[i]!)) return false;
+  }
+  return true;
+}

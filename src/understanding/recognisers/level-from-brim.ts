@@ -1,0 +1,85 @@
+import type { Fact } from '../fact.ts';
+import type { Measure } from '../numbers/measure.ts';
+import { cmFactor, isVolume, unitIs } from '../numbers/quantity-of-measure.ts';
+import {
+  type Clause,
+  clauseHas,
+  type Frame,
+  inClause,
+  measureOf,
+  measuresIn,
+  nextIn,
+  previousIn,
+  take,
+} from '../reading/frame.ts';
+import { means } from '../reading/term.ts';
+import { fact } from './level-fact.ts';
+
+/** `5 cm down`, `down 5 cm`, `5 cm below the brim`, `2 cm from the top`. */
+export function fromBrim(frame: Frame, clause: Clause): Fact[] {
+  const facts: Fact[] = [];
+  for (const i of measuresIn(frame, clause)) {
+    const measure = measureOf(frame, i);
+    if (!isPartOfLevel(measure)) continue;
+    const after = i + 1 < clause.to ? frame.terms[i + 1] : undefined;
+    const belowBrim =
+      (means(after, 'below') || isRoomLeft(frame, clause, i)) &&
+      means(
+        frame.terms[
+          nextIn(frame, clause, i + 1, (term) => means(term, 'article') && !means(term, 'brim'))
+        ],
+        'brim',
+      );
+    const before = previousIn(
+      frame,
+      clause,
+      i,
+      (term) => means(term, 'about', 'article', 'filler') && !means(term, 'down'),
+    );
+    const isDown =
+      means(after, 'down') && !means(frame.terms[i + 2], 'to') && !isProductAt(frame, i + 1);
+    const downBefore =
+      before >= 0 &&
+      means(frame.terms[before], 'down') &&
+      !means(frame.terms[before], 'to') &&
+      !means(frame.terms[before + 1], 'to');
+    if (!belowBrim && !isDown && !downBefore) continue;
+    const label = inClause(frame, clause, (term) => means(term, 'level'));
+    take(frame, ...label);
+    // `down 5 cm since yesterday` counts from where it was, not from the brim.
+    const sinceThen = !belowBrim && clauseHas(frame, clause, 'since');
+    const doubt = sinceThen ? { doubt: { kind: 'is-it-a-reading' as const } } : {};
+    facts.push({
+      ...fact(
+        frame,
+        i,
+        { kind: 'below-brim', measure },
+        'counted from the brim',
+        downBefore ? before : i,
+        belowBrim || isDown ? i + 1 : i,
+      ),
+      ...doubt,
+    });
+  }
+  return facts;
+}
+
+/** `5 cm to the brim` counts from it, unless something was filled to there. */
+function isRoomLeft(frame: Frame, clause: Clause, i: number): boolean {
+  return (
+    cmFactor(measureOf(frame, i)) !== null &&
+    means(frame.terms[i + 1], 'to') &&
+    !clauseHas(frame, clause, 'top-up', 'fill', 'refill', 'add')
+  );
+}
+
+function isPartOfLevel(measure: Measure): boolean {
+  return (
+    cmFactor(measure) !== null || isVolume(measure) || unitIs(measure, 'percent') || measure.share
+  );
+}
+
+function isProductAt(frame: Frame, i: number): boolean {
+  const term = frame.terms[i];
+  return term?.kind === 'word' && term.word.product !== null;
+}

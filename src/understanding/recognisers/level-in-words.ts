@@ -1,0 +1,109 @@
+import type { Amount, Fact } from '../fact.ts';
+import { isLabel } from '../moods/clause-kinds.ts';
+import {
+  type Clause,
+  type Frame,
+  hasUnknown,
+  inClause,
+  measuresIn,
+  namesIn,
+  nextIn,
+  previousIn,
+  take,
+} from '../reading/frame.ts';
+import { isMark, means } from '../reading/term.ts';
+import { fact } from './level-fact.ts';
+
+/** `full`, `half full`, `empty`, `half empty`, `a third left`. */
+export function inWords(frame: Frame, clause: Clause): Fact[] {
+  const facts: Fact[] = [];
+  for (let i = clause.from; i < clause.to; i++) {
+    const term = frame.terms[i]!;
+    if (frame.taken[i]) continue;
+    if (term.kind === 'measure' && term.measure.share && term.measure.unit === null) {
+      const after = nextIn(
+        frame,
+        clause,
+        i,
+        (other) => means(other, 'of', 'article', 'ish') || isMark(other, '-'),
+      );
+      const word = after >= 0 ? frame.terms[after] : undefined;
+      const isLevel =
+        means(word, 'full', 'left-over', 'level', 'brim') ||
+        (after < 0 && isTiedToName(frame, clause, i));
+      if (isLevel) {
+        if (after >= 0) take(frame, after);
+        facts.push(
+          fact(
+            frame,
+            i,
+            { kind: 'measure', measure: term.measure },
+            'level in words',
+            i,
+            Math.max(i, after),
+          ),
+        );
+      } else if (means(word, 'empty', 'down')) {
+        take(frame, after);
+        facts.push(
+          fact(frame, i, { kind: 'below-brim', measure: term.measure }, 'level in words', i, after),
+        );
+      }
+      continue;
+    }
+    const full = means(term, 'full');
+    if (!full && !(means(term, 'empty') && !means(term, 'empty-out'))) continue;
+    if (!isStateOfSystem(frame, clause, i)) continue;
+    const approximate = means(frame.terms[i - 1], 'about') || means(frame.terms[i - 1], 'ish');
+    const amount: Amount = full ? { kind: 'brim' } : { kind: 'nothing-in-it' };
+    facts.push({
+      ...fact(frame, i, amount, 'level in words'),
+      ...(approximate ? { approximate: true } : {}),
+    });
+  }
+  return facts;
+}
+
+function isTiedToName(frame: Frame, clause: Clause, i: number): boolean {
+  const before = previousIn(frame, clause, i, (term) =>
+    means(term, 'link', 'about', 'at', 'filler', 'article', 'now'),
+  );
+  return before >= 0 && frame.terms[before]!.kind === 'name';
+}
+
+/** `jars full`, not `full of roots`, `the full sun`, `the bottle is empty`. */
+function isStateOfSystem(frame: Frame, clause: Clause, i: number): boolean {
+  const after = i + 1 < clause.to ? frame.terms[i + 1] : undefined;
+  if (
+    after &&
+    (means(after, 'of') ||
+      !(
+        means(after, 'now', 'filler', 'place', 'today', 'brim') ||
+        after.kind === 'name' ||
+        after.kind === 'mark'
+      ))
+  ) {
+    if (!means(after, 'this', 'at-hour', 'yesterday', 'link', 'ish')) return false;
+  }
+  const subject = previousIn(
+    frame,
+    clause,
+    i,
+    (term) =>
+      means(term, 'link', 'about', 'filler', 'now', 'all', 'article', 'both', 'level') &&
+      term.kind === 'word',
+  );
+  if (subject < 0) return true;
+  const term = frame.terms[subject];
+  return term?.kind === 'name' || means(term, 'all', 'both', 'reservoir', 'level') || isLabel(term);
+}
+
+/** `dwc is low`: how low is asked. */
+export function justLow(frame: Frame, clause: Clause): Fact[] {
+  const at = inClause(frame, clause, (term, i) => means(term, 'low') && !frame.taken[i])[0];
+  if (at === undefined || namesIn(frame, clause).length === 0) return [];
+  if (measuresIn(frame, clause).length > 0 || hasUnknown(frame, clause.from, clause.to)) return [];
+  if (inClause(frame, clause, (term) => isLabel(term) && !means(term, 'level')).length > 0)
+    return [];
+  return [fact(frame, at, { kind: 'missing' }, 'low, but not how low')];
+}

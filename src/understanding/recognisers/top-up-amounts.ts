@@ -1,0 +1,181 @@
+import type { Fact } from '../fact.ts';
+import { isLabel } from '../moods/clause-kinds.ts';
+import type { Measure } from '../numbers/measure.ts';
+import { isBare, isVolume, litresFactor, unitIs } from '../numbers/quantity-of-measure.ts';
+import {
+  type Clause,
+  clauseHas,
+  type Frame,
+  inClause,
+  measureOf,
+  measuresIn,
+  namesIn,
+  take,
+} from '../reading/frame.ts';
+import { isUnknown, means } from '../reading/term.ts';
+import { brimOrMark } from './top-up-mark.ts';
+import { afterTopUp } from './top-up-order.ts';
+
+export function inOneClause(frame: Frame, clause: Clause, verb: number, own: boolean): Fact[] {
+  const each = clauseHas(frame, clause, 'each') ? { each: true } : {};
+  const target = own ? brimOrMark(frame, clause, verb) : null;
+  const volumes = measuresIn(frame, clause).filter(
+    (i) => isVolume(measureOf(frame, i)) && !isWhatIsLeft(frame, clause, i),
+  );
+  const facts: Fact[] = [];
+  for (const i of volumes) {
+    if (i === target?.at) continue;
+    take(frame, i);
+    const stuff = unknownStuff(frame, clause, i) || isDoseSized(measureOf(frame, i));
+    const doubt = stuff
+      ? { doubt: { kind: 'which-quantity' as const, value: frame.terms[i]!.text } }
+      : {};
+    facts.push({
+      ...shape(frame, i, verb),
+      amount: { kind: 'measure', measure: measureOf(frame, i) },
+      ...each,
+      ...doubt,
+    });
+  }
+  if (facts.length === 0) facts.push(...bareAmounts(frame, clause, verb, each, target?.at ?? null));
+  if (target) {
+    take(frame, target.at);
+    const after = facts.length > 0 ? { phase: 'after' as const } : { toMark: true };
+    facts.push({
+      quantity: 'level',
+      amount: target.amount,
+      at: target.at,
+      from: verb,
+      to: target.at,
+      ...after,
+      because: facts.length > 0 ? afterTopUp : 'topped up to a mark',
+    });
+    return facts;
+  }
+  const odd = measuresIn(frame, clause).find((i) => unitIs(measureOf(frame, i), 'unknown'));
+  if (facts.length === 0 && odd !== undefined) {
+    take(frame, odd);
+    const value = measureOf(frame, odd).written;
+    return [
+      {
+        ...shape(frame, odd, verb),
+        amount: { kind: 'missing' },
+        doubt: { kind: 'which-unit', quantity: 'top-up', value },
+      },
+    ];
+  }
+  if (facts.length === 0 && own && asksForAmount(frame, clause, verb)) {
+    facts.push({ ...shape(frame, verb, verb), amount: { kind: 'missing' } });
+  }
+  return facts;
+}
+
+function shape(frame: Frame, i: number, verb: number): Omit<Fact, 'amount'> {
+  return {
+    quantity: 'top-up',
+    at: i,
+    from: Math.min(i, verb),
+    to: Math.max(i, verb),
+    because: means(frame.terms[verb], 'add') ? 'verb of adding' : 'topped up',
+  };
+}
+
+/** `3 l left` is a level. */
+function isWhatIsLeft(frame: Frame, clause: Clause, i: number): boolean {
+  const after = frame.terms[i + 1];
+  return (
+    i + 1 < clause.to &&
+    means(after, 'left-over', 'below', 'down') &&
+    !means(after, 'place', 'filler')
+  );
+}
+
+/** Nobody tops up with so little: a product whose name is missing, likely. */
+const leastTopUpL = 0.1;
+
+function isDoseSized(measure: Measure): boolean {
+  return (
+    unitIs(measure, 'ml', 'cl') &&
+    (litresFactor(measure) ?? 1) * measure.values.at(-1)! < leastTopUpL
+  );
+}
+
+/** `2 l of vinegar`: not water, and no product known. */
+function unknownStuff(frame: Frame, clause: Clause, i: number): boolean {
+  let j = i + 1;
+  while (j < clause.to && means(frame.terms[j], 'of', 'article')) j++;
+  const after = j < clause.to ? frame.terms[j] : undefined;
+  return (
+    isUnknown(after) ||
+    (j > i + 1 &&
+      after?.kind === 'word' &&
+      (after.word.crop !== null || (after.word.anyProduct && !means(after, 'solution')))) ||
+    (after?.kind === 'word' && after.word.anyProduct && unitIs(measureOf(frame, i), 'ml', 'cl'))
+  );
+}
+
+/** After a verb of adding a bare number is in the greenhouse's unit of volume. */
+function bareAmounts(
+  frame: Frame,
+  clause: Clause,
+  verb: number,
+  each: { readonly each?: boolean },
+  except: number | null,
+): Fact[] {
+  const bare = measuresIn(frame, clause).filter(
+    (i) => i !== except && isBare(measureOf(frame, i)) && !ownedByLabel(frame, clause, i),
+  );
+  if (bare.length !== 1 || hasProductsOrUnknown(frame, clause, bare[0]!)) return [];
+  const i = bare[0]!;
+  take(frame, i);
+  return [
+    {
+      ...shape(frame, i, verb),
+      amount: { kind: 'measure', measure: measureOf(frame, i) },
+      bareVolume: true,
+      ...each,
+    },
+  ];
+}
+
+function ownedByLabel(frame: Frame, clause: Clause, i: number): boolean {
+  return inClause(frame, clause, isLabel).some((label) => Math.abs(label - i) < 4);
+}
+
+function hasProductsOrUnknown(frame: Frame, clause: Clause, i: number): boolean {
+  const after = i + 1 < clause.to ? frame.terms[i + 1] : undefined;
+  if (isUnknown(after)) return true;
+  return (
+    inClause(
+      frame,
+      clause,
+      (term, j) =>
+        term.kind === 'word' &&
+        !frame.taken[j] &&
+        (term.word.product !== null || term.word.anyProduct) &&
+        !means(term, 'solution'),
+    ).length > 0
+  );
+}
+
+/** A verb that speaks of topping up, or of water, needs its amount; `put the lid on` does not. */
+function asksForAmount(frame: Frame, clause: Clause, verb: number): boolean {
+  const verbs = inClause(frame, clause, (term) =>
+    means(term, 'top-up', 'fill', 'refill', 'add', 'add-plainly'),
+  );
+  const strong = verbs.some((i) => means(frame.terms[i], 'top-up', 'fill', 'refill'));
+  const products = inClause(
+    frame,
+    clause,
+    (term) =>
+      term.kind === 'word' &&
+      (term.word.product !== null || (term.word.shyProduct !== null && means(term, 'brim'))),
+  );
+  if (products.length > 0) return false;
+  if (strong) return namesIn(frame, clause).length > 0 || !hasOtherObject(frame, clause, verb);
+  return clauseHas(frame, clause, 'solution') && !means(frame.terms[verb], 'link');
+}
+
+function hasOtherObject(frame: Frame, clause: Clause, verb: number): boolean {
+  return inClause(frame, clause, (term, i) => i > verb && isUnknown(term)).length > 0;
+}

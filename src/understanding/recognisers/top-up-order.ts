@@ -1,0 +1,1 @@
+export const afterTopUp = 'level after a top-up';

@@ -1,0 +1,48 @@
+import { isLabel } from '../moods/clause-kinds.ts';
+import { unitIs } from '../numbers/quantity-of-measure.ts';
+import {
+  type Clause,
+  clauseHas,
+  type Frame,
+  inClause,
+  measureOf,
+  measuresIn,
+} from '../reading/frame.ts';
+import { means } from '../reading/term.ts';
+
+/** The verb of adding in a clause, if it has water as its object or none. */
+export function verbOf(frame: Frame, clause: Clause): number | null {
+  if (
+    clauseHas(frame, clause, 'changed-solution', 'calibrate', 'pick') ||
+    isFillTime(frame, clause)
+  )
+    return null;
+  const verbs = inClause(
+    frame,
+    clause,
+    (term, i) =>
+      means(term, 'top-up', 'add', 'fill', 'refill', 'add-plainly') &&
+      !frame.taken[i] &&
+      !isLevelWord(frame, clause, i),
+  );
+  const strong = verbs.find((i) => means(frame.terms[i], 'top-up', 'fill', 'refill'));
+  return strong ?? verbs[0] ?? null;
+}
+
+/** `bench fill took 9 min`: how long, not how much. */
+function isFillTime(frame: Frame, clause: Clause): boolean {
+  return (
+    measuresIn(frame, clause).some((i) => unitIs(measureOf(frame, i), 'minute', 'second')) &&
+    clauseHas(frame, clause, 'flood')
+  );
+}
+
+/** `put` in `put the lid on` or `got` as a link are verbs only with an amount; that is looked after below. */
+function isLevelWord(frame: Frame, clause: Clause, i: number): boolean {
+  return means(frame.terms[i], 'link') && previousIsLabel(frame, clause, i);
+}
+
+function previousIsLabel(frame: Frame, clause: Clause, i: number): boolean {
+  for (let j = i - 1; j >= clause.from; j--) if (isLabel(frame.terms[j])) return true;
+  return false;
+}

@@ -1,0 +1,70 @@
+import type { Quantity } from '../../greenhouse/quantity.ts';
+import type { System } from '../../greenhouse/system.ts';
+import type { Fact } from '../fact.ts';
+import { isVolume, litresFactor } from '../numbers/quantity-of-measure.ts';
+import type { Frame } from '../reading/frame.ts';
+import type { Choice, DoubtReason, DoubtStatement } from '../statement.ts';
+import { doubt, soundDraft } from './doubt-of.ts';
+import type { Settled } from './settled.ts';
+
+/** Doubts that a recogniser had: what a number is of, whether it was there or added. */
+export function ownDoubt(frame: Frame, one: Settled, reason: DoubtReason): DoubtStatement {
+  const { fact, systems } = one;
+  const [system] = systems ?? [];
+  if (reason.kind === 'in-it-or-added' && fact.amount.kind === 'measure') {
+    const { measure } = fact.amount;
+    const litres = measure.values[0]! * (litresFactor(measure) ?? 1);
+    const asLevel = { ...one, fact: { ...fact, quantity: 'level' as const } };
+    const choices =
+      (systems ?? []).length === 1
+        ? [asChoice(frame, asLevel, system!), asChoice(frame, one, system!)].filter(
+            (choice) => choice !== null,
+          )
+        : [];
+    const pool = frame.context.greenhouse.systems.flatMap((each) =>
+      [asChoice(frame, asLevel, each), asChoice(frame, one, each)].flatMap(
+        (choice) => choice?.drafts ?? [],
+      ),
+    );
+    const drafts = choices.length > 0 ? choices.flatMap((choice) => choice.drafts) : pool;
+    return doubt(frame, one, { ...reason, litres }, choices, { for: 'quantity', drafts });
+  }
+  if (reason.kind === 'which-quantity' && system && fact.amount.kind === 'measure') {
+    const guesses = guessesFor(fact);
+    const plain = withoutProduct(fact);
+    const asReading = guesses.map((quantity) =>
+      asChoice(frame, { ...one, fact: { ...plain, quantity } }, system),
+    );
+    const asDose = fact.product === undefined ? null : asChoice(frame, inMl(one), system);
+    const choices = [...asReading, asDose].filter((choice) => choice !== null);
+    return doubt(frame, one, reason, choices, {
+      for: 'quantity',
+      drafts: choices.flatMap(({ drafts }) => drafts),
+    });
+  }
+  return doubt(frame, one, reason, []);
+}
+
+function guessesFor({ amount, product }: Fact): readonly Quantity[] {
+  if (amount.kind === 'measure' && isVolume(amount.measure)) return ['top-up'];
+  return product === undefined ? ['ph', 'ec', 'water-temperature'] : ['ph'];
+}
+
+/** A bare number beside a product, read as millilitres of it. */
+function inMl(one: Settled): Settled {
+  const { fact } = one;
+  if (fact.amount.kind !== 'measure') return one;
+  const measure = { ...fact.amount.measure, unit: { id: 'ml' as const, shy: false } };
+  return { ...one, fact: { ...fact, quantity: 'dose', amount: { kind: 'measure', measure } } };
+}
+
+function asChoice(frame: Frame, one: Settled, system: System): Choice | null {
+  const draft = soundDraft(frame, one, system);
+  return draft && { label: { kind: 'quantity', quantity: one.fact.quantity }, drafts: [draft] };
+}
+
+function withoutProduct(fact: Fact): Fact {
+  const plain = { ...fact };
+  delete plain.product;
+  return plain;
+}

@@ -1,0 +1,17 @@
+import type { EntryDraft } from '../../greenhouse/entry.ts';
+import type { Statement } from '../statement.ts';
+
+/** What was before stands before what was done, and what is after it last. */
+export function inPhaseOrder(
+  statements: readonly Statement[],
+  phaseOf: (draft: EntryDraft) => 'before' | 'after' | undefined,
+): Statement[] {
+  const rank = (statement: Statement) => {
+    const phase = statement.kind === 'entry' ? phaseOf(statement.draft) : undefined;
+    return phase === 'before' ? 0 : phase === 'after' ? 2 : 1;
+  };
+  const bySpan = [...statements].sort((a, b) => a.span.from - b.span.from);
+  return bySpan.some((statement) => rank(statement) === 0)
+    ? bySpan.sort((a, b) => rank(a) - rank(b))
+    : bySpan;
+}

@@ -1,0 +1,34 @@
+import type { DoubtStatement, Statement } from '../statement.ts';
+
+/** `added A and B`: one question for both amounts, not one each. */
+export function withoutRepeatedQuestions(statements: readonly Statement[]): Statement[] {
+  const kept: Statement[] = [];
+  for (const statement of statements) {
+    const last = kept.at(-1);
+    if (last?.kind === 'doubt' && statement.kind === 'doubt' && asksTheSame(last, statement)) {
+      kept[kept.length - 1] = joined(last, statement);
+    } else kept.push(statement);
+  }
+  return kept;
+}
+
+function asksTheSame(a: DoubtStatement, b: DoubtStatement): boolean {
+  return (
+    a.reason.kind === 'missing-amount' &&
+    b.reason.kind === 'missing-amount' &&
+    a.reason.quantity === b.reason.quantity &&
+    a.waiting !== null &&
+    b.waiting !== null
+  );
+}
+
+function joined(a: DoubtStatement, b: DoubtStatement): DoubtStatement {
+  const drafts = [...(a.waiting?.drafts ?? []), ...(b.waiting?.drafts ?? [])];
+  if (a.reason.kind !== 'missing-amount') return a;
+  return {
+    ...a,
+    reason: { kind: 'missing-amount', quantity: a.reason.quantity },
+    waiting: { for: 'value', drafts },
+    span: { from: a.span.from, to: b.span.to },
+  };
+}

@@ -1,0 +1,66 @@
+import { localDateOf, plusDays } from '../../greenhouse/local-time.ts';
+import { unitIs } from '../numbers/quantity-of-measure.ts';
+import { type Frame, isMeasure } from '../reading/frame.ts';
+import { means } from '../reading/term.ts';
+import { nothingSaid } from './building.ts';
+import { workOut } from './day-time.ts';
+import type { TimeMark } from './time-mark.ts';
+
+const msPer = { second: 1000, minute: 60_000, hour: 3_600_000 };
+
+/** `an hour ago`, `10 min ago`, `vor einer Stunde`, `for 2 hours`. */
+export function agoAt(frame: Frame, i: number): TimeMark | null {
+  let start = i;
+  const before = frame.terms[i];
+  const goesBefore = means(before, 'ago-before');
+  const forSoLong = means(before, 'for-so-long') && isOutageSentence(frame, i);
+  if (goesBefore || forSoLong) start++;
+  while (means(frame.terms[start], 'about', 'ish') && start < i + 3) start++;
+  const term = frame.terms[start];
+  if (!isMeasure(term)) return null;
+  let end = start;
+  if (!goesBefore && !forSoLong) {
+    if (means(frame.terms[end + 1], 'ish')) end++;
+    if (!means(frame.terms[end + 1], 'ago')) return null;
+    end++;
+  }
+  const { measure } = term;
+  const { writtenAtMs, greenhouse } = frame.context;
+  const base = {
+    from: i,
+    to: end,
+    clause: frame.clauseOf[i]!,
+    since: forSoLong,
+    until: false,
+    askFrom: null,
+    written: frame.folded.text.slice(before!.from, frame.terms[end]!.to),
+  };
+  for (const unit of ['second', 'minute', 'hour'] as const) {
+    if (unitIs(measure, unit))
+      return {
+        ...base,
+        atMs: writtenAtMs - measure.values[0]! * msPer[unit],
+        vague: measure.approximate || isAbout(frame, start),
+      };
+  }
+  const days = unitIs(measure, 'day') ? 1 : unitIs(measure, 'week') ? 7 : 0;
+  if (days === 0) return null;
+  const day = plusDays(
+    localDateOf(writtenAtMs, greenhouse.timeZone),
+    -Math.round(measure.values[0]! * days),
+  );
+  return { ...base, ...workOut({ ...nothingSaid, day }, greenhouse, writtenAtMs) };
+}
+
+function isAbout(frame: Frame, i: number): boolean {
+  return means(frame.terms[i - 1], 'about');
+}
+
+export function isOutageSentence(frame: Frame, i: number): boolean {
+  const { sentence } = frame.clauses[frame.clauseOf[i]!]!;
+  return frame.terms.some(
+    (term, j) =>
+      frame.clauses[frame.clauseOf[j]!]!.sentence === sentence &&
+      means(term, 'broken', 'no-power', 'no-bubbles', 'working'),
+  );
+}

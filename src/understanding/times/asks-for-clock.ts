@@ -1,0 +1,66 @@
+import { isLabel } from '../moods/clause-kinds.ts';
+import { type Clause, type Frame, isMeasure } from '../reading/frame.ts';
+import { means } from '../reading/term.ts';
+import { isOutageSentence } from './ago.ts';
+
+/** `at 8`: a number after such a word is an hour unless a quantity or a name stands before it. */
+export function asksForClock(frame: Frame, i: number): boolean {
+  const before = frame.terms[i - 1];
+  // `from 2 to 4`: the end of a time that began.
+  if (means(before, 'until') && frame.taken[i - 2] === true && !means(before, 'at-hour'))
+    return true;
+  if (means(before, 'from') && isOutageSentence(frame, i)) return true;
+  if (!means(before, 'at-hour')) return false;
+  if (means(before, 'since') && !means(before, 'from')) return true;
+  const after = frame.terms[i + 1];
+  if (after?.kind === 'measure' && frame.terms[i + 1]!.glued) return false;
+  const clause = frame.clauses[frame.clauseOf[i]!]!;
+  if (after?.kind === 'mark' && (after.text === '/' || after.text === '-')) return false;
+  const subject = frame.terms[i - 2];
+  if (i - 2 >= clause.from && (isLabel(subject) || means(subject, 'was', 'now'))) return false;
+  const otherNumbers = frame.terms
+    .slice(clause.from, clause.to)
+    .filter((term, n) => isMeasure(term) && clause.from + n !== i).length;
+  if (i - 2 >= clause.from && subject?.kind === 'name' && otherNumbers === 0)
+    return saysDeed(frame, clause.from, i);
+  // `around 8` is a time only where the amount has been told.
+  if (means(before, 'about')) return frame.terms.slice(clause.from, i).some(isMeasure);
+  if (isAllButEmpty(frame, clause, i)) return true;
+  if (means(before, 'beyond', 'place')) return otherNumbers > 0 || saysDeed(frame, clause.from, i);
+  if (means(before, 'link')) return otherNumbers > 0 || saysDeed(frame, clause.from, i);
+  return true;
+}
+
+/** `…, all at 8`: nothing but the time in a clause that follows another. */
+function isAllButEmpty(frame: Frame, clause: Clause, i: number): boolean {
+  if (clause.from === 0) return false;
+  for (let j = clause.from; j < clause.to; j++) {
+    if (
+      j !== i &&
+      !means(frame.terms[j], 'filler', 'all', 'both', 'at', 'at-hour', 'place', 'article')
+    )
+      return false;
+  }
+  return true;
+}
+
+function saysDeed(frame: Frame, from: number, to: number): boolean {
+  return frame.terms
+    .slice(from, to)
+    .some((term) =>
+      means(
+        term,
+        'top-up',
+        'change',
+        'changed-solution',
+        'calibrate',
+        'broken',
+        'working',
+        'no-power',
+        'pick',
+        'did',
+        'fill',
+        'done',
+      ),
+    );
+}

@@ -1,0 +1,20 @@
+import type { SaidTime } from './day-time.ts';
+
+export const nothingSaid: SaidTime = {
+  day: null,
+  part: null,
+  minutes: null,
+  eitherHalf: false,
+  meridiem: null,
+  lastNight: false,
+  weekdayOfToday: false,
+};
+
+export interface Building {
+  said: SaidTime;
+  from: number;
+  to: number;
+  since: boolean;
+  until: boolean;
+  earlier: boolean;
+}

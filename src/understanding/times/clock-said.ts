@@ -1,0 +1,103 @@
+import { unitIs } from '../numbers/quantity-of-measure.ts';
+import { type Frame, isMeasure } from '../reading/frame.ts';
+import { means, type Term } from '../reading/term.ts';
+import { asksForClock } from './asks-for-clock.ts';
+import type { Building } from './building.ts';
+import { smallHoursEnd } from './day-time.ts';
+
+export function clockAt(frame: Frame, i: number, term: Term, building: Building): number {
+  if (building.said.minutes !== null) return 0;
+  const turn = term.kind === 'word' ? term.word.clockTurn : null;
+  if (turn !== null) {
+    const hour = frame.terms[i + 1];
+    if (!isMeasure(hour) || !isHour(hour.measure.values[0]!, hour.measure.whole)) return 0;
+    if (hour.measure.unit !== null) return 0;
+    return settle(
+      frame,
+      i,
+      2,
+      hour.measure.values[0]! * 60 + turn,
+      hour.measure.values[0]! <= 12,
+      building,
+    );
+  }
+  if (term.kind === 'clock') return settle(frame, i, 1, term.minutes, false, building);
+  if (
+    term.kind === 'digits' &&
+    /^0\d{3}$/.test(term.text) &&
+    means(frame.terms[i - 1], 'at-hour')
+  ) {
+    return settle(
+      frame,
+      i,
+      1,
+      Number(term.text.slice(0, 2)) * 60 + Number(term.text.slice(2)),
+      false,
+      building,
+    );
+  }
+  if (!isMeasure(term)) return 0;
+  const { measure } = term;
+  const value = measure.values[0]!;
+  const marked =
+    means(frame.terms[i + 1], 'am', 'pm', 'o-clock') && !means(frame.terms[i + 1], 'ish', 'this');
+  const asHour =
+    unitIs(measure, 'hour') &&
+    term.text.endsWith('h') &&
+    means(frame.terms[i - 1], 'at-hour') &&
+    value > 0;
+  if (measure.unit !== null && !asHour) return 0;
+  if (measure.decimals === 2 && (marked || asksForClock(frame, i))) {
+    const minute = Math.round((value % 1) * 100);
+    if (value >= 0 && value < 24 && minute < 60)
+      return settle(frame, i, 1, Math.floor(value) * 60 + minute, false, building);
+  }
+  if (!isHour(value, measure.whole)) return 0;
+  if (!marked && !asHour && !asksForClock(frame, i)) return 0;
+  // `18 Uhr` is said by the clock; a bare 18 is the latest that has passed.
+  const byClock = value > 12 && means(frame.terms[i + 1], 'o-clock');
+  return settle(frame, i, 1, value * 60, !byClock, building);
+}
+
+function isHour(value: number, whole: boolean): boolean {
+  return whole && value >= 0 && value <= 24;
+}
+
+function settle(
+  frame: Frame,
+  i: number,
+  length: number,
+  minutes: number,
+  eitherHalf: boolean,
+  building: Building,
+): number {
+  let used = length;
+  let minutesAfter = 0;
+  if (means(frame.terms[i + used], 'o-clock')) {
+    used++;
+    // `8 Uhr 15`.
+    const next = frame.terms[i + used];
+    const isMinute = isMeasure(next) && next.measure.unit === null && next.measure.whole;
+    if (isMinute && minutes % 60 === 0 && next.measure.values[0]! < 60) {
+      minutesAfter = next.measure.values[0]!;
+      used++;
+    }
+  }
+  const after = frame.terms[i + used];
+  // `2 Uhr nachts` is before dawn, `11 Uhr nachts` before midnight.
+  const isSmallHour = means(after, 'night') && minutes < smallHoursEnd;
+  const meridiem =
+    means(after, 'am') || (isSmallHour && means(after, 'pm'))
+      ? 'am'
+      : means(after, 'pm')
+        ? 'pm'
+        : null;
+  if (meridiem !== null) used++;
+  building.said = {
+    ...building.said,
+    minutes: minutes + minutesAfter,
+    eitherHalf: eitherHalf && meridiem === null,
+    meridiem,
+  };
+  return used;
+}

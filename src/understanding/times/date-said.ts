@@ -1,0 +1,95 @@
+import { DateTime } from 'luxon';
+import { type LocalDate, localDateOf } from '../../greenhouse/local-time.ts';
+import { type Frame, isMeasure } from '../reading/frame.ts';
+import { means } from '../reading/term.ts';
+
+/** `3 May`, `May 3rd`, `2027-05-03`, `3.5.2027`. */
+export function dateAt(
+  frame: Frame,
+  i: number,
+  set: (day: LocalDate, length?: number) => number,
+): number {
+  const term = frame.terms[i]!;
+  if (term.kind === 'digits') {
+    const iso = /^(\d{4})-(\d{2})-(\d{2})$/.exec(term.text);
+    const pointed = /^(\d{1,2})\.(\d{1,2})\.(\d{4})$/.exec(term.text);
+    const date = iso
+      ? term.text
+      : pointed
+        ? `${pointed[3]!}-${pointed[2]!.padStart(2, '0')}-${pointed[1]!.padStart(2, '0')}`
+        : null;
+    return date !== null && DateTime.fromISO(date, { zone: 'utc' }).isValid
+      ? set(date as LocalDate)
+      : 0;
+  }
+  const [month, number, length] = monthAndDay(frame, i);
+  if (month === null || number === null) return 0;
+  const year = yearAt(frame, i + length);
+  const date = year === null ? latestDate(frame, month, number) : dateOf(year, month, number);
+  return DateTime.fromISO(date, { zone: 'utc' }).isValid
+    ? set(date, length + (year === null ? 0 : 1))
+    : 0;
+}
+
+/** `3 May 2027`: a year said after a date. */
+function yearAt(frame: Frame, i: number): number | null {
+  const term = frame.terms[i];
+  if (!isMeasure(term) || term.measure.unit !== null || !term.measure.whole) return null;
+  const year = term.measure.values[0]!;
+  return year >= 1900 && year < 2200 ? year : null;
+}
+
+function dateOf(year: number, month: number, day: number): LocalDate {
+  return `${year}-${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}` as LocalDate;
+}
+
+function monthAndDay(frame: Frame, i: number): readonly [number | null, number | null, number] {
+  const term = frame.terms[i]!;
+  if (isMeasure(term) && term.measure.unit === null && term.measure.whole) {
+    let j = i + 1;
+    while (j < i + 3 && (isOrdinalMark(frame, j) || means(frame.terms[j], 'of'))) j++;
+    const month = frame.terms[j];
+    if (month?.kind === 'word' && month.word.month !== null)
+      return [month.word.month, term.measure.values[0]!, j - i + 1];
+  }
+  // `am 6.4.`: the point after it closes no sentence.
+  const pointed = isMeasure(term) ? /^(\d{1,2})\.(\d{1,2})$/.exec(term.text) : null;
+  if (pointed && means(frame.terms[i - 1], 'on-day') && frame.folded.text[term.to] === '.')
+    return [Number(pointed[2]), Number(pointed[1]), 1];
+  if (term.kind === 'word' && term.word.month !== null) {
+    let j = i + 1;
+    if (means(frame.terms[j], 'article')) j++;
+    const day = frame.terms[j];
+    if (
+      isMeasure(day) &&
+      day.measure.unit === null &&
+      day.measure.whole &&
+      day.measure.values[0]! <= 31
+    ) {
+      return [
+        term.word.month,
+        day.measure.values[0]!,
+        j - i + 1 + (isOrdinalMark(frame, j + 1) ? 1 : 0),
+      ];
+    }
+  }
+  return [null, null, 0];
+}
+
+function isOrdinalMark(frame: Frame, i: number): boolean {
+  const term = frame.terms[i];
+  return (
+    term?.kind === 'word' &&
+    term.glued &&
+    frame.lexicon.own.vocabulary.ordinalMarks.includes(term.text)
+  );
+}
+
+/** The latest such date that has come. */
+function latestDate(frame: Frame, month: number, day: number): LocalDate {
+  const { greenhouse, writtenAtMs } = frame.context;
+  const today = localDateOf(writtenAtMs, greenhouse.timeZone);
+  const year = Number(today.slice(0, 4));
+  const thisYear = dateOf(year, month, day);
+  return thisYear <= today ? thisYear : dateOf(year - 1, month, day);
+}

@@ -1,0 +1,8 @@
+/** The message corpora, by file under `test/`; a sealed one is not looked at until the end. */
+export const corpora: readonly { readonly file: string; readonly isSealed: boolean }[] = [
+  { file: 'fixtures/messages.jsonl', isSealed: false },
+  { file: 'understanding/corpus/english-open.jsonl', isSealed: false },
+  { file: 'understanding/corpus/german-open.jsonl', isSealed: false },
+  { file: 'understanding/corpus/english-sealed.jsonl', isSealed: true },
+  { file: 'understanding/corpus/german-sealed.jsonl', isSealed: true },
+];

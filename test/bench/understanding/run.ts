@@ -1,0 +1,88 @@
+/**
+ * How well messages are understood, through the whole rehearsal, and what reading one costs beside
+ * general recognisers on the same texts. The sealed halves are scored as well where `--sealed` is given.
+ */
+import { readGreenhouseFile } from '../../../src/greenhouse/file/read-greenhouse-file.ts';
+import type { Context } from '../../../src/understanding/context.ts';
+import { understand } from '../../../src/understanding/understand.ts';
+import { openTestStore } from '../../storage/open-test-store.ts';
+import { greenhouseTextOf, type MessageCase, readCases } from '../../understanding/message-case.ts';
+import { runCase } from '../../understanding/run-case.ts';
+import { corpora } from './corpora.ts';
+import { peers } from './peers.ts';
+
+const warmUpRounds = 3;
+const measuredRounds = 5;
+
+function contextOf(messageCase: MessageCase): Context {
+  const read = readGreenhouseFile(JSON.parse(greenhouseTextOf(messageCase)));
+  if (!read.ok) throw new Error(JSON.stringify(read.faults));
+  const line = messageCase.line as { readonly at: string; readonly from: string };
+  const { greenhouse } = read;
+  return {
+    greenhouse,
+    member: greenhouse.members.find(({ handle }) => handle === line.from) ?? greenhouse.members[0]!,
+    writtenAtMs: Date.parse(line.at),
+    repliedTo: null,
+    recentSystem: null,
+    openQuestions: [],
+    roundDuties: null,
+    existsSinceMs: 0,
+  };
+}
+
+/** The greenhouse's compiled words are kept by identity, as they are in the running bot. */
+function contextsOf(cases: readonly MessageCase[]): readonly Context[] {
+  const greenhouses = new Map<string, Context['greenhouse']>();
+  return cases.map((messageCase) => {
+    const context = contextOf(messageCase);
+    const key = messageCase.greenhouse ?? '';
+    const greenhouse = greenhouses.get(key) ?? context.greenhouse;
+    greenhouses.set(key, greenhouse);
+    return { ...context, greenhouse };
+  });
+}
+
+/** The median over all texts of what reading one costs, in microseconds. */
+function medianMicroseconds(texts: readonly string[], read: (at: number) => unknown): number {
+  for (let round = 0; round < warmUpRounds; round += 1) texts.forEach((_, at) => read(at));
+  const times = texts.map((_, at) => {
+    const from = performance.now();
+    for (let round = 0; round < measuredRounds; round += 1) read(at);
+    return ((performance.now() - from) * 1000) / measuredRounds;
+  });
+  return times.toSorted((one, other) => one - other)[Math.floor(times.length / 2)]!;
+}
+
+const withSealed = process.argv.includes('--sealed');
+const store = await openTestStore();
+const told: MessageCase[] = [];
+for (const { file, isSealed } of corpora) {
+  if (isSealed && !withSealed) continue;
+  const cases = readCases(file);
+  told.push(...cases);
+  const scores = [];
+  for (const messageCase of cases) scores.push(await runCase(store, messageCase));
+  const exact = scores.filter(({ isExact }) => isExact).length;
+  const wrong = scores.filter((score) => score.wrong.length > 0).length;
+  const asked = scores.filter(({ isExact, asked: has }) => !isExact && has).length;
+  const share = ((100 * exact) / cases.length).toFixed(1);
+  console.log(
+    `${file}: ${cases.length} messages, exact ${exact} (${share} %), with a wrong entry ${wrong}, asked needlessly ${asked}`,
+  );
+}
+await store.close();
+
+const spoken = told.filter(({ line }) => line.text !== undefined && line.text.length < 500);
+const texts = spoken.map(({ line }) => line.text!);
+const contexts = contextsOf(spoken);
+const own = medianMicroseconds(texts, (at) => understand(texts[at]!, contexts[at]!));
+console.log(`reading a message: ${own.toFixed(0)} µs at the median (to be under 200)`);
+for (const { name, read, finds } of peers) {
+  const microseconds = medianMicroseconds(texts, (at) => read(texts[at]!));
+  const subject = spoken.map(finds).filter((found) => found !== null);
+  const found = subject.filter((isFound) => isFound).length;
+  console.log(
+    `${name}: ${microseconds.toFixed(0)} µs at the median (${(microseconds / own).toFixed(1)} times ours), finds its subject in ${found} of ${subject.length}`,
+  );
+}
