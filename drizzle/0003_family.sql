@@ -13,3 +13,5 @@ ALTER TABLE "systems" ADD COLUMN "grown" json;--> statement-breakpoint
 ALTER TABLE "systems" ADD COLUMN "is_former" boolean DEFAULT false NOT NULL;--> statement-breakpoint
 ALTER TABLE "arrangements" ADD CONSTRAINT "arrangements_greenhouse_greenhouses_id_fk" FOREIGN KEY ("greenhouse") REFERENCES "public"."greenhouses"("id") ON DELETE no action ON UPDATE no action;--> statement-breakpoint
 CREATE INDEX "arrangements_by_revision" ON "arrangements" USING btree ("greenhouse","revision");
+--> statement-breakpoint
+CREATE TRIGGER arrangements_append_only BEFORE UPDATE OR DELETE OR TRUNCATE ON "arrangements" FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();

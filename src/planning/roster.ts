@@ -42,7 +42,7 @@ export class Roster {
   }
 
   /**
-   * Who goes on a day, the one whose turn it is first; empty: nobody can. Where nobody said who, the
+   * Whose turn it is to go on a day; empty: nobody can. Where nobody said who, the
    * grower goes, and while all growers are away the helpers take turns by days.
    */
   coversOn(date: LocalDate): readonly string[] {
@@ -141,11 +141,11 @@ export function weekdayOf(date: LocalDate): number {
   return localTimeOf(Date.parse(`${date}T12:00:00Z`), 'utc').weekday;
 }
 
-/** Those of several, begun with the one whose day it is. */
+/** Of several the one whose day it is. */
 function inTurn(handles: readonly string[], date: LocalDate): readonly string[] {
   if (handles.length === 0) return [];
-  const first = daysBetween('2000-01-03' as LocalDate, date) % handles.length;
-  return [...handles.slice(first), ...handles.slice(0, first)];
+  const turn = daysBetween('2000-01-03' as LocalDate, date) % handles.length;
+  return handles.slice(turn, turn + 1);
 }
 
 function isWithin(date: LocalDate, days: { from: LocalDate; until: LocalDate }): boolean {

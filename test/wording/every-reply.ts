@@ -22,6 +22,7 @@ import type {
   ChoiceLabel,
   DoubtReason,
 } from '../../src/understanding/statement.ts';
+import { familyAlerts, familyAnswers } from './family-replies.ts';
 import {
   bench,
   benchTopUp,
@@ -116,6 +117,9 @@ export const doubtReasons: OfEach<DoubtReason> = {
     was: { kind: 'figure-set', system: bench, figure: 'lowL', value: 150 },
   },
   guide: { kind: 'guide', step: { kind: 'name' }, problem: null },
+  'one-or-two': { kind: 'one-or-two', entry: entry('top-up', 12).no, by: 'tomas' },
+  'away-when': { kind: 'away-when' },
+  'who-covers': { kind: 'who-covers', from: date('2027-05-07'), until: date('2027-05-16') },
   'why-not': { kind: 'why-not', duty: benchTopUp.duty, entry: entry('ph', 5.8).no },
 };
 
@@ -130,6 +134,8 @@ const choiceLabels: OfEach<ChoiceLabel> = {
   time: { kind: 'time', atMs: yesterdayMs },
   yes: { kind: 'yes' },
   no: { kind: 'no' },
+  'one-top-up': { kind: 'one-top-up' },
+  'two-top-ups': { kind: 'two-top-ups' },
   'keep-as-note': { kind: 'keep-as-note' },
 };
 
@@ -264,6 +270,7 @@ const guideProblems: OfEach<GuideProblem> = {
 };
 
 export const answers: OfEach<Exclude<Answer, AdviceAnswer>> = {
+  ...familyAnswers,
   due: {
     kind: 'due',
     system: null,
@@ -351,6 +358,7 @@ const refusals: OfEach<Refusal> = {
   'edit-of-unknown': { kind: 'edit-of-unknown' },
   'not-yours': { kind: 'not-yours', entries: [entry('ph', 5.8)] },
   'cannot-handle': { kind: 'cannot-handle' },
+  'not-for-you': { kind: 'not-for-you' },
   'growers-change-set-up': { kind: 'growers-change-set-up' },
   'unfit-change': {
     kind: 'unfit-change',
@@ -360,6 +368,7 @@ const refusals: OfEach<Refusal> = {
 };
 
 const alerts: OfEach<Exclude<Alert, AdviceAlert>> = {
+  ...familyAlerts,
   'not-delivered': { kind: 'not-delivered', to: 'Olli', because: { kind: 'shut-out' } },
   'messages-may-be-lost': { kind: 'messages-may-be-lost', hours: 30 },
 };
@@ -485,6 +494,9 @@ const exceptChoices: OfEach<Exclude<ButtonLabel, { kind: 'choice' }>> = {
   untick: { kind: 'untick', duty: benchTopUp.duty },
   'no-reason': { kind: 'no-reason' },
   household: { kind: 'household', wish: { kind: 'show' } },
+  cover: { kind: 'cover', handles: ['tomas', 'priya', 'olli'], isAll: true },
+  news: { kind: 'news', every: 'day' },
+  'take-over': { kind: 'take-over', duty: benchTopUp.duty },
   'leave-as-is': { kind: 'leave-as-is' },
   guide: { kind: 'guide', option: { kind: 'skip' } },
 };

@@ -127,13 +127,15 @@ function pieceAt(
   if (isName) return over(name.length, { system: name.systems[0]! });
   const member = lexicon.memberNames.get(token.text);
   if (member !== undefined && (phrase?.length ?? 0) <= 1) return over(1, { member });
-  if (phrase) return over(phrase.length, phrase.value);
+  const count = lexicon.own.vocabulary.numbers.get(token.text) ?? null;
+  if (phrase) {
+    return over(phrase.length, { ...phrase.value, number: phrase.length === 1 ? count : null });
+  }
   if (token.kind === 'mark') {
     if (token.text === '?') return over(1, { stop: 'question' });
     return over(1, /^[.,;:!]+$|^\.+$/.test(token.text) ? { stop: 'end' } : {});
   }
-  const number = lexicon.own.vocabulary.numbers.get(token.text);
-  if (number !== undefined) return over(1, { number });
+  if (count !== null) return over(1, { number: count });
   return over(1, slipOf(token.text, lexicon) ?? { isStrange: true });
 }
 

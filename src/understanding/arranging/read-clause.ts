@@ -48,7 +48,9 @@ export class ClauseView {
 
   /** Numbers left over: litres, readings. Such a clause tells something and settles nothing. */
   get hasFigures(): boolean {
-    return this.rest.some(({ number, date }) => number !== null || date !== null);
+    return this.rest.some(
+      ({ number, date, concepts }) => date !== null || (number !== null && concepts.size === 0),
+    );
   }
 
   get strangers(): number {

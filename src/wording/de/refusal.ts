@@ -16,6 +16,8 @@ export function refusalText(because: Refusal, s: Speaker): string {
       return `Die Einrichtung kann nur ändern, wer das Gewächshaus führt. Frag ${s.or(growerNames(s))}, dann ist es schnell gemacht.`;
     case 'unfit-change':
       return unfitText(because.change, because.because, s);
+    case 'not-for-you':
+      return 'Das vereinbart, wer das Gewächshaus führt, oder wen es betrifft.';
     case 'cannot-handle':
       return 'Mit dieser Nachricht kam ich nicht zurecht, es wurde nichts eingetragen. Sag es bitte mit anderen Worten.';
   }

@@ -16,6 +16,7 @@ export function roundText(round: Round, s: Speaker): string {
     return [`${day}: nichts zu tun.`, ...(shopping ? [shopping] : [])].join(' ');
   }
   const told = toldDuties(round.duties, round.marks);
+  if (round.isBrief) return `${day}: ${openText(openCount(told))}. ${coverText(round, s)}`;
   return [
     `${day}: ${openText(openCount(told))}.`,
     ...dutyList(told, s),
@@ -26,4 +27,10 @@ export function roundText(round: Round, s: Speaker): string {
 function openText(open: number): string {
   if (open === 0) return 'nichts mehr offen';
   return open === 1 ? '1 Aufgabe' : `${open} Aufgaben`;
+}
+
+/** One quiet line for whoever is away. */
+function coverText({ covers = [] }: Round, s: Speaker): string {
+  if (covers.length === 0) return 'Heute kann niemand gehen.';
+  return `Darum kümmert sich ${s.and(covers.map((handle) => s.member(handle)))}.`;
 }

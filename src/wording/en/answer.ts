@@ -2,6 +2,7 @@ import type { Answer } from '../../assistant/replies/answer.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { adviceAnswer } from './advice/advice-answer.ts';
 import { dueAnswer, whenNextAnswer, whyAnswer } from './due-answer.ts';
+import { familyAnswer } from './family/family-answer.ts';
 import { helpAnswer, unknownAnswer } from './help-answer.ts';
 import { householdText } from './household-news.ts';
 import { changedText } from './keeping/change-text.ts';
@@ -27,6 +28,14 @@ export function answerText(answer: Answer, s: Speaker): string {
       return stockAnswer(answer, s);
     case 'season':
       return seasonText(answer.season, s);
+    case 'settled':
+    case 'away-plan':
+    case 'home-coming':
+    case 'roster':
+    case 'how-to':
+    case 'no-such-duty':
+    case 'nobody-away':
+      return familyAnswer(answer, s);
     case 'due':
       return dueAnswer(answer, s);
     case 'why':

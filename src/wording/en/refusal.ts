@@ -16,6 +16,8 @@ export function refusalText(because: Refusal, s: Speaker): string {
       return `Only a grower can change the set-up. Ask ${s.or(growerNames(s))}, and it is done in a minute.`;
     case 'unfit-change':
       return unfitText(because.change, because.because, s);
+    case 'not-for-you':
+      return 'That is for the grower to settle, or for whoever it is about.';
     case 'cannot-handle':
       return 'I could not handle that message, so nothing was logged. Please say it in other words.';
   }
