@@ -58,7 +58,7 @@ describe('A change of the set-up', () => {
     const { say, press } = talking(openRehearsal(store));
     const [shown] = await say('ines', 'every 10 days clean the gutter ends');
     const buttons = (line: typeof shown) =>
-      (line?.['buttons'] as { press: string }[][]).flat().map((button) => button.press);
+      (line?.buttons ?? []).flat().map((button) => button.press);
     const [yes] = buttons(shown);
     const [made] = await press('ines', yes!);
     expect(made).toMatchObject({ text: expect.stringContaining('Done: “clean the gutter ends”') });
@@ -190,8 +190,7 @@ describe('The stock', () => {
 describe('The guided set-up', () => {
   it('goes by buttons alone where it can, and lets a report through in its midst', async () => {
     const { say, press } = talking(openRehearsal(store));
-    const first = (line: { buttons?: unknown } | undefined) =>
-      (line?.buttons as { press: string }[][])[0]![0]!.press;
+    const first = (line: typeof asked) => line!.buttons![0]![0]!.press;
     let [asked] = await say('ines', 'set up a new greenhouse');
     for (let skips = 0; skips < 4; skips++) [asked] = await press('ines', first(asked));
     expect(asked).toMatchObject({ text: expect.stringContaining('How does the first one grow?') });

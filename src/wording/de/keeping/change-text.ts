@@ -18,8 +18,15 @@ import { systemText } from './system-text.ts';
 
 /** A change as it would be, with what holds now where that is known. */
 export function changeQuestion(change: SetUpChange, was: SetUpChange | null, s: Speaker): string {
-  const asked = change.kind.startsWith('stock') ? 'Stimmt das?' : 'Soll ich das so machen?';
+  const asked = isReport(change) ? 'Stimmt das?' : 'Soll ich das so machen?';
   return `${s.capital(changeText(change, was, s))}. ${asked}`;
+}
+
+/** What the household did or counted, and not what it wants. */
+function isReport({ kind }: SetUpChange): boolean {
+  return (
+    kind === 'planted' || kind === 'cleared' || kind === 'stock-added' || kind === 'stock-counted'
+  );
 }
 
 export function changedText(
