@@ -1,3 +1,4 @@
+import type { Arrangement } from '../../greenhouse/arrangement.ts';
 import type { Duty } from '../../greenhouse/duty.ts';
 import type { Entry } from '../../greenhouse/entry.ts';
 import {
@@ -161,21 +162,18 @@ function ofDeeds(standing: Standing, roster: Roster, nowMs: number): readonly No
   const { greenhouse, logbook, rounds } = standing;
   const round = rounds.at(-1);
   if (!round) return [];
-  const { date, sentAtMs } = round;
+  const { date } = round;
   const recent = logbook.all.filter(
     ({ struck, recordedAtMs, source }) =>
       struck === null && source.kind === 'member' && nowMs - recordedAtMs < NEWS_HOLDS_MS,
   );
-  const taken = round.duties.flatMap((duty): readonly Notice[] => {
-    const claim = roster.claimOf(duty, date);
-    if (!claim) return [];
+  const taken = roster.claimsOn(date).flatMap((claim): readonly Notice[] => {
     const done = recent.find(
       (entry) =>
-        isOther(entry, claim.handle) &&
-        entry.recordedAtMs >= claim.atMs &&
-        does(entry, duty, sentAtMs, standing),
+        isOther(entry, claim.handle) && entry.recordedAtMs >= claim.atMs && does(entry, claim),
     );
     if (done?.source.kind !== 'member') return [];
+    const duty: Duty = { kind: claim.duty ?? 'top-up', system: claim.system, dueOn: date };
     const alert = { kind: 'done-by-other', by: done.source.handle, duty } as const;
     const key = `done-by-other:${date}:${duty.kind}:${duty.system}:${claim.handle}`;
     return [notice(key, inDaytime(done.recordedAtMs, greenhouse.timeZone), claim.handle, alert)];
@@ -240,11 +238,13 @@ function givenBack(
   });
 }
 
-function does(entry: Entry, duty: Duty, sinceMs: number, { logbook }: Standing): boolean {
-  if (entry.system !== duty.system || !isDone(duty, logbook, sinceMs)) return false;
-  return (
-    entry.quantity === duty.kind || (entry.quantity === 'duty-done' && entry.duty === duty.kind)
-  );
+function does(
+  entry: Entry,
+  { system, duty }: Extract<Arrangement, { readonly kind: 'claim' }>,
+): boolean {
+  if (system === null || entry.system !== system) return false;
+  const kind = duty ?? 'top-up';
+  return entry.quantity === kind || (entry.quantity === 'duty-done' && entry.duty === kind);
 }
 
 function isOther({ source }: Entry, handle: string): boolean {

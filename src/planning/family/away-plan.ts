@@ -102,6 +102,7 @@ export function awayPlan(question: AwayQuestion): AwayPlan {
         ? []
         : greenhouse.systems
             .filter(({ aeration, floods }) => aeration !== null || floods !== null)
+            .filter(({ id }) => !before.some(({ duty }) => isAirOf(duty, id)))
             .map(({ id }) => id),
       buy: isUnderWay ? [] : toBuy(board, before),
     },
@@ -266,6 +267,11 @@ function othersDue({ duties, until }: AwayQuestion): readonly DutyLine[] {
 }
 
 const bestDoneBefore = ['reservoir-change', 'calibration', 'clean', 'dose', 'aeration'];
+
+/** Its timer is set anew anyway. */
+function isAirOf(duty: DutyLine['duty'], system: SystemId): boolean {
+  return duty.kind === 'aeration' && duty.system === system;
+}
 
 /** What is due by then, and what helpers had better not have to do. */
 function isForBefore({ duty }: DutyLine, first: LocalDate): boolean {

@@ -51,8 +51,9 @@ export function nudgesOf(
     const claim = roster.claimOf(duty, date);
     if (claim) return true;
     if (duty.alongside === true) return false;
+    // Roots want water; all else can wait for the next round.
+    if (duty.kind !== 'top-up') return false;
     const isUrgent = duty.latestOn !== undefined && duty.latestOn <= date;
-    if (duty.kind !== 'top-up' && !isUrgent) return false;
     // Whoever is at home and was asked yesterday needs no second word, unless it turns urgent.
     return isAway || isUrgent || !wasAsked(duty, before);
   });
@@ -79,7 +80,7 @@ function ofDuty(
   const at = (stage: NudgeStage): number => instantOf(date, hours[stage], greenhouse.timeZone);
   const growers = greenhouse.members.filter(({ role }) => role === 'grower');
   // With the grower at home, helpers are troubled only where harm is near or somebody had taken it.
-  const isOffered = isAway || isUrgent || claim !== null;
+  const isOffered = duty.kind === 'top-up' && (isAway || isUrgent || claim !== null);
   const others = (isOffered ? roster.ableOn(date) : []).filter(
     (handle) => handle !== of && !growers.some((grower) => grower.handle === handle),
   );
@@ -93,7 +94,9 @@ function ofDuty(
   return [
     ...(of === null ? [] : [nudge('ask', of)]),
     ...others.map((handle) => nudge('offer', handle)),
-    ...growers.filter(({ handle }) => handle !== of).map(({ handle }) => nudge('tell', handle)),
+    ...growers
+      .filter(({ handle }) => isOffered && handle !== of)
+      .map(({ handle }) => nudge('tell', handle)),
   ];
 }
 

@@ -4,6 +4,7 @@ import { containersFor, halfText } from '../../spoken/containers-for.ts';
 import { measure } from '../../spoken/measure.ts';
 import { measureOf } from '../../spoken/measure-of-quantity.ts';
 import type { Speaker } from '../../spoken/speaker.ts';
+import { toldDuties } from '../../spoken/told-duties.ts';
 import { roughVolume } from '../../spoken/volume.ts';
 import { dutyText } from '../duty-text.ts';
 import { productName } from '../names.ts';
@@ -47,7 +48,7 @@ function beforeText({ before }: AwayPlan, s: Speaker): readonly string[] {
     ...fill.map(
       ({ system, litres }) => `${s.system(system).name} füllen: etwa ${waterText(litres, s)}.`,
     ),
-    ...lines.map((line) => `${dutyText([line], s)}.`),
+    ...toldDuties(lines).map((told) => `${dutyText(told.lines, s)}.`),
     ...timers.map((system) => timerText(system, s)),
     ...buy.map(
       ({ product, mL }) =>
@@ -84,7 +85,7 @@ function tripText({ date, by, topUps, lines }: PlannedTrip, s: Speaker): string 
     ),
   ];
   const water = litres > 0 ? `: zusammen etwa ${waterText(litres, s)} (${what.join(', ')})` : '';
-  const others = lines.map((line) => dutyText([line], s));
+  const others = toldDuties(lines).map((told) => dutyText(told.lines, s));
   const rest = others.length > 0 ? `; außerdem ${others.join('; ')}` : '';
   return `– ${s.fullDay(date)}, ${by === null ? 'noch niemand' : s.member(by)}${water}${rest}.`;
 }

@@ -3,6 +3,7 @@ import type { AnswerOf } from '../../spoken/answer-of.ts';
 import { containersFor, halfText } from '../../spoken/containers-for.ts';
 import { measureOf } from '../../spoken/measure-of-quantity.ts';
 import type { Speaker } from '../../spoken/speaker.ts';
+import { toldDuties } from '../../spoken/told-duties.ts';
 import { roughVolume } from '../../spoken/volume.ts';
 import { dutyText } from '../duty-text.ts';
 import { containerPlural, productName } from '../names.ts';
@@ -44,7 +45,7 @@ function beforeText({ before }: AwayPlan, s: Speaker): readonly string[] {
     ...fill.map(
       ({ system, litres }) => `Fill ${s.system(system).name}: about ${waterText(litres, s)}.`,
     ),
-    ...lines.map((line) => `${dutyText([line], s)}.`),
+    ...toldDuties(lines).map((told) => `${dutyText(told.lines, s)}.`),
     ...timers.map((system) => timerText(system, s)),
     ...buy.map(
       ({ product, mL }) =>
@@ -79,7 +80,7 @@ function tripText({ date, by, topUps, lines }: PlannedTrip, s: Speaker): string 
     ),
   ];
   const water = litres > 0 ? `: about ${waterText(litres, s)} in all (${what.join(', ')})` : '';
-  const others = lines.map((line) => dutyText([line], s));
+  const others = toldDuties(lines).map((told) => dutyText(told.lines, s));
   const rest = others.length > 0 ? `; also ${others.join('; ')}` : '';
   return `– ${s.fullDay(date)}, ${by === null ? 'nobody yet' : s.member(by)}${water}${rest}.`;
 }

@@ -2,6 +2,7 @@ import type { Odd, PersonStory } from '../../../planning/family/home-story.ts';
 import type { AnswerOf } from '../../spoken/answer-of.ts';
 import { clipped, mostQuoted } from '../../spoken/clipped.ts';
 import type { Speaker } from '../../spoken/speaker.ts';
+import { toldDuties } from '../../spoken/told-duties.ts';
 import { roughVolume } from '../../spoken/volume.ts';
 import { dayAndTime, onDay } from '../day-text.ts';
 import { dutyName, dutyText } from '../duty-text.ts';
@@ -29,7 +30,9 @@ export function homeComingText(
     ...(changed.length > 0 ? [`Changed: ${changed.join('; ')}.`] : []),
     ...(odd.length > 0 ? ['Worth a look:', ...odd] : ['Nothing odd.']),
     today.length > 0
-      ? `Today: ${today.map((line) => dutyText([line], s)).join('; ')}.`
+      ? `Today: ${toldDuties(today)
+          .map((told) => dutyText(told.lines, s))
+          .join('; ')}.`
       : 'Nothing is due today.',
     ...(today.length === 0 && next[0]
       ? [`Next: ${dutyName(next[0].duty, s)}, ${onDay(next[0].duty.dueOn, s)}.`]

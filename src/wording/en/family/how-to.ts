@@ -31,7 +31,7 @@ export function howToText(how: HowTo, s: Speaker): string {
       .map((step) => stepLine(step, how, s))
       .filter((line) => line !== '')
       .map((line, place) => `${place + 1}. ${line}`),
-    `Don't ${s.or(how.donts.map((each) => donts[each]))}.`,
+    how.donts.map((each) => `Do not ${donts[each]}.`).join(' '),
     ...(how.cautions ? [cautionText(how.cautions)] : []),
   ].join('\n');
 }
