@@ -21,9 +21,7 @@ beforeAll(async () => {
 });
 afterAll(() => store.close());
 
-interface Line {
-  readonly [field: string]: unknown;
-}
+type Line = Readonly<Record<string, unknown>>;
 
 describe('The story of', () => {
   it.each(stories)('%s goes as it was read and found good', async (story) => {

@@ -1,8 +1,6 @@
 import { localTimeOf } from '../../src/greenhouse/local-time.ts';
 
-interface Line {
-  readonly [field: string]: unknown;
-}
+type Line = Readonly<Record<string, unknown>>;
 
 /** A rehearsal as it is read: who said what and when, what the bot answered, what was logged. */
 export function transcriptOf(
@@ -13,7 +11,7 @@ export function transcriptOf(
   const lines = talk.flatMap((line, i) => {
     const said = replies[i] ?? [];
     const isBefore = ({ at }: Line): boolean =>
-      at !== undefined && Date.parse(String(at)) < Date.parse(String(line['at']));
+      at !== undefined && instantOf(at) < instantOf(line['at']);
     return [
       ...said.filter(isBefore).flatMap((reply) => ['', ...answered(reply, timeZone)]),
       ...saidBy(line, timeZone),
@@ -32,7 +30,7 @@ function saidBy(line: Line, timeZone: string): readonly string[] {
 
 function answered(reply: Line, timeZone: string): readonly string[] {
   const { error, to, kind, text, id, buttons, logged } = reply;
-  if (error !== undefined) return [`    ! ${String(error)}`];
+  if (error !== undefined) return [`    ! ${JSON.stringify(error)}`];
   if (typeof text !== 'string') return [];
   const head = `${clockOf(reply, timeZone)} → ${String(to)} (${String(kind)}, ${String(id)})`;
   const rows = (buttons ?? []) as readonly (readonly { readonly label: string }[])[];
@@ -43,11 +41,18 @@ function answered(reply: Line, timeZone: string): readonly string[] {
     ...rows.map((row) => `    ${row.map(({ label }) => `[${label}]`).join(' ')}`),
     ...entries.map(
       ({ system, quantity, value, unit }) =>
-        `    logged: ${system === null ? '' : `${String(system)} `}${String(quantity)} ${String(value)} ${String(unit)}`,
+        `    logged: ${[system, quantity, value, unit]
+          .filter((part) => part !== null)
+          .map((part) => String(part as string | number))
+          .join(' ')}`,
     ),
   ];
 }
 
 function clockOf({ at }: Line, timeZone: string): string {
-  return localTimeOf(Date.parse(String(at)), timeZone).toFormat('ccc d LLL HH:mm');
+  return localTimeOf(instantOf(at), timeZone).toFormat('ccc d LLL HH:mm');
+}
+
+function instantOf(at: unknown): number {
+  return typeof at === 'string' ? Date.parse(at) : Number.NaN;
 }

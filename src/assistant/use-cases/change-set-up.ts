@@ -70,7 +70,7 @@ export function makeChange(handling: Handling, change: SetUpChange, messageId: s
 export function undoLastSetUp(handling: Handling): boolean {
   const { all } = handling.standing.logbook;
   const last = handling.conversation.receipts.find(
-    ({ entries, setUp }) => setUp || entries.some((no) => !all[no - 1]?.struck),
+    ({ entries, setUp }) => setUp !== undefined || entries.some((no) => !all[no - 1]?.struck),
   );
   if (!last?.setUp) return false;
   undo(handling, last);
@@ -152,8 +152,8 @@ function asItWas({ greenhouse, logbook }: Standing, change: SetUpChange): SetUpC
     }
     case 'planted':
     case 'cleared': {
-      if (!system || system.crop === null || system.plants === 0) return null;
-      const { id, crop, plants, plantedOn } = system;
+      const { id, crop, plants, plantedOn } = system ?? {};
+      if (!id || !crop || !plants) return null;
       return { kind: 'planted', system: id, crop, plants, on: plantedOn ?? change.on };
     }
     case 'language-set': {

@@ -8,8 +8,9 @@ import { askedStep, type Guide, type GuideOption, newGuide } from '../guide/guid
 import { guidedGreenhouse } from '../guide/guided-greenhouse.ts';
 import type { Handling } from '../handling.ts';
 import type { Button } from '../outgoing.ts';
+import { contextOf } from '../reading-context.ts';
 import { makeChange, proposeChange } from './change-set-up.ts';
-import { contextOf, type Surroundings } from './hear-message.ts';
+import type { Surroundings } from './hear-message.ts';
 
 /** A guided set-up that was left alone for so long is over. */
 const guideForMs = 3 * 3_600_000;

@@ -2,13 +2,8 @@ import { entriesOfMessage } from '../../logbook/logbook.ts';
 import { understand } from '../../understanding/understand.ts';
 import { withoutMessage } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
-import {
-  actOnRest,
-  contextOf,
-  noteContext,
-  recordStatements,
-  type Surroundings,
-} from './hear-message.ts';
+import { contextOf } from '../reading-context.ts';
+import { actOnRest, noteContext, recordStatements, type Surroundings } from './hear-message.ts';
 import { hearWish } from './hear-wish.ts';
 import { replaceEntries } from './take-back.ts';
 

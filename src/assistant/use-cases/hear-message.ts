@@ -1,19 +1,14 @@
 import type { Entry } from '../../greenhouse/entry.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
-import type { Context, RepliedTo } from '../../understanding/context.ts';
+import type { RepliedTo } from '../../understanding/context.ts';
 import type { Assumption, Statement, Understanding } from '../../understanding/statement.ts';
 import { understand } from '../../understanding/understand.ts';
 import { answerQuestion } from '../answers/answer-question.ts';
-import {
-  openQuestions,
-  recentSystem,
-  withNamed,
-  withoutQuestion,
-  withQuestionsLapsed,
-} from '../conversation.ts';
+import { withNamed, withoutQuestion, withQuestionsLapsed } from '../conversation.ts';
 import { hearArrangings } from '../family/hear-arrangings.ts';
 import { askAboutDoubles, hearCount, withoutDoubles } from '../family/same-top-up.ts';
 import type { Handling } from '../handling.ts';
+import { contextOf, stillRepliedTo } from '../reading-context.ts';
 import type { Standing } from '../standing.ts';
 import { askBack } from './ask-back.ts';
 import { hearReason } from './cannot-do-duty.ts';
@@ -46,34 +41,6 @@ function hearReport(handling: Handling, text: string, around: Surroundings): voi
   noteContext(handling, statements, named);
   recordStatements(handling, statements);
   actOnRest(handling, statements, around);
-}
-
-/** A greenhouse is older than its logbook: a household may tell of the year before it. */
-const keptBeforeMs = 366 * 24 * 3_600_000;
-
-export function contextOf(handling: Handling, around: Surroundings): Context {
-  const { standing, heard, conversation } = handling;
-  return {
-    greenhouse: standing.greenhouse,
-    member: heard.member,
-    writtenAtMs: heard.writtenAtMs,
-    repliedTo: stillRepliedTo(around.repliedTo, standing),
-    recentSystem: stillThere(recentSystem(conversation, heard.writtenAtMs), standing),
-    openQuestions: openQuestions(conversation, heard.writtenAtMs),
-    roundDuties: around.round?.duties ?? null,
-    existsSinceMs: standing.createdAtMs - keptBeforeMs,
-  };
-}
-
-/** A system that was given up since is not meant any more. */
-function stillRepliedTo(repliedTo: RepliedTo | null, standing: Standing): RepliedTo | null {
-  if (repliedTo?.kind !== 'message') return repliedTo;
-  const systems = repliedTo.systems.filter((system) => stillThere(system, standing) !== null);
-  return { ...repliedTo, systems };
-}
-
-function stillThere(system: SystemId | null, { greenhouse }: Standing): SystemId | null {
-  return greenhouse.systems.some(({ id }) => id === system) ? system : null;
 }
 
 /** Remembers the systems named; questions that were passed by take no typed answer any more. */

@@ -63,5 +63,5 @@ function startsWith(words: readonly Token[], at: number, phrase: readonly string
 }
 
 function isWord(said: string, word: string): boolean {
-  return said === word || (said[0] === word[0] && isSlipOf(said, word));
+  return said === word || isSlipOf(said, word);
 }

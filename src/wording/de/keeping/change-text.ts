@@ -87,7 +87,7 @@ function changeText(change: SetUpChange, was: SetUpChange | null, s: Speaker): s
       return `${now} ${onDay(change.on, s)} in ${place} gepflanzt${instead}`;
     }
     case 'cleared': {
-      const what = then === null ? 'die Pflanzen' : then;
+      const what = then ?? 'die Pflanzen';
       return `${what} ${onDay(change.on, s)} aus ${s.system(change.system).name} genommen`;
     }
     case 'language-set':

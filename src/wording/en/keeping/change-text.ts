@@ -87,7 +87,7 @@ function changeText(change: SetUpChange, was: SetUpChange | null, s: Speaker): s
       return `${now} planted in ${place} ${onDay(change.on, s)}${instead}`;
     }
     case 'cleared': {
-      const what = then === null ? 'the plants' : then;
+      const what = then ?? 'the plants';
       return `${what} taken out of ${s.system(change.system).name} ${onDay(change.on, s)}`;
     }
     case 'language-set':
