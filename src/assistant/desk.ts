@@ -2,9 +2,10 @@ import type { Fault } from '../greenhouse/file/fault.ts';
 import type { Greenhouse } from '../greenhouse/greenhouse.ts';
 import type { WeatherDay } from '../greenhouse/weather.ts';
 import { withEntries } from '../logbook/logbook.ts';
+import { type Arrival, newItems, type TakenIn } from './arrival.ts';
 import type { Conversation } from './conversation.ts';
 import { newTold, nextDue, noticesDue, noticesOut, type Told } from './family/notices-due.ts';
-import { hearAll, type InboxItem } from './hear-all.ts';
+import { type HeardAll, hearAll, type InboxItem } from './hear-all.ts';
 import type { Outgoing } from './outgoing.ts';
 import type {
   ChannelName,
@@ -92,15 +93,51 @@ export class Desk {
     items: readonly InboxItem[],
     nowMs: number,
   ): Promise<ReadonlyMap<InboxNo, readonly Outgoing[]>> {
+    const nos = items.map(({ no }) => no);
+    const said = await this.#hearing(greenhouse, nowMs, (hearIn) =>
+      this.#options.store.transactAll(greenhouse, nos, (ledger, open) =>
+        hearIn(
+          ledger,
+          items.filter(({ no }) => open.has(no)),
+        ),
+      ),
+    );
+    return said ?? new Map();
+  }
+
+  /**
+   * Receives things of one greenhouse into the inbox and handles those that are new, all in one
+   * transaction; each is answered as by `handleAll`.
+   */
+  async takeIn(
+    greenhouse: GreenhouseId,
+    arrivals: readonly Arrival[],
+    nowMs: number,
+  ): Promise<TakenIn> {
+    let items: readonly InboxItem[] = [];
+    const raws = arrivals.map(({ raw }) => raw);
+    const said = await this.#hearing(greenhouse, nowMs, (hearIn) =>
+      this.#options.store.receiveAndTransact(greenhouse, raws, (ledger, received) => {
+        items = newItems(arrivals, received);
+        return hearIn(ledger, items);
+      }),
+    );
+    return said ? { items, said } : { items: [], said: new Map() };
+  }
+
+  /** Lets `transact` run a hearing of many, and keeps what it decided once it is written. */
+  async #hearing(
+    greenhouse: GreenhouseId,
+    nowMs: number,
+    transact: (hearIn: HearIn) => Promise<HeardAll['said'] | null>,
+  ): Promise<HeardAll['said'] | null> {
     const known = await this.standing(greenhouse);
     const remembered = this.#rememberedOf(greenhouse);
     const decided: { standing?: Standing; conversations?: readonly Conversation[] } = {};
-    const nos = items.map(({ no }) => no);
-    const said = await this.#options.store.transactAll(greenhouse, nos, async (ledger, open) => {
+    const said = await transact(async (ledger, items) => {
       const standing = await broughtUp(known, ledger, nowMs);
-      const left = items.filter(({ no }) => open.has(no));
       const ahead = remembered.before(ledger);
-      const heard = await hearAll(standing, ahead, left, nowMs, this.#canEdit);
+      const heard = await hearAll(standing, ahead, items, nowMs, this.#canEdit);
       decided.conversations = heard.writes.conversations ?? [];
       decided.standing = { ...heard.standing, revision: ledger.counters.revision + 1 };
       return { writes: writesOf(nowMs, heard.writes), result: heard.said };
@@ -109,7 +146,7 @@ export class Desk {
       this.#standings.set(greenhouse, decided.standing);
       remembered.keep(decided.standing.revision, decided.conversations ?? []);
     }
-    return said ?? new Map();
+    return said;
   }
 
   #rememberedOf(greenhouse: GreenhouseId): RememberedConversations {
@@ -265,6 +302,11 @@ export class Desk {
     return result;
   }
 }
+
+type HearIn = (
+  ledger: Ledger,
+  items: readonly InboxItem[],
+) => Promise<{ readonly writes: Writes; readonly result: HeardAll['said'] }>;
 
 const noChanges: StandingChanges = {
   entries: [],

@@ -41,6 +41,9 @@ const CERTAIN_NODE: typeof NORMAL_NODES = [[0, 1]];
 /** An anchor surer than this, litres², needs no nodes. */
 const SURE_ANCHOR_VAR_L2 = 1e-6;
 
+/** From this ratio of the anchor's variance to the loss's the five points are too far apart. */
+const ANCHOR_RULES = 2;
+
 /** The chance that the level, anchor less loss, is at or below `lowL`. */
 export function belowChance(
   parts: readonly {
@@ -60,6 +63,12 @@ export function belowChance(
     const sure = anchorVar < SURE_ANCHOR_VAR_L2;
     const slope = sure ? 0 : shared / anchorVar;
     const restVar = Math.max(0, lostVar - slope * shared);
+    if (!sure && anchorVar > ANCHOR_RULES * restVar) {
+      // Nearly all doubt is about where the level started, and that is Gaussian.
+      const sd = Math.sqrt(Math.max(SURE_ANCHOR_VAR_L2, anchorVar + lostVar - 2 * shared));
+      chance += weight * normalCdf((lowL - anchor + lost) / sd);
+      continue;
+    }
     for (const [z, share] of sure ? CERTAIN_NODE : NORMAL_NODES) {
       const off = z * Math.sqrt(anchorVar);
       chance +=
@@ -68,5 +77,6 @@ export function belowChance(
         logNormalTail(Math.max(0, lost + slope * off), restVar, anchor + off - lowL);
     }
   }
-  return chance;
+  // Weights add up to one but for a last bit.
+  return Math.min(1, chance);
 }

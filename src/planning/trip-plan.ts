@@ -39,7 +39,7 @@ export interface TopUpPlan {
  * the risk of leaving it outweighs what leaving it saves: one trip shared over the days a fill lasts.
  * Tuned by `npm run bench:season` so that normal keeps low days at about 1 in 1000.
  */
-export const TRIPS_A_LOW_DAY: Readonly<Record<RiskSetting, number>> = {
+const TRIPS_A_LOW_DAY: Readonly<Record<RiskSetting, number>> = {
   careful: 24,
   normal: 6,
   relaxed: 2,

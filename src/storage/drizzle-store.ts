@@ -65,6 +65,20 @@ export function drizzleStore(parts: StoreParts): Store {
       await afterWriting?.();
       return result;
     },
+    receiveAndTransact: async (id, raws, work) => {
+      const result = await database.transaction(async (transaction) => {
+        // Sent together: the lock is taken before anything is stored.
+        const [row, received] = await Promise.all([
+          lockRow(transaction, id),
+          receiveAll(transaction, raws),
+        ]);
+        const open = new Set(received.filter(({ isNew }) => isNew).map(({ no }) => no));
+        if (open.size === 0) return null;
+        return handle(transaction, id, row, (ledger) => work(ledger, received), open);
+      });
+      await afterWriting?.();
+      return result;
+    },
     read: (id, work) =>
       database.transaction(
         async (transaction) => work(ledgerOf(transaction, id, await readRow(transaction, id))),

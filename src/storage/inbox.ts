@@ -8,6 +8,7 @@ import type {
   StoredIncoming,
 } from '../assistant/ports/store.ts';
 import { batchesOf } from './batches.ts';
+import { storable } from './schema/column-types.ts';
 import type { Database } from './schema/database.ts';
 import { inbox } from './schema/traffic-tables.ts';
 
@@ -86,7 +87,7 @@ function onceKey({
   channel,
   platformId,
 }: Pick<typeof inbox.$inferSelect, 'greenhouse' | 'channel' | 'platformId'>): string {
-  return JSON.stringify([greenhouse, channel, platformId]);
+  return JSON.stringify([greenhouse, storable(channel), storable(platformId ?? '')]);
 }
 
 export async function selectUnhandled(

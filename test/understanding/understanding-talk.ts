@@ -49,7 +49,7 @@ export interface MessageCase {
   readonly greenhouse?: string;
 }
 
-const folders = ['../../greenhouses', './corpus/greenhouses'];
+const folders = ['../../greenhouses', './corpus/greenhouses', './greenhouses'];
 const loaded = new Map<string, Greenhouse>();
 
 export function greenhouseNamed(name = 'quarry-lane'): Greenhouse {

@@ -164,6 +164,18 @@ export interface Store {
       open: ReadonlySet<InboxNo>,
     ) => Promise<{ readonly writes: Writes; readonly result: T }>,
   ): Promise<T | null>;
+  /**
+   * Receives and handles in one transaction: `work` is given what each was received as, and decides
+   * on those that are new. Null where none is.
+   */
+  receiveAndTransact<T>(
+    greenhouse: GreenhouseId,
+    raws: readonly RawIncoming[],
+    work: (
+      ledger: Ledger,
+      received: readonly Received[],
+    ) => Promise<{ readonly writes: Writes; readonly result: T }>,
+  ): Promise<T | null>;
   /** Reads without writing, all of one moment. */
   read<T>(greenhouse: GreenhouseId, work: (ledger: Ledger) => Promise<T>): Promise<T>;
   /**

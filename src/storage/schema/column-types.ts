@@ -13,8 +13,13 @@ const loneSurrogates = /\p{Surrogate}/gu;
  */
 export const plainText = customType<{ data: string; driverData: string }>({
   dataType: () => 'text',
-  toDriver: (text) => text.replaceAll('\u0000', '\ufffd').replaceAll(loneSurrogates, '\ufffd'),
+  toDriver: storable,
 });
+
+/** A text as the database will give it back. */
+export function storable(text: string): string {
+  return text.replaceAll('\u0000', '\ufffd').replaceAll(loneSurrogates, '\ufffd');
+}
 
 /**
  * A document kept whole. `json` and not `jsonb`, which refuses an escaped U+0000 and forgets the

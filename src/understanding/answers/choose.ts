@@ -1,3 +1,5 @@
+import type { EntryDraft } from '../../greenhouse/entry.ts';
+import { isReading } from '../../greenhouse/quantity.ts';
 import { isBare } from '../numbers/quantity-of-measure.ts';
 import type { Choice } from '../statement.ts';
 import type { Said } from './what-is-said.ts';
@@ -15,6 +17,21 @@ export function choose(choices: readonly Choice[], said: Said): Choice | null {
     return (said.ordinal < 0 ? offered.at(-1) : offered[said.ordinal - 1]) ?? null;
   const fitting = offered.filter((choice) => fits(choice, said));
   return fitting.length === 1 ? fitting[0]! : null;
+}
+
+const halfDayMs = 43_200_000;
+
+/** `yesterday` is the time on offer that is of yesterday. */
+function isThatTime(said: Said, timeMs: number, offeredMs: number): boolean {
+  return timeMs === offeredMs || (said.timeIsVague && Math.abs(timeMs - offeredMs) < halfDayMs);
+}
+
+/** `both`, of two systems that a reading may be of: the drafts of each. */
+export function chooseAll(choices: readonly Choice[], said: Said): EntryDraft[] | null {
+  const drafts = choices.flatMap((choice) => choice.drafts);
+  const isOfEach = choices.length > 1 && choices.every(({ label }) => label.kind === 'system');
+  if (!said.ofAll || !isOfEach || !drafts.every(({ quantity }) => isReading(quantity))) return null;
+  return drafts;
 }
 
 function fits({ label }: Choice, said: Said): boolean {
@@ -40,7 +57,9 @@ function fits({ label }: Choice, said: Said): boolean {
     case 'in-all':
       return said.inAll && said.measure === null;
     case 'time':
-      return said.timeMs === label.atMs && said.measure === null;
+      return (
+        said.measure === null && said.timeMs !== null && isThatTime(said, said.timeMs, label.atMs)
+      );
     case 'amount':
     case 'yes':
     case 'no':

@@ -9,17 +9,26 @@ import { readingOf } from '../reading/look-up.ts';
 import { tokenise } from '../reading/tokenise.ts';
 import { answeredCalibrations } from '../recognisers/calibration.ts';
 import type { AnsweredStatement, Choice, Statement } from '../statement.ts';
-import { choose } from './choose.ts';
+import { choose, chooseAll } from './choose.ts';
 import { type Answered, fillValue } from './fill-value.ts';
+import { isSomethingElse } from './something-else.ts';
 import { type Said, whatIsSaid } from './what-is-said.ts';
 
 /** What a short message says as an answer to one of the bot's open questions; null if it is no answer. */
 export function readAnswer(frame: Frame): Statement | null {
-  for (const question of questionsOf(frame)) {
+  const questions = questionsOf(frame);
+  // A value that one question offers on a button answers that one, whichever was asked last.
+  const offering = questions.length > 1 ? questions.filter((one) => offers(frame, one)) : [];
+  for (const question of offering.length === 1 ? offering : questions) {
     const answer = answerTo(frame, question);
     if (answer) return answer;
   }
   return null;
+}
+
+function offers(frame: Frame, { doubt }: OpenQuestion): boolean {
+  const said = whatIsSaid(frame);
+  return said?.measure != null && choose(doubt.choices, said) !== null;
 }
 
 function questionsOf(frame: Frame): readonly OpenQuestion[] {
@@ -42,8 +51,11 @@ function answerTo(frame: Frame, question: OpenQuestion): Statement | null {
   const said = whatIsSaid(frame);
   if (!said) return null;
   if (said.no) return answered([]);
+  if (isSomethingElse(doubt, said, frame.context.greenhouse.units)) return null;
   const chosen = choose(doubt.choices, said);
   if (chosen) return answered(chosen.drafts);
+  const all = chooseAll(doubt.choices, said);
+  if (all) return answered(all);
   return fill(frame, doubt, said, answered);
 }
 

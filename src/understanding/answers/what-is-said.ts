@@ -16,8 +16,12 @@ export interface Said {
   readonly no: boolean;
   readonly each: boolean;
   readonly inAll: boolean;
+  /** `both`, `all`: of each that was offered. */
+  readonly ofAll: boolean;
   readonly quantity: Quantity | null;
   readonly timeMs: number | null;
+  /** A day or a part of one, no time. */
+  readonly timeIsVague: boolean;
   readonly unit: string | null;
 }
 
@@ -100,8 +104,10 @@ export function whatIsSaid(frame: Frame): Said | null {
     no: some('said-no') && measures.length === 0 && names.length === 0,
     each: some('each', 'both'),
     inAll: some('in-all'),
+    ofAll: some('both', 'all') && measures.length === 0 && names.length === 0,
     quantity: quantitySaid(some),
     timeMs: marks[0]?.atMs ?? (now && rest.length <= 2 ? frame.context.writtenAtMs : null),
+    timeIsVague: marks[0]?.vague ?? false,
     unit,
   };
 }
@@ -122,7 +128,7 @@ function quantitySaid(
   if (some('oxygen')) return 'dissolved-oxygen';
   if (some('top-up', 'fill')) return 'top-up';
   if (some('temperature')) return some('air', 'inside') ? 'air-temperature' : 'water-temperature';
-  if (some('level', 'left-over')) return 'level';
+  if (some('level', 'left-over', 'full', 'empty')) return 'level';
   return some('add') ? 'top-up' : null;
 }
 

@@ -69,13 +69,13 @@ export function askOf(
     return { kind: 'last-reading', system, quantity };
   if (starts('how', 'which', 'what', 'is-it') && (has('going', 'judged') || system !== null))
     return { kind: 'how-is-it-going', system };
-  return starts('judged', 'next') && said
-    ? {
-        kind: 'is-it-right',
-        system: said.draft.system,
-        quantity: said.draft.quantity,
-        value: said.draft.value,
-      }
+  if (starts('judged', 'next') && said) {
+    const { system: of, quantity: read, value } = said.draft;
+    return { kind: 'is-it-right', system: of, quantity: read, value };
+  }
+  if (quantity !== null) return { kind: 'last-reading', system, quantity };
+  return system !== null && !starts('is-it')
+    ? { kind: 'how-is-it-going', system }
     : { kind: 'unknown' };
 }
 

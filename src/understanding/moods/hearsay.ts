@@ -91,6 +91,8 @@ function isSubject(frame: Frame, clause: Clause, i: number): boolean {
   if (term && [sender.handle.toLowerCase(), sender.name.toLowerCase()].includes(term.text))
     return false;
   const next = nextIn(frame, clause, i, (other) => isPadding(other) && !isMark(other, ':'));
+  // `Priya: dwc ph 5.8` passes on what she said.
+  if (next === i + 1 && isMark(frame.terms[next], ':')) return true;
   if (next >= 0 && (isDeed(frame.terms[next]) || means(frame.terms[next], 'did', 'says')))
     return true;
   // `Jonas hat 10 l in die Wanne gekippt`: the verb may end the clause.

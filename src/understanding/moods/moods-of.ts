@@ -2,7 +2,7 @@ import { type Clause, clauseHas, type Frame } from '../reading/frame.ts';
 import { means } from '../reading/term.ts';
 import type { TimeMark } from '../times/time-mark.ts';
 import type { Concept } from '../vocabulary/concept.ts';
-import { hasPastDeed } from './clause-kinds.ts';
+import { hasPastDeed, isDeed, isPlainDeed } from './clause-kinds.ts';
 import { elsewhere, hear, type Marker } from './hearsay.ts';
 import type { Mood } from './mood.ts';
 import { negate, reach } from './negation.ts';
@@ -55,9 +55,23 @@ function intend(frame: Frame, clause: Clause, c: number, mark: Marker): void {
     if (isMorningGreeting(frame, clause, i)) continue;
     if (!means(term, 'intention', 'tomorrow') || isDate(frame, i) || means(term, 'brim')) continue;
     const done = hasPastDeed(frame, clause.from, i) && !means(frame.terms[i - 1], 'was');
-    mark(done ? i : clause.from, reach(frame, c, true), 'intention');
+    const told = deedToldAfter(frame, clause, i);
+    if (told === null) mark(done ? i : clause.from, reach(frame, c, true), 'intention');
+    else mark(done ? i : clause.from, told, 'intention');
     return;
   }
+}
+
+/** `it needed 12 l so I topped it up`: where somebody tells what was done about it. */
+function deedToldAfter(frame: Frame, clause: Clause, i: number): number | null {
+  for (let j = i + 2; j < clause.to - 1; j++) {
+    const told =
+      means(frame.terms[j], 'self') &&
+      isDeed(frame.terms[j + 1]) &&
+      !isPlainDeed(frame.terms[j + 1]);
+    if (told && !means(frame.terms[j], 'intention')) return j;
+  }
+  return null;
 }
 
 /** `Morgen, Wanne 5,8`: the word for tomorrow, alone before a comma, wishes a good morning. */

@@ -37,7 +37,10 @@ function questionsOf(frame: Frame, clauses: readonly Clause[]): Questioned[] {
   }
   if (!asked) return [];
   if (isTag(frame, end)) return [{ from: end.from, to: end.to, mood: 'question' }];
-  return [{ from: firstQueried(frame, clauses).from, to: end.to, mood: 'queried' }];
+  const first = firstQueried(frame, clauses);
+  const hasNumbers = frame.terms.slice(first.from, end.to).some(isMeasure);
+  // `dwc ph?` asks, `dwc ph 5.4?` wants to know whether to log it.
+  return [{ from: first.from, to: end.to, mood: hasNumbers ? 'queried' : 'question' }];
 }
 
 /** `…, ok?`: asks about what was said before. */

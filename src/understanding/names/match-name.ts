@@ -121,8 +121,10 @@ function isMeasured(tokens: readonly Token[], at: number, lexicon: Lexicon): boo
   const unit = [lexicon.units, lexicon.own.units, ...lexicon.others.map(({ units }) => units)].find(
     (units) => units.longest(wordAt),
   );
-  const found = unit?.longest(wordAt)?.value;
-  return found !== undefined && !('shy' in found && found.shy);
+  const found = unit?.longest(wordAt);
+  if (!found || ('shy' in found.value && found.value.shy)) return false;
+  // `tote 3 CF 26`: the unit stands before its own number.
+  return tokens[at + found.length]?.kind !== 'number';
 }
 
 function howNear(token: Token, word: string, lexicon: Lexicon): Nearness | null {

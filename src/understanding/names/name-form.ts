@@ -25,8 +25,9 @@ export function nameFormsOf(greenhouse: Greenhouse, articles: readonly string[])
 function waysToSay(words: readonly string[], articles: readonly string[]): string[][] {
   return spellingsOf(words.join(' ')).flatMap((spelling) => {
     const spelled = spelling.split(' ');
-    const ways = [spelled];
-    if (spelled.length > 1 && articles.includes(spelled[0]!)) ways.push(spelled.slice(1));
+    // An article is no part of a name: `the` alone must not call The Tank.
+    const isLed = spelled.length > 1 && articles.includes(spelled[0]!);
+    const ways = [isLed ? spelled.slice(1) : spelled];
     const inOne = spelled.join('');
     if (spelled.length > 1 && /^\p{L}+$/u.test(inOne)) ways.push([inOne]);
     return ways;

@@ -28,7 +28,10 @@ export function measureAt(
     values = values.map((value) => value + 1 / 2);
     end += more;
   }
-  const rest = unit && values.length === 1 ? smallerPart(reading, end, unit.value) : null;
+  const rest =
+    unit && values.length === 1
+      ? (smallerPart(reading, end, unit.value) ?? restInWords(reading, end, unit.value))
+      : null;
   if (rest) {
     values = [values[0]! + rest.share];
     end += rest.length;
@@ -106,6 +109,7 @@ function linkLength(reading: Reading, at: number, afterBetween: boolean): number
 
 function unitFrom(reading: Reading, at: number): Match<Unit> | null {
   const unit = unitAt(reading, at);
+  if (unit && closesQuotation(reading, at)) return null;
   if (!unit || !('shy' in unit.value) || !unit.value.shy) return unit;
   // An inch only where the word can be no preposition.
   if (reading.tokens[at]!.glued) return unit;
@@ -118,28 +122,53 @@ function unitFrom(reading: Reading, at: number): Match<Unit> | null {
     : null;
 }
 
-const ouncesInPound = 16;
+const inchMark = '"';
 
-const minutesInHour = 60;
+/** `"dwc ph 5.8"`: the mark of an inch ends what another began. */
+function closesQuotation(reading: Reading, at: number): boolean {
+  const mark = reading.tokens[at]!;
+  if (mark.kind !== 'mark' || mark.text !== inchMark) return false;
+  let before = 0;
+  for (let i = 0; i < at; i++) if (reading.tokens[i]!.text === mark.text) before++;
+  return before % 2 === 1;
+}
 
-/** `4 oz` after pounds, `30 min` after hours, as a share of the larger unit. */
+/** Units that are told together with a smaller one, and how many of that they hold. */
+const smallerUnits = new Map<string, { readonly smaller: string; readonly count: number }>([
+  ['lb', { smaller: 'oz', count: 16 }],
+  ['kg', { smaller: 'g', count: 1000 }],
+  ['hour', { smaller: 'minute', count: 60 }],
+]);
+
+/** `4 oz` after pounds, `200 g` after kilos, `30 min` after hours, as a share of the larger unit. */
 function smallerPart(
   reading: Reading,
   at: number,
   larger: Unit,
 ): { share: number; length: number } | null {
-  if (!('id' in larger) || (larger.id !== 'lb' && larger.id !== 'hour')) return null;
+  const parts = 'id' in larger ? smallerUnits.get(larger.id) : undefined;
+  if (!parts) return null;
   const token = reading.tokens[at];
   if (token?.kind !== 'number' || token.values.length !== 1) return null;
   const unit = unitAt(reading, at + 1);
-  if (!unit || !('id' in unit.value)) return null;
-  const parts =
-    larger.id === 'lb' && unit.value.id === 'oz'
-      ? ouncesInPound
-      : larger.id === 'hour' && unit.value.id === 'minute'
-        ? minutesInHour
-        : 0;
-  return parts > 0 && token.values[0]! < parts
-    ? { share: token.values[0]! / parts, length: 1 + unit.length }
+  if (!unit || !('id' in unit.value) || unit.value.id !== parts.smaller) return null;
+  return token.values[0]! < parts.count
+    ? { share: token.values[0]! / parts.count, length: 1 + unit.length }
     : null;
+}
+
+/** `ein Kilo zweihundert`, `zwei Liter fünfhundert`: the thousandths are said without their unit. */
+function restInWords(
+  reading: Reading,
+  at: number,
+  larger: Unit,
+): { share: number; length: number } | null {
+  if (!('id' in larger) || (larger.id !== 'kg' && larger.id !== 'l')) return null;
+  if (reading.tokens[at]?.kind !== 'word') return null;
+  const phrase = phraseAt(reading, at);
+  const rest = phrase?.value.number ?? null;
+  if (!phrase || rest === null || rest < 100 || rest >= 1000) return null;
+  return unitFrom(reading, at + phrase.length)
+    ? null
+    : { share: rest / 1000, length: phrase.length };
 }

@@ -52,7 +52,10 @@ export function markTerm(reading: Reading, at: number, before: readonly Term[]):
     return { kind: 'stop', cut: 'comma', ...place };
   if (arrows.includes(token.text)) return { kind: 'mark', ...place, text: '→' };
   if (dashes.includes(token.text)) {
+    // `dwc - 5.8`, `jars - half full`: a name and what is said of it.
     const separates =
+      previous?.kind === 'name' ||
+      means(previous, 'level', 'ph', 'ec', 'temperature') ||
       tokens[at + 1]?.kind === 'number' ||
       (tokens[at + 1]?.kind === 'word' && token.glued && tokens[at + 1]!.glued);
     return separates

@@ -43,13 +43,20 @@ export function nameAt(
   const { tokens, lexicon } = reading;
   const match = matchName(tokens, at, lexicon);
   if (!match || match.length < phraseLength) return null;
+  // `wann` is no singular of a system called Wanne.
+  if (match.near !== nearness.exact && match.length === 1 && asks(phrase)) return null;
   const corrected = reading.spelt[at] !== tokens[at]!.text;
   const everyday =
     match.length === 1 && !corrected && isEveryday(tokens[at]!.text, lexicon, phrase, phraseLength);
-  if (everyday && !(match.wholeWords && canStand(before))) return null;
+  // `power`, `air`, `down` begin a name only in full; direction and order words may by themselves.
+  const isMeaningful =
+    everyday && match.near === nearness.beginning && !isDirection(tokens[at]!.text, lexicon);
+  if (isMeaningful) return null;
+  if (everyday && phrase.concepts.has('brim') && leadsToBrim(before)) return null;
+  if (everyday && !(match.wholeWords && canStand(before, lexicon))) return null;
   if (match.length === 1 && match.near === nearness.slip && spelledAsWell(reading, at, match))
     return null;
-  if (match.near === nearness.shortSlip && !canStand(before)) return null;
+  if (match.near === nearness.shortSlip && !canStand(before, lexicon)) return null;
   const isOrdinaryWord =
     match.near === nearness.beginning && !match.wholeWords && isKnown(lexicon, tokens[at]!.text);
   if (isOrdinaryWord && !isFollowedByReading(reading, at, before)) return null;
@@ -98,6 +105,18 @@ function spelledAsWell(reading: Reading, at: number, match: NameMatch): boolean 
   );
 }
 
+/** `5 cm from the top`, `up to the top`: the brim, even where a shelf is called so. */
+function leadsToBrim(before: readonly Term[]): boolean {
+  const last = before.findLast((term) => !means(term, 'article'));
+  return means(last, 'below', 'to');
+}
+
+function isDirection(text: string, lexicon: Lexicon): boolean {
+  return (
+    lexicon.own.everyday.has(text) || lexicon.others.some(({ everyday }) => everyday.has(text))
+  );
+}
+
 function isEveryday(text: string, lexicon: Lexicon, phrase: Word, phraseLength: number): boolean {
   if (lexicon.own.everyday.has(text) || lexicon.others.some(({ everyday }) => everyday.has(text)))
     return true;
@@ -115,11 +134,12 @@ function isEveryday(text: string, lexicon: Lexicon, phrase: Word, phraseLength: 
 }
 
 /** Where a name can stand: at a clause's start, or after an article or one of the prepositions. */
-function canStand(before: readonly Term[]): boolean {
+function canStand(before: readonly Term[], lexicon: Lexicon): boolean {
   const last = before.at(-1);
   if (!last || last.kind === 'stop') return true;
   if (means(last, 'article', 'place', 'both', 'each', 'except')) return true;
   if (last.kind === 'mark' && last.text === ':') return true;
+  if (endsWithArticle(last, lexicon)) return true;
   for (let i = before.length - 1; i >= 0; i--) {
     const term = before[i]!;
     if (term.kind === 'stop') return true;
@@ -127,4 +147,16 @@ function canStand(before: readonly Term[]): boolean {
       return false;
   }
   return true;
+}
+
+/** A phrase that runs up to a name: `when the`, `das war die`. */
+function endsWithArticle(term: Term, lexicon: Lexicon): boolean {
+  const end = term.text.lastIndexOf(' ');
+  return end > 0 && lexicon.own.vocabulary.words.article.includes(term.text.slice(end + 1));
+}
+
+const questionWords: readonly Concept[] = ['what', 'when', 'why', 'how', 'who', 'which'];
+
+function asks({ concepts }: Word): boolean {
+  return questionWords.some((concept) => concepts.has(concept));
 }

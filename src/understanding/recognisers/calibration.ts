@@ -35,7 +35,14 @@ export function recogniseCalibrations(frame: Frame): Fact[] {
       pairs.push(...pairsIn(frame, frame.clauses[d]!));
     }
     facts.push(...factsOf(frame, pairs, probe, verb, calibrates));
-    for (let d = c; d <= last; d++) take(frame, ...measuresIn(frame, frame.clauses[d]!));
+    // Nothing before the verb is of the calibration, unless it is one of its pairs.
+    const inPairs = new Set(pairs.flatMap(({ reference, shown }) => [reference, shown]));
+    for (let d = c; d <= last; d++) {
+      take(
+        frame,
+        ...measuresIn(frame, frame.clauses[d]!).filter((i) => i > verb || inPairs.has(i)),
+      );
+    }
     c = last;
   }
   return facts;

@@ -1,4 +1,5 @@
 import type { Fact } from '../fact.ts';
+import { isVolume } from '../numbers/quantity-of-measure.ts';
 import {
   type Clause,
   clauseHas,
@@ -97,11 +98,22 @@ function changesSolution(frame: Frame, clause: Clause, verb: number): boolean {
         'ago',
       )
     )
-      return named;
-    else if (term.kind === 'measure' || term.kind === 'clock') return named;
+      break;
+    else if (term.kind === 'measure' || term.kind === 'clock') break;
     else return false;
   }
-  return named || (verb === lastOf(clause) && standsBefore(frame, clause, verb));
+  return named || (onlyAmountAfter(frame, clause, verb) && standsBefore(frame, clause, verb));
+}
+
+/** `Tisch neu angesetzt: 580 l`: nothing after the verb that could have been changed instead. */
+function onlyAmountAfter(frame: Frame, clause: Clause, verb: number): boolean {
+  for (let i = verb + 1; i < clause.to; i++) {
+    const term = frame.terms[i]!;
+    const isAmount = term.kind === 'measure' && (isVolume(term.measure) || frame.taken[i] === true);
+    const isSmall = means(term, 'filler', 'with', 'each', 'about', 'ish', 'now', 'in-all');
+    if (!isAmount && !isSmall && term.kind !== 'mark' && frame.taken[i] !== true) return false;
+  }
+  return true;
 }
 
 /** `dwc changed`, `gutters: full change`, `die Lösung in der Wanne gewechselt`: nothing else that could have been changed. */
@@ -132,10 +144,6 @@ function standsBefore(frame: Frame, clause: Clause, verb: number): boolean {
       return false;
   }
   return named;
-}
-
-function lastOf(clause: Clause): number {
-  return clause.to - 1;
 }
 
 /** A noun after the system or the reservoir: `the bench filter`, `the reservoir lid`. */

@@ -43,6 +43,7 @@ function isSameWord(frame: Frame, a: string, b: string): boolean {
   if (a === b) return true;
   const { endings } = frame.lexicon.own.vocabulary;
   if (stems(a, endings).some((stem) => stems(b, endings).includes(stem))) return true;
+  if (isParticiple(frame, a, b)) return true;
   const [short, long] = a.length < b.length ? [a, b] : [b, a];
   if (
     short.length >= shortestWordOfWeight &&
@@ -56,4 +57,21 @@ function isSameWord(frame: Frame, a: string, b: string): boolean {
     long.length - short.length <= 2 &&
     edits(short, long, 3) <= 3
   );
+}
+
+/** `hochbinden` and `hochgebunden`: alike without the mark and the ending, but for a vowel. */
+function isParticiple(frame: Frame, verb: string, said: string): boolean {
+  return frame.lexicon.own.vocabulary.participleMarks.some((mark) => {
+    for (let at = said.indexOf(mark); at >= 0; at = said.indexOf(mark, at + 1)) {
+      const [a, b] = [root(verb), root(said.slice(0, at) + said.slice(at + mark.length))];
+      if (a === b || (a.length >= lettersForAVowel && edits(a, b, 1) === 1)) return true;
+    }
+    return false;
+  });
+}
+
+const lettersForAVowel = 6;
+
+function root(verb: string): string {
+  return verb.replace(/(en|et|n|t)$/, '');
 }

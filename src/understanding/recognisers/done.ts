@@ -28,7 +28,11 @@ export function recogniseDone(frame: Frame, moods: readonly (Mood | null)[]): Do
     if (!plain) continue;
     const chore = choreIn(frame, clause);
     const anchor = doneWord(frame, clause);
-    if (chore !== null && (anchor !== null || !clauseHas(frame, clause, 'intention', 'is-it'))) {
+    if (
+      chore !== null &&
+      !clauseHas(frame, clause, 'not', 'did-not') &&
+      (anchor !== null || !clauseHas(frame, clause, 'intention', 'is-it'))
+    ) {
       found.push(statement(frame, clause, clause, { systems: null, chore, except: [] }));
       takeRange(frame, clause.from, clause.to);
       continue;

@@ -59,11 +59,26 @@ function measured(frame: Frame, clause: Clause): Fact[] {
           Math.max(labelled, i),
         ),
       );
-    } else if (saysWhatIsThere(frame, clause, i, volume)) {
+    } else if (saysWhatIsThere(frame, clause, i, volume) || isUnderHeading(frame, clause)) {
       facts.push(fact(frame, i, { kind: 'measure', measure }, 'level by its unit'));
     }
   }
   return facts;
+}
+
+/** `levels: bench 400 l, dwc 95 l`: the word stands before the first name and goes on over names and amounts. */
+function isUnderHeading(frame: Frame, clause: Clause): boolean {
+  const first = frame.terms.findIndex((term) => isOpenLabel(term));
+  const name = frame.terms.findIndex(({ kind }) => kind === 'name');
+  if (first < 0 || first > name || frame.clauseOf[first]! >= frame.clauseOf[clause.from]!)
+    return false;
+  for (let i = first + 1; i < clause.to; i++) {
+    const term = frame.terms[i]!;
+    const plain =
+      term.kind === 'name' || term.kind === 'stop' || isMeasure(term) || isPadding(term);
+    if (!plain) return false;
+  }
+  return true;
 }
 
 function nearHumidity(frame: Frame, clause: Clause, i: number): boolean {

@@ -33,7 +33,12 @@ export function productAt(frame: Frame, i: number): string | null {
   const before = beforeProduct(frame, i);
   const isDosed =
     isMeasure(before) && unitIs(before.measure, 'ml', 'cl') && isEndOfPhrase(frame, i);
-  if (isDosed || besideProduct(frame, i) || isSameAgain(frame, i)) return term.word.shyProduct;
+  if (isDosed) return term.word.shyProduct;
+  // `down 3 cm`, `3 cm down` are levels, `up 0.2` a change.
+  const beside = [frame.terms[i - 1], frame.terms[i + 1]];
+  const isMeasured = beside.some((other) => isMeasure(other) && !unitIs(other.measure, 'ml', 'cl'));
+  if (isMeasured && term.word.shyProduct.startsWith('ph-')) return null;
+  if (besideProduct(frame, i) || isSameAgain(frame, i)) return term.word.shyProduct;
   return dosedAfter(frame, i) ? term.word.shyProduct : null;
 }
 
@@ -87,8 +92,10 @@ function besideProduct(frame: Frame, i: number): boolean {
 /** A joint and then another product: `A and B`, `A/B`. */
 function isNamedProduct(frame: Frame, i: number, step: 1 | -1): boolean {
   const joint = frame.terms[i + step];
+  // `5 ml A, down 3 cm`: after a comma `up` and `down` are no products.
+  const mayList = !shyOf(frame, i)?.startsWith('ph-');
   const isJoint =
-    (joint?.kind === 'stop' && (joint.cut === 'and' || joint.cut === 'comma')) ||
+    (joint?.kind === 'stop' && (joint.cut === 'and' || (joint.cut === 'comma' && mayList))) ||
     isMark(joint, '/', '-');
   if (!isJoint) return false;
   const other = frame.terms[i + 2 * step];
@@ -134,5 +141,21 @@ function joins(frame: Frame, a: number, b: number): boolean {
       means(term, 'article', 'both', 'of', 'each');
     if (!joint) return false;
   }
-  return true;
+  // `added 5 ml A, ph up 3 ml`: the second has an amount of its own.
+  const comma = frame.terms
+    .slice(a + 1, b)
+    .some((term) => term.kind === 'stop' && term.cut === 'comma');
+  return !(hasOwnAmount(frame, b) && (comma || hasAmountBefore(frame, a)));
+}
+
+function hasAmountBefore(frame: Frame, i: number): boolean {
+  const before = beforeProduct(frame, i);
+  return isMeasure(before) && unitIs(before.measure, 'ml', 'cl');
+}
+
+function hasOwnAmount(frame: Frame, i: number): boolean {
+  let j = i + 1;
+  while (isMark(frame.terms[j], ':', '=', '-')) j++;
+  const next = frame.terms[j];
+  return isMeasure(next) && unitIs(next.measure, 'ml', 'cl');
 }

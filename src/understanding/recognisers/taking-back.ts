@@ -25,6 +25,7 @@ function some(frame: Frame, test: (term: Term, i: number) => boolean): boolean {
 
 function undo(frame: Frame): TakingBack | null {
   if (!some(frame, (term) => means(term, 'undo')) || some(frame, isMeasure)) return null;
+  if (some(frame, (term) => means(term, 'not', 'did-not'))) return null;
   const others = frame.terms.filter(
     (term) => term.kind === 'name' || isUnknown(term) || (isDeed(term) && !means(term, 'undo')),
   );
@@ -70,7 +71,9 @@ function correct(frame: Frame): TakingBack | null {
   const sorry = saysNo
     ? 0
     : frame.terms.findIndex((term) => means(term, 'sorry', 'meant', 'rather'));
-  const star = isMark(frame.terms[0], '*') || isMark(frame.terms.at(-1), '*');
+  const star =
+    (isMark(frame.terms[0], '*') && isMeasure(frame.terms[1])) ||
+    (isMark(frame.terms.at(-1), '*') && isMeasure(frame.terms.at(-2)));
   const pair = numbers.length === 2 ? givenUp(frame, numbers[0]!, numbers[1]!) : null;
   if (sorry < 0 && !star && !pair) return null;
   if (numbers.length === 2 && !pair) return null;

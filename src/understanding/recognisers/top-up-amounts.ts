@@ -12,7 +12,7 @@ import {
   namesIn,
   take,
 } from '../reading/frame.ts';
-import { isUnknown, means } from '../reading/term.ts';
+import { isUnknown, means, type Term } from '../reading/term.ts';
 import { brimOrMark } from './top-up-mark.ts';
 import { afterTopUp } from './top-up-order.ts';
 
@@ -123,9 +123,14 @@ function bareAmounts(
   except: number | null,
 ): Fact[] {
   const bare = measuresIn(frame, clause).filter(
-    (i) => i !== except && isBare(measureOf(frame, i)) && !ownedByLabel(frame, clause, i),
+    (i) => i !== except && isBare(measureOf(frame, i)) && (i > verb || i === verb - 1),
   );
-  if (bare.length !== 1 || hasProductsOrUnknown(frame, clause, bare[0]!)) return [];
+  // A label may own the number, and products have amounts of their own.
+  const labelled = inClause(frame, clause, isLabel).length > 0;
+  const dosed =
+    inClause(frame, clause, (term, i) => frame.taken[i] === true && isProduct(term)).length > 0;
+  if (labelled || dosed || bare.length !== 1 || hasProductsOrUnknown(frame, clause, bare[0]!))
+    return [];
   const i = bare[0]!;
   take(frame, i);
   return [
@@ -138,8 +143,8 @@ function bareAmounts(
   ];
 }
 
-function ownedByLabel(frame: Frame, clause: Clause, i: number): boolean {
-  return inClause(frame, clause, isLabel).some((label) => Math.abs(label - i) < 4);
+function isProduct(term: Term): boolean {
+  return term.kind === 'word' && (term.word.product !== null || term.word.shyProduct !== null);
 }
 
 function hasProductsOrUnknown(frame: Frame, clause: Clause, i: number): boolean {

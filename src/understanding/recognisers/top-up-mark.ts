@@ -12,7 +12,7 @@ interface Target {
 export function brimOrMark(frame: Frame, clause: Clause, verb: number): Target | null {
   for (let i = clause.from; i < clause.to; i++) {
     const term = frame.terms[i]!;
-    if (means(term, 'full') && i > verb && !means(frame.terms[i + 1], 'of'))
+    if (means(term, 'full') && i >= verb && !means(frame.terms[i + 1], 'of'))
       return { at: i, amount: { kind: 'brim' } };
     if (!means(term, 'to')) continue;
     let j = i + 1;

@@ -30,12 +30,14 @@ export function recogniseTopUps(frame: Frame): Fact[] {
     const ahead = own === null ? verbAhead(frame, c) : null;
     if (ahead !== null) {
       settle();
-      facts.push(...inOneClause(frame, clause, ahead, false));
+      // Each stands for itself: the verb belongs to another clause.
+      const found = inOneClause(frame, clause, ahead, false);
+      facts.push(...found.map((fact) => ({ ...fact, from: fact.at, to: fact.at })));
       verb = ahead;
       governed = ahead;
       continue;
     }
-    if (own !== null && own === governed) continue;
+    if (own !== null && own === governed && measuresIn(frame, clause).length === 0) continue;
     const leaning =
       own === null &&
       verb !== null &&
@@ -72,27 +74,32 @@ function endAtMark(facts: Fact[], found: readonly Fact[]): void {
   facts[facts.length - 1] = { ...mark, toMark: false, phase: 'after', because: afterTopUp };
 }
 
-/** `5 l in Wanne und Rinnen nachgefüllt`: a verb that ends the next clause, of which there is nothing else but a name. */
+/** `5 l in Wanne und Rinnen nachgefüllt`, `Wanne 12 l und Rinnen 8 l nachgefüllt`: a verb that ends the list. */
 function verbAhead(frame: Frame, c: number): number | null {
   const clause = frame.clauses[c];
   const next = frame.clauses[c + 1];
-  if (
-    !clause ||
-    next?.opens !== 'and' ||
-    !isMoreOfTheSame(frame, clause, false) ||
-    verbOf(frame, clause) !== null
-  )
+  if (!clause || !next || namesIn(frame, clause).length === 0 || namesIn(frame, next).length === 0)
     return null;
+  if (!isMoreOfTheSame(frame, clause, false) || verbOf(frame, clause) !== null) return null;
   const verb = verbOf(frame, next);
-  if (
-    verb !== next.to - 1 ||
-    namesIn(frame, clause).length === 0 ||
-    namesIn(frame, next).length === 0
-  )
-    return null;
+  if (verb === null)
+    return next.opens === 'comma' || next.opens === 'and' ? verbAhead(frame, c + 1) : null;
+  if (next.opens !== 'and' || verb !== next.to - 1) return null;
   for (let i = next.from; i < verb; i++) {
     const term = frame.terms[i]!;
-    if (term.kind !== 'name' && !means(term, 'article', 'place', 'both', 'filler')) return null;
+    const isLitres = isMeasure(term) && isVolume(term.measure);
+    const isSmall = means(
+      term,
+      'article',
+      'place',
+      'both',
+      'filler',
+      'each',
+      'about',
+      'solution',
+      'of',
+    );
+    if (term.kind !== 'name' && !isLitres && !isSmall) return null;
   }
   return verb;
 }

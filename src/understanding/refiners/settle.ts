@@ -45,6 +45,8 @@ function systemsOf(
   const { context } = frame;
   const all = context.greenhouse.systems;
   const byId = (ids: readonly SystemId[]) => all.filter(({ id }) => ids.includes(id));
+  const device = deviceFor(frame, fact, mentions);
+  if (device) return { askSystem: null, assumptions: [], ...device, systems: byId(device.systems) };
   const scope = scopeOf(frame, fact, facts, mentions);
   switch (scope.kind) {
     case 'named': {
@@ -71,6 +73,20 @@ function systemsOf(
     case 'unnamed':
       return unnamed(context, fact, mentions, all);
   }
+}
+
+/** A device or crop that one system has is its name, unless its own clause names a system too. */
+function deviceFor(
+  frame: Frame,
+  fact: Fact,
+  mentions: readonly Mention[],
+): { readonly systems: readonly SystemId[] } | null {
+  if (fact.byDevice === undefined) return null;
+  const clause = frame.clauseOf[fact.at]!;
+  const isNamedHere = mentions.some(
+    (mention) => mention.clause <= clause && clause <= mention.lastClause,
+  );
+  return isNamedHere ? null : { systems: [fact.byDevice] };
 }
 
 /** Nothing named: a device or crop that only one has, the system replied to, the one of the talk, else a question. */

@@ -22,9 +22,18 @@ export function isTrailing(frame: Frame, mention: Mention, facts: readonly Fact[
     isEnd &&
     leans &&
     !after &&
+    !leadsOn(frame, mention, facts) &&
     onlySmallWords(frame, clause.from, mention.from) &&
     facts.some(({ at }) => at < clause.from)
   );
+}
+
+/** Alone between commas, with values after it that no other name leads: it is the head of what follows. */
+function leadsOn(frame: Frame, mention: Mention, facts: readonly Fact[]): boolean {
+  const { segment } = frame.clauses[mention.clause]!;
+  const next = facts.find(({ at }) => at > mention.to);
+  if (!next || frame.clauses[frame.clauseOf[next.at]!]!.segment !== segment) return false;
+  return !frame.terms.slice(mention.to + 1, next.to + 1).some(({ kind }) => kind === 'name');
 }
 
 /** What a top-up led to may follow the name: `12 l in the dwc to the brim`. */

@@ -1,5 +1,5 @@
 import { DateTime } from 'luxon';
-import { type LocalDate, localDateOf } from '../../greenhouse/local-time.ts';
+import { type LocalDate, localDateOf, localTimeOf } from '../../greenhouse/local-time.ts';
 import { type Frame, isMeasure } from '../reading/frame.ts';
 import { means } from '../reading/term.ts';
 
@@ -22,6 +22,8 @@ export function dateAt(
       ? set(date as LocalDate)
       : 0;
   }
+  const longAgo = pastYearAt(frame, i);
+  if (longAgo !== null) return set(dateOf(longAgo, 7, 1));
   const [month, number, length] = monthAndDay(frame, i);
   if (month === null || number === null) return 0;
   const year = yearAt(frame, i + length);
@@ -29,6 +31,15 @@ export function dateAt(
   return DateTime.fromISO(date, { zone: 'utc' }).isValid
     ? set(date, length + (year === null ? 0 : 1))
     : 0;
+}
+
+/** `in 1995`, `im Jahr 1995`: a year that is over, said by itself. */
+function pastYearAt(frame: Frame, i: number): number | null {
+  const { writtenAtMs, greenhouse } = frame.context;
+  const thisYear = localTimeOf(writtenAtMs, greenhouse.timeZone).year;
+  const year = yearAt(frame, i);
+  const isPlaced = [i - 1, i - 2].some((j) => means(frame.terms[j], 'place'));
+  return year !== null && year < thisYear && isPlaced ? year : null;
 }
 
 /** `3 May 2027`: a year said after a date. */

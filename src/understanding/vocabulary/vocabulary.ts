@@ -73,6 +73,8 @@ export interface Vocabulary {
   readonly crops: Readonly<Record<string, readonly string[]>>;
   /** Endings that plural and possessive add, and what they stand for; longest first. */
   readonly endings: readonly (readonly [string, string])[];
+  /** What a verb takes in or before it for what was done: ausgeizen, aus-ge-geizt. */
+  readonly participleMarks: readonly string[];
   /** Words that end compounds (`Wannenwasser`), longest first; empty in a language that has none. */
   readonly compoundEnds: readonly string[];
   /** Words after which a full stop ends no sentence. */

@@ -20,7 +20,7 @@ const memberCount = 20;
 const floodEach = 25;
 const inTurnMembers = 4;
 const inTurnEach = 50;
-const rounds = 3;
+const rounds = 5;
 const noPace = {
   TELEGRAM_SENDS_PER_SECOND: '100000',
   TELEGRAM_SENDS_PER_SECOND_IN_CHAT: '100000',
@@ -120,11 +120,22 @@ function row(name: string, kind: keyof Measured, ours: Measured[], theirs: Measu
   return `| ${name} | ${cells.join(' | ')} |`;
 }
 
+function roundLine(house: Measured, bare: Measured): string {
+  const cells = (['flood', 'inTurn'] as const).map(
+    (kind) =>
+      `${kind}: ${house[kind].perSecond.toFixed(0)}/s against ${bare[kind].perSecond.toFixed(0)}/s, p50 ${house[kind].p50Ms.toFixed(1)} against ${bare[kind].p50Ms.toFixed(1)} ms`,
+  );
+  return cells.join('; ');
+}
+
 const ours: Measured[] = [];
 const theirs: Measured[] = [];
 for (let round = 0; round < rounds; round += 1) {
-  ours.push(await house());
+  // In turns, and each first every other time, since a machine is never equally busy for long.
+  if (round % 2 === 0) ours.push(await house());
   theirs.push(await bare());
+  if (round % 2 === 1) ours.push(await house());
+  console.error(roundLine(ours.at(-1)!, theirs.at(-1)!));
 }
 console.log(
   `Median of ${rounds} runs; ratio: how many times the bare bot's figure, at most 2.0 wanted.`,

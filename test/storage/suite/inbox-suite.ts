@@ -103,6 +103,26 @@ export function inboxSuite(subject: Subject): void {
       expect(await store.receiveAll([])).toEqual([]);
     });
 
+    it('receives and handles in one, all of it or nothing, and each thing once', async () => {
+      const { store, greenhouse, channel } = await newPlace(subject);
+      await store.receive(incoming(greenhouse, channel, 'a'));
+      const raws = ['a', 'b', 'u\u0000'].map((id) => incoming(greenhouse, channel, id));
+      const failing = store.receiveAndTransact(greenhouse, raws, () =>
+        Promise.reject(new Error('cannot decide')),
+      );
+      await expect(failing).rejects.toThrow();
+      expect(await store.unhandled(channel)).toHaveLength(1);
+      const taken = await store.receiveAndTransact(greenhouse, raws, (_, received) =>
+        Promise.resolve({ writes: writes({}), result: received.map(({ isNew }) => isNew) }),
+      );
+      expect(taken).toEqual([false, true, true]);
+      expect((await store.unhandled(channel)).map(({ platformId }) => platformId)).toEqual(['a']);
+      const again = await store.receiveAndTransact(greenhouse, raws, () =>
+        Promise.reject(new Error('handled twice')),
+      );
+      expect(again).toBeNull();
+    });
+
     it('hands many to one handling, those handled before left out', async () => {
       const { store, greenhouse, channel } = await newPlace(subject);
       const all = await store.receiveAll(

@@ -37,7 +37,7 @@ describe('typed answers to open questions', () => {
     'dwc ph 5.7 ph 6.3 || 6.3': 'answered Bucket row ph 6.3 at 4 May 08:20',
     'put 10 l in the bench and jars || each':
       'answered North bench top-up 10 at 4 May 08:20 + Jar shelf top-up 10 at 4 May 08:20',
-    'topped up the dwc 12 l at 14:30 || yesterday': 'answered Bucket row top-up 12 at 3 May 12:00',
+    'topped up the dwc 12 l at 14:30 || yesterday': 'answered Bucket row top-up 12 at 3 May 14:30',
     'topped up the dwc 12 l at 14:30 || now': 'answered Bucket row top-up 12',
     'power out since 14:30 || 2:30': 'answered greenhouse outage 1 power at 4 May 02:30',
     'power out since 14:30 || since 2': 'answered greenhouse outage 1 power at 4 May 02:00',

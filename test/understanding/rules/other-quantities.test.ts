@@ -144,7 +144,7 @@ describe('outages', () => {
     'bench pump fixed': 'North bench restored 1 pump',
     'power out since 14:30': 'greenhouse outage 1 power; ? since-when (time)',
     'power out since yesterday': 'greenhouse outage ~1 power at 3 May 12:00',
-    'power went out an hour ago': 'greenhouse outage 1 power',
+    'power went out an hour ago': 'greenhouse outage 1 power at 4 May 07:20',
     'power was out from 2 to 4':
       'greenhouse outage 1 power at 4 May 02:00; greenhouse restored 1 power at 4 May 04:00',
   });

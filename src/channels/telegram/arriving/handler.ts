@@ -1,6 +1,7 @@
+import type { Arrival } from '../../../assistant/arrival.ts';
 import type { InboxItem } from '../../../assistant/hear-all.ts';
 import type { Outgoing } from '../../../assistant/outgoing.ts';
-import type { GreenhouseId } from '../../../assistant/ports/store.ts';
+import type { GreenhouseId, InboxNo } from '../../../assistant/ports/store.ts';
 import { describeError } from '../describe-error.ts';
 import { readPressId } from '../message-key.ts';
 import type { Lines } from '../sending/lines.ts';
@@ -31,6 +32,7 @@ export class Handler {
   #queue: Waiting[] = [];
   readonly #attempts = new Map<number, number>();
   #isStopping = false;
+  #isBusy = false;
   #running: Promise<void> | null = null;
 
   constructor(
@@ -53,6 +55,26 @@ export class Handler {
     this.#wakeUp.call();
   }
 
+  /**
+   * Receives and handles at once, in one transaction, where nothing waits before it. False: it was
+   * neither received nor handled, and has to be stored first.
+   */
+  async takeIn(greenhouse: GreenhouseId, arrivals: readonly Arrival[]): Promise<boolean> {
+    if (this.#isBusy || this.#queue.length > 0 || this.#isStopping) return false;
+    const { desk, nowMs, report } = this.#options;
+    try {
+      const { items, said } = await desk.takeIn(greenhouse, arrivals, nowMs());
+      await this.#handled(
+        items.map((item) => ({ ...item, greenhouse })),
+        said,
+      );
+      return true;
+    } catch (error) {
+      report('warn', `Not taken in at once, so stored first: ${describeError(error)}`);
+      return false;
+    }
+  }
+
   /** Ends with what is being handled; what still waits is in the inbox for the next start. */
   async stop(): Promise<void> {
     this.#isStopping = true;
@@ -73,7 +95,9 @@ export class Handler {
         .slice(0, mostAtOnce);
       const taken = new Set(batch);
       this.#queue = this.#queue.filter((each) => !taken.has(each));
+      this.#isBusy = true;
       await this.#handle(greenhouse, batch);
+      this.#isBusy = false;
     }
   }
 
@@ -81,17 +105,24 @@ export class Handler {
     const { desk, nowMs } = this.#options;
     try {
       const said = await desk.handleAll(greenhouse, batch, nowMs());
-      await this.#afterHandling(batch.some(mayChangeHousehold));
-      for (const waiting of batch) {
-        this.#attempts.delete(waiting.no);
-        this.#answerPress(waiting, said.get(waiting.no) ?? []);
-      }
+      await this.#handled(batch, said);
     } catch (error) {
       if (batch.length > 1) {
         for (const waiting of batch) await this.#handle(greenhouse, [waiting]);
         return;
       }
       for (const waiting of batch) await this.#failed(waiting, error);
+    }
+  }
+
+  async #handled(
+    batch: readonly Waiting[],
+    said: ReadonlyMap<InboxNo, readonly Outgoing[]>,
+  ): Promise<void> {
+    await this.#afterHandling(batch.some(mayChangeHousehold));
+    for (const waiting of batch) {
+      this.#attempts.delete(waiting.no);
+      this.#answerPress(waiting, said.get(waiting.no) ?? []);
     }
   }
 

@@ -1,7 +1,8 @@
 import type { Update } from 'grammy/types';
+import type { Arrival } from '../../../assistant/arrival.ts';
 import type { Invitation } from '../../../assistant/household/household.ts';
 import { letIn, openInvitation } from '../../../assistant/household/let-in.ts';
-import type { GreenhouseId, RawIncoming, StoredIncoming } from '../../../assistant/ports/store.ts';
+import type { GreenhouseId, StoredIncoming } from '../../../assistant/ports/store.ts';
 import { channel } from '../channel-name.ts';
 import { keyText } from '../message-key.ts';
 import { phrasesOf } from '../phrases/phrases-of.ts';
@@ -35,9 +36,8 @@ export interface IntakeParts {
 }
 
 /** Something of a member, on its way into the inbox of a greenhouse. */
-interface Addressed extends Heard {
+interface Addressed extends Heard, Arrival {
   readonly greenhouse: GreenhouseId;
-  readonly raw: RawIncoming;
 }
 
 /**
@@ -111,8 +111,14 @@ export class Intake {
   }
 
   async #store(run: readonly Addressed[]): Promise<void> {
-    if (run.length === 0) return;
+    const [first] = run;
+    if (!first) return;
     const { options, handler } = this.#parts;
+    // Polled updates are confirmed when this returns, handled or only stored; a webhook waits for its
+    // answer, and handling is not for it to wait for.
+    const isOneGreenhouse = run.every(({ greenhouse }) => greenhouse === first.greenhouse);
+    if (!options.webhook && isOneGreenhouse && (await handler.takeIn(first.greenhouse, run)))
+      return;
     const received = await options.store.receiveAll(run.map(({ raw }) => raw));
     handler.add(
       run.flatMap(({ greenhouse, incoming }, position): Waiting[] => {

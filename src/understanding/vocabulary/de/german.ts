@@ -115,6 +115,7 @@ export const german: Vocabulary = {
   clockTurns: everySpellingOf(clockTurns),
   crops: everySpelling(crops),
   endings,
+  participleMarks: ['ge'],
   compoundEnds: spelled(compoundEnds, written),
   abbreviations: [
     'ca',

@@ -5,6 +5,10 @@ const none = ['kein', 'keine', 'keinen', 'keinem', 'keiner', 'keines', 'keins'];
 
 export const moods: Words<Exclude<MoodConcept, 'member'>> = {
   not: [
+    'ohne wasser',
+    'ohne nachzufüllen',
+    'ohne nachfüllen',
+    'ohne aufzufüllen',
     'doch nicht',
     'doch gar nicht',
     'doch kein',
@@ -19,7 +23,6 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'nie',
     'niemals',
     'weder',
-    'ohne',
     'kaum',
     'noch nicht',
     'gar nicht',
@@ -120,7 +123,6 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'habe vor',
     'haben vor',
     'hätte vor',
-    'später',
     'demnächst',
     'bald mal',
     'morgen',

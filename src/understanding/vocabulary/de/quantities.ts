@@ -524,6 +524,14 @@ export const deeds: Words<DeedConcept> = {
     'nachgefülltes',
   ],
   fill: [
+    'voll gemacht',
+    'vollgemacht',
+    'ganz vollgemacht',
+    'wieder voll gemacht',
+    'wieder vollgemacht',
+    'ganz voll gemacht',
+    'voll gefüllt',
+    'vollgefüllt',
     'gefüllt',
     'befüllt',
     'eingefüllt',
@@ -1359,6 +1367,8 @@ export const supplies: Words<SupplyConcept> = {
     'kreislaufpumpe',
   ],
   'air-pump': [
+    'belüftung',
+    'durchlüftung',
     'luftpumpe',
     'luftpumpen',
     'luft - pumpe',

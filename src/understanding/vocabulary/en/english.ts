@@ -48,6 +48,7 @@ export const english: Vocabulary = {
     ['es', ''],
     ['s', ''],
   ],
+  participleMarks: [],
   compoundEnds: [],
   abbreviations: [
     'ca',

@@ -407,7 +407,7 @@ export const grammar: Words<GrammarConcept> = {
     'each into',
     'each to',
   ],
-  both: ['both', 'both of', 'the two', 'both the'],
+  both: ['both', 'both of', 'the two',],
   all: [
     'all but',
     'everything but',

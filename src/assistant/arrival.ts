@@ -1,0 +1,27 @@
+import type { InboxItem } from './hear-all.ts';
+import type { Incoming } from './incoming.ts';
+import type { Outgoing } from './outgoing.ts';
+import type { InboxNo, RawIncoming, Received } from './ports/store.ts';
+
+/** Something on its way into the inbox, and what it means. */
+export interface Arrival {
+  readonly raw: RawIncoming;
+  readonly incoming: Incoming;
+}
+
+export interface TakenIn {
+  /** Those that were new. */
+  readonly items: readonly InboxItem[];
+  readonly said: ReadonlyMap<InboxNo, readonly Outgoing[]>;
+}
+
+/** The arrivals that had not been received before, as they stand in the inbox. */
+export function newItems(
+  arrivals: readonly Arrival[],
+  received: readonly Received[],
+): readonly InboxItem[] {
+  return arrivals.flatMap(({ raw, incoming }, position): InboxItem[] => {
+    const { no, platformId, isNew } = received[position]!;
+    return isNew ? [{ no, received: { channel: raw.channel, platformId, incoming } }] : [];
+  });
+}
