@@ -1,10 +1,14 @@
+import { localDateOf } from '../greenhouse/local-time.ts';
 import type { BoardQuestion } from '../planning/duty-board.ts';
-import { waterOutlooks } from '../planning/water-outlooks.ts';
+import { Roster } from '../planning/roster.ts';
+import { visitDays, waterOutlooks } from '../planning/water-outlooks.ts';
 import type { Standing } from './standing.ts';
 
 /** What planning is asked with, for a greenhouse as it stands at `nowMs`. */
 export function boardQuestion(standing: Standing, nowMs: number): BoardQuestion {
-  const { greenhouse, createdAtMs, logbook, water, weather } = standing;
+  const { greenhouse, createdAtMs, logbook, water, weather, arrangements } = standing;
   const outlooks = waterOutlooks(greenhouse, water, nowMs);
-  return { greenhouse, createdAtMs, logbook, outlooks, nowMs, weather };
+  const today = localDateOf(nowMs, greenhouse.timeZone);
+  const canGo = new Roster(greenhouse, arrangements).canGoAhead(today, visitDays + 1);
+  return { greenhouse, createdAtMs, logbook, outlooks, nowMs, weather, canGo };
 }

@@ -1,6 +1,9 @@
 import type { EntryNo } from '../greenhouse/entry.ts';
+import type { SetUpChange } from '../greenhouse/set-up/set-up-change.ts';
+import type { SetUpPatch } from '../greenhouse/set-up/set-up-patch.ts';
 import type { SystemId } from '../greenhouse/system.ts';
 import type { Doubt } from '../understanding/doubt.ts';
+import type { Guide } from './guide/guide.ts';
 
 /** Where the talk with one member stands: a row, plain data, replaced whole. */
 export interface Conversation {
@@ -11,6 +14,8 @@ export interface Conversation {
   readonly questions: readonly AskedQuestion[];
   /** What the member's last receipts logged, latest first, for undoing them one by one. */
   readonly receipts: readonly LoggedMessage[];
+  /** The guided set-up that the member is in the midst of. */
+  readonly guide?: Guide;
   /** Cautions that were told in full; absent where none were. */
   readonly cautioned?: readonly string[];
 }
@@ -34,6 +39,8 @@ export interface AskedQuestion {
 export interface LoggedMessage {
   readonly messageId: string;
   readonly entries: readonly EntryNo[];
+  /** A change of the set-up that it caused. */
+  readonly setUp?: { readonly change: SetUpChange; readonly patch: SetUpPatch };
 }
 
 export function newConversation(handle: string): Conversation {

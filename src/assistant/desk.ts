@@ -4,6 +4,7 @@ import type { WeatherDay } from '../greenhouse/weather.ts';
 import { withEntries } from '../logbook/logbook.ts';
 import { type Arrival, newItems, type TakenIn } from './arrival.ts';
 import type { Conversation } from './conversation.ts';
+import { newTold, nextDue, noticesDue, noticesOut, type Told } from './family/notices-due.ts';
 import { type HeardAll, hearAll, type InboxItem } from './hear-all.ts';
 import type { Outgoing } from './outgoing.ts';
 import type {
@@ -16,7 +17,6 @@ import type {
   Writes,
 } from './ports/store.ts';
 import { RememberedConversations } from './remembered-conversations.ts';
-import { nextReminderMs, type Reminder, remindersDue } from './reminders-due.ts';
 import {
   emptyStanding,
   type Standing,
@@ -28,7 +28,6 @@ import type { Received } from './use-cases/hear.ts';
 import { morningRound, nextMorning, type RoomAddress } from './use-cases/morning-round.ts';
 import { readSensor, type SensorOutcome, type SensorReading } from './use-cases/read-sensor.ts';
 import { replacedSetUp } from './use-cases/replace-set-up.ts';
-import { sayReminders } from './use-cases/say-reminders.ts';
 import { writesOf } from './writes.ts';
 
 export interface DeskOptions {
@@ -56,8 +55,8 @@ export interface Decision<T> {
 export class Desk {
   readonly #options: DeskOptions;
   readonly #standings = new Map<GreenhouseId, Standing>();
-  /** Notices known to be in the database, so that it is not asked again. */
-  readonly #noticesSaid = new Set<string>();
+  /** What was said unasked, so that it need not be looked up again. */
+  readonly #told = new Map<GreenhouseId, Told>();
   readonly #remembered = new Map<GreenhouseId, RememberedConversations>();
 
   constructor(options: DeskOptions) {
@@ -160,14 +159,11 @@ export class Desk {
   async sendEveryDue(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
     for (;;) {
       const standing = await this.standing(greenhouse);
-      const morningMs = nextMorning(standing).atMs;
-      const reminderMs = nextReminderMs(standing, standing.nowMs) ?? Number.POSITIVE_INFINITY;
-      const nextMs = Math.min(morningMs, reminderMs);
-      if (nextMs > nowMs) break;
-      if (reminderMs <= morningMs) await this.#sendReminders(greenhouse, reminderMs);
-      else await this.#sendRound(greenhouse, morningMs);
+      const due = nextDue(standing, this.#toldOf(greenhouse, standing), nowMs);
+      if (!due) return;
+      if (due.kind === 'round') await this.#sendRound(greenhouse, due.atMs);
+      else await this.#sendNotices(greenhouse, due.atMs);
     }
-    await this.#sendReminders(greenhouse, nowMs);
   }
 
   /** Sends what is due by now, once: the latest round, while mornings that nothing ran on are passed over. */
@@ -175,7 +171,9 @@ export class Desk {
     if (nextMorning(await this.standing(greenhouse)).atMs <= nowMs) {
       await this.#sendRound(greenhouse, nowMs);
     }
-    await this.#sendReminders(greenhouse, nowMs);
+    const standing = await this.standing(greenhouse);
+    if (noticesDue(standing, this.#toldOf(greenhouse, standing), nowMs).length === 0) return;
+    await this.#sendNotices(greenhouse, nowMs);
   }
 
   async tellWeather(
@@ -262,28 +260,22 @@ export class Desk {
     });
   }
 
-  async #sendReminders(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
-    const isSaid = (key: string): boolean => this.#noticesSaid.has(`${greenhouse}:${key}`);
-    const standing = await this.standing(greenhouse);
-    if (remindersDue(standing, nowMs).every(({ key }) => isSaid(key))) {
-      // The clock moves on, so that the next one is looked for after this instant.
-      if (nowMs > standing.nowMs) this.#standings.set(greenhouse, { ...standing, nowMs });
-      return;
-    }
-    const said = await this.transact(greenhouse, null, nowMs, async (current, ledger) => {
-      const unsaid: Reminder[] = [];
-      for (const reminder of remindersDue(current, nowMs)) {
-        if (!(await ledger.hasNotice(reminder.key))) unsaid.push(reminder);
-      }
-      const notices = unsaid.map(({ key }) => key);
-      const { channelOf } = this.#options;
-      const outgoing = sayReminders(unsaid, ledger.counters, nowMs, (handle) =>
+  #toldOf(greenhouse: GreenhouseId, standing: Standing): Told {
+    let told = this.#told.get(greenhouse);
+    if (!told) this.#told.set(greenhouse, (told = newTold(standing.nowMs)));
+    return told;
+  }
+
+  async #sendNotices(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
+    const { channelOf } = this.#options;
+    const sent = await this.transact(greenhouse, null, nowMs, async (standing, ledger) => {
+      const due = noticesDue(standing, this.#toldOf(greenhouse, standing), nowMs);
+      const { outgoing, keys } = await noticesOut(due, ledger, nowMs, (handle) =>
         channelOf(handle, greenhouse),
       );
-      const result = remindersDue(current, nowMs).map(({ key }) => key);
-      return { standing: current, writes: { outgoing, notices }, result };
+      return { standing, writes: { outgoing, notices: keys }, result: due.map(({ key }) => key) };
     });
-    for (const key of said ?? []) this.#noticesSaid.add(`${greenhouse}:${key}`);
+    for (const key of sent ?? []) this.#told.get(greenhouse)?.keys.add(key);
   }
 
   readonly #canEdit = (channel: ChannelName): boolean => this.#options.canEdit?.(channel) ?? false;
@@ -321,6 +313,7 @@ const noChanges: StandingChanges = {
   strikes: [],
   weather: [],
   mornings: [],
+  arrangements: [],
   greenhouse: null,
 };
 

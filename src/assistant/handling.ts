@@ -1,4 +1,6 @@
+import type { Arrangement, ArrangementDraft } from '../greenhouse/arrangement.ts';
 import type { Entry, EntryDraft, EntryNo } from '../greenhouse/entry.ts';
+import type { Greenhouse } from '../greenhouse/greenhouse.ts';
 import type { Member } from '../greenhouse/member.ts';
 import { withEntries, withStrikes } from '../logbook/logbook.ts';
 import { withCautionsOnce } from './cautions-told.ts';
@@ -7,7 +9,7 @@ import type { HouseholdChange } from './household/household.ts';
 import type { Button, Outgoing, OutgoingNo } from './outgoing.ts';
 import type { Counters, StoredStrike } from './ports/store.ts';
 import type { Reply } from './replies/reply.ts';
-import { type Standing, withLogbook } from './standing.ts';
+import { type Standing, withGreenhouse, withLogbook } from './standing.ts';
 
 /** Whom and what a handling answers. */
 export interface Heard {
@@ -36,6 +38,8 @@ export class Handling {
   readonly outgoing: Outgoing[] = [];
   standing: Standing;
   conversation: Conversation;
+  newGreenhouse: Greenhouse | null = null;
+  readonly newArrangements: Arrangement[] = [];
   readonly householdChanges: HouseholdChange[] = [];
   #lastOutgoingNo: number;
   #isInPassing = false;
@@ -71,6 +75,12 @@ export class Handling {
     return entries;
   }
 
+  /** Puts another set-up in the place of the present one. */
+  setUp(greenhouse: Greenhouse): void {
+    this.newGreenhouse = greenhouse;
+    this.standing = withGreenhouse(this.standing, greenhouse);
+  }
+
   /** Strikes out those entries that still stand, and gives them. */
   strike(entries: readonly Entry[]): readonly Entry[] {
     const live = entries.filter((entry) => !this.standing.logbook.all[entry.no - 1]?.struck);
@@ -82,6 +92,17 @@ export class Handling {
     this.newStrikes.push(...strikes);
     this.standing = withLogbook(this.standing, withStrikes(this.standing.logbook, strikes));
     return live;
+  }
+
+  /** Settles something among the household's people. */
+  settle(drafts: readonly ArrangementDraft[]): void {
+    const { handle: byHandle } = this.heard.member;
+    const settled = drafts.map((draft) => ({ ...draft, byHandle, atMs: this.nowMs }));
+    this.newArrangements.push(...settled);
+    this.standing = {
+      ...this.standing,
+      arrangements: [...this.standing.arrangements, ...settled],
+    };
   }
 
   /** The number that the next message said will have. */

@@ -51,9 +51,11 @@ export async function hearAll(
     writes: {
       entries: handlings.flatMap((handling) => handling.newEntries),
       strikes: handlings.flatMap((handling) => handling.newStrikes),
+      greenhouse: handlings.findLast(({ newGreenhouse }) => newGreenhouse)?.newGreenhouse ?? null,
       outgoing: [...outgoing, ...renewed],
       conversations: [...conversationsOf(handlings).values()],
       household: handlings.flatMap((handling) => handling.householdChanges),
+      arrangements: handlings.flatMap((handling) => handling.newArrangements),
     },
   };
 }

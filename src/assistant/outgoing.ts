@@ -1,6 +1,8 @@
+import type { ArrangementDraft } from '../greenhouse/arrangement.ts';
 import type { Duty } from '../greenhouse/duty.ts';
 import type { EntryNo } from '../greenhouse/entry.ts';
 import type { ChoiceLabel } from '../understanding/statement.ts';
+import type { GuideOption } from './guide/guide.ts';
 import type { HouseholdWish } from './household/wish.ts';
 import type { Reply } from './replies/reply.ts';
 
@@ -33,8 +35,14 @@ export type ButtonLabel =
   | { readonly kind: 'strike-out' }
   | { readonly kind: 'choice'; readonly choice: ChoiceLabel }
   | { readonly kind: 'log-nothing' }
+  | { readonly kind: 'leave-as-is' }
+  | { readonly kind: 'guide'; readonly option: GuideOption }
   | { readonly kind: 'tick' | 'cannot' | 'untick'; readonly duty: Duty }
   | { readonly kind: 'no-reason' }
+  /** These step in; none: nobody does. */
+  | { readonly kind: 'cover'; readonly handles: readonly string[]; readonly isAll: boolean }
+  | { readonly kind: 'news'; readonly every: 'day' | 'never' }
+  | { readonly kind: 'take-over'; readonly duty: Duty }
   | { readonly kind: 'household'; readonly wish: HouseholdWish };
 
 /** What pressing a button does. */
@@ -42,9 +50,14 @@ export type Action =
   | { readonly kind: 'strike'; readonly entries: readonly EntryNo[] }
   | { readonly kind: 'choose'; readonly questionId: string; readonly choice: number }
   | { readonly kind: 'decline'; readonly questionId: string }
+  /** Takes back the change of the set-up that a message made. */
+  | { readonly kind: 'undo-set-up'; readonly messageId: string }
+  /** An answer to the guided set-up, at the step that it was offered for. */
+  | { readonly kind: 'guide'; readonly answers: number; readonly option: GuideOption }
   /** A duty of the round that went out at `askedAtMs` was done, or could not be. */
   | { readonly kind: 'tick' | 'cannot'; readonly duty: Duty; readonly askedAtMs: number }
-  | { readonly kind: 'household'; readonly wish: HouseholdWish };
+  | { readonly kind: 'household'; readonly wish: HouseholdWish }
+  | { readonly kind: 'settle'; readonly drafts: readonly ArrangementDraft[] };
 
 /** The token that a channel sends back when a button is pressed: `12.0`, at most 20 characters. */
 export function pressToken(no: OutgoingNo, position: number): string {

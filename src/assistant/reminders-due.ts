@@ -31,23 +31,35 @@ const PASSED_ON_FOR_MS = 24 * 3_600_000;
 
 /**
  * What is to be said unasked by `nowMs`, earliest first, whether it was said before or not: who sends
- * it keeps the keys. Outages as growers who did not report them learn of them, a reminder before each
+ * it keeps the keys, and may give those of readings that were looked at (`told`) to save the work. Outages as growers who did not report them learn of them, a reminder before each
  * system runs out and one when it likely has, doses that a helper must not give.
  */
-export function remindersDue(standing: Standing, nowMs: number): readonly Reminder[] {
-  return allReminders(standing, nowMs).filter(({ atMs }) => atMs <= nowMs);
+export function remindersDue(
+  standing: Standing,
+  nowMs: number,
+  told: ReadonlySet<string> = new Set(),
+): readonly Reminder[] {
+  return allReminders(standing, nowMs, told).filter(({ atMs }) => atMs <= nowMs);
 }
 
 /** The instant of the next reminder after `afterMs`; null: none is in sight. */
 export function nextReminderMs(standing: Standing, afterMs: number): number | null {
-  return allReminders(standing, afterMs).find(({ atMs }) => atMs > afterMs)?.atMs ?? null;
+  return allReminders(standing, afterMs, null).find(({ atMs }) => atMs > afterMs)?.atMs ?? null;
 }
 
-function allReminders(standing: Standing, nowMs: number): readonly Reminder[] {
+/** told null: what is still to come hangs on outages alone. */
+function allReminders(
+  standing: Standing,
+  nowMs: number,
+  told: ReadonlySet<string> | null,
+): readonly Reminder[] {
   const { logbook, greenhouse } = standing;
   const systems = greenhouse.systems.map(({ id }) => id);
   const outages = openOutages(logbook, systems);
-  const readings = readingsOfHelpers(standing, nowMs);
+  const readings =
+    told === null
+      ? []
+      : readingsOfHelpers(standing, nowMs).filter((entry) => !told.has(doseWantedKey(entry)));
   if (outages.length === 0 && readings.length === 0) return [];
   const question = boardQuestion(standing, nowMs);
   return [
@@ -94,7 +106,10 @@ function wholeMinute(atMs: number): number {
 }
 
 /** The latest pH readings by members who must not give the dose that they may call for. */
-function readingsOfHelpers({ logbook, greenhouse }: Standing, nowMs: number): readonly Entry[] {
+export function readingsOfHelpers(
+  { logbook, greenhouse }: Standing,
+  nowMs: number,
+): readonly Entry[] {
   return greenhouse.systems.flatMap(({ id }) => {
     const entry = latestEntry(logbook, id, 'ph');
     if (!entry || nowMs - entry.recordedAtMs > PASSED_ON_FOR_MS) return [];
@@ -112,12 +127,16 @@ function ofReading(entry: Entry, question: BoardQuestion): readonly Reminder[] {
   const askedBy = reporterOf(entry) ?? '';
   return [
     {
-      key: `dose-wanted:${entry.no}`,
+      key: doseWantedKey(entry),
       atMs: entry.recordedAtMs,
       to: growersOf(question),
       alert: { kind: 'dose-wanted', lines, askedBy },
     },
   ];
+}
+
+export function doseWantedKey({ no }: Pick<Entry, 'no'>): string {
+  return `dose-wanted:${no}`;
 }
 
 function growersOf({ greenhouse }: BoardQuestion): readonly string[] {

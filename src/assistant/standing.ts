@@ -1,3 +1,4 @@
+import type { Arrangement } from '../greenhouse/arrangement.ts';
 import type { Greenhouse } from '../greenhouse/greenhouse.ts';
 import { emptyLogbook, type Logbook, withEntries, withStrikes } from '../logbook/logbook.ts';
 import type { PastRound } from '../logbook/rounds.ts';
@@ -13,6 +14,8 @@ export interface Standing {
   readonly revision: number;
   readonly logbook: Logbook;
   readonly rounds: readonly PastRound[];
+  /** What the household settled among its people, earliest first. */
+  readonly arrangements: readonly Arrangement[];
   readonly weather: WeatherBook;
   readonly water: WaterFold;
   readonly nowMs: number;
@@ -25,6 +28,7 @@ export function emptyStanding(greenhouse: Greenhouse, createdAtMs: number): Stan
     revision: -1,
     logbook: emptyLogbook,
     rounds: [],
+    arrangements: [],
     weather: new Map(),
     water: emptyWaterFold,
     nowMs: createdAtMs,
@@ -51,6 +55,10 @@ export function withChanges(
     logbook: withStrikes(withEntries(standing.logbook, changes.entries), changes.strikes),
     rounds:
       changes.mornings.length > 0 ? [...standing.rounds, ...changes.mornings] : standing.rounds,
+    arrangements:
+      changes.arrangements.length > 0
+        ? [...standing.arrangements, ...changes.arrangements]
+        : standing.arrangements,
     weather: withWeather(standing.weather, changes.weather),
   };
   return { ...next, water: refolded(standing.water, next, nowMs) };
@@ -59,5 +67,11 @@ export function withChanges(
 /** The standing with another logbook, its estimates folded anew. */
 export function withLogbook(standing: Standing, logbook: Logbook): Standing {
   const next = { ...standing, logbook };
+  return { ...next, water: refolded(standing.water, next, standing.nowMs) };
+}
+
+/** The standing with another set-up, its estimates folded anew. */
+export function withGreenhouse(standing: Standing, greenhouse: Greenhouse): Standing {
+  const next = { ...standing, greenhouse };
   return { ...next, water: refolded(standing.water, next, standing.nowMs) };
 }

@@ -79,6 +79,8 @@ export interface Greenhouse {
   readonly containers: readonly Container[];
   readonly members: readonly Member[];
   readonly systems: readonly System[];
+  /** Systems that were given up: hidden, but what the logbook says of them keeps its place. */
+  readonly formerSystems?: readonly System[];
   readonly probes: readonly Probe[];
   readonly stock: readonly StockItem[];
   readonly chores: readonly Chore[];

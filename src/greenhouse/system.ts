@@ -1,3 +1,5 @@
+import type { LocalDate } from './local-time.ts';
+
 export type SystemId = string & { readonly __brand: 'SystemId' };
 
 /** The id that the n-th system of a greenhouse file gets (counted from 1). */
@@ -31,6 +33,14 @@ export interface Floods {
   readonly fillMin: number;
 }
 
+export interface GrownCrop {
+  readonly crop: string;
+  readonly plants: number;
+  /** null: nobody said. */
+  readonly from: LocalDate | null;
+  readonly to: LocalDate;
+}
+
 export interface System {
   readonly id: SystemId;
   readonly name: string;
@@ -42,6 +52,10 @@ export interface System {
   readonly depthCm: number;
   readonly crop: string | null;
   readonly plants: number;
+  /** When what grows in it was planted; absent: nobody said. */
+  readonly plantedOn?: LocalDate;
+  /** What grew in it before, the latest last. */
+  readonly grown?: readonly GrownCrop[];
   readonly ph: Range;
   readonly ecMsPerCm: Range;
   readonly waterTemperatureC: Range;

@@ -23,6 +23,8 @@ export interface BoardQuestion {
   readonly nowMs: number;
   /** What is known of the weather; without it no hot spell is foreseen. */
   readonly weather?: WeatherBook;
+  /** By days ahead, 0 being today: can anybody go? Left out: always. */
+  readonly canGo?: readonly boolean[];
 }
 
 /** All duties in sight: those of today's trip, and those still to come, soonest first. */

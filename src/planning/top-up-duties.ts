@@ -18,7 +18,7 @@ export function topUpDuties(question: BoardQuestion, today: LocalDate): readonly
       lowL,
       outlook: outlooks.get(id)!,
     })),
-    canGo: Array.from({ length: visitDays + 1 }, () => true),
+    canGo: question.canGo ?? Array.from({ length: visitDays + 1 }, () => true),
     risk: 'normal',
   });
   const concentrates = concentratesOf(question);

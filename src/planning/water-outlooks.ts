@@ -8,7 +8,7 @@ import { raiseAtMostL } from './fill-ceiling.ts';
 /** How far ahead visits are thought of, in days. */
 export const visitDays = 60;
 /** A duty of the morning is done some time after the round: this long after, at the latest. */
-const visitAfterRoundMs = 3 * 3_600_000;
+export const visitAfterRoundMs = 3 * 3_600_000;
 
 /** Today's chance to go is now; on later days it is some hours after the round. */
 export function visitInstants(greenhouse: Greenhouse, nowMs: number): readonly number[] {

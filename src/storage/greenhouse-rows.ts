@@ -35,9 +35,12 @@ export function greenhouseColumns(greenhouse: Greenhouse) {
 }
 
 export function systemColumns(system: System): Omit<SystemRow, 'greenhouse' | 'position'> {
-  const { ph, ecMsPerCm, waterTemperatureC, aeration, floods, ...plain } = system;
+  const { ph, ecMsPerCm, waterTemperatureC, aeration, floods, plantedOn, grown, ...plain } = system;
   return {
     ...plain,
+    plantedOn: plantedOn ?? null,
+    grown: grown ?? null,
+    isFormer: false,
     phLowest: ph[0],
     phHighest: ph[1],
     ecLowestMsPerCm: ecMsPerCm[0],
@@ -62,6 +65,7 @@ export interface GreenhouseRows {
 
 export function greenhouseOf(rows: GreenhouseRows): Greenhouse {
   const row = rows.greenhouse;
+  const former = rows.systems.filter(({ isFormer }) => isFormer);
   return {
     name: row.name,
     timeZone: row.timeZone,
@@ -90,7 +94,8 @@ export function greenhouseOf(rows: GreenhouseRows): Greenhouse {
         ...(handlesAcids === null ? {} : { handlesAcids }),
       }),
     ),
-    systems: rows.systems.map(systemOf),
+    systems: rows.systems.filter(({ isFormer }) => !isFormer).map(systemOf),
+    ...(former.length > 0 ? { formerSystems: former.map(systemOf) } : {}),
     probes: rows.probes.map(
       ({ name, measures, calibratedOn }): Probe => ({ name, measures, calibratedOn }),
     ),
@@ -119,6 +124,8 @@ function systemOf(row: SystemRow): System {
     depthCm: row.depthCm,
     crop: row.crop,
     plants: row.plants,
+    ...(row.plantedOn === null ? {} : { plantedOn: row.plantedOn }),
+    ...(row.grown === null ? {} : { grown: row.grown }),
     ph: [row.phLowest, row.phHighest],
     ecMsPerCm: [row.ecLowestMsPerCm, row.ecHighestMsPerCm],
     waterTemperatureC: [row.waterLowestC, row.waterHighestC],

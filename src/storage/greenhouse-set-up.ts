@@ -86,9 +86,11 @@ async function insertParts(database: Database, id: GreenhouseId, parts: Greenhou
   const placed = <T extends object>(items: readonly T[]) =>
     items.map((item, position) => ({ ...item, greenhouse: id, position }));
   if (parts.members.length > 0) await database.insert(members).values(placed(parts.members));
-  if (parts.systems.length > 0) {
-    await database.insert(systems).values(placed(parts.systems.map(systemColumns)));
-  }
+  const kept = [
+    ...parts.systems.map(systemColumns),
+    ...(parts.formerSystems ?? []).map((system) => ({ ...systemColumns(system), isFormer: true })),
+  ];
+  if (kept.length > 0) await database.insert(systems).values(placed(kept));
   if (parts.probes.length > 0) await database.insert(probes).values(placed(parts.probes));
   if (parts.stock.length > 0) await database.insert(stock).values(placed(parts.stock));
   if (parts.chores.length > 0) await database.insert(chores).values(placed(parts.chores));

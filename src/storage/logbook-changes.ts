@@ -1,9 +1,11 @@
 import { and, asc, eq, gt } from 'drizzle-orm';
 import type { Changes, GreenhouseId, Morning, StoredStrike } from '../assistant/ports/store.ts';
+import type { Arrangement } from '../greenhouse/arrangement.ts';
 import type { Entry } from '../greenhouse/entry.ts';
 import type { WeatherDay } from '../greenhouse/weather.ts';
 import { selectGreenhouse } from './greenhouse-set-up.ts';
 import { entryOf, weatherOf } from './logbook-rows.ts';
+import { arrangements } from './schema/arrangement-tables.ts';
 import type { Database } from './schema/database.ts';
 import { entries, strikes, weatherDays } from './schema/logbook-tables.ts';
 import { mornings } from './schema/traffic-tables.ts';
@@ -20,6 +22,7 @@ export async function selectChanges(
     strikes: await selectStrikes(database, id, since),
     weather: await selectWeather(database, id, since),
     mornings: await selectMornings(database, id, since),
+    arrangements: await selectArrangements(database, id, since),
     greenhouse: setUpRevision > since ? (await selectGreenhouse(database, id)).greenhouse : null,
   };
 }
@@ -86,4 +89,21 @@ async function selectMornings(
     .from(mornings)
     .where(and(eq(mornings.greenhouse, id), gt(mornings.revision, since)))
     .orderBy(asc(mornings.date));
+}
+
+async function selectArrangements(
+  database: Database,
+  id: GreenhouseId,
+  since: number,
+): Promise<readonly Arrangement[]> {
+  const rows = await database
+    .select({
+      settled: arrangements.settled,
+      byHandle: arrangements.byHandle,
+      atMs: arrangements.atMs,
+    })
+    .from(arrangements)
+    .where(and(eq(arrangements.greenhouse, id), gt(arrangements.revision, since)))
+    .orderBy(asc(arrangements.revision), asc(arrangements.position));
+  return rows.map(({ settled, ...by }) => ({ ...settled, ...by }));
 }

@@ -6,6 +6,7 @@ import type {
   StoredStrike,
   Writes,
 } from '../assistant/ports/store.ts';
+import type { Arrangement } from '../greenhouse/arrangement.ts';
 import type { WeatherDay } from '../greenhouse/weather.ts';
 import { batchesOf } from './batches.ts';
 import { replaceSetUp } from './greenhouse-set-up.ts';
@@ -13,6 +14,7 @@ import { writeHousehold } from './household-changes.ts';
 import { markHandled } from './inbox.ts';
 import { entryRow, strikeRow, weatherRow } from './logbook-rows.ts';
 import { outgoingRow } from './outgoing-messages.ts';
+import { arrangements } from './schema/arrangement-tables.ts';
 import type { Database } from './schema/database.ts';
 import { greenhouses } from './schema/greenhouse-tables.ts';
 import { entries, strikes, weatherDays } from './schema/logbook-tables.ts';
@@ -38,6 +40,9 @@ export async function writeHandling(
   await Promise.all([
     ...batchesOf(writes.entries).map((batch) =>
       transaction.insert(entries).values(batch.map((entry) => entryRow(id, revision, entry))),
+    ),
+    ...batchesOf(arrangementRows(id, revision, writes.arrangements ?? [])).map((batch) =>
+      transaction.insert(arrangements).values(batch),
     ),
     ...batchesOf(strikesOf(writes)).map((batch) =>
       transaction
@@ -77,6 +82,21 @@ export async function writeHandling(
       .where(eq(greenhouses.id, id)),
     markHandled(transaction, handled, writes.clockMs),
   ]);
+}
+
+function arrangementRows(
+  greenhouse: GreenhouseId,
+  revision: number,
+  settled: readonly Arrangement[],
+): readonly (typeof arrangements.$inferInsert)[] {
+  return settled.map(({ byHandle, atMs, ...draft }, position) => ({
+    greenhouse,
+    revision,
+    position,
+    byHandle,
+    atMs,
+    settled: draft,
+  }));
 }
 
 /** An entry may be written struck out already; the mark is kept where all marks are. */

@@ -7,6 +7,8 @@ import type { EntryDraft, EntryNo, Supply } from '../greenhouse/entry.ts';
 import type { ConductivityUnit } from '../greenhouse/greenhouse.ts';
 import type { LocalDate } from '../greenhouse/local-time.ts';
 import type { Quantity } from '../greenhouse/quantity.ts';
+import type { GuideProblem, GuideStep } from '../greenhouse/set-up/guide-step.ts';
+import type { SetUpChange } from '../greenhouse/set-up/set-up-change.ts';
 import type { SystemId } from '../greenhouse/system.ts';
 
 /** Half-open range of UTF-16 units in the folded text. */
@@ -59,6 +61,20 @@ export type DoubtReason =
   | { readonly kind: 'which-duties' }
   /** A duty could not be done, by a button: why, in the member's own words. */
   | { readonly kind: 'why-not'; readonly duty: Duty; readonly entry: EntryNo }
+  /** A change of the set-up as it would be made; `was`: the same with what holds now, where something does. */
+  | {
+      readonly kind: 'change-set-up';
+      readonly change: SetUpChange;
+      readonly was: SetUpChange | null;
+    }
+  /** A step of the guided set-up. */
+  | { readonly kind: 'guide'; readonly step: GuideStep; readonly problem: GuideProblem | null }
+  /** Somebody else told of the same top-up within minutes. */
+  | { readonly kind: 'one-or-two'; readonly entry: EntryNo; readonly by: string }
+  /** Somebody goes away: from when to when. */
+  | { readonly kind: 'away-when' }
+  /** Who goes while the grower is away. */
+  | { readonly kind: 'who-covers'; readonly from: LocalDate; readonly until: LocalDate }
   | { readonly kind: 'unclear' };
 
 /** An answer offered as a button: choosing it logs its drafts. */
@@ -78,6 +94,9 @@ export type ChoiceLabel =
   | { readonly kind: 'time'; readonly atMs: number }
   | { readonly kind: 'yes' }
   | { readonly kind: 'no' }
+  /** Of two reports of a top-up: the same one, or another. */
+  | { readonly kind: 'one-top-up' }
+  | { readonly kind: 'two-top-ups' }
   | { readonly kind: 'keep-as-note' };
 
 /**

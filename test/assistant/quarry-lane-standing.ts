@@ -54,7 +54,7 @@ export function standingWith(
   );
   return withChanges(
     emptyStanding(greenhouse, Date.parse(createdAt)),
-    { entries, strikes: [], weather, mornings: [], greenhouse: null },
+    { entries, strikes: [], weather, mornings: [], greenhouse: null, arrangements: [] },
     0,
     Date.parse(nowIso),
   );

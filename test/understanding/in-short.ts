@@ -86,6 +86,8 @@ function choiceInShort({ label }: Choice, nameOf: NameOf): string {
     case 'time':
     case 'yes':
     case 'no':
+    case 'one-top-up':
+    case 'two-top-ups':
     case 'keep-as-note':
       return label.kind;
   }

@@ -9,14 +9,20 @@ import type { Answer, Lasting } from '../../src/assistant/replies/answer.ts';
 import type { HouseholdNews } from '../../src/assistant/replies/household-news.ts';
 import type { Alert, Refusal, Remark, Reply } from '../../src/assistant/replies/reply.ts';
 import type { Entry } from '../../src/greenhouse/entry.ts';
+import type { LocalTime } from '../../src/greenhouse/local-time.ts';
 import type { Quantity } from '../../src/greenhouse/quantity.ts';
+import type { GuideProblem, GuideStep } from '../../src/greenhouse/set-up/guide-step.ts';
+import type { SetUpChange, UnfitChange } from '../../src/greenhouse/set-up/set-up-change.ts';
+import { methods } from '../../src/greenhouse/system.ts';
 import type { DutyLine } from '../../src/planning/duty-line.ts';
+import type { SeasonFigures } from '../../src/planning/season.ts';
 import type {
   Assumption,
   Choice,
   ChoiceLabel,
   DoubtReason,
 } from '../../src/understanding/statement.ts';
+import { familyAlerts, familyAnswers } from './family-replies.ts';
 import {
   bench,
   benchTopUp,
@@ -27,6 +33,7 @@ import {
   gutters,
   jars,
   jarTopUp,
+  quarryLane,
   tieUp,
   today,
 } from './quarry-lane.ts';
@@ -104,6 +111,15 @@ export const doubtReasons: OfEach<DoubtReason> = {
   'shorthand-does-not-fit': { kind: 'shorthand-does-not-fit' },
   'which-duties': { kind: 'which-duties' },
   unclear: { kind: 'unclear' },
+  'change-set-up': {
+    kind: 'change-set-up',
+    change: { kind: 'figure-set', system: bench, figure: 'lowL', value: 160 },
+    was: { kind: 'figure-set', system: bench, figure: 'lowL', value: 150 },
+  },
+  guide: { kind: 'guide', step: { kind: 'name' }, problem: null },
+  'one-or-two': { kind: 'one-or-two', entry: entry('top-up', 12).no, by: 'tomas' },
+  'away-when': { kind: 'away-when' },
+  'who-covers': { kind: 'who-covers', from: date('2027-05-07'), until: date('2027-05-16') },
   'why-not': { kind: 'why-not', duty: benchTopUp.duty, entry: entry('ph', 5.8).no },
 };
 
@@ -118,6 +134,8 @@ const choiceLabels: OfEach<ChoiceLabel> = {
   time: { kind: 'time', atMs: yesterdayMs },
   yes: { kind: 'yes' },
   no: { kind: 'no' },
+  'one-top-up': { kind: 'one-top-up' },
+  'two-top-ups': { kind: 'two-top-ups' },
   'keep-as-note': { kind: 'keep-as-note' },
 };
 
@@ -172,7 +190,87 @@ export const householdNews: OfEach<HouseholdNews> = {
   'no-words': { kind: 'no-words' },
 };
 
+const seasonOfBench: SeasonFigures = {
+  system: bench,
+  crop: 'tomato',
+  plants: 20,
+  from: date('2027-03-01'),
+  isFromLogbook: false,
+  days: 64,
+  litres: 540,
+  nutrientMl: 1200,
+  visits: 31,
+  troubleMin: 12,
+  harvestG: 4200,
+  firstHarvestOn: date('2027-04-30'),
+  gPerPlant: 210,
+  gPerLitre: 7.8,
+};
+
+const setUpChanges: OfEach<SetUpChange> = {
+  'chore-added': {
+    kind: 'chore-added',
+    chore: { name: 'clean the gutter ends', system: gutters, everyDays: 10, lastDoneOn: null },
+  },
+  'chore-moved': { kind: 'chore-moved', name: 'tie up the tomatoes', everyDays: 4 },
+  'chore-dropped': { kind: 'chore-dropped', name: 'tie up the tomatoes' },
+  'system-added': { kind: 'system-added', system: quarryLane.systems[1]! },
+  'system-renamed': { kind: 'system-renamed', system: jars, name: 'Window shelf' },
+  'system-dropped': { kind: 'system-dropped', system: jars },
+  'figure-set': { kind: 'figure-set', system: jars, figure: 'depthCm', value: 20 },
+  'range-set': { kind: 'range-set', system: jars, quantity: 'ec', range: [1, 1.4] },
+  'alias-added': { kind: 'alias-added', system: jars, alias: 'glasses' },
+  'alias-dropped': { kind: 'alias-dropped', system: jars, alias: 'shelf' },
+  planted: { kind: 'planted', system: jars, crop: 'lettuce', plants: 12, on: today },
+  cleared: { kind: 'cleared', system: jars, on: date('2027-05-01') },
+  'language-set': { kind: 'language-set', handle: 'olli', language: 'de' },
+  'container-set': { kind: 'container-set', name: 'jug', litres: 3 },
+  'container-dropped': { kind: 'container-dropped', name: 'jug' },
+  'morning-set': { kind: 'morning-set', morning: '06:30' as LocalTime },
+  'stock-added': { kind: 'stock-added', product: 'ph-down', mL: 1000 },
+  'stock-counted': { kind: 'stock-counted', product: 'ph-down', mL: 300 },
+  'set-up-anew': { kind: 'set-up-anew', greenhouse: quarryLane },
+};
+
+const unfitChanges: OfEach<UnfitChange> = {
+  'no-such-chore': { kind: 'no-such-chore' },
+  'chore-there': { kind: 'chore-there' },
+  'name-taken': { kind: 'name-taken', by: 'Jar shelf' },
+  'only-system': { kind: 'only-system' },
+  'low-above-brim': { kind: 'low-above-brim' },
+  'no-such-container': { kind: 'no-such-container' },
+  'has-chores': { kind: 'has-chores', chores: ['tie up the tomatoes'] },
+  'same-already': { kind: 'same-already' },
+  'out-of-bounds': { kind: 'out-of-bounds' },
+};
+
+const guideSteps: OfEach<GuideStep> = {
+  name: { kind: 'name' },
+  place: { kind: 'place' },
+  morning: { kind: 'morning', suggested: '07:00' as LocalTime },
+  meters: { kind: 'meters' },
+  method: { kind: 'method', position: 1 },
+  'system-name': { kind: 'system-name', method: 'drip' },
+  brim: { kind: 'brim', name: 'Tubs' },
+  depth: { kind: 'depth', name: 'Tubs', suggestedCm: 30 },
+  low: { kind: 'low', name: 'Tubs', suggestedL: 60 },
+  plants: { kind: 'plants', name: 'Tubs' },
+  another: { kind: 'another', system: quarryLane.systems[1]! },
+  summary: { kind: 'summary', greenhouse: quarryLane, town: 'Galway' },
+};
+
+const guideProblems: OfEach<GuideProblem> = {
+  'not-understood': { kind: 'not-understood' },
+  'unknown-place': { kind: 'unknown-place' },
+  'name-taken': { kind: 'name-taken' },
+  'low-above-brim': { kind: 'low-above-brim' },
+  needed: { kind: 'needed' },
+  'out-of-bounds': { kind: 'out-of-bounds' },
+  'nothing-before': { kind: 'nothing-before' },
+};
+
 export const answers: OfEach<Exclude<Answer, AdviceAnswer>> = {
+  ...familyAnswers,
   due: {
     kind: 'due',
     system: null,
@@ -213,6 +311,38 @@ export const answers: OfEach<Exclude<Answer, AdviceAnswer>> = {
       },
     ],
   },
+  'set-up': { kind: 'set-up', change: setUpChanges.planted, state: 'made' },
+  'set-up-left': { kind: 'set-up-left' },
+  stock: {
+    kind: 'stock',
+    product: null,
+    lines: [
+      { product: 'ph-down', leftMl: 400, lastsDays: 21, emptyOn: date('2027-05-25') },
+      { product: 'nutrient-a', leftMl: 4200, lastsDays: null, emptyOn: null },
+      { product: 'ph-up', leftMl: 0, lastsDays: null, emptyOn: null },
+    ],
+    buy: [{ product: 'ph-down', leftMl: 400, lastsDays: 21, emptyOn: date('2027-05-25') }],
+  },
+  season: {
+    kind: 'season',
+    season: {
+      systems: [
+        seasonOfBench,
+        {
+          ...seasonOfBench,
+          system: jars,
+          crop: 'lettuce',
+          harvestG: 0,
+          firstHarvestOn: null,
+          gPerPlant: null,
+          gPerLitre: null,
+        },
+      ],
+      bestPerPlant: bench,
+      bestPerLitre: buckets,
+      unfair: ['crops', 'plants', 'days'],
+    },
+  },
   'nothing-to-take-back': { kind: 'nothing-to-take-back' },
   'nothing-open': { kind: 'nothing-open' },
   'too-late': { kind: 'too-late' },
@@ -228,9 +358,17 @@ const refusals: OfEach<Refusal> = {
   'edit-of-unknown': { kind: 'edit-of-unknown' },
   'not-yours': { kind: 'not-yours', entries: [entry('ph', 5.8)] },
   'cannot-handle': { kind: 'cannot-handle' },
+  'not-for-you': { kind: 'not-for-you' },
+  'growers-change-set-up': { kind: 'growers-change-set-up' },
+  'unfit-change': {
+    kind: 'unfit-change',
+    change: setUpChanges['chore-added'],
+    because: unfitChanges['chore-there'],
+  },
 };
 
 const alerts: OfEach<Exclude<Alert, AdviceAlert>> = {
+  ...familyAlerts,
   'not-delivered': { kind: 'not-delivered', to: 'Olli', because: { kind: 'shut-out' } },
   'messages-may-be-lost': { kind: 'messages-may-be-lost', hours: 30 },
 };
@@ -243,7 +381,13 @@ const exceptNested: OfEach<Exclude<Reply, { kind: 'question' | 'answer' | 'alert
       assumptions: Object.values(assumptions),
       remarks: Object.values(remarks),
     },
-    round: { kind: 'round', date: today, isLate: true, duties: [benchTopUp, check(bench), tieUp] },
+    round: {
+      kind: 'round',
+      date: today,
+      isLate: true,
+      duties: [benchTopUp, check(bench), tieUp],
+      shopping: [{ product: 'ph-down', leftMl: 40, lastsDays: 3, emptyOn: date('2027-05-07') }],
+    },
     correction: {
       kind: 'correction',
       struck: [entry('ph', 5.4)],
@@ -254,6 +398,64 @@ const exceptNested: OfEach<Exclude<Reply, { kind: 'question' | 'answer' | 'alert
 
 /** A reply of each kind, and of each kind within its kind, with its name. */
 export const everyReply: readonly (readonly [string, Reply])[] = [
+  ...Object.entries(setUpChanges).flatMap(([kind, change]) => [
+    [
+      `question for ${kind}`,
+      {
+        kind: 'question',
+        questionId: 'q1',
+        doubt: {
+          reason: { kind: 'change-set-up', change, was: change },
+          choices: [],
+          waiting: null,
+        },
+      },
+    ] as const,
+    [
+      `answer ${kind} made`,
+      { kind: 'answer', answer: { kind: 'set-up', change, state: 'made' } },
+    ] as const,
+    [
+      `answer ${kind} undone`,
+      { kind: 'answer', answer: { kind: 'set-up', change, state: 'undone' } },
+    ] as const,
+  ]),
+  ...Object.entries(unfitChanges).map(
+    ([kind, because]) =>
+      [
+        `refusal of a change since ${kind}`,
+        {
+          kind: 'refusal',
+          because: { kind: 'unfit-change', change: setUpChanges['figure-set'], because },
+        },
+      ] as const,
+  ),
+  ...Object.entries(guideSteps).map(
+    ([kind, step]) =>
+      [
+        `guide ${kind}`,
+        {
+          kind: 'question',
+          questionId: 'q1',
+          doubt: { reason: { kind: 'guide', step, problem: null }, choices: [], waiting: null },
+        },
+      ] as const,
+  ),
+  ...Object.entries(guideProblems).map(
+    ([kind, problem]) =>
+      [
+        `guide with the problem ${kind}`,
+        {
+          kind: 'question',
+          questionId: 'q1',
+          doubt: {
+            reason: { kind: 'guide', step: guideSteps.place, problem },
+            choices: [],
+            waiting: null,
+          },
+        },
+      ] as const,
+  ),
   ...Object.entries(exceptNested),
   ...Object.entries(doubtReasons).map(
     ([kind, reason]) =>
@@ -292,6 +494,11 @@ const exceptChoices: OfEach<Exclude<ButtonLabel, { kind: 'choice' }>> = {
   untick: { kind: 'untick', duty: benchTopUp.duty },
   'no-reason': { kind: 'no-reason' },
   household: { kind: 'household', wish: { kind: 'show' } },
+  cover: { kind: 'cover', handles: ['tomas', 'priya', 'olli'], isAll: true },
+  news: { kind: 'news', every: 'day' },
+  'take-over': { kind: 'take-over', duty: benchTopUp.duty },
+  'leave-as-is': { kind: 'leave-as-is' },
+  guide: { kind: 'guide', option: { kind: 'skip' } },
 };
 
 const wishes: OfEach<HouseholdWish> = {
@@ -307,6 +514,10 @@ const wishes: OfEach<HouseholdWish> = {
 };
 
 export const everyButton: readonly ButtonLabel[] = [
+  ...methods.map((method) => ({ kind: 'guide', option: { kind: 'method', method } }) as const),
+  ...(['back', 'finish', 'yes'] as const).map(
+    (kind) => ({ kind: 'guide', option: { kind } }) as const,
+  ),
   ...Object.values(exceptChoices),
   ...Object.values(wishes).map((wish) => ({ kind: 'household', wish }) as const),
   ...Object.values(choiceLabels).map((choice) => ({ kind: 'choice', choice }) as const),

@@ -17,6 +17,7 @@ import { isItRight } from './is-it-right.ts';
 import { lastReadings } from './last-readings.ts';
 import { lastingOf } from './lasting-of.ts';
 import { mixFor } from './mix.ts';
+import { seasonAnswer } from './season-answer.ts';
 import { useBetween } from './use-between.ts';
 import { whoDid } from './who-did.ts';
 import { withoutSupply } from './without-supply.ts';
@@ -64,8 +65,12 @@ function answerTo(
       return isItRight(standing, ask, asked(ask.system));
     case 'who':
       return whoDid(standing, ask);
-    case 'show':
     case 'how-is-it-going':
+      if (ask.system !== null || spokenOf.length > 0) {
+        return { kind: 'show', systems: portraits(standing, asked(ask.system), nowMs) };
+      }
+      return seasonAnswer(standing, nowMs);
+    case 'show':
       return { kind: 'show', systems: portraits(standing, asked(ask.system), nowMs) };
     case 'how-much':
       return howMuch(standing, ask, asked(ask.system), member, nowMs);

@@ -22,7 +22,14 @@ export async function letIn(
     const joined = joinHousehold(standing, ledger.counters, directory, invitation, newcomer, nowMs);
     const { members, changes, outgoing } = joined;
     const greenhouse = members && { ...standing.greenhouse, members };
-    const next = { entries: [], strikes: [], weather: [], mornings: [], greenhouse };
+    const next = {
+      entries: [],
+      strikes: [],
+      weather: [],
+      mornings: [],
+      arrangements: [],
+      greenhouse,
+    };
     return {
       standing: withChanges(standing, next, standing.revision, nowMs),
       writes: { greenhouse, outgoing, household: changes },

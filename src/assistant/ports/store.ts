@@ -1,3 +1,4 @@
+import type { Arrangement } from '../../greenhouse/arrangement.ts';
 import type { Duty } from '../../greenhouse/duty.ts';
 import type { Entry, EntryNo } from '../../greenhouse/entry.ts';
 import type { Greenhouse } from '../../greenhouse/greenhouse.ts';
@@ -59,6 +60,7 @@ export interface Changes {
   readonly strikes: readonly StoredStrike[];
   readonly weather: readonly WeatherDay[];
   readonly mornings: readonly Morning[];
+  readonly arrangements: readonly Arrangement[];
   /** Present where the set-up changed. */
   readonly greenhouse: Greenhouse | null;
 }
@@ -113,6 +115,7 @@ export interface Writes {
   /** Keys of what is said once: an alert, a reminder. */
   readonly notices: readonly string[];
   readonly household?: readonly HouseholdChange[];
+  readonly arrangements?: readonly Arrangement[];
 }
 
 export interface PendingOutgoing {

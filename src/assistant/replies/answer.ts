@@ -4,7 +4,9 @@ import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { DutyLine } from '../../planning/duty-line.ts';
 import type { AdviceAnswer } from './advice.ts';
+import type { FamilyAnswer } from './family.ts';
 import type { HouseholdNews } from './household-news.ts';
+import type { KeepingAnswer } from './keeping.ts';
 
 /** How long a system's water lasts, in local dates; null: not within 60 days. */
 export interface Lasting {
@@ -18,6 +20,8 @@ export interface Lasting {
 
 export type Answer =
   | AdviceAnswer
+  | FamilyAnswer
+  | KeepingAnswer
   | {
       readonly kind: 'due';
       readonly system: SystemId | null;

@@ -1,12 +1,15 @@
 import type { Entry } from '../../greenhouse/entry.ts';
 import type { LocalDate } from '../../greenhouse/local-time.ts';
+import type { SetUpChange, UnfitChange } from '../../greenhouse/set-up/set-up-change.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { DutyLine } from '../../planning/duty-line.ts';
 import type { DutyMark } from '../../planning/duty-mark.ts';
+import type { StockLine } from '../../planning/stock-outlook.ts';
 import type { Doubt } from '../../understanding/doubt.ts';
 import type { Assumption } from '../../understanding/statement.ts';
 import type { AdviceAlert, AdviceRemark } from './advice.ts';
 import type { Answer } from './answer.ts';
+import type { FamilyAlert } from './family.ts';
 import type { NotDelivered } from './household-news.ts';
 
 /** What the bot says, as data; `wording/` turns it into sentences for the reader. */
@@ -41,6 +44,12 @@ export interface Round {
   /** Sent after its time, since nothing ran at its time. */
   readonly isLate: boolean;
   readonly duties: readonly DutyLine[];
+  /** What is to be bought. */
+  readonly shopping?: readonly StockLine[];
+  /** Who goes today, where it is not the grower. */
+  readonly covers?: readonly string[];
+  /** One line only: the reader is away, and others see to it. */
+  readonly isBrief?: true;
   /** What became of each duty since, in their order; absent when it goes out. */
   readonly marks?: readonly (DutyMark | null)[];
 }
@@ -61,6 +70,7 @@ export type Remark =
 
 export type Alert =
   | AdviceAlert
+  | FamilyAlert
   | NotDelivered
   | { readonly kind: 'messages-may-be-lost'; readonly hours: number };
 
@@ -68,4 +78,12 @@ export type Refusal =
   /** A message was changed that the member never sent to the bot. */
   | { readonly kind: 'edit-of-unknown' }
   | { readonly kind: 'not-yours'; readonly entries: readonly Entry[] }
+  | { readonly kind: 'growers-change-set-up' }
+  | {
+      readonly kind: 'unfit-change';
+      readonly change: SetUpChange;
+      readonly because: UnfitChange;
+    }
+  /** It is for the grower, or for whoever it is about. */
+  | { readonly kind: 'not-for-you' }
   | { readonly kind: 'cannot-handle' };

@@ -30,5 +30,12 @@ export function askBack(
 }
 
 function declineLabel({ reason }: Doubt): ButtonLabel {
-  return { kind: reason.kind === 'why-not' ? 'no-reason' : 'log-nothing' };
+  switch (reason.kind) {
+    case 'why-not':
+      return { kind: 'no-reason' };
+    case 'change-set-up':
+      return { kind: 'leave-as-is' };
+    default:
+      return { kind: 'log-nothing' };
+  }
 }

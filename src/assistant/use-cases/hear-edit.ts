@@ -2,13 +2,9 @@ import { entriesOfMessage } from '../../logbook/logbook.ts';
 import { understand } from '../../understanding/understand.ts';
 import { withoutMessage } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
-import {
-  actOnRest,
-  contextOf,
-  noteContext,
-  recordStatements,
-  type Surroundings,
-} from './hear-message.ts';
+import { contextOf } from '../reading-context.ts';
+import { actOnRest, noteContext, recordStatements, type Surroundings } from './hear-message.ts';
+import { hearWish } from './hear-wish.ts';
 import { replaceEntries } from './take-back.ts';
 
 /**
@@ -21,6 +17,7 @@ export function hearEdit(handling: Handling, text: string, around: Surroundings)
     (entry) => entry.struck === null,
   );
   handling.conversation = withoutMessage(handling.conversation, messageId);
+  if (old.length === 0 && hearWish(handling, text, around)) return;
   const understood = understand(text, contextOf(handling, around));
   noteContext(handling, understood.statements, understood.named);
   if (old.length === 0) {

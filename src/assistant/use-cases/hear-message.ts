@@ -1,20 +1,19 @@
 import type { Entry } from '../../greenhouse/entry.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
-import type { Context, RepliedTo } from '../../understanding/context.ts';
+import type { RepliedTo } from '../../understanding/context.ts';
 import type { Assumption, Statement, Understanding } from '../../understanding/statement.ts';
 import { understand } from '../../understanding/understand.ts';
 import { answerQuestion } from '../answers/answer-question.ts';
-import {
-  openQuestions,
-  recentSystem,
-  withNamed,
-  withoutQuestion,
-  withQuestionsLapsed,
-} from '../conversation.ts';
+import { withNamed, withoutQuestion, withQuestionsLapsed } from '../conversation.ts';
+import { hearArrangings } from '../family/hear-arrangings.ts';
+import { askAboutDoubles, hearCount, withoutDoubles } from '../family/same-top-up.ts';
 import type { Handling } from '../handling.ts';
+import { contextOf, stillRepliedTo } from '../reading-context.ts';
+import type { Standing } from '../standing.ts';
 import { askBack } from './ask-back.ts';
 import { hearReason } from './cannot-do-duty.ts';
 import { type AskedDuties, closeDuties } from './close-duties.ts';
+import { hearWish } from './hear-wish.ts';
 import { recordEntries } from './record-entries.ts';
 import { takeBack } from './take-back.ts';
 
@@ -28,29 +27,20 @@ export interface Surroundings {
 
 /** Reads a member's message and does what each of its statements calls for, in order. */
 export function hearMessage(handling: Handling, text: string, around: Surroundings): void {
+  if (hearWish(handling, text, around)) return;
+  const context = contextOf(handling, around);
+  if (hearCount(handling, text, context)) return;
+  const left = hearArrangings(handling, text, around, context);
+  if (left !== null) hearReport(handling, left, around);
+}
+
+function hearReport(handling: Handling, text: string, around: Surroundings): void {
   const { statements, named } = understand(text, contextOf(handling, around));
   if (hearReason(handling, text, statements, around)) return;
   if (handling.heard.isOverheard && statements.every(concernsNobody)) return;
   noteContext(handling, statements, named);
   recordStatements(handling, statements);
   actOnRest(handling, statements, around);
-}
-
-/** A greenhouse is older than its logbook: a household may tell of the year before it. */
-const keptBeforeMs = 366 * 24 * 3_600_000;
-
-export function contextOf(handling: Handling, around: Surroundings): Context {
-  const { standing, heard, conversation } = handling;
-  return {
-    greenhouse: standing.greenhouse,
-    member: heard.member,
-    writtenAtMs: heard.writtenAtMs,
-    repliedTo: around.repliedTo,
-    recentSystem: recentSystem(conversation, heard.writtenAtMs),
-    openQuestions: openQuestions(conversation, heard.writtenAtMs),
-    roundDuties: around.round?.duties ?? null,
-    existsSinceMs: standing.createdAtMs - keptBeforeMs,
-  };
 }
 
 /** Remembers the systems named; questions that were passed by take no typed answer any more. */
@@ -69,10 +59,12 @@ export function noteContext(
 /** Logs the clear parts of a message under one receipt. */
 export function recordStatements(handling: Handling, statements: readonly Statement[]): void {
   const entries = statements.filter((statement) => statement.kind === 'entry');
-  recordEntries(
+  const drafts = entries.map((statement) => statement.draft);
+  const clear = withoutDoubles(handling, drafts);
+  recordEntries(handling, clear, distinct(entries.flatMap((statement) => statement.assumptions)));
+  askAboutDoubles(
     handling,
-    entries.map((statement) => statement.draft),
-    distinct(entries.flatMap((statement) => statement.assumptions)),
+    drafts.filter((draft) => !clear.includes(draft)),
   );
 }
 
@@ -117,7 +109,7 @@ function act(handling: Handling, statement: Statement, around: Surroundings): vo
       return askBack(handling, { reason, choices, waiting });
     }
     case 'ask':
-      return answerQuestion(handling, statement.ask, repliedSystems(around));
+      return answerQuestion(handling, statement.ask, repliedSystems(around, handling.standing));
     case 'done':
       return closeDuties(handling, statement, around.askedDuties ?? around.round);
     case 'taking-back':
@@ -130,8 +122,9 @@ function repliedEntries(around: Surroundings): readonly Entry[] | null {
   return repliedTo?.kind === 'message' && repliedTo.entries.length > 0 ? repliedTo.entries : null;
 }
 
-function repliedSystems(around: Surroundings): readonly SystemId[] {
-  return around.repliedTo?.kind === 'message' ? around.repliedTo.systems : [];
+function repliedSystems(around: Surroundings, standing: Standing): readonly SystemId[] {
+  const repliedTo = stillRepliedTo(around.repliedTo, standing);
+  return repliedTo?.kind === 'message' ? repliedTo.systems : [];
 }
 
 /** Nothing was logged, asked or answered: say so in a word, or return a thank-you. */

@@ -1,7 +1,10 @@
 import { instantOf, type LocalDate, localDateOf, plusDays } from '../../greenhouse/local-time.ts';
 import type { PastRound } from '../../logbook/rounds.ts';
+import { Roster } from '../../planning/roster.ts';
+import { shoppingOfDay } from '../../planning/stock-outlook.ts';
 import { boardOf } from '../board-of.ts';
 import { withCautionsOfRound } from '../cautions-told.ts';
+import { forHelper, type RoundReader, roundReaders } from '../family/round-readers.ts';
 import type { Outgoing, OutgoingNo } from '../outgoing.ts';
 import type { ChannelName, Counters, Morning } from '../ports/store.ts';
 import type { Standing } from '../standing.ts';
@@ -38,7 +41,7 @@ export interface RoundReach {
   readonly rooms: readonly RoomAddress[];
 }
 
-/** The round of one local date: what needs doing and why, to every grower and every group. */
+/** The round of one local date: what needs doing and why, to every grower and every group, and to whoever covers. */
 export function morningRound(
   standing: Standing,
   counters: Counters,
@@ -47,21 +50,41 @@ export function morningRound(
   { channelOf, rooms }: RoundReach,
 ): { readonly morning: Morning; readonly outgoing: readonly Outgoing[] } {
   const today = withCautionsOfRound(boardOf(standing, nowMs).today, standing.rounds);
+  const shopping = shoppingOfDay(standing.greenhouse, standing.logbook, nowMs);
   const isLate = nowMs - due.atMs > lateAfterMs;
-  const growers = standing.greenhouse.members.filter(({ role }) => role === 'grower');
-  const receivers: readonly RoomAddress[] = [
-    ...growers.map(({ handle }) => ({ name: handle, channel: channelOf(handle) })),
-    ...rooms,
+  const readers = roundReaders(standing, due.date);
+  const covers = new Roster(standing.greenhouse, standing.arrangements).coversOn(due.date);
+  const receivers: readonly (RoomAddress & { readonly reader: RoundReader | null })[] = [
+    ...readers.map((reader) => ({
+      name: reader.handle,
+      channel: channelOf(reader.handle),
+      reader,
+    })),
+    ...rooms.map((room) => ({ ...room, reader: null })),
   ];
   const outgoing = receivers.map(
-    ({ name, channel }, position): Outgoing => ({
+    ({ name, channel, reader }, position): Outgoing => ({
       no: (counters.lastOutgoingNo + position + 1) as OutgoingNo,
       atMs: nowMs,
       channel,
       to: name,
       inReplyTo: null,
-      reply: { kind: 'round', date: due.date, isLate, duties: today },
-      buttons: roundButtons(today, [], nowMs),
+      reply: {
+        kind: 'round',
+        date: due.date,
+        isLate,
+        duties: reader?.isHelper ? forHelper(today, reader.handle, standing) : today,
+        ...(shopping.length > 0 && reader?.isAway !== true ? { shopping } : {}),
+        ...(readers.some(({ isAway }) => isAway) ? { covers } : {}),
+        ...(reader?.isAway ? { isBrief: true as const } : {}),
+      },
+      buttons: reader?.isAway
+        ? []
+        : roundButtons(
+            reader?.isHelper ? forHelper(today, reader.handle, standing) : today,
+            [],
+            nowMs,
+          ),
     }),
   );
   return {

@@ -1,7 +1,10 @@
 import { withoutQuestion } from '../conversation.ts';
+import { pressSettled } from '../family/press-settled.ts';
 import type { Handling } from '../handling.ts';
 import { type Outgoing, readPressToken } from '../outgoing.ts';
 import { cannotDoDuty, leaveUnexplained } from './cannot-do-duty.ts';
+import { settleChange, undoSetUpOf } from './change-set-up.ts';
+import { pressGuide } from './guide-set-up.ts';
 import { type HouseholdDesk, keepHousehold } from './keep-household.ts';
 import { recordEntries } from './record-entries.ts';
 import { strikeOut } from './take-back.ts';
@@ -35,6 +38,9 @@ export function pressButton(
       );
       if (!question) return tooLate(handling);
       if (question.doubt.reason.kind === 'why-not') return leaveUnexplained(handling, question);
+      if (question.doubt.reason.kind === 'change-set-up') {
+        return settleChange(handling, question, action.kind === 'choose');
+      }
       handling.conversation = withoutQuestion(handling.conversation, action.questionId);
       const drafts =
         action.kind === 'choose' ? (question.doubt.choices[action.choice]?.drafts ?? []) : [];
@@ -44,10 +50,18 @@ export function pressButton(
       }
       return recordEntries(handling, drafts, [], question.messageId);
     }
+    case 'undo-set-up':
+      if (!undoSetUpOf(handling, action.messageId)) tooLate(handling);
+      return;
+    case 'guide':
+      if (!pressGuide(handling, action.answers, action.option)) tooLate(handling);
+      return;
     case 'tick':
       return tickDuty(handling, action.duty, action.askedAtMs);
     case 'cannot':
       return cannotDoDuty(handling, action.duty, action.askedAtMs);
+    case 'settle':
+      return pressSettled(handling, action.drafts);
     case 'household':
       return keepHousehold(handling, action.wish, household);
   }

@@ -14,8 +14,16 @@ export function recordEntries(
   assumptions: readonly Assumption[] = [],
   messageId: string = handling.heard.messageId,
 ): void {
-  if (drafts.length === 0) return;
-  const logged = handling.log(askedFor(drafts, handling.standing), messageId);
+  const { systems } = handling.standing.greenhouse;
+  // A button may be older than the end of the system that it speaks of.
+  const fitting = drafts.filter(
+    ({ system }) => system === null || systems.some(({ id }) => id === system),
+  );
+  if (fitting.length === 0) {
+    if (drafts.length > 0) handling.say({ kind: 'answer', answer: { kind: 'too-late' } });
+    return;
+  }
+  const logged = handling.log(askedFor(fitting, handling.standing), messageId);
   rememberReceipt(handling, logged, messageId);
   const remarks = remarksOn(logged, handling.standing, handling.heard.member);
   handling.say({ kind: 'receipt', logged, assumptions, remarks }, strikeOutRow(logged));

@@ -7,6 +7,7 @@ import { withQuestionsLapsed } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
 import { remarksOn } from '../remarks.ts';
 import { askBack } from './ask-back.ts';
+import { undoLastSetUp } from './change-set-up.ts';
 import { rememberReceipt, strikeOutRow } from './record-entries.ts';
 
 /** Undoes, corrects, moves or denies what was logged before. `target`: the entries replied to. */
@@ -17,6 +18,7 @@ export function takeBack(
 ): void {
   switch (back.kind) {
     case 'undo':
+      if (!target && undoLastSetUp(handling)) return;
       return strikeOut(handling, target ?? lastReceipt(handling));
     case 'correct':
       return correct(handling, back, target);

@@ -129,7 +129,8 @@ function referenceUnit({ probe, value }: Entry, greenhouse: Greenhouse): string 
 }
 
 function nameOf(system: SystemId | null, greenhouse: Greenhouse): string | null {
-  return greenhouse.systems.find(({ id }) => id === system)?.name ?? null;
+  const { systems, formerSystems = [] } = greenhouse;
+  return [...systems, ...formerSystems].find(({ id }) => id === system)?.name ?? null;
 }
 
 /** The fields that are there. */

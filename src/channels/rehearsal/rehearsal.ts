@@ -148,14 +148,18 @@ export class Rehearsal {
   /** Takes what waits in the outbox; printing it is its delivery. */
   async #sent(greenhouse: GreenhouseId): Promise<readonly object[]> {
     const { store, desk, wordings } = this.#options;
-    const lines: object[] = [];
+    const sent: { readonly no: number; readonly line: object }[] = [];
     for (;;) {
       const pending = await store.pending(rehearsalChannel, this.#clockMs, mostAtOnce);
-      if (pending.length === 0) return lines;
+      // The outbox gives a chat's messages in order, but one chat after the other.
+      if (pending.length === 0) {
+        return sent.toSorted((one, other) => one.no - other.no).map(({ line }) => line);
+      }
       const { greenhouse: setup } = await desk.standing(greenhouse);
       for (const { outgoing } of pending) {
         const language = setup.members.find(({ handle }) => handle === outgoing.to)?.language;
-        lines.push(messageOut(outgoing, setup, wordings[language ?? 'en']));
+        const line = messageOut(outgoing, setup, wordings[language ?? 'en']);
+        sent.push({ no: outgoing.no, line });
         await store.settle(greenhouse, outgoing.no, {
           kind: 'sent',
           platformId: messageId(outgoing),

@@ -1,6 +1,7 @@
 import { aerationKinds, methods } from '../system.ts';
 import {
   listOf,
+  localDate,
   name,
   numberFrom,
   objectOf,
@@ -29,6 +30,16 @@ const floods = objectOf(
   'an object with everyMin and fillMin, or null',
 );
 
+const grownCrop = objectOf(
+  {
+    crop: name('what grew'),
+    plants: wholeFrom(0, 1_000_000, 'how many plants'),
+    from: localDate('when it was planted').nullable().default(null),
+    to: localDate('when it was taken out'),
+  },
+  'an object with crop, plants, from and to',
+);
+
 /** One item of `systems` in a greenhouse file. */
 export const systemSchema = objectOf(
   {
@@ -40,6 +51,8 @@ export const systemSchema = objectOf(
     depthCm: positiveUpTo(10_000, 'depth in cm when full to the brim'),
     crop: name('what grows in it').nullable().default(null),
     plants: wholeFrom(0, 1_000_000, 'how many plants').default(0),
+    plantedOn: localDate('when they were planted').exactOptional(),
+    grown: listOf(grownCrop, 'what grew in it before').exactOptional(),
     ph: range(0, 14, 'the pH wanted'),
     ec: range(0, 20, 'the EC wanted, in mS/cm'),
     waterTemperatureC: range(-5, 60, 'the water temperature wanted, in °C'),

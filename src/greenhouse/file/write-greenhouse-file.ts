@@ -34,6 +34,8 @@ function writeSystem(system: System): GreenhouseFile['systems'][number] {
     depthCm: system.depthCm,
     crop: system.crop,
     plants: system.plants,
+    ...(system.plantedOn === undefined ? {} : { plantedOn: system.plantedOn }),
+    ...(system.grown === undefined ? {} : { grown: system.grown.map((crop) => ({ ...crop })) }),
     ph: [...system.ph],
     ec: [...system.ecMsPerCm],
     waterTemperatureC: [...system.waterTemperatureC],

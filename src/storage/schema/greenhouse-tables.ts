@@ -14,7 +14,7 @@ import type { Container, SpokenUnits } from '../../greenhouse/greenhouse.ts';
 import type { LocalDate, LocalTime } from '../../greenhouse/local-time.ts';
 import type { Language, Role } from '../../greenhouse/member.ts';
 import type { ReferenceQuantity } from '../../greenhouse/quantity.ts';
-import type { AerationKind, Method, SystemId } from '../../greenhouse/system.ts';
+import type { AerationKind, GrownCrop, Method, SystemId } from '../../greenhouse/system.ts';
 import { document, instantMs, plainText } from './column-types.ts';
 
 /** The set-up of a greenhouse and its own numbering; the row is what a handling locks. */
@@ -60,6 +60,7 @@ export const members = pgTable(
     name: plainText('name').notNull(),
     role: text('role').$type<Role>().notNull(),
     language: text('language').$type<Language>().notNull(),
+    /** null: as the role has it. */
     handlesAcids: boolean('handles_acids'),
   },
   (table) => [primaryKey({ columns: [table.greenhouse, table.handle] })],
@@ -79,6 +80,10 @@ export const systems = pgTable(
     depthCm: doublePrecision('depth_cm').notNull(),
     crop: plainText('crop'),
     plants: integer('plants').notNull(),
+    plantedOn: date('planted_on').$type<LocalDate>(),
+    grown: document('grown').$type<readonly GrownCrop[]>(),
+    /** Given up: hidden, kept for the entries that name it. */
+    isFormer: boolean('is_former').notNull().default(false),
     phLowest: doublePrecision('ph_lowest').notNull(),
     phHighest: doublePrecision('ph_highest').notNull(),
     ecLowestMsPerCm: doublePrecision('ec_lowest_ms_per_cm').notNull(),

@@ -63,6 +63,8 @@ function fits({ label }: Choice, said: Said): boolean {
     case 'amount':
     case 'yes':
     case 'no':
+    case 'one-top-up':
+    case 'two-top-ups':
     case 'keep-as-note':
       return false;
   }

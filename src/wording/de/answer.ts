@@ -2,8 +2,12 @@ import type { Answer } from '../../assistant/replies/answer.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { adviceAnswer } from './advice/advice-answer.ts';
 import { dueAnswer, whenNextAnswer, whyAnswer } from './due-answer.ts';
+import { familyAnswer } from './family/family-answer.ts';
 import { helpAnswer, unknownAnswer } from './help-answer.ts';
 import { householdText } from './household-news.ts';
+import { changedText } from './keeping/change-text.ts';
+import { seasonText } from './keeping/season-text.ts';
+import { stockAnswer } from './keeping/stock-text.ts';
 import { isItRightAnswer, lastReadingAnswer, whoAnswer } from './log-answer.ts';
 import { howLongAnswer, showAnswer, useAnswer } from './water-answer.ts';
 
@@ -16,6 +20,22 @@ export function answerText(answer: Answer, s: Speaker): string {
     case 'fill-with-pump':
     case 'without-supply':
       return adviceAnswer(answer, s);
+    case 'set-up':
+      return changedText(answer.change, answer.state, s);
+    case 'set-up-left':
+      return 'Gut, alles bleibt, wie es ist.';
+    case 'stock':
+      return stockAnswer(answer, s);
+    case 'season':
+      return seasonText(answer.season, s);
+    case 'settled':
+    case 'away-plan':
+    case 'home-coming':
+    case 'roster':
+    case 'how-to':
+    case 'no-such-duty':
+    case 'nobody-away':
+      return familyAnswer(answer, s);
     case 'due':
       return dueAnswer(answer, s);
     case 'why':

@@ -4,6 +4,7 @@ import { clipped, mostOnButton } from '../spoken/clipped.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { dayAndTime } from './day-text.ts';
 import { dutyName } from './duty-text.ts';
+import { guideOptionText } from './keeping/guide-text.ts';
 import { quantityNames } from './names.ts';
 import { valueText } from './value-text.ts';
 import { wishText } from './wish-text.ts';
@@ -17,6 +18,10 @@ export function buttonText(label: ButtonLabel, s: Speaker): string {
       return clipped(s.capital(choiceText(label.choice, s)), mostOnButton);
     case 'log-nothing':
       return 'Nichts eintragen';
+    case 'leave-as-is':
+      return 'So lassen';
+    case 'guide':
+      return clipped(s.capital(guideOptionText(label.option)), mostOnButton);
     case 'tick':
       return clipped(`✓ ${s.capital(dutyName(label.duty, s))}`, mostOnButton);
     case 'cannot':
@@ -25,6 +30,14 @@ export function buttonText(label: ButtonLabel, s: Speaker): string {
       return clipped(`Zurück: ${dutyName(label.duty, s)}`, mostOnButton);
     case 'no-reason':
       return 'Kein Grund';
+    case 'cover':
+      if (label.handles.length === 0) return 'Niemand';
+      if (label.isAll && label.handles.length > 1) return 'Alle abwechselnd';
+      return clipped(s.and(label.handles.map((handle) => s.member(handle))), mostOnButton);
+    case 'news':
+      return label.every === 'day' ? 'Eine Zeile am Tag' : 'Nur Alarm';
+    case 'take-over':
+      return clipped(`Ich mache es: ${dutyName(label.duty, s)}`, mostOnButton);
     case 'household':
       return clipped(wishText(label.wish, s), mostOnButton);
   }
@@ -57,6 +70,10 @@ export function choiceText(choice: ChoiceLabel, s: Speaker): string {
       return 'ja';
     case 'no':
       return 'nein';
+    case 'one-top-up':
+      return 'dieselbe';
+    case 'two-top-ups':
+      return 'eine weitere';
     case 'keep-as-note':
       return 'als Notiz behalten';
   }

@@ -9,6 +9,9 @@ import type { Speaker } from '../spoken/speaker.ts';
 import { choiceText } from './button.ts';
 import { dutyName } from './duty-text.ts';
 import { entryText } from './entry-text.ts';
+import { daysText } from './family/settled.ts';
+import { changeQuestion } from './keeping/change-text.ts';
+import { guideText } from './keeping/guide-text.ts';
 import { missingAmountText } from './missing-amount.ts';
 import { quantitiesWithArticle, quantityNames, volumeNames } from './names.ts';
 import { atSystem, inBrackets } from './place-text.ts';
@@ -56,6 +59,16 @@ export function questionText(doubt: Doubt, s: Speaker): string {
       return `Was ist erledigt? Zum Beispiel „${s.greenhouse.systems[0]?.name ?? 'pH'} erledigt“.`;
     case 'why-not':
       return `${s.capital(dutyName(reason.duty, s))}: woran lag es? Ein Wort genügt.`;
+    case 'change-set-up':
+      return changeQuestion(reason.change, reason.was, s);
+    case 'guide':
+      return guideText(reason.step, reason.problem, s);
+    case 'one-or-two':
+      return `${s.member(reason.by)} hat vor wenigen Minuten dasselbe gemeldet. War das eine Füllung, oder waren es zwei? Bis du es sagst, ist deine nicht eingetragen.`;
+    case 'away-when':
+      return 'Von wann bis wann? Zum Beispiel „von Freitag bis zum 16.“.';
+    case 'who-covers':
+      return `Weg ${daysText(reason.from, reason.until, s)}. Wer springt ein? Drück einen Knopf, oder sag zum Beispiel „${coverExample(s)}“.`;
     case 'unclear':
       return 'Das habe ich nicht verstanden. Soll ich es als Notiz behalten?';
   }
@@ -124,4 +137,10 @@ function possibleUnits(quantity: Quantity, s: Speaker): readonly string[] {
     default:
       return [volumeNames[s.units.volume], 'ml'];
   }
+}
+
+function coverExample(s: Speaker): string {
+  const helpers = s.greenhouse.members.filter(({ role }) => role === 'helper');
+  const [one, other] = helpers.map(({ name }) => name);
+  return other === undefined ? `${one ?? 'niemand'}` : `${one} bis Montag, dann ${other}`;
 }

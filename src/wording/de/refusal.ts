@@ -1,6 +1,7 @@
 import type { Refusal } from '../../assistant/replies/reply.ts';
-import { authorsOf, mayChange } from '../spoken/entered-by.ts';
+import { authorsOf, growerNames, mayChange } from '../spoken/entered-by.ts';
 import type { Speaker } from '../spoken/speaker.ts';
+import { unfitText } from './keeping/change-text.ts';
 
 /** Why it will not do that, and who can. */
 export function refusalText(because: Refusal, s: Speaker): string {
@@ -11,6 +12,12 @@ export function refusalText(because: Refusal, s: Speaker): string {
     }
     case 'edit-of-unknown':
       return 'Die Nachricht, die du geändert hast, kenne ich nicht; eingetragen ist nichts. Bitte schick sie neu.';
+    case 'growers-change-set-up':
+      return `Die Einrichtung kann nur ändern, wer das Gewächshaus führt. Frag ${s.or(growerNames(s))}, dann ist es schnell gemacht.`;
+    case 'unfit-change':
+      return unfitText(because.change, because.because, s);
+    case 'not-for-you':
+      return 'Das vereinbart, wer das Gewächshaus führt, oder wen es betrifft.';
     case 'cannot-handle':
       return 'Mit dieser Nachricht kam ich nicht zurecht, es wurde nichts eingetragen. Sag es bitte mit anderen Worten.';
   }

@@ -3,6 +3,7 @@ import { instantOf } from '../../greenhouse/local-time.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { openCount, toldDuties } from '../spoken/told-duties.ts';
 import { dutyList } from './duty-list.ts';
+import { shoppingText } from './keeping/stock-text.ts';
 
 /** The morning message: the day, what needs doing and why, and what was done since. */
 export function roundText(round: Round, s: Speaker): string {
@@ -10,12 +11,26 @@ export function roundText(round: Round, s: Speaker): string {
   const clock = s.clock(instantOf(round.date, morning, timeZone));
   const late = round.isLate ? ` (verspätet: um ${clock} lief ich nicht)` : '';
   const day = `${s.fullDay(round.date)}${late}`;
-  if (round.duties.length === 0) return `${day}: nichts zu tun.`;
+  const shopping = shoppingText(round.shopping ?? [], s);
+  if (round.duties.length === 0) {
+    return [`${day}: nichts zu tun.`, ...(shopping ? [shopping] : [])].join(' ');
+  }
   const told = toldDuties(round.duties, round.marks);
-  return [`${day}: ${openText(openCount(told))}.`, ...dutyList(told, s)].join('\n');
+  if (round.isBrief) return `${day}: ${openText(openCount(told))}. ${coverText(round, s)}`;
+  return [
+    `${day}: ${openText(openCount(told))}.`,
+    ...dutyList(told, s),
+    ...(shopping ? [shopping] : []),
+  ].join('\n');
 }
 
 function openText(open: number): string {
   if (open === 0) return 'nichts mehr offen';
   return open === 1 ? '1 Aufgabe' : `${open} Aufgaben`;
+}
+
+/** One quiet line for whoever is away. */
+function coverText({ covers = [] }: Round, s: Speaker): string {
+  if (covers.length === 0) return 'Heute kann niemand gehen.';
+  return `Darum kümmert sich ${s.and(covers.map((handle) => s.member(handle)))}.`;
 }

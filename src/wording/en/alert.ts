@@ -1,6 +1,7 @@
 import type { Alert } from '../../assistant/replies/reply.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { adviceAlert } from './advice/advice-alert.ts';
+import { familyAlert } from './family/family-alert.ts';
 import { notDeliveredText } from './not-delivered.ts';
 
 /** A warning that nobody asked for: what happened, and what to do. */
@@ -11,6 +12,12 @@ export function alertText(alert: Alert, s: Speaker): string {
     case 'all-clear':
     case 'dose-wanted':
       return adviceAlert(alert, s);
+    case 'undone':
+    case 'your-days':
+    case 'done-by-other':
+    case 'given-back':
+    case 'named-for':
+      return familyAlert(alert, s);
     case 'not-delivered':
       return notDeliveredText(alert);
     case 'messages-may-be-lost': {

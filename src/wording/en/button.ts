@@ -4,6 +4,7 @@ import { clipped, mostOnButton } from '../spoken/clipped.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { dayAndTime } from './day-text.ts';
 import { dutyName } from './duty-text.ts';
+import { guideOptionText } from './keeping/guide-text.ts';
 import { quantityNames } from './names.ts';
 import { valueText } from './value-text.ts';
 import { wishText } from './wish-text.ts';
@@ -17,6 +18,10 @@ export function buttonText(label: ButtonLabel, s: Speaker): string {
       return clipped(s.capital(choiceText(label.choice, s)), mostOnButton);
     case 'log-nothing':
       return 'Log nothing';
+    case 'leave-as-is':
+      return 'Leave it';
+    case 'guide':
+      return clipped(s.capital(guideOptionText(label.option)), mostOnButton);
     case 'tick':
       return clipped(`✓ ${s.capital(dutyName(label.duty, s))}`, mostOnButton);
     case 'cannot':
@@ -25,6 +30,14 @@ export function buttonText(label: ButtonLabel, s: Speaker): string {
       return clipped(`Undo: ${dutyName(label.duty, s)}`, mostOnButton);
     case 'no-reason':
       return 'No reason';
+    case 'cover':
+      if (label.handles.length === 0) return 'Nobody';
+      if (label.isAll && label.handles.length > 1) return 'All in turn';
+      return clipped(s.and(label.handles.map((handle) => s.member(handle))), mostOnButton);
+    case 'news':
+      return label.every === 'day' ? 'One line a day' : 'Only alerts';
+    case 'take-over':
+      return clipped(`I'll do it: ${dutyName(label.duty, s)}`, mostOnButton);
     case 'household':
       return clipped(wishText(label.wish, s), mostOnButton);
   }
@@ -57,6 +70,10 @@ export function choiceText(choice: ChoiceLabel, s: Speaker): string {
       return 'yes';
     case 'no':
       return 'no';
+    case 'one-top-up':
+      return 'the same one';
+    case 'two-top-ups':
+      return 'another one';
     case 'keep-as-note':
       return 'keep as a note';
   }

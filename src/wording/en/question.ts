@@ -8,6 +8,9 @@ import type { Speaker } from '../spoken/speaker.ts';
 import { choiceText } from './button.ts';
 import { dutyName } from './duty-text.ts';
 import { entryText } from './entry-text.ts';
+import { daysText } from './family/settled.ts';
+import { changeQuestion } from './keeping/change-text.ts';
+import { guideText } from './keeping/guide-text.ts';
 import { missingAmountText } from './missing-amount.ts';
 import { quantityNames, volumeNames } from './names.ts';
 import { forSystem, inSystem } from './place-text.ts';
@@ -55,6 +58,16 @@ export function questionText(doubt: Doubt, s: Speaker): string {
       return `Which work is done? For example “did ${s.greenhouse.systems[0]?.name ?? 'the bench'}”.`;
     case 'why-not':
       return `${s.capital(dutyName(reason.duty, s))}: what got in the way? A word is enough.`;
+    case 'change-set-up':
+      return changeQuestion(reason.change, reason.was, s);
+    case 'guide':
+      return guideText(reason.step, reason.problem, s);
+    case 'one-or-two':
+      return `${s.member(reason.by)} told me the same a few minutes ago. Was that one top-up, or two? Until you say, yours is not logged.`;
+    case 'away-when':
+      return 'From when to when? For example “from Friday to the 16th”.';
+    case 'who-covers':
+      return `Away ${daysText(reason.from, reason.until, s)}. Who steps in? Press a button, or say for example “${coverExample(s)}”.`;
     case 'unclear':
       return 'I did not understand that. Shall I keep it as a note?';
   }
@@ -119,4 +132,10 @@ function possibleUnits(quantity: Quantity, s: Speaker): readonly string[] {
     default:
       return [volumeNames[s.units.volume], 'mL'];
   }
+}
+
+function coverExample(s: Speaker): string {
+  const helpers = s.greenhouse.members.filter(({ role }) => role === 'helper');
+  const [one, other] = helpers.map(({ name }) => name);
+  return other === undefined ? `${one ?? 'nobody'}` : `${one} until Monday, then ${other}`;
 }

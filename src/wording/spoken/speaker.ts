@@ -55,8 +55,10 @@ export class Speaker {
   }
 
   system(id: SystemId): System {
-    const found = this.greenhouse.systems.find((system) => system.id === id);
-    if (!found) throw new Error(`no system ${id} in this greenhouse, expected one of its systems`);
+    const { systems, formerSystems = [] } = this.greenhouse;
+    const found = [...systems, ...formerSystems].find((system) => system.id === id);
+    if (!found)
+      throw new Error(`no system ${id} in this greenhouse, expected one that it has or had`);
     return found;
   }
 

@@ -6,7 +6,14 @@ import { hearMessage } from '../../../src/assistant/use-cases/hear-message.ts';
 import type { Greenhouse } from '../../../src/greenhouse/greenhouse.ts';
 import { wordings } from '../../../src/wording/wordings.ts';
 
-const noChanges = { entries: [], strikes: [], weather: [], mornings: [], greenhouse: null };
+const noChanges = {
+  entries: [],
+  strikes: [],
+  weather: [],
+  mornings: [],
+  greenhouse: null,
+  arrangements: [],
+};
 
 /** A grower's talk with the bot: words in, words out, the whole road but for the database. */
 export class Talk {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { GreenhouseId } from '../../../src/assistant/ports/store.ts';
+import type { LocalDate } from '../../../src/greenhouse/local-time.ts';
 import { greenhouses } from '../../greenhouse/greenhouse-arbitrary.ts';
 import { demoGreenhouse } from './demo-greenhouse.ts';
 import { look, newPlace, type Subject, startMs, write } from './storage-under-test.ts';
@@ -35,6 +36,24 @@ export function setUpSuite(subject: Subject): void {
         look(store, greenhouse, async (ledger) => (await ledger.changesSince(since)).greenhouse);
       expect(await changes(1)).toEqual(smaller);
       expect(await changes(2)).toBeNull();
+    });
+
+    it('keeps systems that were given up, and what grew in the others', async () => {
+      const { store, greenhouse } = await newPlace(subject);
+      const [first, ...systems] = demoGreenhouse.systems;
+      const grown = [{ crop: 'lettuce', plants: 12, from: null, to: '2027-05-04' as LocalDate }];
+      const changed = {
+        ...demoGreenhouse,
+        systems: systems.map((system) => ({
+          ...system,
+          plantedOn: '2027-05-04' as LocalDate,
+          grown,
+        })),
+        formerSystems: [first!],
+        chores: [],
+      };
+      await write(store, greenhouse, { greenhouse: changed });
+      expect((await store.loadGreenhouse(greenhouse)).greenhouse).toEqual(changed);
     });
 
     it('says so where there is no such greenhouse', async () => {

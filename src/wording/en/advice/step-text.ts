@@ -10,7 +10,7 @@ export function stepsText(steps: readonly WorkStep[], s: Speaker): string {
   return `${s.capital(steps.map((step) => stepText(step, s)).join(', then '))}.`;
 }
 
-function stepText(step: WorkStep, s: Speaker): string {
+export function stepText(step: WorkStep, s: Speaker): string {
   switch (step.kind) {
     case 'measure-first':
       return `measure the ${quantityNames[step.quantity]} again and tell me if it has moved`;

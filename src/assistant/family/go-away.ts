@@ -1,0 +1,157 @@
+import type { ArrangementDraft } from '../../greenhouse/arrangement.ts';
+import { daysBetween, localDateOf } from '../../greenhouse/local-time.ts';
+import { type AwayPlan, awayPlan } from '../../planning/family/away-plan.ts';
+import { Roster } from '../../planning/roster.ts';
+import type { Arranging, Days } from '../../understanding/arranging/arranging.ts';
+import { boardOf } from '../board-of.ts';
+import { boardQuestion } from '../board-question.ts';
+import { withQuestion } from '../conversation.ts';
+import type { Handling } from '../handling.ts';
+import type { Button } from '../outgoing.ts';
+import { may } from '../permissions.ts';
+import { refuse } from './refuse.ts';
+
+/** An open question of the bot about an absence. */
+export type AwayAsked =
+  | { readonly kind: 'away-when'; readonly questionId: string }
+  | { readonly kind: 'who-covers'; readonly questionId: string; readonly days: Days };
+
+/** So short an absence needs no talk about who steps in. */
+const TALKED_ABOUT_FROM_DAYS = 2;
+
+/** Settles an absence, asks who steps in, and ends with the plan. */
+export function goAway(
+  handling: Handling,
+  { handle, days }: Extract<Arranging, { kind: 'away' }>,
+): void {
+  const { member } = handling.heard;
+  if (!may(member, 'settle-away', handle === member.handle)) return refuse(handling);
+  if (!days) return askWhen(handling);
+  const { greenhouse } = handling.standing;
+  const today = localDateOf(handling.nowMs, greenhouse.timeZone);
+  if (days.until < today) return askWhen(handling);
+  handling.settle([{ kind: 'away', handle, ...days }]);
+  const isGrower = greenhouse.members.some(
+    (each) => each.handle === handle && each.role === 'grower',
+  );
+  if (!isGrower) {
+    handling.say({
+      kind: 'answer',
+      answer: { kind: 'settled', items: [{ kind: 'away', handle, ...days }], instead: [] },
+    });
+    return;
+  }
+  const helpers = helpersOf(handling);
+  const isLong = daysBetween(days.from, days.until) + 1 >= TALKED_ABOUT_FROM_DAYS;
+  if (helpers.length > 1 && isLong && !isRotaKnown(handling)) askWhoCovers(handling, days);
+  else tellPlan(handling, null);
+}
+
+function askWhen(handling: Handling): void {
+  const questionId = `q${handling.nextOutgoingNo}`;
+  const doubt = { reason: { kind: 'away-when' } as const, choices: [], waiting: null };
+  remember(handling, questionId, doubt);
+  handling.say({ kind: 'question', questionId, doubt });
+}
+
+/** A button for each helper, for all in turn, and for nobody. */
+function askWhoCovers(handling: Handling, days: Days): void {
+  const questionId = `q${handling.nextOutgoingNo}`;
+  const reason = { kind: 'who-covers', ...days } as const;
+  const doubt = { reason, choices: [], waiting: null };
+  remember(handling, questionId, doubt);
+  const helpers = helpersOf(handling);
+  const cover = (handles: readonly string[]): ArrangementDraft => ({
+    kind: 'covers',
+    handles,
+    ...days,
+  });
+  const button = (handles: readonly string[]): readonly Button[] => [
+    {
+      label: { kind: 'cover', handles, isAll: handles.length === helpers.length },
+      action: { kind: 'settle', drafts: [cover(handles)] },
+    },
+  ];
+  handling.say({ kind: 'question', questionId, doubt }, [
+    button(helpers),
+    ...helpers.map((handle) => button([handle])),
+    button([]),
+  ]);
+}
+
+function remember(
+  handling: Handling,
+  questionId: string,
+  doubt: Parameters<typeof withQuestion>[1]['doubt'],
+): void {
+  handling.conversation = withQuestion(handling.conversation, {
+    questionId,
+    doubt,
+    askedAtMs: handling.nowMs,
+    lapsed: false,
+    messageId: handling.heard.messageId,
+  });
+}
+
+/** The plan of the present or next absence of a grower, or of one that is only thought of. */
+export function tellPlan(handling: Handling, thought: Days | null): void {
+  const { standing, nowMs } = handling;
+  const { greenhouse, arrangements } = standing;
+  const today = localDateOf(nowMs, greenhouse.timeZone);
+  const { handle: me } = handling.heard.member;
+  const settled = thought
+    ? [
+        ...arrangements,
+        { kind: 'away' as const, handle: me, ...thought, byHandle: me, atMs: nowMs },
+      ]
+    : arrangements;
+  const roster = new Roster(greenhouse, settled);
+  const growers = greenhouse.members
+    .filter(({ role }) => role === 'grower')
+    .map(({ handle }) => handle);
+  const absence = roster.absences
+    .filter(({ handle, until }) => until >= today && (growers.includes(handle) || handle === me))
+    .toSorted((one, other) => (one.from < other.from ? -1 : 1))
+    .find(({ from }) => !thought || from === thought.from);
+  if (!absence) {
+    handling.say({ kind: 'answer', answer: { kind: 'nobody-away' } });
+    return;
+  }
+  const { handle, from, until } = absence;
+  const plan: AwayPlan = awayPlan({
+    board: {
+      ...boardQuestion(standing, nowMs),
+    },
+    water: standing.water,
+    duties: boardOf(standing, nowMs),
+    roster,
+    from,
+    until,
+  });
+  const isOwn = handle === me && !thought;
+  handling.say(
+    { kind: 'answer', answer: { kind: 'away-plan', handle, plan, isThought: thought !== null } },
+    isOwn ? [newsButtons(me)] : [],
+  );
+}
+
+/** One line a day, or nothing but alerts. */
+function newsButtons(handle: string): readonly Button[] {
+  return (['day', 'never'] as const).map((every) => ({
+    label: { kind: 'news', every },
+    action: { kind: 'settle', drafts: [{ kind: 'news', handle, every }] },
+  }));
+}
+
+function helpersOf({ standing }: Handling): readonly string[] {
+  return standing.greenhouse.members
+    .filter(({ role }) => role === 'helper')
+    .map(({ handle }) => handle);
+}
+
+function isRotaKnown({ standing }: Handling): boolean {
+  const roster = new Roster(standing.greenhouse, standing.arrangements);
+  return standing.greenhouse.members.some(
+    ({ handle, role }) => role === 'helper' && roster.rotaOf(handle) !== null,
+  );
+}

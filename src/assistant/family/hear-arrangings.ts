@@ -1,0 +1,77 @@
+import type { Arranging } from '../../understanding/arranging/arranging.ts';
+import { readArrangings } from '../../understanding/arranging/read-arrangings.ts';
+import type { Context } from '../../understanding/context.ts';
+import { openQuestions, withoutQuestion, withQuestionsLapsed } from '../conversation.ts';
+import type { Handling } from '../handling.ts';
+import type { Surroundings } from '../use-cases/hear-message.ts';
+import { answerWhoGoes, tellHowTo } from './answer-family.ts';
+import { comeHome } from './come-home.ts';
+import { type AwayAsked, goAway, tellPlan } from './go-away.ts';
+import { settle } from './settle.ts';
+
+/**
+ * Does what a message says about who goes when, and gives the words that are left for the reader of
+ * reports; null: nothing is left.
+ */
+export function hearArrangings(
+  handling: Handling,
+  text: string,
+  around: Surroundings,
+  context: Context,
+): string | null {
+  const asked = askedOf(handling, around);
+  const { arrangings, rest } = readArrangings(text, context, {
+    awayWhen: asked?.kind === 'away-when',
+    whoCovers: asked?.kind === 'who-covers',
+  });
+  if (arrangings.length === 0) return text;
+  handling.conversation = withQuestionsLapsed(handling.conversation);
+  if (asked) handling.conversation = withoutQuestion(handling.conversation, asked.questionId);
+  act(handling, arrangings, asked);
+  return rest;
+}
+
+function act(handling: Handling, arrangings: readonly Arranging[], asked: AwayAsked | null): void {
+  const toSettle = arrangings.filter(
+    ({ kind }) => !['who-goes', 'plan', 'how-to', 'away', 'back'].includes(kind),
+  );
+  if (toSettle.length > 0) settle(handling, toSettle, asked);
+  for (const each of arrangings) {
+    switch (each.kind) {
+      case 'away':
+        goAway(handling, each);
+        break;
+      case 'back':
+        comeHome(handling, each);
+        break;
+      case 'who-goes':
+        answerWhoGoes(handling, each.days);
+        break;
+      case 'plan':
+        tellPlan(handling, each.days);
+        break;
+      case 'how-to':
+        tellHowTo(handling, each);
+        break;
+      default:
+        break;
+    }
+  }
+}
+
+/** The bot's open question about an absence; the latest. */
+function askedOf(handling: Handling, { repliedTo }: Surroundings): AwayAsked | null {
+  const open = openQuestions(handling.conversation, handling.heard.writtenAtMs);
+  const repliedId = repliedTo?.kind === 'question' ? repliedTo.questionId : null;
+  const question =
+    repliedId === null
+      ? open[0]
+      : handling.conversation.questions.find(({ questionId }) => questionId === repliedId);
+  if (!question) return null;
+  const { questionId, doubt } = question;
+  const { reason } = doubt;
+  if (reason.kind === 'away-when') return { kind: 'away-when', questionId };
+  return reason.kind === 'who-covers'
+    ? { kind: 'who-covers', questionId, days: { from: reason.from, until: reason.until } }
+    : null;
+}

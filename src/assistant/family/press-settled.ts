@@ -1,0 +1,13 @@
+import type { ArrangementDraft } from '../../greenhouse/arrangement.ts';
+import { withQuestionsLapsed } from '../conversation.ts';
+import type { Handling } from '../handling.ts';
+import { tellPlan } from './go-away.ts';
+import { settleDrafts } from './settle.ts';
+
+/** What a button settles; who covers an absence ends its talk with the plan. */
+export function pressSettled(handling: Handling, drafts: readonly ArrangementDraft[]): void {
+  handling.conversation = withQuestionsLapsed(handling.conversation);
+  settleDrafts(handling, drafts);
+  const isForGrower = handling.heard.member.role === 'grower';
+  if (isForGrower && drafts.some(({ kind }) => kind === 'covers')) tellPlan(handling, null);
+}

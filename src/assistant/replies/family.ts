@@ -1,0 +1,77 @@
+import type { ArrangementDraft } from '../../greenhouse/arrangement.ts';
+import type { Duty } from '../../greenhouse/duty.ts';
+import type { LocalDate } from '../../greenhouse/local-time.ts';
+import type { DutyLine } from '../../planning/duty-line.ts';
+import type { AwayPlan } from '../../planning/family/away-plan.ts';
+import type { HomeStory } from '../../planning/family/home-story.ts';
+import type { HowTo } from '../../planning/family/how-to.ts';
+import type { NudgeStage } from '../../planning/family/nudges.ts';
+
+/** What the bot answers about who goes when. */
+export type FamilyAnswer =
+  | {
+      readonly kind: 'settled';
+      readonly items: readonly ArrangementDraft[];
+      /** Claims that somebody else had made before: theirs stand no more. */
+      readonly instead: readonly { readonly handle: string }[];
+    }
+  | {
+      readonly kind: 'away-plan';
+      readonly handle: string;
+      readonly plan: AwayPlan;
+      /** Only asked about; nothing was settled. */
+      readonly isThought: boolean;
+    }
+  | {
+      readonly kind: 'home-coming';
+      readonly story: HomeStory;
+      /** What is due today, and next. */
+      readonly today: readonly DutyLine[];
+      readonly next: readonly DutyLine[];
+    }
+  | {
+      readonly kind: 'roster';
+      readonly days: readonly { readonly date: LocalDate; readonly handles: readonly string[] }[];
+      readonly claims: readonly ClaimTold[];
+    }
+  | { readonly kind: 'how-to'; readonly how: HowTo }
+  | { readonly kind: 'no-such-duty' }
+  | { readonly kind: 'nobody-away' };
+
+export interface ClaimTold {
+  readonly handle: string;
+  readonly settled: Extract<ArrangementDraft, { kind: 'claim' }>;
+}
+
+/** What the bot says unasked about who goes when. */
+export type FamilyAlert =
+  | {
+      readonly kind: 'undone';
+      readonly stage: NudgeStage;
+      /** Whose turn it was; null: nobody's. */
+      readonly of: string | null;
+      readonly duties: readonly Duty[];
+    }
+  /** To whoever steps in. */
+  | {
+      readonly kind: 'your-days';
+      readonly away: string;
+      readonly from: LocalDate;
+      readonly until: LocalDate;
+      readonly days: readonly LocalDate[];
+    }
+  /** To whoever had taken it: there is nothing left to do. */
+  | { readonly kind: 'done-by-other'; readonly by: string; readonly duty: Duty }
+  /** To the others: it was given back, or could not be done. */
+  | {
+      readonly kind: 'given-back';
+      readonly by: string;
+      readonly duties: readonly Duty[];
+      readonly reason: string | null;
+    }
+  /** To somebody who was named for it by another. */
+  | {
+      readonly kind: 'named-for';
+      readonly by: string;
+      readonly settled: Extract<ArrangementDraft, { kind: 'claim' | 'covers' }>;
+    };

@@ -1,0 +1,60 @@
+import type { DutyKind } from './duty.ts';
+import type { LocalDate } from './local-time.ts';
+import type { SystemId } from './system.ts';
+
+/** What the household settles among its people: who is away, who goes when, who takes what. Days are inclusive. */
+export type ArrangementDraft =
+  | {
+      readonly kind: 'away';
+      readonly handle: string;
+      readonly from: LocalDate;
+      readonly until: LocalDate;
+    }
+  /** There again from this day on: what is left of an absence is over. */
+  | { readonly kind: 'back'; readonly handle: string; readonly on: LocalDate }
+  /** What the member wants to hear while away, besides alerts. */
+  | { readonly kind: 'news'; readonly handle: string; readonly every: 'day' | 'never' }
+  /** These go on those days, one after the other where there are several. */
+  | {
+      readonly kind: 'covers';
+      readonly handles: readonly string[];
+      readonly from: LocalDate;
+      readonly until: LocalDate;
+    }
+  /** handle null: nobody can go. */
+  | {
+      readonly kind: 'cannot-go';
+      readonly handle: string | null;
+      readonly from: LocalDate;
+      readonly until: LocalDate;
+      readonly reason: string | null;
+    }
+  /** The weekdays on which the member goes, Monday 1 to Sunday 7. */
+  | { readonly kind: 'rota'; readonly handle: string; readonly weekdays: readonly number[] }
+  /** Takes the duties of one system, or of one kind; both null: all of that day. */
+  | {
+      readonly kind: 'claim';
+      readonly handle: string;
+      readonly system: SystemId | null;
+      readonly duty: DutyKind | null;
+      readonly on: LocalDate;
+      readonly isEvening: boolean;
+    }
+  /** Gives back what was taken. */
+  | {
+      readonly kind: 'release';
+      readonly handle: string;
+      readonly system: SystemId | null;
+      readonly on: LocalDate;
+      readonly reason: string | null;
+    }
+  /** Something that whoever does this work should know: where the tap is, which can. */
+  | {
+      readonly kind: 'tip';
+      readonly system: SystemId | null;
+      readonly duty: DutyKind | null;
+      readonly text: string;
+    };
+
+/** One thing settled. Append-only: what is settled later stands over what was settled before. */
+export type Arrangement = ArrangementDraft & { readonly byHandle: string; readonly atMs: number };

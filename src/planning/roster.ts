@@ -1,0 +1,186 @@
+import type { Arrangement } from '../greenhouse/arrangement.ts';
+import type { Duty } from '../greenhouse/duty.ts';
+import type { Greenhouse } from '../greenhouse/greenhouse.ts';
+import { daysBetween, type LocalDate, localTimeOf, plusDays } from '../greenhouse/local-time.ts';
+
+export interface Absence {
+  readonly handle: string;
+  readonly from: LocalDate;
+  /** The last day away. */
+  readonly until: LocalDate;
+  /** When it was told. */
+  readonly toldAtMs: number;
+}
+
+type Of<Kind extends Arrangement['kind']> = Extract<Arrangement, { readonly kind: Kind }>;
+
+/** Who is there, who goes and who took what: folded from all that was settled, the latest standing. */
+export class Roster {
+  readonly #members: Greenhouse['members'];
+  readonly #settled: readonly Arrangement[];
+  readonly absences: readonly Absence[];
+
+  constructor(greenhouse: Greenhouse, settled: readonly Arrangement[]) {
+    this.#members = greenhouse.members;
+    this.#settled = settled;
+    this.absences = absencesOf(settled);
+  }
+
+  absenceOn(handle: string, date: LocalDate): Absence | null {
+    return this.absences.find((each) => each.handle === handle && isWithin(date, each)) ?? null;
+  }
+
+  /** Neither away nor hindered on that day. */
+  canGo(handle: string, date: LocalDate): boolean {
+    if (this.absenceOn(handle, date)) return false;
+    const last = this.#settled.findLast((each): each is Of<'cannot-go'> | Of<'covers'> => {
+      if (each.kind === 'cannot-go') return isWithin(date, each) && isOf(each, handle);
+      // Whoever takes a day over after having declined it can go after all.
+      return each.kind === 'covers' && isWithin(date, each) && each.handles.includes(handle);
+    });
+    return last?.kind !== 'cannot-go';
+  }
+
+  /**
+   * Whose turn it is to go on a day; empty: nobody can. Where nobody said who, the
+   * grower goes, and while all growers are away the helpers take turns by days.
+   */
+  coversOn(date: LocalDate): readonly string[] {
+    const named = this.#settled.findLast(
+      (each): each is Of<'covers'> => each.kind === 'covers' && isWithin(date, each),
+    );
+    if (named) {
+      const able = named.handles.filter((handle) => this.canGo(handle, date));
+      if (able.length > 0) return inTurn(able, date);
+      if (named.handles.length === 0 && !this.#growerOn(date)) return [];
+    }
+    const regular = this.#regularsOn(date);
+    if (regular.length > 0) return regular;
+    const grower = this.#growerOn(date);
+    if (grower) return [grower];
+    return inTurn(this.#ableHelpers(date), date);
+  }
+
+  /** All who could go on a day, whoever's turn it is. */
+  ableOn(date: LocalDate): readonly string[] {
+    return this.#members.map(({ handle }) => handle).filter((handle) => this.canGo(handle, date));
+  }
+
+  /** Days ahead of `today`, 0 being today: can anybody go? */
+  canGoAhead(today: LocalDate, days: number): readonly boolean[] {
+    if (this.#settled.length === 0) return Array.from({ length: days }, () => true);
+    return Array.from(
+      { length: days },
+      (_, ahead) => this.coversOn(plusDays(today, ahead)).length > 0,
+    );
+  }
+
+  /** Who took this duty for that day; null: nobody, or it was given back. */
+  claimOf(duty: Duty, date: LocalDate): Of<'claim'> | null {
+    const last = this.#settled.findLast((each): each is Of<'claim'> | Of<'release'> => {
+      if (each.kind === 'claim') return each.on === date && isAbout(each, duty);
+      return each.kind === 'release' && each.on === date && isAboutSystem(each, duty);
+    });
+    return last?.kind === 'claim' ? last : null;
+  }
+
+  claimsOn(date: LocalDate): readonly Of<'claim'>[] {
+    return this.#settled.filter((each): each is Of<'claim'> => {
+      if (each.kind !== 'claim' || each.on !== date) return false;
+      return !this.#settled.some(
+        (other) =>
+          other.kind === 'release' &&
+          other.handle === each.handle &&
+          other.on === date &&
+          other.atMs >= each.atMs &&
+          (other.system === null || other.system === each.system),
+      );
+    });
+  }
+
+  /** The weekdays on which somebody said to go, Monday 1; null: nothing was said. */
+  rotaOf(handle: string): readonly number[] | null {
+    const last = this.#settled.findLast(
+      (each): each is Of<'rota'> => each.kind === 'rota' && each.handle === handle,
+    );
+    return last && last.weekdays.length > 0 ? last.weekdays : null;
+  }
+
+  /** Whether the member wants a line a day while away: yes, unless told otherwise. */
+  wantsNews(handle: string): boolean {
+    const last = this.#settled.findLast(
+      (each): each is Of<'news'> => each.kind === 'news' && each.handle === handle,
+    );
+    return last?.every !== 'never';
+  }
+
+  #regularsOn(date: LocalDate): readonly string[] {
+    const weekday = weekdayOf(date);
+    return this.#members
+      .map(({ handle }) => handle)
+      .filter(
+        (handle) => this.rotaOf(handle)?.includes(weekday) === true && this.canGo(handle, date),
+      );
+  }
+
+  #growerOn(date: LocalDate): string | null {
+    const growers = this.#members.filter(({ role }) => role === 'grower');
+    return growers.find(({ handle }) => this.canGo(handle, date))?.handle ?? null;
+  }
+
+  /** Whoever keeps to weekdays of their own is not asked on others. */
+  #ableHelpers(date: LocalDate): readonly string[] {
+    return this.#members
+      .filter(({ role, handle }) => role === 'helper' && this.rotaOf(handle) === null)
+      .map(({ handle }) => handle)
+      .filter((handle) => this.canGo(handle, date));
+  }
+}
+
+export function weekdayOf(date: LocalDate): number {
+  return localTimeOf(Date.parse(`${date}T12:00:00Z`), 'utc').weekday;
+}
+
+/** Of several the one whose day it is. */
+function inTurn(handles: readonly string[], date: LocalDate): readonly string[] {
+  if (handles.length === 0) return [];
+  const turn = daysBetween('2000-01-03' as LocalDate, date) % handles.length;
+  return handles.slice(turn, turn + 1);
+}
+
+function isWithin(date: LocalDate, days: { from: LocalDate; until: LocalDate }): boolean {
+  return days.from <= date && date <= days.until;
+}
+
+function isOf({ handle }: Of<'cannot-go'>, member: string): boolean {
+  return handle === null || handle === member;
+}
+
+function isAbout(claim: Of<'claim'>, duty: Duty): boolean {
+  return isAboutSystem(claim, duty) && (claim.duty === null || claim.duty === duty.kind);
+}
+
+function isAboutSystem({ system }: Of<'claim'> | Of<'release'>, duty: Duty): boolean {
+  return system === null || system === duty.system;
+}
+
+/** Absences as they turned out: an earlier return shortens them, a later word replaces them. */
+function absencesOf(settled: readonly Arrangement[]): readonly Absence[] {
+  let absences: readonly Absence[] = [];
+  for (const each of settled) {
+    if (each.kind === 'away') {
+      const { handle, from, until, atMs } = each;
+      const others = absences.filter(
+        (other) => other.handle !== handle || other.until < from || other.from > until,
+      );
+      absences = [...others, { handle, from, until, toldAtMs: atMs }];
+    }
+    if (each.kind === 'back') {
+      absences = absences.flatMap((absence): Absence[] => {
+        if (absence.handle !== each.handle || !isWithin(each.on, absence)) return [absence];
+        return absence.from === each.on ? [] : [{ ...absence, until: plusDays(each.on, -1) }];
+      });
+    }
+  }
+  return absences;
+}

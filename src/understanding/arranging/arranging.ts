@@ -1,0 +1,45 @@
+import type { DutyKind } from '../../greenhouse/duty.ts';
+import type { LocalDate } from '../../greenhouse/local-time.ts';
+import type { SystemId } from '../../greenhouse/system.ts';
+
+/** First and last day. */
+export interface Days {
+  readonly from: LocalDate;
+  readonly until: LocalDate;
+}
+
+/** What a clause settles, or asks, about who goes when. */
+export type Arranging =
+  /** days null: not said. */
+  | { readonly kind: 'away'; readonly handle: string; readonly days: Days | null }
+  | { readonly kind: 'back'; readonly handle: string; readonly on: LocalDate | null }
+  | {
+      readonly kind: 'cannot-go';
+      readonly handle: string | null;
+      readonly days: Days;
+      readonly reason: string | null;
+    }
+  /** handles empty: nobody; days null: all that are asked about. */
+  | { readonly kind: 'covers'; readonly handles: readonly string[]; readonly days: Days | null }
+  | { readonly kind: 'rota'; readonly handle: string; readonly weekdays: readonly number[] }
+  /** handle null: whoever will. */
+  | {
+      readonly kind: 'claim';
+      readonly handle: string;
+      readonly system: SystemId | null;
+      readonly duty: DutyKind | null;
+      readonly days: Days;
+      readonly isEvening: boolean;
+    }
+  | { readonly kind: 'release'; readonly system: SystemId | null; readonly on: LocalDate }
+  | { readonly kind: 'news'; readonly every: 'day' | 'never' }
+  | {
+      readonly kind: 'tip';
+      readonly system: SystemId | null;
+      readonly duty: DutyKind | null;
+      readonly text: string;
+    }
+  | { readonly kind: 'who-goes'; readonly days: Days | null }
+  /** days: an absence that is only thought of. */
+  | { readonly kind: 'plan'; readonly days: Days | null }
+  | { readonly kind: 'how-to'; readonly system: SystemId | null; readonly duty: DutyKind | null };

@@ -1,0 +1,119 @@
+import type { Context } from '../context.ts';
+import { type Folded, fold } from '../reading/fold.ts';
+import { type Lexicon, languageOf, lexiconFor } from '../reading/lexicon.ts';
+import { tokenise } from '../reading/tokenise.ts';
+import type { Arranging } from './arranging.ts';
+import { type Clause, clausesOf } from './clauses.ts';
+import { type Piece, piecesOf } from './piece.ts';
+import { ClauseView, isOnly, readClause } from './read-clause.ts';
+
+export interface Arranged {
+  readonly arrangings: readonly Arranging[];
+  /** The words of the message that settle nothing; null: there are none. */
+  readonly rest: string | null;
+}
+
+/** What the bot has asked of this member, so that a few words will do. */
+export interface ArrangingAsked {
+  readonly awayWhen: boolean;
+  readonly whoCovers: boolean;
+}
+
+/** Longer messages are not about who goes when. */
+const longestRead = 400;
+const tipLongest = 1000;
+
+/**
+ * Reads what a message settles among people: who is away, who goes, who takes what. What it does not
+ * understand it leaves, whole clauses, to the reader of reports. Never throws.
+ */
+export function readArrangings(text: string, context: Context, asked: ArrangingAsked): Arranged {
+  const nothing: Arranged = { arrangings: [], rest: text };
+  if (text.length > tipLongest) return nothing;
+  const folded = fold(text);
+  const lexicon = lexiconOf(folded, context);
+  const pieces = piecesOf(folded.text, lexicon);
+  const tip = tipOf(pieces, folded);
+  if (tip) return { arrangings: [tip], rest: null };
+  if (text.length > longestRead) return nothing;
+  const clauses = clausesOf(pieces);
+  const arrangings: Arranging[] = [];
+  const left: Clause[] = [];
+  for (const clause of clauses) {
+    const view = new ClauseView(clause, context);
+    const isCoverMeant = asked.whoCovers || arrangings.some(({ kind }) => kind === 'covers');
+    const read = readClause(view, isCoverMeant) ?? answered(view, asked);
+    if (read) arrangings.push(read);
+    else left.push(clause);
+  }
+  if (arrangings.length === 0) return nothing;
+  return { arrangings, rest: restOf(left, folded) };
+}
+
+function lexiconOf(folded: Folded, { greenhouse, member }: Context): Lexicon {
+  const tokens = tokenise(folded.text);
+  return lexiconFor(greenhouse, languageOf(tokens, greenhouse, member.language));
+}
+
+/** Only days, where the bot has asked from when to when. */
+function answered(view: ClauseView, { awayWhen }: ArrangingAsked): Arranging | null {
+  if (!awayWhen || !view.said) return null;
+  const isBare = view.rest.every(({ concepts, isStrange }) => !isStrange && concepts.size > 0);
+  return isBare ? { kind: 'away', handle: view.me, days: view.said.days } : null;
+}
+
+/** `tip for the bench: the tap is behind the door`. */
+function tipOf(pieces: readonly Piece[], folded: Folded): Arranging | null {
+  const colon = pieces.findIndex(({ text }) => text === ':');
+  if (colon <= 0 || colon > 8) return null;
+  const head = pieces.slice(0, colon);
+  if (!head[0]?.concepts.has('tip')) return null;
+  const view = new ClauseView({ pieces: head, isQuestion: false }, tipless);
+  const at = folded.originAt(pieces[colon]!.to);
+  const text = folded.original.slice(at).trim();
+  if (text === '') return null;
+  const duty = view.has('all-of-it') ? null : view.duty;
+  return { kind: 'tip', system: view.systems[0] ?? null, duty, text };
+}
+
+/** A tip speaks of no day. */
+const tipless = {
+  writtenAtMs: 0,
+  greenhouse: { timeZone: 'utc' },
+  member: { handle: '' },
+} as Context;
+
+/** What was not taken, as it was written; words that say nothing alone are dropped with it. */
+function restOf(left: readonly Clause[], folded: Folded): string | null {
+  const worth = left.filter(({ pieces }) => !pieces.every(saysNothing));
+  if (worth.length === 0) return null;
+  return worth
+    .map(({ pieces, isQuestion }) => {
+      const from = folded.originAt(pieces[0]!.from);
+      const to = folded.originAt(pieces.at(-1)!.to);
+      return `${folded.original.slice(from, to)}${isQuestion ? '?' : ''}`;
+    })
+    .join('. ');
+}
+
+function saysNothing({ concepts, isStrange }: Piece): boolean {
+  return !isStrange && isOnly(concepts, 'filler');
+}
+
+/** Whether a message answers that it was one top-up, or two; null: neither. */
+export function readCount(text: string, context: Context): 'one' | 'two' | null {
+  if (text.length > longestRead) return null;
+  const folded = fold(text);
+  const pieces = piecesOf(folded.text, lexiconOf(folded, context)).filter(
+    ({ stop }) => stop === null,
+  );
+  const isShort = pieces.every(
+    ({ isStrange, concepts, number }) => !isStrange && (concepts.size > 0 || number !== null),
+  );
+  if (!isShort || pieces.length > 6) return null;
+  const has = (concept: 'one-of-it' | 'two-of-it', count: number): boolean =>
+    pieces.some(({ concepts, number }) => concepts.has(concept) || number === count);
+  const one = has('one-of-it', 1);
+  const two = has('two-of-it', 2);
+  return one === two ? null : one ? 'one' : 'two';
+}

@@ -1,0 +1,272 @@
+import type { DutyKind } from '../../greenhouse/duty.ts';
+import { type LocalDate, localDateOf } from '../../greenhouse/local-time.ts';
+import type { SystemId } from '../../greenhouse/system.ts';
+import type { Context } from '../context.ts';
+import type { ArrangingConcept } from '../vocabulary/arranging-words.ts';
+import type { Arranging } from './arranging.ts';
+import type { Clause } from './clauses.ts';
+import { type DaysSaid, daysAt } from './days-said.ts';
+import type { Piece } from './piece.ts';
+
+/** A clause with what stands in it, found once. */
+export class ClauseView {
+  readonly pieces: readonly Piece[];
+  readonly isQuestion: boolean;
+  readonly today: LocalDate;
+  readonly me: string;
+  readonly said: DaysSaid | null;
+  /** Pieces that are no part of the days. */
+  readonly rest: readonly Piece[];
+
+  constructor({ pieces, isQuestion }: Clause, context: Context) {
+    this.pieces = pieces;
+    this.isQuestion = isQuestion;
+    this.today = localDateOf(context.writtenAtMs, context.greenhouse.timeZone);
+    this.me = context.member.handle;
+    const start = pieces.findIndex((_, i) => daysAt(pieces, i, this.today) !== null);
+    this.said = start < 0 ? null : daysAt(pieces, start, this.today);
+    const end = this.said?.end ?? 0;
+    this.rest = start < 0 ? pieces : [...pieces.slice(0, start), ...pieces.slice(end)];
+  }
+
+  has(...concepts: readonly ArrangingConcept[]): boolean {
+    return this.rest.some((piece) => concepts.some((concept) => piece.concepts.has(concept)));
+  }
+
+  starts(...concepts: readonly ArrangingConcept[]): boolean {
+    const first = this.rest.find(({ concepts: meant }) => !isOnly(meant, 'filler'));
+    return first !== undefined && concepts.some((concept) => first.concepts.has(concept));
+  }
+
+  get systems(): readonly SystemId[] {
+    return [...new Set(this.rest.flatMap(({ system }) => system ?? []))];
+  }
+
+  get members(): readonly string[] {
+    return [...new Set(this.rest.flatMap(({ member }) => member ?? []))];
+  }
+
+  /** Numbers left over: litres, readings. Such a clause tells something and settles nothing. */
+  get hasFigures(): boolean {
+    return this.rest.some(
+      ({ number, date, concepts }) => date !== null || (number !== null && concepts.size === 0),
+    );
+  }
+
+  get strangers(): number {
+    return this.rest.filter(({ isStrange }) => isStrange).length;
+  }
+
+  get duty(): DutyKind | null {
+    for (const [concept, duty] of duties) if (this.has(concept)) return duty;
+    return null;
+  }
+
+  /** Who it is about: somebody named, else the speaker where they speak of themselves. */
+  get subject(): string | null {
+    const [named] = this.members;
+    if (named !== undefined) return named;
+    return this.has('self', 'self-will', 'self-is') ? this.me : null;
+  }
+}
+
+const duties: readonly (readonly [ArrangingConcept, DutyKind])[] = [
+  ['calibrate', 'calibration'],
+  ['dose', 'dose'],
+  ['air', 'aeration'],
+  ['change', 'reservoir-change'],
+  ['clean', 'clean'],
+  ['check', 'check'],
+  ['top-up', 'top-up'],
+];
+
+export function isOnly(meant: ReadonlySet<ArrangingConcept>, concept: ArrangingConcept): boolean {
+  return meant.size === 1 && meant.has(concept);
+}
+
+/** What a clause settles; null: nothing. `isExpected`: who covers was just asked. */
+export function readClause(view: ClauseView, isCoverAsked: boolean): Arranging | null {
+  if (view.hasFigures || view.has('condition')) return null;
+  return (
+    asked(view) ??
+    away(view) ??
+    back(view) ??
+    cannotGo(view) ??
+    givenBack(view) ??
+    rota(view) ??
+    claimed(view) ??
+    covered(view, isCoverAsked) ??
+    news(view)
+  );
+}
+
+function asked(view: ClauseView): Arranging | null {
+  const days = view.said?.days ?? null;
+  if (view.starts('who-goes') && view.strangers === 0) return { kind: 'who-goes', days };
+  if (view.starts('how-to') && view.duty !== null) {
+    return { kind: 'how-to', system: view.systems[0] ?? null, duty: view.duty };
+  }
+  if (view.starts('how-to') && view.systems.length === 1 && view.has('do')) {
+    return { kind: 'how-to', system: view.systems[0] ?? null, duty: null };
+  }
+  if (view.isQuestion && view.has('away') && view.has('self', 'can') && days) {
+    return { kind: 'plan', days };
+  }
+  const onlyPlan = view.rest.every(
+    ({ concepts }) =>
+      concepts.has('the-plan') ||
+      concepts.has('filler') ||
+      concepts.has('away') ||
+      concepts.has('for-so-long'),
+  );
+  return view.has('the-plan') && onlyPlan ? { kind: 'plan', days: null } : null;
+}
+
+function away(view: ClauseView): Arranging | null {
+  if (!view.has('away') || view.isQuestion || view.systems.length > 0) return null;
+  if (view.has('past', 'until') && !view.said) return null;
+  const bare = view.rest.every(
+    ({ concepts }) => concepts.has('away') || concepts.has('filler') || concepts.has('self-is'),
+  );
+  const handle = view.subject ?? (view.said || bare ? view.me : null);
+  if (handle === null || view.strangers > 4) return null;
+  if (!view.said && view.strangers > 0 && !view.has('self-is', 'self', 'self-will')) return null;
+  return { kind: 'away', handle, days: view.said?.days ?? null };
+}
+
+function back(view: ClauseView): Arranging | null {
+  if (!view.has('back') || view.isQuestion || view.systems.length > 0) return null;
+  const fits = view.rest.every(
+    ({ concepts, member }) =>
+      member !== null ||
+      ['back', 'self', 'self-is', 'self-will', 'is', 'filler', 'today', 'will'].some((concept) =>
+        concepts.has(concept as ArrangingConcept),
+      ),
+  );
+  if (!fits) return null;
+  return { kind: 'back', handle: view.subject ?? view.me, on: view.said?.days.from ?? null };
+}
+
+function cannotGo(view: ClauseView): Arranging | null {
+  const isNobody = view.has('nobody') && view.has('can', 'cannot', 'go', 'is');
+  const isUnable = view.has('cannot') || (view.has('can') && view.has('not'));
+  if (!isNobody && !isUnable) return null;
+  if (!view.said || view.systems.length > 0 || view.isQuestion || view.has('past')) return null;
+  if (view.said.days.until < view.today) return null;
+  const because = view.rest.findIndex(({ concepts }) => concepts.has('because'));
+  const reason =
+    because < 0 || because === view.rest.length - 1
+      ? null
+      : view.rest
+          .slice(because + 1)
+          .map(({ text }) => text)
+          .join(' ');
+  const handle = isNobody ? null : (view.subject ?? view.me);
+  return { kind: 'cannot-go', handle, days: view.said.days, reason };
+}
+
+function givenBack(view: ClauseView): Arranging | null {
+  if (!view.has('give-back')) return null;
+  const [handle] = view.members;
+  const system = view.systems[0] ?? null;
+  const on = view.said?.days.from ?? view.today;
+  if (handle === undefined) return { kind: 'release', system, on };
+  return {
+    kind: 'claim',
+    handle,
+    system,
+    duty: null,
+    days: { from: on, until: on },
+    isEvening: false,
+  };
+}
+
+function rota(view: ClauseView): Arranging | null {
+  const weekdays = view.rest
+    .filter(({ isEveryWeek }) => isEveryWeek)
+    .flatMap(({ weekday }) => weekday ?? []);
+  if (weekdays.length === 0 || view.isQuestion || view.systems.length > 0) return null;
+  if (view.has('cannot', 'nobody', 'past') || view.strangers > 2) return null;
+  const handle = view.subject ?? (view.has('can', 'go', 'cover') ? view.me : null);
+  return handle === null
+    ? null
+    : { kind: 'rota', handle, weekdays: [...new Set(weekdays)].toSorted() };
+}
+
+function claimed(view: ClauseView): Arranging | null {
+  if (view.has('past', 'cannot', 'not', 'away', 'anybody') || view.strangers > 3) return null;
+  const [named] = view.members;
+  const deed = view.has(
+    'do',
+    'top-up',
+    'check',
+    'change',
+    'clean',
+    'calibrate',
+    'dose',
+    'air',
+    'to-somebody',
+  );
+  if (!deed) return null;
+  const isOffered =
+    view.has('self-will') ||
+    (view.has('self') && view.has('will', 'can')) ||
+    view.starts('will', 'can') ||
+    (view.has('self') && view.said !== null && !startsBare(view)) ||
+    (named !== undefined && (view.has('will', 'can', 'do', 'to-somebody') || view.said !== null));
+  const object = view.systems.length > 0 || view.has('all-of-it');
+  if (!isOffered || !object || view.systems.length > 1) return null;
+  if (view.isQuestion && named === undefined) return null;
+  const { days, isEvening } = view.said ?? {
+    days: { from: view.today, until: view.today },
+    isEvening: false,
+  };
+  if (days.from < view.today) return null;
+  const isAny =
+    view.has('do', 'to-somebody') && !view.has('top-up', 'change', 'clean', 'calibrate', 'dose');
+  return {
+    kind: 'claim',
+    handle: named ?? view.me,
+    system: view.systems[0] ?? null,
+    duty: isAny ? null : view.duty,
+    days,
+    isEvening,
+  };
+}
+
+/** `top up the bench tomorrow` without a subject asks somebody else. */
+function startsBare(view: ClauseView): boolean {
+  return view.starts('top-up', 'check', 'change', 'clean', 'calibrate');
+}
+
+function covered(view: ClauseView, isCoverAsked: boolean): Arranging | null {
+  if (view.isQuestion || view.has('past', 'cannot') || view.systems.length > 0) return null;
+  const days = view.said?.days ?? null;
+  const goes = view.has('go', 'cover');
+  const named = [...view.members, ...(view.has('self', 'self-will') && goes ? [view.me] : [])];
+  if (named.length > 0 && view.strangers === 0) {
+    if (goes && (days || isCoverAsked)) return { kind: 'covers', handles: named, days };
+    const bare = view.rest.every(
+      ({ member, concepts }) =>
+        member !== null ||
+        concepts.has('filler') ||
+        concepts.has('then') ||
+        concepts.has('is') ||
+        concepts.has('for-so-long') ||
+        concepts.has('on'),
+    );
+    if (bare && (isCoverAsked || (days && view.members.length > 0)))
+      return { kind: 'covers', handles: named, days };
+  }
+  if (!isCoverAsked || view.strangers > 0) return null;
+  if (view.has('nobody')) return { kind: 'covers', handles: [], days };
+  return view.has('everybody', 'in-turn') ? { kind: 'covers', handles: ['*'], days } : null;
+}
+
+function news(view: ClauseView): Arranging | null {
+  if (view.isQuestion || view.strangers > 2) return null;
+  if (view.has('news-daily')) return { kind: 'news', every: 'day' };
+  return view.has('news-never') && view.strangers === 0 && view.systems.length === 0
+    ? { kind: 'news', every: 'never' }
+    : null;
+}

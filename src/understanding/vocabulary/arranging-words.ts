@@ -1,0 +1,75 @@
+import type { Language } from '../../greenhouse/member.ts';
+import { arranging as german } from './de/arranging.ts';
+import { arranging as english } from './en/arranging.ts';
+
+/** What words can mean when people settle who goes when. */
+export type ArrangingConcept =
+  | 'self'
+  | 'self-will'
+  | 'self-is'
+  | 'is'
+  | 'will'
+  | 'can'
+  | 'cannot'
+  | 'not'
+  | 'nobody'
+  | 'anybody'
+  | 'everybody'
+  | 'in-turn'
+  | 'away'
+  | 'back'
+  | 'past'
+  | 'condition'
+  | 'from'
+  | 'until'
+  | 'on'
+  | 'for-so-long'
+  | 'then'
+  | 'next'
+  | 'this'
+  | 'day'
+  | 'week'
+  | 'weekend'
+  | 'today'
+  | 'this-evening'
+  | 'tomorrow'
+  | 'day-after-tomorrow'
+  | 'evening'
+  | 'day-part'
+  | 'go'
+  | 'cover'
+  | 'do'
+  | 'top-up'
+  | 'check'
+  | 'change'
+  | 'clean'
+  | 'calibrate'
+  | 'dose'
+  | 'air'
+  | 'all-of-it'
+  | 'give-back'
+  | 'to-somebody'
+  | 'who-goes'
+  | 'the-plan'
+  | 'how-to'
+  | 'tip'
+  | 'news-daily'
+  | 'news-never'
+  | 'one-of-it'
+  | 'two-of-it'
+  | 'because'
+  | 'filler';
+
+/** One language's words for it, phrases in small letters, words split by single blanks; the longest wins. */
+export interface ArrangingWords {
+  readonly words: Readonly<Record<ArrangingConcept, readonly string[]>>;
+  /** Monday first: on every such day. */
+  readonly everyWeekday: readonly (readonly string[])[];
+  /** Stands after a day of the month: 16th. */
+  readonly ordinalMarks: readonly string[];
+}
+
+export const arrangingWords: Readonly<Record<Language, ArrangingWords>> = {
+  en: english,
+  de: german,
+};

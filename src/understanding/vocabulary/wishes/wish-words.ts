@@ -1,0 +1,32 @@
+import type { Language } from '../../../greenhouse/member.ts';
+import type { WantedQuantity } from '../../../greenhouse/set-up/set-up-change.ts';
+import type { Method } from '../../../greenhouse/system.ts';
+import type { WishKind } from '../../wishes/wish.ts';
+
+/** How a language asks for changes of the set-up; patterns as `understanding/wishes/pattern.ts` reads them. */
+export interface WishWords {
+  /** In the order in which they are tried; a message must fit one whole. */
+  readonly patterns: Readonly<Record<WishKind, readonly string[]>>;
+  /** Said before or after a wish without changing it. */
+  readonly courtesies: readonly string[];
+  /** Each with the days that one of its {count} is; without a count that many days. */
+  readonly intervals: readonly { readonly pattern: string; readonly days: number }[];
+  readonly days: readonly { readonly words: readonly string[]; readonly ago: number }[];
+  readonly articles: readonly string[];
+  /** What begins no work: people and questions. */
+  readonly noTask: readonly string[];
+  readonly languages: Readonly<Record<Language, readonly string[]>>;
+  readonly quantities: Readonly<Record<WantedQuantity, readonly string[]>>;
+  /** How the ways of growing are called, for the guided set-up. */
+  readonly methods: Readonly<Record<Method, readonly string[]>>;
+  /** One-word answers of the guided set-up. */
+  readonly steering: Readonly<
+    Record<'back' | 'skip' | 'stop' | 'finish' | 'yes' | 'no' | 'none', readonly string[]>
+  >;
+  /** How a system is called that nobody gave a name, and a meter. */
+  readonly methodNames: Readonly<Record<Method, string>>;
+  readonly meterNames: Readonly<Record<'ph' | 'ec', string>>;
+  readonly meters: Readonly<Record<'ph' | 'ec' | 'both', readonly string[]>>;
+  /** `half past`-less clock words that may follow an hour: o'clock, am, pm with the hours they add. */
+  readonly clockWords: ReadonlyMap<string, number>;
+}

@@ -1,0 +1,67 @@
+import { isSlipOf } from '../reading/slip.ts';
+import type { Token } from '../reading/token.ts';
+import type { Pattern } from './pattern.ts';
+
+/** Reads what stands in a slot; undefined: that cannot stand there. */
+export type ReadSlot = (slot: string, words: readonly Token[]) => unknown;
+
+const longestSlot = 12;
+
+/** What the slots of a pattern hold where it fits all of the words; null where it does not. */
+export function matchPattern(
+  pattern: Pattern,
+  words: readonly Token[],
+  readSlot: ReadSlot,
+): ReadonlyMap<string, unknown> | null {
+  return mayFit(pattern, words) ? matchFrom(pattern, 0, words, 0, readSlot) : null;
+}
+
+/** Most patterns are out of the question since a word that they need is not there at all. */
+function mayFit(pattern: Pattern, words: readonly Token[]): boolean {
+  return pattern.every(
+    (part) =>
+      part.kind === 'slot' ||
+      part.optional ||
+      part.any.some((phrase) => words.some(({ text }) => isWord(text, phrase[0]!))),
+  );
+}
+
+function matchFrom(
+  pattern: Pattern,
+  part: number,
+  words: readonly Token[],
+  at: number,
+  readSlot: ReadSlot,
+): ReadonlyMap<string, unknown> | null {
+  const wanted = pattern[part];
+  if (!wanted) return at === words.length ? new Map() : null;
+  if (wanted.kind === 'words') {
+    for (const phrase of wanted.any) {
+      if (!startsWith(words, at, phrase)) continue;
+      const rest = matchFrom(pattern, part + 1, words, at + phrase.length, readSlot);
+      if (rest) return rest;
+    }
+    return wanted.optional ? matchFrom(pattern, part + 1, words, at, readSlot) : null;
+  }
+  const isLast = part === pattern.length - 1;
+  const least = isLast ? Math.max(words.length, at + 1) : at + 1;
+  const most = Math.min(words.length, at + longestSlot);
+  for (let to = least; to <= most; to++) {
+    const value = readSlot(wanted.slot, words.slice(at, to));
+    if (value === undefined) continue;
+    const rest = matchFrom(pattern, part + 1, words, to, readSlot);
+    if (rest) return new Map([...rest, [wanted.slot, value]]);
+  }
+  return null;
+}
+
+function startsWith(words: readonly Token[], at: number, phrase: readonly string[]): boolean {
+  return phrase.every((word, i) => {
+    const said = words[at + i]?.text;
+    return said !== undefined && isWord(said, word);
+  });
+}
+
+function isWord(said: string, word: string): boolean {
+  return said === word || isSlipOf(said, word);
+}

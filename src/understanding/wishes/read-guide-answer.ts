@@ -1,0 +1,151 @@
+import type { Greenhouse } from '../../greenhouse/greenhouse.ts';
+import type { LocalTime } from '../../greenhouse/local-time.ts';
+import type { Member } from '../../greenhouse/member.ts';
+import type { Town } from '../../greenhouse/places/towns.ts';
+import type { GuideStepKind } from '../../greenhouse/set-up/guide-step.ts';
+import { type Method, methods } from '../../greenhouse/system.ts';
+import { isSlipOf } from '../reading/slip.ts';
+import { wordsOf } from '../reading/word-list.ts';
+import type { WishWords } from '../vocabulary/wishes/wish-words.ts';
+import { readCm, readCount, readLitres, readTime } from './read-amounts.ts';
+import { readCrop } from './read-names.ts';
+import { readPlace } from './read-place.ts';
+import { asWritten, type WishWorld, wishWorlds } from './wish-world.ts';
+
+export type GuideAnswer =
+  | { readonly kind: 'back' | 'skip' | 'stop' | 'finish' | 'yes' | 'no' }
+  | { readonly kind: 'text'; readonly text: string }
+  | { readonly kind: 'place'; readonly town: Town }
+  | { readonly kind: 'time'; readonly time: LocalTime }
+  | { readonly kind: 'meters'; readonly measures: readonly ('ph' | 'ec')[] }
+  | { readonly kind: 'method'; readonly method: Method }
+  /** Litres or cm. */
+  | { readonly kind: 'amount'; readonly value: number }
+  | { readonly kind: 'plants'; readonly crop: string | null; readonly plants: number };
+
+type Steering = keyof WishWords['steering'];
+
+const longestName = 40;
+
+/** What a member's words answer to a step of the guided set-up; null: not understood. */
+export function readGuideAnswer(
+  step: GuideStepKind,
+  text: string,
+  greenhouse: Greenhouse,
+  member: Member,
+  atMs: number,
+): GuideAnswer | null {
+  for (const world of wishWorlds(text, greenhouse, member, atMs)) {
+    const answer = steeringOf(step, world) ?? valueOf(step, text, world);
+    if (answer) return answer;
+  }
+  return null;
+}
+
+const steeringAt: Readonly<Record<GuideStepKind, readonly Steering[]>> = {
+  name: ['skip'],
+  place: ['skip'],
+  morning: ['skip'],
+  meters: ['skip'],
+  method: ['finish'],
+  'system-name': ['skip'],
+  brim: ['skip'],
+  depth: ['skip'],
+  low: ['skip'],
+  plants: ['skip'],
+  another: ['finish'],
+  summary: ['yes', 'no'],
+};
+
+function steeringOf(step: GuideStepKind, { tokens, words }: WishWorld): GuideAnswer | null {
+  const said = tokens.map(({ text }) => text).join(' ');
+  if (said === '') return null;
+  for (const steering of ['back', 'stop', ...steeringAt[step]] as const) {
+    if (steering === 'none') continue;
+    if (words.steering[steering].some((word) => isSaid(said, word))) return { kind: steering };
+  }
+  return null;
+}
+
+function isSaid(said: string, phrase: string): boolean {
+  const known = wordsOf(phrase).join(' ');
+  return said === known || isSlipOf(said, known);
+}
+
+function valueOf(step: GuideStepKind, text: string, world: WishWorld): GuideAnswer | null {
+  const { tokens, words } = world;
+  const said = tokens.map((token) => token.text).join(' ');
+  switch (step) {
+    case 'name':
+    case 'system-name': {
+      const name = asWritten(tokens, world.folded);
+      return name !== '' && name.length <= longestName ? { kind: 'text', text: name } : null;
+    }
+    case 'place': {
+      const town = readPlace(text);
+      return town && { kind: 'place', town };
+    }
+    case 'morning': {
+      const time = readTime(tokens, world);
+      return time === undefined ? null : { kind: 'time', time };
+    }
+    case 'meters':
+      return metersOf(said, words);
+    case 'method':
+    case 'another':
+      return methodOf(said, words);
+    case 'brim':
+    case 'low': {
+      const value = readLitres(tokens, world);
+      return value === undefined ? null : { kind: 'amount', value };
+    }
+    case 'depth': {
+      const value = readCm(tokens, world);
+      return value === undefined ? null : { kind: 'amount', value };
+    }
+    case 'plants':
+      return plantsOf(said, world);
+    case 'summary':
+      return null;
+  }
+}
+
+function metersOf(said: string, { meters, steering }: WishWords): GuideAnswer | null {
+  const fits = (phrases: readonly string[]): boolean => phrases.some((word) => isSaid(said, word));
+  if (fits(meters.both)) return { kind: 'meters', measures: ['ph', 'ec'] };
+  if (fits(meters.ph)) return { kind: 'meters', measures: ['ph'] };
+  if (fits(meters.ec)) return { kind: 'meters', measures: ['ec'] };
+  return fits(steering.none) ? { kind: 'meters', measures: [] } : null;
+}
+
+/** By its name, a word of it, or its number in the list. */
+function methodOf(said: string, words: WishWords): GuideAnswer | null {
+  const byNumber = /^[1-6]$/.test(said) ? methods[Number(said) - 1] : undefined;
+  const method =
+    byNumber ??
+    methods.find(
+      (each) =>
+        each === said.replaceAll(' ', '') || words.methods[each].some((name) => isSaid(said, name)),
+    );
+  return method ? { kind: 'method', method } : null;
+}
+
+/** `12 lettuces`, `lettuce, 12`, `12`, `none`. */
+function plantsOf(said: string, world: WishWorld): GuideAnswer | null {
+  const tokens = world.tokens.filter(({ kind }) => kind !== 'mark');
+  if (world.words.steering.none.some((word) => isSaid(said, word))) {
+    return { kind: 'plants', crop: null, plants: 0 };
+  }
+  for (let length = 1; length <= Math.min(3, tokens.length); length++) {
+    const rest = tokens.length - length;
+    const first = readCount(tokens.slice(0, length), world);
+    if (first !== undefined) {
+      const crop = rest > 0 ? readCrop(tokens.slice(length), world) : null;
+      if (crop !== undefined) return { kind: 'plants', crop, plants: first };
+    }
+    const last = rest > 0 ? readCount(tokens.slice(rest), world) : undefined;
+    const crop = last === undefined ? undefined : readCrop(tokens.slice(0, rest), world);
+    if (last !== undefined && crop !== undefined) return { kind: 'plants', crop, plants: last };
+  }
+  return null;
+}

@@ -1,0 +1,83 @@
+import { plusDays } from '../../greenhouse/local-time.ts';
+import { type Language, languages } from '../../greenhouse/member.ts';
+import type { WantedQuantity } from '../../greenhouse/set-up/set-up-change.ts';
+import type { Token } from '../reading/token.ts';
+import { wordsOf } from '../reading/word-list.ts';
+import { matchPattern } from './match-pattern.ts';
+import { patternOf } from './pattern.ts';
+import { readCm, readCount, readLitres, readNumber, readTime } from './read-amounts.ts';
+import {
+  readChore,
+  readContainer,
+  readCrop,
+  readMember,
+  readName,
+  readPlants,
+  readProduct,
+  readSystem,
+  readTask,
+} from './read-names.ts';
+import type { WishWorld } from './wish-world.ts';
+
+type Reader = (words: readonly Token[], world: WishWorld) => unknown;
+
+/** What may stand in each slot of a pattern; an amount is in mL, a volume in litres. */
+export const slotReaders = {
+  interval: readInterval,
+  count: readCount,
+  litres: (words, world) => readLitres(words, world),
+  amount: (words, world) => {
+    const litres = readLitres(words, world, false);
+    return litres === undefined ? undefined : Math.round(litres * 1000);
+  },
+  cm: readCm,
+  low: readNumber,
+  high: readNumber,
+  time: readTime,
+  day: (words, world) => {
+    const said = textOf(words);
+    const day = world.words.days.find((each) => each.words.includes(said));
+    return day && plusDays(world.today, -day.ago);
+  },
+  system: readSystem,
+  plants: readPlants,
+  crop: readCrop,
+  chore: readChore,
+  task: readTask,
+  name: readName,
+  container: readContainer,
+  member: readMember,
+  product: readProduct,
+  language: (words, world) =>
+    languages.find((language: Language) => world.words.languages[language].includes(textOf(words))),
+  quantity: (words, world) =>
+    (Object.keys(world.words.quantities) as WantedQuantity[]).find((quantity) =>
+      world.words.quantities[quantity].some((name) => wordsOf(name).join(' ') === textOf(words)),
+    ),
+} as const satisfies Readonly<Record<string, Reader>>;
+
+/** @throws RangeError where a pattern names a slot that nobody reads. */
+export function readSlot(slot: string, words: readonly Token[], world: WishWorld): unknown {
+  const read = (slotReaders as Readonly<Record<string, Reader>>)[slot];
+  if (!read) throw new RangeError(`a pattern has the slot {${slot}}, which nothing reads`);
+  const key = `${slot} ${words[0]!.from} ${words.at(-1)!.to}`;
+  if (!world.slotsRead.has(key)) world.slotsRead.set(key, read(words, world));
+  return world.slotsRead.get(key);
+}
+
+/** Days from one time to the next. */
+function readInterval(words: readonly Token[], world: WishWorld): number | undefined {
+  for (const { pattern, days } of world.words.intervals) {
+    const found = matchPattern(patternOf(pattern), words, (slot, span) =>
+      readSlot(slot, span, world),
+    );
+    if (!found) continue;
+    const count = found.get('count') ?? 1;
+    if (typeof count === 'number' && count > 0) return count * days;
+  }
+  return undefined;
+}
+
+function textOf(words: readonly Token[]): string {
+  return words.map(({ text }) => text).join(' ');
+}

@@ -1,0 +1,189 @@
+import type { Greenhouse } from '../../greenhouse/greenhouse.ts';
+import type { LocalDate, LocalTime } from '../../greenhouse/local-time.ts';
+import type { Language, Member } from '../../greenhouse/member.ts';
+import type { SetUpChange, WantedQuantity } from '../../greenhouse/set-up/set-up-change.ts';
+import type { SystemId } from '../../greenhouse/system.ts';
+import { matchPattern } from './match-pattern.ts';
+import { patternOf } from './pattern.ts';
+import { systemOfTask } from './read-names.ts';
+import { readSlot } from './read-slot.ts';
+import type { Wish, WishKind } from './wish.ts';
+import { type WishWorld, wishWorlds } from './wish-world.ts';
+
+const longestWish = 200;
+
+/**
+ * The wish that a whole message is, about the household's set-up, stock or season; null: it is none.
+ * Only a message that fits a pattern from its first word to its last is one.
+ */
+export function readWish(
+  text: string,
+  greenhouse: Greenhouse,
+  member: Member,
+  atMs: number,
+): Wish | null {
+  if (text.length > longestWish) return null;
+  for (const world of wishWorlds(text, greenhouse, member, atMs)) {
+    if (world.tokens.length === 0) continue;
+    for (const kind of Object.keys(world.words.patterns) as WishKind[]) {
+      for (const pattern of world.words.patterns[kind]) {
+        const slots = matchPattern(patternOf(pattern), world.tokens, (slot, words) =>
+          readSlot(slot, words, world),
+        );
+        if (slots) return wishOf(kind, new Slots(slots), world);
+      }
+    }
+  }
+  return null;
+}
+
+/** What the slots of a pattern that fitted hold; the readers of the slots give these types. */
+class Slots {
+  readonly #found: ReadonlyMap<string, unknown>;
+
+  constructor(found: ReadonlyMap<string, unknown>) {
+    this.#found = found;
+  }
+
+  number(slot: 'interval' | 'count' | 'litres' | 'amount' | 'cm' | 'low' | 'high'): number {
+    return this.#found.get(slot) as number;
+  }
+
+  text(slot: 'task' | 'name' | 'chore' | 'crop' | 'container' | 'member' | 'product'): string {
+    return this.#found.get(slot) as string;
+  }
+
+  get system(): SystemId {
+    return (this.#found.get('system') ?? this.#found.get('plants')) as SystemId;
+  }
+
+  get day(): LocalDate | undefined {
+    return this.#found.get('day') as LocalDate | undefined;
+  }
+
+  get time(): LocalTime {
+    return this.#found.get('time') as LocalTime;
+  }
+
+  get language(): Language {
+    return this.#found.get('language') as Language;
+  }
+
+  get quantity(): WantedQuantity {
+    return this.#found.get('quantity') as WantedQuantity;
+  }
+}
+
+function wishOf(kind: WishKind, slots: Slots, world: WishWorld): Wish {
+  switch (kind) {
+    case 'set-up':
+      return { kind: 'guide', of: 'greenhouse' };
+    case 'add-system':
+      return { kind: 'guide', of: 'system' };
+    case 'ask-stock':
+      return { kind: 'stock', product: null };
+    case 'ask-one-stock':
+      return { kind: 'stock', product: slots.text('product') };
+    case 'ask-season':
+      return { kind: 'season' };
+    default:
+      return { kind: 'change', change: changeOf(kind, slots, world) };
+  }
+}
+
+type ChangeKind = Exclude<
+  WishKind,
+  'set-up' | 'add-system' | 'ask-stock' | 'ask-one-stock' | 'ask-season'
+>;
+
+function changeOf(kind: ChangeKind, slots: Slots, world: WishWorld): SetUpChange {
+  switch (kind) {
+    case 'add-chore': {
+      const name = slots.text('task');
+      const system = systemOfTask(name, world);
+      const everyDays = slots.number('interval');
+      return { kind: 'chore-added', chore: { name, system, everyDays, lastDoneOn: null } };
+    }
+    case 'move-chore':
+      return {
+        kind: 'chore-moved',
+        name: slots.text('chore'),
+        everyDays: slots.number('interval'),
+      };
+    case 'drop-chore':
+      return { kind: 'chore-dropped', name: slots.text('chore') };
+    case 'rename-system':
+      return { kind: 'system-renamed', system: slots.system, name: slots.text('name') };
+    case 'drop-system':
+      return { kind: 'system-dropped', system: slots.system };
+    case 'set-brim':
+      return figure('brimL', slots.system, slots.number('litres'));
+    case 'set-low':
+      return figure('lowL', slots.system, slots.number('litres'));
+    case 'set-depth':
+      return figure('depthCm', slots.system, slots.number('cm'));
+    case 'set-plants':
+      return figure('plants', slots.system, slots.number('count'));
+    case 'set-range': {
+      const { system, quantity } = slots;
+      const range = [slots.number('low'), slots.number('high')] as const;
+      return { kind: 'range-set', system, quantity, range };
+    }
+    case 'add-alias':
+      return { kind: 'alias-added', system: slots.system, alias: slots.text('name') };
+    case 'drop-alias':
+      return { kind: 'alias-dropped', system: slots.system, alias: slots.text('name') };
+    case 'plant':
+      return {
+        kind: 'planted',
+        system: slots.system,
+        crop: slots.text('crop'),
+        plants: slots.number('count'),
+        on: slots.day ?? world.today,
+      };
+    case 'clear':
+      return { kind: 'cleared', system: slots.system, on: slots.day ?? world.today };
+    case 'own-language':
+      return {
+        kind: 'language-set',
+        handle: world.member.handle,
+        language: slots.language,
+      };
+    case 'set-language':
+      return {
+        kind: 'language-set',
+        handle: slots.text('member'),
+        language: slots.language,
+      };
+    case 'set-container':
+      return {
+        kind: 'container-set',
+        name: slots.text('container'),
+        litres: slots.number('litres'),
+      };
+    case 'drop-container':
+      return { kind: 'container-dropped', name: slots.text('container') };
+    case 'set-morning':
+      return { kind: 'morning-set', morning: slots.time };
+    case 'buy':
+      return {
+        kind: 'stock-added',
+        product: slots.text('product'),
+        mL: slots.number('amount'),
+      };
+    case 'count':
+      return {
+        kind: 'stock-counted',
+        product: slots.text('product'),
+        mL: slots.number('amount'),
+      };
+  }
+}
+
+function figure(
+  name: 'brimL' | 'lowL' | 'depthCm' | 'plants',
+  system: SystemId,
+  value: number,
+): SetUpChange {
+  return { kind: 'figure-set', system, figure: name, value };
+}

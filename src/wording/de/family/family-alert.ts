@@ -1,0 +1,51 @@
+import type { FamilyAlert } from '../../../assistant/replies/family.ts';
+import { clipped, mostQuoted } from '../../spoken/clipped.ts';
+import type { Speaker } from '../../spoken/speaker.ts';
+import { onDay } from '../day-text.ts';
+import { dutyName } from '../duty-text.ts';
+import { claimName, daysText } from './settled.ts';
+
+/** What is said unasked about who goes when: once, and without blame. */
+export function familyAlert(alert: FamilyAlert, s: Speaker): string {
+  switch (alert.kind) {
+    case 'undone':
+      return undoneText(alert, s);
+    case 'your-days': {
+      const days =
+        alert.days.length > 0
+          ? ` Deine Tage: ${alert.days.map((date) => s.fullDay(date)).join(', ')}.`
+          : '';
+      return `${s.member(alert.away)} ist ${daysText(alert.from, alert.until, s)} weg, und du springst ein.${days} An diesen Morgen bekommst du die Runde. Frag „wie fülle ich ${s.greenhouse.systems[0]?.name ?? 'die Wanne'} auf“ nach den Schritten, und sag „ich kann am Freitag nicht“, wenn etwas dazwischenkommt.`;
+    }
+    case 'done-by-other':
+      return `${s.member(alert.by)} hat es schon erledigt (${dutyName(alert.duty, s)}). Du brauchst nicht zu gehen.`;
+    case 'given-back': {
+      const why = alert.reason === null ? '' : ` (${clipped(alert.reason, mostQuoted)})`;
+      return `${s.member(alert.by)} kann das nicht machen${why}: ${names(alert.duties, s)}. Kannst du?`;
+    }
+    case 'named-for':
+      return alert.settled.kind === 'claim'
+        ? `${s.member(alert.by)} hat dich eingetragen für ${claimName(alert.settled, s)}, ${onDay(alert.settled.on, s)}. Wenn es dir nicht passt, sag „ich kann ${onDay(alert.settled.on, s)} nicht“.`
+        : `${s.member(alert.by)} hat dich ${daysText(alert.settled.from, alert.settled.until, s)} eingetragen.`;
+  }
+}
+
+function undoneText(
+  { stage, of, duties }: Extract<FamilyAlert, { kind: 'undone' }>,
+  s: Speaker,
+): string {
+  const open = names(duties, s);
+  const turn = of === null ? '' : ` Dran war ${s.member(of)}.`;
+  switch (stage) {
+    case 'ask':
+      return `Heute noch offen: ${open}. Ist es erledigt, oder geht es heute nicht?`;
+    case 'offer':
+      return `Heute noch offen: ${open}.${turn} Könntest du stattdessen gehen?`;
+    case 'tell':
+      return `Heute nicht erledigt, und niemand hat es übernommen: ${open}.${turn}`;
+  }
+}
+
+function names(duties: Extract<FamilyAlert, { kind: 'undone' }>['duties'], s: Speaker): string {
+  return s.and(duties.map((duty) => dutyName(duty, s)));
+}

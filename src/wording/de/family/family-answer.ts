@@ -1,0 +1,32 @@
+import type { FamilyAnswer } from '../../../assistant/replies/family.ts';
+import type { Speaker } from '../../spoken/speaker.ts';
+import { awayPlanText } from './away-plan.ts';
+import { homeComingText } from './home-coming.ts';
+import { howToText } from './how-to.ts';
+import { rosterText } from './roster.ts';
+import { settledText } from './settled.ts';
+
+/** Who goes when, what an absence needs, how a duty is done. */
+export function familyAnswer(answer: FamilyAnswer, s: Speaker): string {
+  switch (answer.kind) {
+    case 'settled':
+      return [
+        ...answer.items.map((item) => settledText(item, s)),
+        ...answer.instead.map(
+          ({ handle }) => `${s.member(handle)} hatte es übernommen und braucht nun nicht.`,
+        ),
+      ].join('\n');
+    case 'away-plan':
+      return awayPlanText(answer, s);
+    case 'home-coming':
+      return homeComingText(answer, s);
+    case 'roster':
+      return rosterText(answer, s);
+    case 'how-to':
+      return howToText(answer.how, s);
+    case 'no-such-duty':
+      return `Für welches System? Zum Beispiel „wie fülle ich ${s.greenhouse.systems[0]?.name ?? 'die Wanne'} auf“.`;
+    case 'nobody-away':
+      return 'Niemand ist verreist. Sag zum Beispiel „von Freitag bis zum 16. weg“.';
+  }
+}

@@ -1,0 +1,75 @@
+import type { Odd, PersonStory } from '../../../planning/family/home-story.ts';
+import type { AnswerOf } from '../../spoken/answer-of.ts';
+import { clipped, mostQuoted } from '../../spoken/clipped.ts';
+import type { Speaker } from '../../spoken/speaker.ts';
+import { toldDuties } from '../../spoken/told-duties.ts';
+import { roughVolume } from '../../spoken/volume.ts';
+import { dayAndTime, onDay } from '../day-text.ts';
+import { dutyName, dutyText } from '../duty-text.ts';
+import { entryText } from '../entry-text.ts';
+import { valueText } from '../value-text.ts';
+
+const mostOdd = 8;
+
+/** What was done by whom, what changed, what is odd, what is next. */
+export function homeComingText(
+  { story, today, next }: AnswerOf<'home-coming'>,
+  s: Speaker,
+): string {
+  const days = `${s.fullDay(s.dateOf(story.fromMs))} bis ${s.fullDay(s.dateOf(story.untilMs))}`;
+  const people = story.people.map((person) => personText(person, s));
+  const changed = story.changed.map(
+    ({ system, quantity, before, after }) =>
+      `${s.system(system).name} von ${valueText(quantity, before, s)} auf ${valueText(quantity, after, s)}`,
+  );
+  const odd = story.odd.slice(0, mostOdd).map((each) => `– ${oddText(each, s)}`);
+  return [
+    `Willkommen zurück. ${days}:`,
+    ...(people.length > 0 ? people : ['Niemand hat etwas eingetragen.']),
+    ...(changed.length > 0 ? [`Verändert: ${changed.join('; ')}.`] : []),
+    ...(odd.length > 0 ? ['Einen Blick wert:', ...odd] : ['Nichts Auffälliges.']),
+    today.length > 0
+      ? `Heute: ${toldDuties(today)
+          .map((told) => dutyText(told.lines, s))
+          .join('; ')}.`
+      : 'Heute steht nichts an.',
+    ...(today.length === 0 && next[0]
+      ? [`Als Nächstes: ${dutyName(next[0].duty, s)}, ${onDay(next[0].duty.dueOn, s)}.`]
+      : []),
+  ].join('\n');
+}
+
+function personText({ handle, visits, toppedUp, others }: PersonStory, s: Speaker): string {
+  const water = toppedUp.map(
+    ({ system, litres }) =>
+      `${s.system(system).name} ${s.amount(roughVolume(litres, s.units.volume))}`,
+  );
+  const deeds = [
+    ...(water.length > 0 ? [`nachgefüllt: ${s.and(water)}`] : []),
+    ...others.map(
+      (entry) =>
+        `${entryText(entry, s)}${entry.system === null ? '' : ` (${s.system(entry.system).name})`}`,
+    ),
+  ];
+  const days = visits === 1 ? 'an einem Tag' : `an ${visits} Tagen`;
+  return `${s.member(handle)} war ${days} da${deeds.length > 0 ? `: ${deeds.join('; ')}` : ''}.`;
+}
+
+function oddText(odd: Odd, s: Speaker): string {
+  if (odd.kind === 'missed') {
+    const days = odd.days === 1 ? 'an einem Tag' : `an ${odd.days} Tagen`;
+    return `${s.system(odd.system).name} wurde ${days} nicht nachgefüllt, als es dran war`;
+  }
+  const { entry } = odd;
+  const where = entry.system === null ? '' : `${s.system(entry.system).name}, `;
+  const told = `${where}${clipped(entryText(entry, s), mostQuoted * 2)}, ${dayAndTime(entry.atMs, s)}`;
+  switch (odd.kind) {
+    case 'outage':
+    case 'failed':
+      return told;
+    case 'outside-range':
+      return `${told}: außerhalb seines Bereichs`;
+    case 'far-from-expected':
+      return `${told}: weit weg vom Wert davor`;
+  }
+}

@@ -1,0 +1,54 @@
+import type { KeepingAnswer } from '../../../assistant/replies/keeping.ts';
+import type { StockLine } from '../../../planning/stock-outlook.ts';
+import { measure } from '../../spoken/measure.ts';
+import type { Speaker } from '../../spoken/speaker.ts';
+import { productName } from '../names.ts';
+
+const mlPerLitre = 1000;
+
+/** `400 ml`, `1,8 l`. */
+export function stockAmount(mL: number, s: Speaker): string {
+  return s.amount(mL < mlPerLitre ? measure(mL, 'mL', 0, 0) : measure(mL / mlPerLitre, 'L', 0, 2));
+}
+
+export function stockAnswer(
+  { product, lines, buy }: Extract<KeepingAnswer, { kind: 'stock' }>,
+  s: Speaker,
+): string {
+  if (lines.length === 0) {
+    const what = product === null ? 'Flaschen' : productName(product);
+    return `Von ${what} im Vorrat weiß ich nichts. Sag mir, was da ist: „1 l ${productName(product ?? 'ph-down')} gekauft“.`;
+  }
+  const listed = lines.map((line) => `${s.capital(stockLine(line, s))}.`);
+  const shopping = product === null ? [shoppingText(buy, s) ?? 'Zu kaufen ist noch nichts.'] : [];
+  return [...listed, ...shopping].join('\n');
+}
+
+/** `Zu kaufen: …`; null: nichts. */
+export function shoppingText(buy: readonly StockLine[], s: Speaker): string | null {
+  if (buy.length === 0) return null;
+  const items = buy.map(({ product, leftMl, lastsDays }) =>
+    leftMl === 0
+      ? `${productName(product)} (aufgebraucht)`
+      : `${productName(product)} (reicht ${lastsText(lastsDays ?? 0)})`,
+  );
+  return `Zu kaufen: ${s.and(items)}.`;
+}
+
+function stockLine({ product, leftMl, lastsDays }: StockLine, s: Speaker): string {
+  if (leftMl === 0) return `${productName(product)}: aufgebraucht`;
+  const lasts = lastsDays === null ? 'zuletzt nichts verbraucht' : `reicht ${lastsText(lastsDays)}`;
+  return `${productName(product)}: noch ${stockAmount(leftMl, s)}, ${lasts}`;
+}
+
+const daysPerWeek = 7;
+const toldInDays = 14;
+const longDays = 120;
+
+function lastsText(days: number): string {
+  if (days < 1) return 'keinen Tag mehr';
+  if (days === 1) return 'etwa einen Tag';
+  if (days < toldInDays) return `etwa ${days} Tage`;
+  if (days > longDays) return 'noch Monate';
+  return `etwa ${Math.round(days / daysPerWeek)} Wochen`;
+}

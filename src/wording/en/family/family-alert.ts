@@ -1,0 +1,51 @@
+import type { FamilyAlert } from '../../../assistant/replies/family.ts';
+import { clipped, mostQuoted } from '../../spoken/clipped.ts';
+import type { Speaker } from '../../spoken/speaker.ts';
+import { onDay } from '../day-text.ts';
+import { dutyName } from '../duty-text.ts';
+import { claimName, daysText } from './settled.ts';
+
+/** What is said unasked about who goes when: once, and without blame. */
+export function familyAlert(alert: FamilyAlert, s: Speaker): string {
+  switch (alert.kind) {
+    case 'undone':
+      return undoneText(alert, s);
+    case 'your-days': {
+      const days =
+        alert.days.length > 0
+          ? ` Your days: ${alert.days.map((date) => s.fullDay(date)).join(', ')}.`
+          : '';
+      return `${s.member(alert.away)} is away ${daysText(alert.from, alert.until, s)} and you step in.${days} On those mornings you get the round. Ask “how do I top up ${s.greenhouse.systems[0]?.name ?? 'the bench'}” for the steps, and say “I can't on Friday” if something comes up.`;
+    }
+    case 'done-by-other':
+      return `${s.member(alert.by)} has done it already (${dutyName(alert.duty, s)}). You need not go.`;
+    case 'given-back': {
+      const why = alert.reason === null ? '' : ` (${clipped(alert.reason, mostQuoted)})`;
+      return `${s.member(alert.by)} cannot do this${why}: ${names(alert.duties, s)}. Can you?`;
+    }
+    case 'named-for':
+      return alert.settled.kind === 'claim'
+        ? `${s.member(alert.by)} has put you down for ${claimName(alert.settled, s)}, ${onDay(alert.settled.on, s)}. If that does not suit you, say “I can't ${onDay(alert.settled.on, s)}”.`
+        : `${s.member(alert.by)} has put you down to go ${daysText(alert.settled.from, alert.settled.until, s)}.`;
+  }
+}
+
+function undoneText(
+  { stage, of, duties }: Extract<FamilyAlert, { kind: 'undone' }>,
+  s: Speaker,
+): string {
+  const open = names(duties, s);
+  const turn = of === null ? '' : ` It was ${s.member(of)}'s turn.`;
+  switch (stage) {
+    case 'ask':
+      return `Still open today: ${open}. Is it done, or can't you today?`;
+    case 'offer':
+      return `Still open today: ${open}.${turn} Could you go instead?`;
+    case 'tell':
+      return `Not done today, and nobody has taken it: ${open}.${turn}`;
+  }
+}
+
+function names(duties: Extract<FamilyAlert, { kind: 'undone' }>['duties'], s: Speaker): string {
+  return s.and(duties.map((duty) => dutyName(duty, s)));
+}

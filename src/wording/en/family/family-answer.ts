@@ -1,0 +1,30 @@
+import type { FamilyAnswer } from '../../../assistant/replies/family.ts';
+import type { Speaker } from '../../spoken/speaker.ts';
+import { awayPlanText } from './away-plan.ts';
+import { homeComingText } from './home-coming.ts';
+import { howToText } from './how-to.ts';
+import { rosterText } from './roster.ts';
+import { settledText } from './settled.ts';
+
+/** Who goes when, what an absence needs, how a duty is done. */
+export function familyAnswer(answer: FamilyAnswer, s: Speaker): string {
+  switch (answer.kind) {
+    case 'settled':
+      return [
+        ...answer.items.map((item) => settledText(item, s)),
+        ...answer.instead.map(({ handle }) => `${s.member(handle)} had taken it and need not now.`),
+      ].join('\n');
+    case 'away-plan':
+      return awayPlanText(answer, s);
+    case 'home-coming':
+      return homeComingText(answer, s);
+    case 'roster':
+      return rosterText(answer, s);
+    case 'how-to':
+      return howToText(answer.how, s);
+    case 'no-such-duty':
+      return `For which system? For example “how do I top up ${s.greenhouse.systems[0]?.name ?? 'the bench'}”.`;
+    case 'nobody-away':
+      return 'Nobody is away. Tell me for example “away from Friday to the 16th”.';
+  }
+}

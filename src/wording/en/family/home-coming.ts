@@ -1,0 +1,76 @@
+import type { Odd, PersonStory } from '../../../planning/family/home-story.ts';
+import type { AnswerOf } from '../../spoken/answer-of.ts';
+import { clipped, mostQuoted } from '../../spoken/clipped.ts';
+import type { Speaker } from '../../spoken/speaker.ts';
+import { toldDuties } from '../../spoken/told-duties.ts';
+import { roughVolume } from '../../spoken/volume.ts';
+import { dayAndTime, onDay } from '../day-text.ts';
+import { dutyName, dutyText } from '../duty-text.ts';
+import { entryText } from '../entry-text.ts';
+import { quantityNames } from '../names.ts';
+import { valueText } from '../value-text.ts';
+
+const mostOdd = 8;
+
+/** What was done by whom, what changed, what is odd, what is next. */
+export function homeComingText(
+  { story, today, next }: AnswerOf<'home-coming'>,
+  s: Speaker,
+): string {
+  const days = `${s.fullDay(s.dateOf(story.fromMs))} to ${s.fullDay(s.dateOf(story.untilMs))}`;
+  const people = story.people.map((person) => personText(person, s));
+  const changed = story.changed.map(
+    ({ system, quantity, before, after }) =>
+      `${s.system(system).name} ${quantityNames[quantity]} from ${valueText(quantity, before, s)} to ${valueText(quantity, after, s)}`,
+  );
+  const odd = story.odd.slice(0, mostOdd).map((each) => `– ${oddText(each, s)}`);
+  return [
+    `Welcome back. ${days}:`,
+    ...(people.length > 0 ? people : ['Nobody logged anything.']),
+    ...(changed.length > 0 ? [`Changed: ${changed.join('; ')}.`] : []),
+    ...(odd.length > 0 ? ['Worth a look:', ...odd] : ['Nothing odd.']),
+    today.length > 0
+      ? `Today: ${toldDuties(today)
+          .map((told) => dutyText(told.lines, s))
+          .join('; ')}.`
+      : 'Nothing is due today.',
+    ...(today.length === 0 && next[0]
+      ? [`Next: ${dutyName(next[0].duty, s)}, ${onDay(next[0].duty.dueOn, s)}.`]
+      : []),
+  ].join('\n');
+}
+
+function personText({ handle, visits, toppedUp, others }: PersonStory, s: Speaker): string {
+  const water = toppedUp.map(
+    ({ system, litres }) =>
+      `${s.system(system).name} ${s.amount(roughVolume(litres, s.units.volume))}`,
+  );
+  const deeds = [
+    ...(water.length > 0 ? [`topped up ${s.and(water)}`] : []),
+    ...others.map(
+      (entry) =>
+        `${entryText(entry, s)}${entry.system === null ? '' : ` (${s.system(entry.system).name})`}`,
+    ),
+  ];
+  const days = visits === 1 ? 'on one day' : `on ${visits} days`;
+  return `${s.member(handle)} was there ${days}${deeds.length > 0 ? `: ${deeds.join('; ')}` : ''}.`;
+}
+
+function oddText(odd: Odd, s: Speaker): string {
+  if (odd.kind === 'missed') {
+    const days = odd.days === 1 ? 'on one day' : `on ${odd.days} days`;
+    return `${s.system(odd.system).name} was not topped up ${days} when it was due`;
+  }
+  const { entry } = odd;
+  const where = entry.system === null ? '' : `${s.system(entry.system).name}, `;
+  const told = `${where}${clipped(entryText(entry, s), mostQuoted * 2)}, ${dayAndTime(entry.atMs, s)}`;
+  switch (odd.kind) {
+    case 'outage':
+    case 'failed':
+      return told;
+    case 'outside-range':
+      return `${told}: outside its range`;
+    case 'far-from-expected':
+      return `${told}: far from the reading before`;
+  }
+}

@@ -1,0 +1,192 @@
+import type { Greenhouse } from '../../../greenhouse/greenhouse.ts';
+import type { Language } from '../../../greenhouse/member.ts';
+import type {
+  SetUpChange,
+  SystemFigure,
+  UnfitChange,
+  WantedQuantity,
+} from '../../../greenhouse/set-up/set-up-change.ts';
+import { depth } from '../../spoken/depth.ts';
+import { measureOf } from '../../spoken/measure-of-quantity.ts';
+import type { Speaker } from '../../spoken/speaker.ts';
+import { everyDays, onDay } from '../day-text.ts';
+import { productName } from '../names.ts';
+import { rangeText } from '../value-text.ts';
+import { cropText } from './crop-text.ts';
+import { stockAmount } from './stock-text.ts';
+import { systemText } from './system-text.ts';
+
+/** A change as it would be, with what holds now where that is known. */
+export function changeQuestion(change: SetUpChange, was: SetUpChange | null, s: Speaker): string {
+  const asked = isReport(change) ? 'Is that right?' : 'Shall I do that?';
+  return `${s.capital(changeText(change, was, s))}. ${asked}`;
+}
+
+/** What the household did or counted, and not what it wants. */
+function isReport({ kind }: SetUpChange): boolean {
+  return (
+    kind === 'planted' || kind === 'cleared' || kind === 'stock-added' || kind === 'stock-counted'
+  );
+}
+
+export function changedText(
+  change: SetUpChange,
+  state: 'made' | 'undone' | 'changed-since',
+  s: Speaker,
+): string {
+  const what = changeText(change, null, s);
+  switch (state) {
+    case 'made':
+      if (change.kind === 'set-up-anew') return setUpText(change.greenhouse, s);
+      return `Done: ${what}. “undo” takes it back.`;
+    case 'undone':
+      return `Taken back: ${what}.`;
+    case 'changed-since':
+      return `I cannot take that back: it has been changed again since (${what}). Please say how it should be.`;
+  }
+}
+
+function setUpText({ name, systems }: Greenhouse, s: Speaker): string {
+  const [first] = systems;
+  if (!first) throw new Error(`${name} is set up without a system, expected at least one`);
+  const example = `${first.name} ${s.amount(measureOf('level', first.brimL, s.units))}`;
+  return `Done: ${name} is set up. Tell me what is in each system now, like “${example}”. “undo” takes it all back.`;
+}
+
+function changeText(change: SetUpChange, was: SetUpChange | null, s: Speaker): string {
+  const then = was ? valueOf(was, s) : null;
+  const now = valueOf(change, s);
+  const to = then === null ? now : `${then} → ${now}`;
+  switch (change.kind) {
+    case 'chore-added': {
+      const { name, system, everyDays: days } = change.chore;
+      const where = system === null ? '' : `, for ${s.system(system).name}`;
+      return `“${name}” ${everyDays(days)}${where}`;
+    }
+    case 'chore-moved':
+      return `“${change.name}” ${then === null ? now : `${now} instead of ${then}`}`;
+    case 'chore-dropped':
+      return `no more “${change.name}”`;
+    case 'system-added':
+      return `new system ${systemText(change.system, s)}`;
+    case 'system-renamed':
+      return then === null ? `the new name is ${now}` : `${then} is called ${now} from now on`;
+    case 'system-dropped':
+      return `${s.system(change.system).name} is dropped, what was logged of it stays in the logbook`;
+    case 'figure-set':
+      return `${figureNames[change.figure]} of ${s.system(change.system).name}: ${to}`;
+    case 'range-set':
+      return `${rangeNames[change.quantity]} wanted in ${s.system(change.system).name}: ${to}`;
+    case 'alias-added':
+      return `${s.system(change.system).name} is also called ${change.alias}`;
+    case 'alias-dropped':
+      return `${s.system(change.system).name} is no longer called ${change.alias}`;
+    case 'planted': {
+      const place = s.system(change.system).name;
+      const instead = then === null ? '' : `, in place of ${then}`;
+      return `${now} planted in ${place} ${onDay(change.on, s)}${instead}`;
+    }
+    case 'cleared': {
+      const what = then ?? 'the plants';
+      return `${what} taken out of ${s.system(change.system).name} ${onDay(change.on, s)}`;
+    }
+    case 'language-set':
+      return `${s.member(change.handle)} is written to in ${now}`;
+    case 'container-set':
+      return `1 ${change.name} holds ${now}${then === null ? '' : `, not ${then}`}`;
+    case 'container-dropped':
+      return `no more container “${change.name}”`;
+    case 'morning-set':
+      return `round in the morning at ${to}`;
+    case 'stock-added':
+      return then === null
+        ? `${now} of ${productName(change.product)} bought`
+        : `${now} of ${productName(change.product)} bought, with the ${then} that are left`;
+    case 'stock-counted':
+      return `${now} of ${productName(change.product)} left${then === null ? '' : `, where I reckoned ${then}`}`;
+    case 'set-up-anew':
+      return `${change.greenhouse.name} is set up`;
+  }
+}
+
+/** The part of a change that has a before and an after. */
+function valueOf(change: SetUpChange, s: Speaker): string | null {
+  switch (change.kind) {
+    case 'chore-moved':
+      return everyDays(change.everyDays);
+    case 'system-renamed':
+      return change.name;
+    case 'figure-set':
+      return figureText(change.figure, change.value, s);
+    case 'range-set': {
+      const [lowest, highest] = change.range;
+      return rangeText(change.quantity, lowest, highest, s);
+    }
+    case 'planted':
+      return cropText(change);
+    case 'language-set':
+      return languageNames[change.language];
+    case 'container-set':
+      return s.amount(measureOf('level', change.litres, s.units));
+    case 'morning-set':
+      return change.morning;
+    case 'stock-added':
+    case 'stock-counted':
+      return stockAmount(change.mL, s);
+    default:
+      return null;
+  }
+}
+
+function figureText(figure: SystemFigure, value: number, s: Speaker): string {
+  switch (figure) {
+    case 'brimL':
+    case 'lowL':
+      return s.amount(measureOf('level', value, s.units));
+    case 'depthCm':
+      return s.amount(depth(value, s.units.volume));
+    case 'plants':
+      return String(value);
+  }
+}
+
+const figureNames: Readonly<Record<SystemFigure, string>> = {
+  brimL: 'brim',
+  lowL: 'low mark',
+  depthCm: 'depth at the brim',
+  plants: 'plants',
+};
+
+const rangeNames: Readonly<Record<WantedQuantity, string>> = {
+  ph: 'pH',
+  ec: 'EC',
+  'water-temperature': 'water temperature',
+};
+
+const languageNames: Readonly<Record<Language, string>> = { en: 'English', de: 'German' };
+
+/** Why a change cannot be made. */
+export function unfitText(change: SetUpChange, because: UnfitChange, s: Speaker): string {
+  switch (because.kind) {
+    case 'no-such-chore':
+      return 'There is no such chore any more.';
+    case 'chore-there':
+      return 'That chore is there already. Say “every 5 days” after its name to change how often.';
+    case 'name-taken':
+      return `That name belongs to ${because.by}. Please choose another.`;
+    case 'only-system':
+      return 'It is the only system, so it stays. Add another one first.';
+    case 'low-above-brim':
+      return 'The low mark must lie below the brim, so I changed nothing.';
+    case 'no-such-container':
+      return 'I know no container of that name.';
+    case 'has-chores': {
+      const chores = because.chores.map((chore) => `“${chore}”`);
+      return `It still has chores: ${s.and(chores)}. Drop them first, like “no more ${because.chores[0] ?? ''}”.`;
+    }
+    case 'same-already':
+      return `That is so already: ${changeText(change, null, s)}.`;
+    case 'out-of-bounds':
+      return 'That is outside what is possible, so I changed nothing.';
+  }
+}

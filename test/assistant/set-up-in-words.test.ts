@@ -1,0 +1,243 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Store } from '../../src/assistant/ports/store.ts';
+import { openRehearsal, quarryLaneWith, type Talk } from '../channels/rehearsal/open-rehearsal.ts';
+import { openTestStore } from '../storage/open-test-store.ts';
+
+let store: Store;
+beforeAll(async () => {
+  store = await openTestStore();
+});
+afterAll(() => store.close());
+
+/** Vitest types its matchers as any. */
+const containing = (text: string): unknown => expect.stringContaining(text);
+
+/** A talk on 4 May that goes on by a minute with each message. */
+function talking(talk: Talk) {
+  let minute = 0;
+  const at = (): string => {
+    minute += 1;
+    const clock = `${String(8 + Math.floor(minute / 60)).padStart(2, '0')}:${String(minute % 60).padStart(2, '0')}`;
+    return `2027-05-04T${clock}:00+01:00`;
+  };
+  return {
+    say: (from: string, text: string, more: object = {}) => talk({ at: at(), from, text, ...more }),
+    press: (from: string, press: string) => talk({ at: at(), from, press }),
+  };
+}
+
+describe('A change of the set-up', () => {
+  it('is shown first, made on a yes, and taken back by undo', async () => {
+    const { say } = talking(openRehearsal(store));
+    const [shown] = await say('ines', 'low mark of the bench is 160 l');
+    expect(shown).toMatchObject({
+      kind: 'question',
+      text: 'Low mark of North bench: 150 L → 160 L. Shall I do that?',
+    });
+    const [made] = await say('ines', 'yes');
+    expect(made).toMatchObject({
+      kind: 'answer',
+      text: 'Done: low mark of North bench: 160 L. “undo” takes it back.',
+    });
+    const [again] = await say('ines', 'low mark of the bench is 160 l');
+    expect(again).toMatchObject({ kind: 'refusal' });
+    const [undone] = await say('ines', 'undo');
+    expect(undone).toMatchObject({ text: 'Taken back: low mark of North bench: 160 L.' });
+    const [shownAgain] = await say('ines', 'low mark of the bench is 160 l');
+    expect(shownAgain).toMatchObject({ kind: 'question' });
+  });
+
+  it('is not made on a no, nor without an answer', async () => {
+    const { say } = talking(openRehearsal(store));
+    await say('ines', 'every 10 days clean the gutter ends');
+    const [left] = await say('ines', 'no');
+    expect(left).toMatchObject({ kind: 'answer', text: 'All right, everything stays as it is.' });
+    await say('ines', 'every 10 days clean the gutter ends');
+    const [due] = await say('ines', 'what needs doing');
+    expect(JSON.stringify(due)).not.toContain('gutter ends');
+  });
+
+  it('can be made and taken back by buttons, each of which works once', async () => {
+    const { say, press } = talking(openRehearsal(store));
+    const [shown] = await say('ines', 'every 10 days clean the gutter ends');
+    const buttons = (line: typeof shown) =>
+      (line?.buttons ?? []).flat().map((button) => button.press);
+    const [yes] = buttons(shown);
+    const [made] = await press('ines', yes!);
+    expect(made).toMatchObject({ text: containing('Done: “clean the gutter ends”') });
+    const [due] = await say('ines', 'what needs doing');
+    expect(due).toMatchObject({
+      due: expect.arrayContaining([
+        expect.objectContaining({
+          duty: 'chore',
+          chore: 'clean the gutter ends',
+          system: 'Gutter run',
+        }),
+      ]) as unknown,
+    });
+    const [undo] = buttons(made);
+    const [undone] = await press('ines', undo!);
+    expect(undone).toMatchObject({ text: containing('Taken back') });
+    const [late] = await press('ines', undo!);
+    expect(late).toMatchObject({ text: containing('no longer open') });
+  });
+
+  it('is for growers: a helper is told who can make it, and nothing is asked', async () => {
+    const { say } = talking(openRehearsal(store));
+    const [refused] = await say('tomas', 'drop the gutter run');
+    expect(refused).toMatchObject({ kind: 'refusal', text: containing('Ines') });
+    const [guide] = await say('tomas', 'set up a new greenhouse');
+    expect(guide).toMatchObject({ kind: 'refusal' });
+  });
+
+  it('of what was bought, or of one’s own language, is for everybody', async () => {
+    const { say } = talking(openRehearsal(store));
+    const [bought] = await say('tomas', 'bought 1 l ph down');
+    expect(bought).toMatchObject({ kind: 'question' });
+    const [language] = await say('tomas', 'speak german to me');
+    expect(language).toMatchObject({ kind: 'question' });
+    const [done] = await say('tomas', 'yes');
+    expect(done).toMatchObject({ text: containing('Erledigt') });
+    const [other] = await say('tomas', 'Priya spricht Deutsch');
+    expect(other).toMatchObject({ kind: 'refusal' });
+  });
+
+  it('is not undone over somebody else’s later change of the same part', async () => {
+    const { members } = quarryLaneWith();
+    const growers = members.map((member) => ({ ...member, role: 'grower' as const }));
+    const { say } = talking(openRehearsal(store, quarryLaneWith({ members: growers })));
+    await say('ines', 'low mark of the bench is 160 l');
+    await say('ines', 'yes');
+    await say('tomas', 'low mark of the bench is 170 l');
+    await say('tomas', 'yes');
+    const [refused] = await say('ines', 'undo');
+    expect(refused).toMatchObject({ text: containing('cannot take that back') });
+    const [kept] = await say('priya', 'low mark of the bench is 170 l');
+    expect(kept).toMatchObject({ kind: 'refusal' });
+  });
+
+  it('that cannot be is refused with the reason', async () => {
+    const { say } = talking(openRehearsal(store));
+    const text = async (words: string) => (await say('ines', words))[0]?.['text'];
+    expect(await text('low mark of the bench is 700 l')).toContain('below the brim');
+    expect(await text('rename the jars to dwc')).toContain('Bucket row');
+    expect(await text('drop the bench')).toContain('tie up the tomatoes');
+    expect(await text('tie up the tomatoes every 5 days')).toContain('so already');
+    expect(await text('ph of the jars should be 6.2 to 5.8')).toContain('outside');
+  });
+
+  it('is not made of a report, even one that speaks of a chore or of plants', async () => {
+    const { say } = talking(openRehearsal(store));
+    const reports = ['tied up the tomatoes', 'picked 2 kg of cucumbers', 'dwc down to 80 l'];
+    for (const report of reports) {
+      const [answered] = await say('ines', report);
+      expect(answered?.['text']).not.toContain('Shall I do that?');
+    }
+  });
+});
+
+describe('A dropped system', () => {
+  it('is asked for no more, and what was logged of it can still be told', async () => {
+    const { say } = talking(openRehearsal(store));
+    const [receipt] = await say('ines', 'topped up the nft 5 l');
+    await say('ines', 'drop the gutter run');
+    await say('ines', 'yes');
+    const [due] = await say('ines', 'what needs doing');
+    expect(JSON.stringify(due)).not.toContain('Gutter run');
+    const [who] = await say('ines', 'who topped up last');
+    expect(who).toMatchObject({ text: containing('Gutter run') });
+    const [unknown] = await say('ines', 'nft ph 6');
+    expect(unknown?.kind).not.toBe('receipt');
+    // Its old buttons log nothing into it.
+    const [struck] = await say('ines', 'undo', { replyTo: receipt?.['id'] });
+    expect(struck).toMatchObject({ kind: 'correction', struck: [{ system: 'Gutter run' }] });
+    await say('ines', 'undo');
+    const [back] = await say('ines', 'nft ph 6');
+    expect(back).toMatchObject({ kind: 'receipt', logged: [{ system: 'Gutter run' }] });
+  });
+});
+
+describe('Plants', () => {
+  it('go in and out, and the season remembers what grew', async () => {
+    const { say } = talking(openRehearsal(store));
+    await say('ines', 'planted 12 lettuces in the jars today');
+    await say('ines', 'yes');
+    await say('ines', 'picked 600 g from the jars');
+    await say('ines', 'picked 2 kg from the buckets');
+    const [season] = await say('ines', 'which did best?');
+    expect(season).toMatchObject({ kind: 'answer', text: containing('50 g a plant') });
+    expect(season?.['text']).toContain('different crops');
+    await say('ines', 'pulled the lettuces');
+    const [cleared] = await say('ines', 'yes');
+    expect(cleared).toMatchObject({ text: containing('taken out of Jar shelf') });
+    const [after] = await say('ines', 'how is it going');
+    expect(after).toMatchObject({ text: containing('Jar shelf (12 × lettuce') });
+  });
+});
+
+describe('The stock', () => {
+  it('is counted down by doses, refilled by a word, and told', async () => {
+    const { say } = talking(openRehearsal(store));
+    await say('ines', '50 ml ph down in the bench');
+    expect((await say('ines', 'how much ph down is left'))[0]?.['text']).toContain('800 mL left');
+    await say('ines', 'bought 1 l ph down');
+    await say('ines', 'yes');
+    expect((await say('ines', 'how much ph down is left'))[0]?.['text']).toContain('1.8 L left');
+    await say('ines', 'there are 300 ml of ph down left');
+    await say('ines', 'yes');
+    const [stock] = await say('ines', 'what do we need to buy');
+    expect(stock?.['text']).toContain('PH down: 300 mL left'.slice(1));
+  });
+});
+
+describe('The guided set-up', () => {
+  it('goes by buttons alone where it can, and lets a report through in its midst', async () => {
+    const { say, press } = talking(openRehearsal(store));
+    const first = (line: typeof asked) => line!.buttons![0]![0]!.press;
+    let [asked] = await say('ines', 'set up a new greenhouse');
+    for (let skips = 0; skips < 4; skips++) [asked] = await press('ines', first(asked));
+    expect(asked).toMatchObject({ text: containing('How does the first one grow?') });
+    const [receipt] = await say('ines', 'dwc ph 5.8');
+    expect(receipt).toMatchObject({ kind: 'receipt' });
+    [asked] = await press('ines', first(asked));
+    [asked] = await press('ines', first(asked));
+    expect(asked).toMatchObject({ text: containing('How many litres') });
+    const [needed] = await say('ines', 'skip');
+    expect(needed).toMatchObject({ text: containing('cannot do without') });
+    [asked] = await say('ines', '200');
+    for (let skips = 0; skips < 3; skips++) [asked] = await press('ines', first(asked));
+    [asked] = await press('ines', first(asked));
+    expect(asked).toMatchObject({ text: containing('Shall I set it up like this?') });
+    const [made] = await press('ines', first(asked));
+    expect(made).toMatchObject({ text: containing('is set up') });
+    const [gone] = await say('ines', 'dwc ph 5.8');
+    expect(gone?.kind).not.toBe('receipt');
+    await say('ines', 'undo');
+    const [back] = await say('ines', 'dwc ph 5.8');
+    expect(back).toMatchObject({ kind: 'receipt', logged: [{ system: 'Bucket row' }] });
+  });
+
+  it('adds one system, shown before it is made', async () => {
+    const { say } = talking(openRehearsal(store));
+    for (const text of ['add a new system', 'drip', 'Strawberry wall', '60 l', 'skip', 'skip']) {
+      await say('ines', text);
+    }
+    const [shown] = await say('ines', '30 strawberries');
+    expect(shown).toMatchObject({
+      kind: 'question',
+      text: containing('30 × strawberry'),
+    });
+    await say('ines', 'yes');
+    const [receipt] = await say('ines', 'strawberry wall ph 5.8');
+    expect(receipt).toMatchObject({ kind: 'receipt', logged: [{ system: 'Strawberry wall' }] });
+  });
+
+  it('ends on stop, and changes nothing', async () => {
+    const { say } = talking(openRehearsal(store));
+    await say('ines', 'set up a new greenhouse');
+    const [stopped] = await say('ines', 'stop');
+    expect(stopped).toMatchObject({ text: 'All right, everything stays as it is.' });
+    const [receipt] = await say('ines', 'dwc ph 5.8');
+    expect(receipt).toMatchObject({ kind: 'receipt' });
+  });
+});

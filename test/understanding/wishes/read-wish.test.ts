@@ -1,0 +1,157 @@
+import { describe, expect, it } from 'vitest';
+import { parseGreenhouseText } from '../../../src/greenhouse/file/parse-greenhouse-text.ts';
+import type { Member } from '../../../src/greenhouse/member.ts';
+import { readWish } from '../../../src/understanding/wishes/read-wish.ts';
+import { quarryLane } from '../../wording/quarry-lane.ts';
+import { greenhouseTextOf, readCases } from '../message-case.ts';
+
+const atMs = Date.parse('2027-05-04T09:00:00+01:00');
+const ines = quarryLane.members[0]!;
+const karl: Member = { handle: 'karl', name: 'Karl', role: 'grower', language: 'de' };
+const greenhouse = { ...quarryLane, members: [...quarryLane.members, karl] };
+
+function changeOf(text: string, member: Member = ines): object | null {
+  const wish = readWish(text, greenhouse, member, atMs);
+  if (wish === null) return null;
+  return wish.kind === 'change' ? wish.change : wish;
+}
+
+const tieUp = 'tie up the tomatoes';
+
+describe('A wish in English', () => {
+  it.each([
+    [
+      'every 10 days clean the gutter ends',
+      {
+        kind: 'chore-added',
+        chore: { name: 'clean the gutter ends', system: 's3', everyDays: 10, lastDoneOn: null },
+      },
+    ],
+    [
+      'Remind me to wash the cans every two weeks, please',
+      {
+        kind: 'chore-added',
+        chore: { name: 'wash the cans', system: null, everyDays: 14, lastDoneOn: null },
+      },
+    ],
+    [
+      'prune the cucumbers weekly',
+      {
+        kind: 'chore-added',
+        chore: { name: 'prune the cucumbers', system: 's2', everyDays: 7, lastDoneOn: null },
+      },
+    ],
+    ['stop reminding me to tie up the tomatoes', { kind: 'chore-dropped', name: tieUp }],
+    ['tie up the tomatos every 4 days', { kind: 'chore-moved', name: tieUp, everyDays: 4 }],
+    [
+      'tie up tomatoes every other day from now on',
+      { kind: 'chore-moved', name: tieUp, everyDays: 2 },
+    ],
+    [
+      'rename the jars to Window shelf',
+      { kind: 'system-renamed', system: 's4', name: 'Window shelf' },
+    ],
+    ['drop the gutter run', { kind: 'system-dropped', system: 's3' }],
+    [
+      'the brim of the bench is 620 l',
+      { kind: 'figure-set', system: 's1', figure: 'brimL', value: 620 },
+    ],
+    [
+      'low mark of the bench is 160',
+      { kind: 'figure-set', system: 's1', figure: 'lowL', value: 160 },
+    ],
+    ['the bench is 82 cm deep', { kind: 'figure-set', system: 's1', figure: 'depthCm', value: 82 }],
+    [
+      'the jars have 10 plants now',
+      { kind: 'figure-set', system: 's4', figure: 'plants', value: 10 },
+    ],
+    [
+      'ph of the jars should be 5.8 to 6.2',
+      { kind: 'range-set', system: 's4', quantity: 'ph', range: [5.8, 6.2] },
+    ],
+    [
+      'keep the ec of the dwc between 1.7 and 2.1',
+      { kind: 'range-set', system: 's2', quantity: 'ec', range: [1.7, 2.1] },
+    ],
+    ['the jars are also called glasses', { kind: 'alias-added', system: 's4', alias: 'glasses' }],
+    [
+      'planted 12 lettuces in the jars today',
+      { kind: 'planted', system: 's4', crop: 'lettuce', plants: 12, on: '2027-05-04' },
+    ],
+    [
+      'yesterday we planted six basil in the nft',
+      { kind: 'planted', system: 's3', crop: 'basil', plants: 6, on: '2027-05-03' },
+    ],
+    ['pulled the cucumbers', { kind: 'cleared', system: 's2', on: '2027-05-04' }],
+    ['karl speaks English', { kind: 'language-set', handle: 'karl', language: 'en' }],
+    ['speak german to me', { kind: 'language-set', handle: 'ines', language: 'de' }],
+    ['a bucket is 12 litres', { kind: 'container-set', name: 'bucket', litres: 12 }],
+    ['rounds at 6:30', { kind: 'morning-set', morning: '06:30' }],
+    ['send the round at 8 am', { kind: 'morning-set', morning: '08:00' }],
+    ['bought 1 l ph down', { kind: 'stock-added', product: 'ph-down', mL: 1000 }],
+    ['new bottle of A, 5 l', { kind: 'stock-added', product: 'nutrient-a', mL: 5000 }],
+    ['there are 300 ml of ph down left', { kind: 'stock-counted', product: 'ph-down', mL: 300 }],
+    ['how much ph down is left?', { kind: 'stock', product: 'ph-down' }],
+    ['what do we need to buy?', { kind: 'stock', product: null }],
+    ['which did best?', { kind: 'season' }],
+    ['set up a new greenhouse', { kind: 'guide', of: 'greenhouse' }],
+    ['setup a new grenhouse', { kind: 'guide', of: 'greenhouse' }],
+    ['add a new system', { kind: 'guide', of: 'system' }],
+  ])('is read from “%s”', (text, expected) => {
+    expect(changeOf(text)).toEqual(expected);
+  });
+});
+
+describe('A wish in German', () => {
+  it.each([
+    [
+      'alle 10 Tage Rinnenenden putzen',
+      {
+        kind: 'chore-added',
+        chore: { name: 'Rinnenenden putzen', system: null, everyDays: 10, lastDoneOn: null },
+      },
+    ],
+    ['tie up the tomatoes alle 4 Tage', { kind: 'chore-moved', name: tieUp, everyDays: 4 }],
+    ['Erinnere mich nicht mehr an tie up the tomatoes', { kind: 'chore-dropped', name: tieUp }],
+    [
+      'Jar shelf heißt jetzt Fensterbrett',
+      { kind: 'system-renamed', system: 's4', name: 'Fensterbrett' },
+    ],
+    [
+      '12 Salate in Jar shelf gepflanzt',
+      { kind: 'planted', system: 's4', crop: 'lettuce', plants: 12, on: '2027-05-04' },
+    ],
+    ['Gurken rausgerissen', { kind: 'cleared', system: 's2', on: '2027-05-04' }],
+    ['wir haben 1 l pH minus gekauft', { kind: 'stock-added', product: 'ph-down', mL: 1000 }],
+    ['wie viel pH minus ist noch da?', { kind: 'stock', product: 'ph-down' }],
+    ['Was müssen wir einkaufen?', { kind: 'stock', product: null }],
+    ['Ein Eimer fasst 12 Liter', { kind: 'container-set', name: 'Eimer', litres: 12 }],
+    ['Schick die Runde um 6:30', { kind: 'morning-set', morning: '06:30' }],
+    ['Priya spricht Deutsch', { kind: 'language-set', handle: 'priya', language: 'de' }],
+    ['Neues Gewächshaus einrichten', { kind: 'guide', of: 'greenhouse' }],
+    ['Welches System war am besten?', { kind: 'season' }],
+    [
+      'pH von North bench soll 5,8 bis 6,2 sein',
+      { kind: 'range-set', system: 's1', quantity: 'ph', range: [5.8, 6.2] },
+    ],
+  ])('is read from “%s”', (text, expected) => {
+    expect(changeOf(text, karl)).toEqual(expected);
+  });
+});
+
+describe('A report', () => {
+  it.each(['english-open', 'english-sealed', 'german-open', 'german-sealed'])(
+    'in the corpus %s is never taken for a wish',
+    (corpus) => {
+      const taken = readCases(`understanding/corpus/${corpus}.jsonl`).filter((messageCase) => {
+        const read = parseGreenhouseText(greenhouseTextOf(messageCase));
+        if (!read.ok) throw new Error('the greenhouse of a case is faulty');
+        const { text = '', from } = messageCase.line as { text?: string; from?: string };
+        const member = read.greenhouse.members.find(({ handle }) => handle === from) ?? ines;
+        const wish = readWish(text, read.greenhouse, member, atMs);
+        return wish?.kind === 'change' || (wish !== null && messageCase.expect.logged.length > 0);
+      });
+      expect(taken.map(({ line }) => line.text)).toEqual([]);
+    },
+  );
+});

@@ -1,0 +1,153 @@
+import type { FamilyAlert, FamilyAnswer } from '../../src/assistant/replies/family.ts';
+import type { ArrangementDraft } from '../../src/greenhouse/arrangement.ts';
+import type { Dont, HowStep, HowTo } from '../../src/planning/family/how-to.ts';
+import {
+  bench,
+  benchTopUp,
+  buckets,
+  date,
+  entry,
+  jars,
+  quarryLane,
+  tieUp,
+  today,
+} from './quarry-lane.ts';
+
+type OfEach<U extends { readonly kind: string }> = {
+  readonly [K in U['kind']]: Extract<U, { readonly kind: K }>;
+};
+
+const from = date('2027-05-07');
+const until = date('2027-05-16');
+
+const settled: OfEach<ArrangementDraft> = {
+  away: { kind: 'away', handle: 'ines', from, until },
+  back: { kind: 'back', handle: 'ines', on: until },
+  news: { kind: 'news', handle: 'ines', every: 'never' },
+  covers: { kind: 'covers', handles: ['tomas', 'priya'], from, until },
+  'cannot-go': { kind: 'cannot-go', handle: null, from, until: from, reason: null },
+  rota: { kind: 'rota', handle: 'tomas', weekdays: [1, 4] },
+  claim: {
+    kind: 'claim',
+    handle: 'priya',
+    system: jars,
+    duty: 'top-up',
+    on: today,
+    isEvening: true,
+  },
+  release: { kind: 'release', handle: 'priya', system: jars, on: today, reason: null },
+  tip: { kind: 'tip', system: bench, duty: null, text: 'the tap is behind the door' },
+};
+
+const steps: OfEach<HowStep> = {
+  'fetch-water': { kind: 'fetch-water', litres: 43 },
+  mix: { kind: 'mix', work: [{ kind: 'stir' }] },
+  pour: { kind: 'pour', toL: 22 },
+  'read-level': { kind: 'read-level' },
+  'dip-probe': { kind: 'dip-probe', quantities: ['ph', 'ec'], probes: ['pen', 'stick'] },
+  'rinse-probe': { kind: 'rinse-probe' },
+  buffers: { kind: 'buffers', probe: 'pen' },
+  work: { kind: 'work', work: [{ kind: 'unplug' }, { kind: 'empty' }] },
+  'set-air': { kind: 'set-air', minutesPerHour: 5 },
+  'wait-for-figures': { kind: 'wait-for-figures' },
+  answer: { kind: 'answer', duty: 'top-up', litres: 43 },
+};
+
+const donts: Readonly<Record<Dont, true>> = {
+  'no-guessing-products': true,
+  'no-over-brim': true,
+  'no-drowned-air-roots': true,
+  'no-pumps-off': true,
+  'no-acids-untaught': true,
+  'no-one-probe-for-all': true,
+};
+
+const how: HowTo = {
+  system: quarryLane.systems[3]!,
+  duty: 'top-up',
+  line: null,
+  steps: Object.values(steps),
+  tips: ['the tap is behind the door'],
+  donts: Object.keys(donts) as Dont[],
+  cautions: { about: ['concentrates-apart'], inFull: true },
+};
+
+export const familyAnswers: OfEach<FamilyAnswer> = {
+  settled: { kind: 'settled', items: Object.values(settled), instead: [{ handle: 'olli' }] },
+  'away-plan': {
+    kind: 'away-plan',
+    handle: 'ines',
+    isThought: false,
+    plan: {
+      from,
+      until,
+      systems: [
+        { system: bench, asItIs: date('2027-05-12'), ifFilled: null },
+        { system: buckets, asItIs: date('2027-05-08'), ifFilled: date('2027-05-11') },
+      ],
+      before: {
+        fill: [{ system: bench, litres: 43 }],
+        lines: [tieUp],
+        timers: [bench, buckets],
+        buy: [{ product: 'nutrient-a', mL: 300 }],
+      },
+      trips: [
+        {
+          date: date('2027-05-10'),
+          by: 'tomas',
+          topUps: [{ system: buckets, litres: 30 }],
+          lines: [tieUp],
+        },
+        { date: date('2027-05-14'), by: null, topUps: [], lines: [] },
+      ],
+      unsafe: [{ system: jars, from: date('2027-05-15') }],
+    },
+  },
+  'home-coming': {
+    kind: 'home-coming',
+    today: [],
+    next: [benchTopUp],
+    story: {
+      fromMs: Date.parse('2027-05-01T07:00:00+01:00'),
+      untilMs: Date.parse('2027-05-04T08:00:00+01:00'),
+      people: [
+        {
+          handle: 'tomas',
+          visits: 2,
+          toppedUp: [{ system: buckets, litres: 30 }],
+          others: [entry('dose', 10, { product: 'ph-down' })],
+        },
+      ],
+      changed: [{ system: buckets, quantity: 'ph', before: 5.8, after: 6.3 }],
+      odd: [
+        { kind: 'missed', system: jars, days: 1 },
+        { kind: 'outside-range', entry: entry('ph', 6.9) },
+        { kind: 'far-from-expected', entry: entry('ec', 3.1) },
+        { kind: 'outage', entry: entry('outage', 1, { system: null, of: 'power' }) },
+        {
+          kind: 'failed',
+          entry: entry('duty-failed', 1, { duty: 'top-up', note: 'lid is stuck' }),
+        },
+      ],
+    },
+  },
+  roster: {
+    kind: 'roster',
+    days: [
+      { date: today, handles: ['tomas'] },
+      { date: from, handles: [] },
+    ],
+    claims: [{ handle: 'priya', settled: settled.claim }],
+  },
+  'how-to': { kind: 'how-to', how },
+  'no-such-duty': { kind: 'no-such-duty' },
+  'nobody-away': { kind: 'nobody-away' },
+};
+
+export const familyAlerts: OfEach<FamilyAlert> = {
+  undone: { kind: 'undone', stage: 'offer', of: 'tomas', duties: [benchTopUp.duty] },
+  'your-days': { kind: 'your-days', away: 'ines', from, until, days: [from] },
+  'done-by-other': { kind: 'done-by-other', by: 'priya', duty: benchTopUp.duty },
+  'given-back': { kind: 'given-back', by: 'tomas', duties: [benchTopUp.duty], reason: 'ill' },
+  'named-for': { kind: 'named-for', by: 'ines', settled: settled.claim },
+};
