@@ -308,8 +308,3 @@ function toBuy(
     return needed > left ? [{ product: item.product, mL: Math.ceil(needed - left) }] : [];
   });
 }
-
-/** How many days an absence has. */
-export function lengthOf({ from, until }: Pick<AwayPlan, 'from' | 'until'>): number {
-  return Math.round((Date.parse(until) - Date.parse(from)) / DAY_MS) + 1;
-}
