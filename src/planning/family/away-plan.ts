@@ -66,7 +66,6 @@ export interface AwayQuestion {
 const WORTH_A_CAN_SHARE = 0.08;
 /** A system this likely to run low before the next visit is not safe. */
 const UNSAFE_CHANCE = 0.1;
-const DAY_MS = 86_400_000;
 
 /** The plan as things stand: every system full at departure, then trips as late as is safe. */
 export function awayPlan(question: AwayQuestion): AwayPlan {

@@ -142,5 +142,5 @@ function possibleUnits(quantity: Quantity, s: Speaker): readonly string[] {
 function coverExample(s: Speaker): string {
   const helpers = s.greenhouse.members.filter(({ role }) => role === 'helper');
   const [one, other] = helpers.map(({ name }) => name);
-  return other === undefined ? `${one ?? 'niemand'}` : `${one} bis Montag, dann ${other}`;
+  return other === undefined ? (one ?? 'niemand') : `${one} bis Montag, dann ${other}`;
 }

@@ -137,5 +137,5 @@ function possibleUnits(quantity: Quantity, s: Speaker): readonly string[] {
 function coverExample(s: Speaker): string {
   const helpers = s.greenhouse.members.filter(({ role }) => role === 'helper');
   const [one, other] = helpers.map(({ name }) => name);
-  return other === undefined ? `${one ?? 'nobody'}` : `${one} until Monday, then ${other}`;
+  return other === undefined ? (one ?? 'nobody') : `${one} until Monday, then ${other}`;
 }
