@@ -35,7 +35,8 @@ export async function renewedRounds(
       to: first.to,
       inReplyTo: null,
       reply: { ...first.reply, marks },
-      buttons: roundButtons(duties, marks, round.sentAtMs),
+      // Who is away is told how it stands, and asked for nothing.
+      buttons: first.reply.isBrief ? [] : roundButtons(duties, marks, round.sentAtMs),
       edits: first.no,
     });
   }

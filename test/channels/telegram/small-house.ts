@@ -12,6 +12,7 @@ import { demoGreenhouse, settledHousehold } from './household.ts';
 export interface SmallHouseOptions {
   readonly emulator: Emulator;
   readonly rates?: TelegramOptions['rates'];
+  readonly hook?: TelegramOptions['webhook'];
   readonly pictureOf?: TelegramOptions['pictureOf'];
 }
 
@@ -86,7 +87,7 @@ export class SmallHouse {
       wordings,
       token: this.emulator.token,
       apiRoot: this.emulator.url,
-      webhook: null,
+      webhook: this.#options.hook ?? null,
       rates: this.#options.rates ?? quickRates,
       nowMs: this.nowMs,
       report: (level, sentence) => this.told.push(`${level}: ${sentence}`),
