@@ -1,7 +1,7 @@
 import type { EntryDraft } from '../../greenhouse/entry.ts';
 import type { SpokenUnits } from '../../greenhouse/greenhouse.ts';
 import type { Doubt } from '../doubt.ts';
-import { convert, isBare } from '../numbers/quantity-of-measure.ts';
+import { cmFactor, convert, isBare, isVolume } from '../numbers/quantity-of-measure.ts';
 import type { Said } from './what-is-said.ts';
 
 /**
@@ -43,5 +43,9 @@ function isOtherUnit(
   units: SpokenUnits,
 ): boolean {
   if (measure === null || isBare(measure)) return false;
-  return drafts.every(({ quantity }) => convert(quantity, measure, units) === null);
+  return drafts.every(({ quantity }) =>
+    quantity === 'level'
+      ? !isVolume(measure) && cmFactor(measure) === null && !measure.share
+      : convert(quantity, measure, units) === null,
+  );
 }

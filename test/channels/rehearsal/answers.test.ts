@@ -16,6 +16,8 @@ describe('While a question is open', () => {
     ['topped up the bench', 'ph 6.1', { quantity: 'ph', value: 6.1 }],
     ['topped up the bench', 'level 400 l', { quantity: 'level', value: 400 }],
     ['topped up the bench', '4 cans', { quantity: 'top-up', value: 40 }],
+    ['bench level 60', '60 cm', { quantity: 'level', value: 450 }],
+    ['bench level 60', '400 l', { quantity: 'level', value: 400 }],
     ['ph 5.8', 'dwc full', { quantity: 'level', value: 108 }],
     ['ph 5.8', 'dwc', { quantity: 'ph', value: 5.8 }],
     ['dwc ph 54', 'ec 1.7', { quantity: 'ec', value: 1.7 }],
