@@ -41,6 +41,8 @@ export interface LoggedMessage {
   readonly entries: readonly EntryNo[];
   /** A change of the set-up that it caused. */
   readonly setUp?: { readonly change: SetUpChange; readonly patch: SetUpPatch };
+  /** The places of what it settled among the household's people. */
+  readonly settled?: readonly number[];
 }
 
 export function newConversation(handle: string): Conversation {
@@ -113,4 +115,23 @@ export function withReceipt(conversation: Conversation, logged: LoggedMessage): 
     ...conversation,
     receipts: [logged, ...conversation.receipts].slice(0, receiptsKept),
   };
+}
+
+/** Remembers what a message settled; what it settled before it goes with it. */
+export function withSettledBy(
+  conversation: Conversation,
+  messageId: string,
+  places: readonly number[],
+): Conversation {
+  const earlier = conversation.receipts.find(
+    (receipt) => receipt.messageId === messageId && receipt.settled,
+  );
+  const others = conversation.receipts.filter((receipt) => receipt !== earlier);
+  const settled = [...(earlier?.settled ?? []), ...places];
+  return withReceipt({ ...conversation, receipts: others }, { messageId, entries: [], settled });
+}
+
+export function withoutReceipt(conversation: Conversation, receipt: LoggedMessage): Conversation {
+  const receipts = conversation.receipts.filter((each) => each !== receipt);
+  return { ...conversation, receipts };
 }

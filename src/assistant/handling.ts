@@ -1,10 +1,15 @@
-import type { Arrangement, ArrangementDraft } from '../greenhouse/arrangement.ts';
+import {
+  type Arrangement,
+  type ArrangementDraft,
+  type TakenBack,
+  withSettled,
+} from '../greenhouse/arrangement.ts';
 import type { Entry, EntryDraft, EntryNo } from '../greenhouse/entry.ts';
 import type { Greenhouse } from '../greenhouse/greenhouse.ts';
 import type { Member } from '../greenhouse/member.ts';
 import { withEntries, withStrikes } from '../logbook/logbook.ts';
 import { withCautionsOnce } from './cautions-told.ts';
-import type { Conversation } from './conversation.ts';
+import { type Conversation, withSettledBy } from './conversation.ts';
 import type { HouseholdChange } from './household/household.ts';
 import type { Button, Outgoing, OutgoingNo } from './outgoing.ts';
 import type { Counters, StoredStrike } from './ports/store.ts';
@@ -94,15 +99,25 @@ export class Handling {
     return live;
   }
 
-  /** Settles something among the household's people. */
+  /** Settles something among the household's people, to be taken back by the message that asked for it. */
   settle(drafts: readonly ArrangementDraft[]): void {
+    const first = this.standing.arrangements.length;
+    const places = drafts.map((_, position) => first + position);
+    this.#arrange(drafts);
+    this.conversation = withSettledBy(this.conversation, this.heard.messageId, places);
+  }
+
+  /** What was settled in these places holds no more. */
+  unsettle(places: readonly number[]): void {
+    this.#arrange([{ kind: 'taken-back', places }]);
+  }
+
+  #arrange(drafts: readonly (ArrangementDraft | TakenBack)[]): void {
     const { handle: byHandle } = this.heard.member;
     const settled = drafts.map((draft) => ({ ...draft, byHandle, atMs: this.nowMs }));
     this.newArrangements.push(...settled);
-    this.standing = {
-      ...this.standing,
-      arrangements: [...this.standing.arrangements, ...settled],
-    };
+    const arrangements = withSettled(this.standing.arrangements, settled);
+    this.standing = { ...this.standing, arrangements };
   }
 
   /** The number that the next message said will have. */

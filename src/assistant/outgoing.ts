@@ -52,6 +52,8 @@ export type Action =
   | { readonly kind: 'decline'; readonly questionId: string }
   /** Takes back the change of the set-up that a message made. */
   | { readonly kind: 'undo-set-up'; readonly messageId: string }
+  /** Takes back what a message settled among the household's people. */
+  | { readonly kind: 'undo-settled'; readonly messageId: string }
   /** An answer to the guided set-up, at the step that it was offered for. */
   | { readonly kind: 'guide'; readonly answers: number; readonly option: GuideOption }
   /** A duty of the round that went out at `askedAtMs` was done, or could not be. */

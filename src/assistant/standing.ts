@@ -1,4 +1,4 @@
-import type { Arrangement } from '../greenhouse/arrangement.ts';
+import { type Arrangement, withSettled } from '../greenhouse/arrangement.ts';
 import type { Greenhouse } from '../greenhouse/greenhouse.ts';
 import { emptyLogbook, type Logbook, withEntries, withStrikes } from '../logbook/logbook.ts';
 import type { PastRound } from '../logbook/rounds.ts';
@@ -14,7 +14,7 @@ export interface Standing {
   readonly revision: number;
   readonly logbook: Logbook;
   readonly rounds: readonly PastRound[];
-  /** What the household settled among its people, earliest first. */
+  /** What the household settled among its people, earliest first, each in its place for good. */
   readonly arrangements: readonly Arrangement[];
   readonly weather: WeatherBook;
   readonly water: WaterFold;
@@ -57,7 +57,7 @@ export function withChanges(
       changes.mornings.length > 0 ? [...standing.rounds, ...changes.mornings] : standing.rounds,
     arrangements:
       changes.arrangements.length > 0
-        ? [...standing.arrangements, ...changes.arrangements]
+        ? withSettled(standing.arrangements, changes.arrangements)
         : standing.arrangements,
     weather: withWeather(standing.weather, changes.weather),
   };

@@ -56,5 +56,27 @@ export type ArrangementDraft =
       readonly text: string;
     };
 
+/** What was settled is as if it had never been: by its places among all that was ever settled, from 0. */
+export interface TakenBack {
+  readonly kind: 'taken-back';
+  readonly places: readonly number[];
+}
+
 /** One thing settled. Append-only: what is settled later stands over what was settled before. */
-export type Arrangement = ArrangementDraft & { readonly byHandle: string; readonly atMs: number };
+export type Arrangement = (ArrangementDraft | TakenBack) & {
+  readonly byHandle: string;
+  readonly atMs: number;
+};
+
+/** All that was settled, in its place; where something was taken back, only that it was is left. */
+export function withSettled(
+  before: readonly Arrangement[],
+  more: readonly Arrangement[],
+): readonly Arrangement[] {
+  const all = [...before, ...more];
+  for (const each of more) {
+    if (each.kind !== 'taken-back') continue;
+    for (const place of each.places) if (all[place]) all[place] = { ...each, places: [] };
+  }
+  return all;
+}

@@ -74,6 +74,7 @@ const how: HowTo = {
 
 export const familyAnswers: OfEach<FamilyAnswer> = {
   settled: { kind: 'settled', items: Object.values(settled), instead: [{ handle: 'olli' }] },
+  unsettled: { kind: 'unsettled', items: Object.values(settled) },
   'away-plan': {
     kind: 'away-plan',
     handle: 'ines',

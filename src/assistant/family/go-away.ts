@@ -9,6 +9,7 @@ import { withQuestion } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
 import type { Button } from '../outgoing.ts';
 import { may } from '../permissions.ts';
+import { undoSettledRow } from '../use-cases/undo-last.ts';
 import { refuse } from './refuse.ts';
 
 /** An open question of the bot about an absence. */
@@ -35,10 +36,10 @@ export function goAway(
     (each) => each.handle === handle && each.role === 'grower',
   );
   if (!isGrower) {
-    handling.say({
-      kind: 'answer',
-      answer: { kind: 'settled', items: [{ kind: 'away', handle, ...days }], instead: [] },
-    });
+    const items = [{ kind: 'away', handle, ...days }] as const;
+    handling.say({ kind: 'answer', answer: { kind: 'settled', items, instead: [] } }, [
+      undoSettledRow(handling),
+    ]);
     return;
   }
   const helpers = helpersOf(handling);

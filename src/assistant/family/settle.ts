@@ -4,6 +4,7 @@ import { Roster } from '../../planning/roster.ts';
 import type { Arranging, Days } from '../../understanding/arranging/arranging.ts';
 import type { Handling } from '../handling.ts';
 import { may, type UseCase } from '../permissions.ts';
+import { undoSettledRow } from '../use-cases/undo-last.ts';
 import { type AwayAsked, tellPlan } from './go-away.ts';
 import { refuse } from './refuse.ts';
 
@@ -35,7 +36,9 @@ export function settleDrafts(handling: Handling, drafts: readonly ArrangementDra
     return earlier && earlier.handle !== draft.handle ? [{ handle: earlier.handle }] : [];
   });
   handling.settle(drafts);
-  handling.say({ kind: 'answer', answer: { kind: 'settled', items: drafts, instead } });
+  handling.say({ kind: 'answer', answer: { kind: 'settled', items: drafts, instead } }, [
+    undoSettledRow(handling),
+  ]);
 }
 
 /** null: the member may not. */

@@ -15,6 +15,8 @@ export type FamilyAnswer =
       /** Claims that somebody else had made before: theirs stand no more. */
       readonly instead: readonly { readonly handle: string }[];
     }
+  /** What was settled holds no more. */
+  | { readonly kind: 'unsettled'; readonly items: readonly ArrangementDraft[] }
   | {
       readonly kind: 'away-plan';
       readonly handle: string;

@@ -8,6 +8,7 @@ import {
   type AskedQuestion,
   type LoggedMessage,
   withoutQuestion,
+  withoutReceipt,
   withReceipt,
 } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
@@ -66,33 +67,22 @@ export function makeChange(handling: Handling, change: SetUpChange, messageId: s
   ]);
 }
 
-/** Takes back what the member changed last, where that was the set-up; false: it was something else. */
-export function undoLastSetUp(handling: Handling): boolean {
-  const { all } = handling.standing.logbook;
-  const last = handling.conversation.receipts.find(
-    ({ entries, setUp }) => setUp !== undefined || entries.some((no) => !all[no - 1]?.struck),
-  );
-  if (!last?.setUp) return false;
-  undo(handling, last);
-  return true;
-}
-
 /** Takes back the change that a message made; false: there is none any more. */
 export function undoSetUpOf(handling: Handling, messageId: string): boolean {
   const receipt = handling.conversation.receipts.find(
     (each) => each.messageId === messageId && each.setUp,
   );
   if (!receipt) return false;
-  undo(handling, receipt);
+  undoSetUp(handling, receipt);
   return true;
 }
 
-function undo(handling: Handling, receipt: LoggedMessage): void {
+/** Takes back the change that a receipt tells of. */
+export function undoSetUp(handling: Handling, receipt: LoggedMessage): void {
   const { change, patch } = receipt.setUp!;
   const present = handling.standing.greenhouse;
   const restored = withoutPatch(present, patch);
-  const receipts = handling.conversation.receipts.filter((each) => each !== receipt);
-  handling.conversation = { ...handling.conversation, receipts };
+  handling.conversation = withoutReceipt(handling.conversation, receipt);
   if (!restored) {
     handling.say({ kind: 'answer', answer: { kind: 'set-up', change, state: 'changed-since' } });
     return;

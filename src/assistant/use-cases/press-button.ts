@@ -9,6 +9,7 @@ import { type HouseholdDesk, keepHousehold } from './keep-household.ts';
 import { recordEntries } from './record-entries.ts';
 import { strikeOut } from './take-back.ts';
 import { tickDuty } from './tick-duty.ts';
+import { undoSettledOf } from './undo-last.ts';
 
 /** Does what a pressed button says. `pressed`: the bot's message that the button stands under. */
 export function pressButton(
@@ -52,6 +53,9 @@ export function pressButton(
     }
     case 'undo-set-up':
       if (!undoSetUpOf(handling, action.messageId)) tooLate(handling);
+      return;
+    case 'undo-settled':
+      if (!undoSettledOf(handling, action.messageId)) tooLate(handling);
       return;
     case 'guide':
       if (!pressGuide(handling, action.answers, action.option)) tooLate(handling);

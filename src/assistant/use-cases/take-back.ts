@@ -7,8 +7,8 @@ import { withQuestionsLapsed } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
 import { remarksOn } from '../remarks.ts';
 import { askBack } from './ask-back.ts';
-import { undoLastSetUp } from './change-set-up.ts';
 import { rememberReceipt, strikeOutRow } from './record-entries.ts';
+import { undoLast } from './undo-last.ts';
 
 /** Undoes, corrects, moves or denies what was logged before. `target`: the entries replied to. */
 export function takeBack(
@@ -17,9 +17,11 @@ export function takeBack(
   target: readonly Entry[] | null,
 ): void {
   switch (back.kind) {
-    case 'undo':
-      if (!target && undoLastSetUp(handling)) return;
-      return strikeOut(handling, target ?? lastReceipt(handling));
+    case 'undo': {
+      const entries = target ?? undoLast(handling);
+      if (entries) strikeOut(handling, entries);
+      return;
+    }
     case 'correct':
       return correct(handling, back, target);
     case 'move':
@@ -157,14 +159,6 @@ function ownEntries(handling: Handling): readonly Entry[] {
       source.handle === handle &&
       handling.nowMs - recordedAtMs <= lookBackMs,
   );
-}
-
-function lastReceipt(handling: Handling): readonly Entry[] {
-  for (const receipt of handling.conversation.receipts) {
-    const entries = receipt.entries.map((no) => handling.standing.logbook.all[no - 1]!);
-    if (entries.some((entry) => !entry.struck)) return entries;
-  }
-  return [];
 }
 
 function lastMessage(handling: Handling): readonly Entry[] {

@@ -1,5 +1,5 @@
 import { index, integer, pgTable, primaryKey } from 'drizzle-orm/pg-core';
-import type { ArrangementDraft } from '../../greenhouse/arrangement.ts';
+import type { ArrangementDraft, TakenBack } from '../../greenhouse/arrangement.ts';
 import { document, instantMs, plainText } from './column-types.ts';
 import { ofGreenhouse } from './greenhouse-tables.ts';
 import { writtenAtRevision } from './logbook-tables.ts';
@@ -14,7 +14,7 @@ export const arrangements = pgTable(
     position: integer('position').notNull(),
     byHandle: plainText('by_handle').notNull(),
     atMs: instantMs('at_ms').notNull(),
-    settled: document('settled').$type<ArrangementDraft>().notNull(),
+    settled: document('settled').$type<ArrangementDraft | TakenBack>().notNull(),
   },
   (table) => [
     primaryKey({ columns: [table.greenhouse, table.revision, table.position] }),

@@ -29,6 +29,7 @@ export function answerText(answer: Answer, s: Speaker): string {
     case 'season':
       return seasonText(answer.season, s);
     case 'settled':
+    case 'unsettled':
     case 'away-plan':
     case 'home-coming':
     case 'roster':

@@ -102,7 +102,9 @@ export const arranging: ArrangingWords = {
     'day-part': ['morning', 'in the morning', 'afternoon', 'in the afternoon', 'noon', 'lunch'],
     go: [
       'go',
+      'goes',
       'come',
+      'comes',
       'going',
       'coming',
       'make it',

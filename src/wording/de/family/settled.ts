@@ -6,8 +6,14 @@ import type { Speaker } from '../../spoken/speaker.ts';
 import { onDay } from '../day-text.ts';
 import { dutyName } from '../duty-text.ts';
 
-/** What was settled, in one sentence. */
+/** What was settled, in one sentence, and what follows from it. */
 export function settledText(item: ArrangementDraft, s: Speaker): string {
+  const aside = asideOf(item);
+  return `${settledSentence(item, s)}${aside === null ? '' : ` ${aside}`}`;
+}
+
+/** What was settled, in one sentence. */
+export function settledSentence(item: ArrangementDraft, s: Speaker): string {
   switch (item.kind) {
     case 'away':
       return `${s.member(item.handle)} ist ${daysText(item.from, item.until, s)} weg.`;
@@ -28,7 +34,7 @@ export function settledText(item: ArrangementDraft, s: Speaker): string {
     case 'cannot-go': {
       const who = item.handle === null ? 'niemand' : s.member(item.handle);
       const days = s.capital(daysText(item.from, item.until, s));
-      return `${days} kann ${who}${item.handle === null ? '' : ' nicht'} gehen. Ich plane darum herum.`;
+      return `${days} kann ${who}${item.handle === null ? '' : ' nicht'} gehen.`;
     }
     case 'rota': {
       const days = item.weekdays.map(
@@ -37,11 +43,24 @@ export function settledText(item: ArrangementDraft, s: Speaker): string {
       return `${s.member(item.handle)} geht ${s.and(days)}.`;
     }
     case 'claim':
-      return `${s.member(item.handle)} übernimmt ${item.isEvening && item.on === s.today ? 'heute Abend' : onDay(item.on, s)}: ${claimName(item, s)}. Eingetragen wird erst, was getan ist.`;
+      return `${s.member(item.handle)} übernimmt ${item.isEvening && item.on === s.today ? 'heute Abend' : onDay(item.on, s)}: ${claimName(item, s)}.`;
     case 'release':
-      return `${s.capital(claimName({ ...item, duty: null }, s))}: zurückgegeben, ich frage die anderen.`;
+      return `${s.capital(claimName({ ...item, duty: null }, s))}: zurückgegeben.`;
     case 'tip':
       return `Gemerkt für alle, die das machen${item.system === null ? '' : ` (${s.system(item.system).name})`}: „${clipped(item.text, mostQuoted)}“.`;
+  }
+}
+
+function asideOf({ kind }: ArrangementDraft): string | null {
+  switch (kind) {
+    case 'cannot-go':
+      return 'Ich plane darum herum.';
+    case 'claim':
+      return 'Eingetragen wird erst, was getan ist.';
+    case 'release':
+      return 'Ich frage die anderen.';
+    default:
+      return null;
   }
 }
 

@@ -4,7 +4,7 @@ import { awayPlanText } from './away-plan.ts';
 import { homeComingText } from './home-coming.ts';
 import { howToText } from './how-to.ts';
 import { rosterText } from './roster.ts';
-import { settledText } from './settled.ts';
+import { settledSentence, settledText } from './settled.ts';
 
 /** Who goes when, what an absence needs, how a duty is done. */
 export function familyAnswer(answer: FamilyAnswer, s: Speaker): string {
@@ -14,6 +14,8 @@ export function familyAnswer(answer: FamilyAnswer, s: Speaker): string {
         ...answer.items.map((item) => settledText(item, s)),
         ...answer.instead.map(({ handle }) => `${s.member(handle)} had taken it and need not now.`),
       ].join('\n');
+    case 'unsettled':
+      return `Taken back: ${answer.items.map((item) => settledSentence(item, s)).join(' ')}`;
     case 'away-plan':
       return awayPlanText(answer, s);
     case 'home-coming':

@@ -6,8 +6,14 @@ import type { Speaker } from '../../spoken/speaker.ts';
 import { onDay } from '../day-text.ts';
 import { dutyName } from '../duty-text.ts';
 
-/** What was settled, in one sentence. */
+/** What was settled, in one sentence, and what follows from it. */
 export function settledText(item: ArrangementDraft, s: Speaker): string {
+  const aside = asideOf(item);
+  return `${settledSentence(item, s)}${aside === null ? '' : ` ${aside}`}`;
+}
+
+/** What was settled, in one sentence. */
+export function settledSentence(item: ArrangementDraft, s: Speaker): string {
   switch (item.kind) {
     case 'away':
       return `${s.member(item.handle)} is away ${daysText(item.from, item.until, s)}.`;
@@ -26,18 +32,31 @@ export function settledText(item: ArrangementDraft, s: Speaker): string {
     case 'cannot-go': {
       const who = item.handle === null ? 'Nobody' : s.member(item.handle);
       const verb = item.handle === null ? 'can go' : 'cannot go';
-      return `${who} ${verb} ${daysText(item.from, item.until, s)}. I plan around it.`;
+      return `${who} ${verb} ${daysText(item.from, item.until, s)}.`;
     }
     case 'rota': {
       const days = item.weekdays.map((day) => `${s.weekday(mondayPlus(day))}s`);
       return `${s.member(item.handle)} goes on ${s.and(days)}.`;
     }
     case 'claim':
-      return `${s.member(item.handle)} takes ${claimName(item, s)} ${item.isEvening && item.on === s.today ? 'tonight' : onDay(item.on, s)}. Nothing is logged until it is done.`;
+      return `${s.member(item.handle)} takes ${claimName(item, s)} ${item.isEvening && item.on === s.today ? 'tonight' : onDay(item.on, s)}.`;
     case 'release':
-      return `${claimName({ ...item, duty: null }, s)}: given back, I ask the others.`;
+      return `${claimName({ ...item, duty: null }, s)}: given back.`;
     case 'tip':
       return `Kept for whoever does it${item.system === null ? '' : ` (${s.system(item.system).name})`}: “${clipped(item.text, mostQuoted)}”.`;
+  }
+}
+
+function asideOf({ kind }: ArrangementDraft): string | null {
+  switch (kind) {
+    case 'cannot-go':
+      return 'I plan around it.';
+    case 'claim':
+      return 'Nothing is logged until it is done.';
+    case 'release':
+      return 'I ask the others.';
+    default:
+      return null;
   }
 }
 
