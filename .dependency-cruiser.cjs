@@ -31,6 +31,10 @@ const rooms = {
     may: ['assistant', 'wording', 'greenhouse', 'planning', 'logbook'],
     because: 'a channel turns a platform into incoming and outgoing; it knows no horticulture',
   },
+  pictures: {
+    may: ['assistant', 'wording', 'greenhouse'],
+    because: 'a picture is drawn from reply data and the words of a language',
+  },
   config: { may: [], because: 'configuration is read once, from the environment alone' },
 };
 
@@ -88,6 +92,13 @@ module.exports = {
       comment: 'no grammY type leaves its channel',
       from: { path: '^src/', pathNot: '^src/channels/telegram/' },
       to: { path: 'node_modules/(grammy|@grammyjs)/' },
+    },
+    {
+      name: 'charts-stay-in-pictures',
+      severity: 'error',
+      comment: 'the charting library is loaded when the first picture is drawn, and by nobody else',
+      from: { path: '^src/', pathNot: '^src/pictures/' },
+      to: { path: 'node_modules/(@observablehq|linkedom|@resvg)/' },
     },
     {
       name: 'no-circles',

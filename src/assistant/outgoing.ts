@@ -1,9 +1,11 @@
 import type { ArrangementDraft } from '../greenhouse/arrangement.ts';
 import type { Duty } from '../greenhouse/duty.ts';
 import type { EntryNo } from '../greenhouse/entry.ts';
+import type { SystemId } from '../greenhouse/system.ts';
 import type { ChoiceLabel } from '../understanding/statement.ts';
 import type { GuideOption } from './guide/guide.ts';
 import type { HouseholdWish } from './household/wish.ts';
+import type { PictureKind } from './replies/picture.ts';
 import type { Reply } from './replies/reply.ts';
 
 export type OutgoingNo = number & { readonly __brand: 'OutgoingNo' };
@@ -43,6 +45,7 @@ export type ButtonLabel =
   | { readonly kind: 'cover'; readonly handles: readonly string[]; readonly isAll: boolean }
   | { readonly kind: 'news'; readonly every: 'day' | 'never' }
   | { readonly kind: 'take-over'; readonly duty: Duty }
+  | PictureWish
   | { readonly kind: 'household'; readonly wish: HouseholdWish };
 
 /** What pressing a button does. */
@@ -59,7 +62,15 @@ export type Action =
   /** A duty of the round that went out at `askedAtMs` was done, or could not be. */
   | { readonly kind: 'tick' | 'cannot'; readonly duty: Duty; readonly askedAtMs: number }
   | { readonly kind: 'household'; readonly wish: HouseholdWish }
-  | { readonly kind: 'settle'; readonly drafts: readonly ArrangementDraft[] };
+  | { readonly kind: 'settle'; readonly drafts: readonly ArrangementDraft[] }
+  | PictureWish;
+
+/** A picture to be sent when the button is pressed, of how things stand then. */
+export interface PictureWish {
+  readonly kind: 'picture';
+  readonly system: SystemId;
+  readonly of: PictureKind;
+}
 
 /** The token that a channel sends back when a button is pressed: `12.0`, at most 20 characters. */
 export function pressToken(no: OutgoingNo, position: number): string {

@@ -98,6 +98,7 @@ function systemsIn(
 ): readonly SystemId[] {
   if (answer.kind === 'how-long') return answer.systems.map(({ system }) => system);
   if (answer.kind === 'show') return answer.systems.map(({ lasting }) => lasting.system);
+  if (answer.kind === 'picture') return [answer.picture.system];
   if (answer.kind === 'last-reading') return distinct(answer.entries.map(({ system }) => system));
   return [];
 }

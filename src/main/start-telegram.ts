@@ -4,6 +4,7 @@ import type { Store } from '../assistant/ports/store.ts';
 import { Telegram } from '../channels/telegram/telegram.ts';
 import type { TelegramConfig } from '../config/telegram-config.ts';
 import { wordings } from '../wording/wordings.ts';
+import { drawLazily } from './draw-lazily.ts';
 
 /** Starts the bot on Telegram, and prints what its owner needs to know. */
 export async function startTelegram(
@@ -15,6 +16,7 @@ export async function startTelegram(
     store,
     desk,
     wordings,
+    drawPicture: drawLazily,
     nowMs: () => Date.now(),
     report: (level, sentence) => {
       log[level](sentence);

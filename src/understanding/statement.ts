@@ -163,7 +163,12 @@ export type Ask =
   /** `how long can the buckets go without power`. */
   | { readonly kind: 'without-supply'; readonly system: SystemId | null; readonly of: Supply }
   | { readonly kind: 'who'; readonly system: SystemId | null; readonly quantity: Quantity | null }
-  | { readonly kind: 'show'; readonly system: SystemId | null }
+  /** `show me the jars`, `picture of the ph`; quantity null: all that is known. */
+  | {
+      readonly kind: 'show';
+      readonly system: SystemId | null;
+      readonly quantity: Quantity | null;
+    }
   | { readonly kind: 'how-is-it-going'; readonly system: SystemId | null }
   | { readonly kind: 'help' }
   | { readonly kind: 'unknown' };

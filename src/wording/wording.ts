@@ -1,6 +1,9 @@
 import type { ButtonLabel } from '../assistant/outgoing.ts';
+import type { Picture } from '../assistant/replies/picture.ts';
 import type { Reply } from '../assistant/replies/reply.ts';
 import type { Greenhouse } from '../greenhouse/greenhouse.ts';
+import type { LocalDate } from '../greenhouse/local-time.ts';
+import type { Quantity } from '../greenhouse/quantity.ts';
 import type { DutyLine } from '../planning/duty-line.ts';
 
 /** Whom a text is for: names, units, the clock and the moment it is read. */
@@ -9,6 +12,39 @@ export interface Reader {
   readonly nowMs: number;
 }
 
+/** What stands in a picture, in the reader's language and units. */
+export interface PictureWords {
+  readonly title: string;
+  /** All that the picture tells, for whoever does not see it; one line. */
+  readonly alt: string;
+  readonly label: Readonly<Record<PictureLabel, string>>;
+  /** What a quantity's axis counts, its unit included: `EC, mS/cm`. */
+  readonly axis: (quantity: Quantity) => string;
+  /** A value in its quantity's stored unit, as the axis counts it. */
+  readonly onAxis: (quantity: Quantity, value: number) => number;
+  /** A number beside the axis, as the language writes it. */
+  readonly number: (value: number) => string;
+  /** A day under the axis: `4 May`. */
+  readonly day: (date: LocalDate) => string;
+}
+
+/** Draws a picture as PNG, on the wall clock of a time zone. */
+export type DrawPicture = (
+  picture: Picture,
+  words: PictureWords,
+  timeZone: string,
+) => Promise<Uint8Array>;
+
+export type PictureLabel =
+  | 'brim'
+  | 'low-mark'
+  | 'estimate'
+  | 'expected'
+  | 'topped-up'
+  | 'read-off'
+  | 'wanted'
+  | 'changed';
+
 /** One language: every reply as data becomes text, in the greenhouse's spoken units. */
 export interface Wording {
   readonly reply: (reply: Reply, reader: Reader) => string;
@@ -16,6 +52,8 @@ export interface Wording {
   readonly button: (label: ButtonLabel, reader: Reader) => string;
   /** What is to be done, without the reason: `Top up North bench with up to 43 L (4½ cans), to the brim`. */
   readonly duty: (line: DutyLine, reader: Reader) => string;
+  /** The words in and around a picture. */
+  readonly picture: (picture: Picture, reader: Reader) => PictureWords;
   /** The numbers behind a duty, in one sentence that a layman follows. */
   readonly why: (line: DutyLine, reader: Reader) => string;
 }

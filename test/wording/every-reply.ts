@@ -48,6 +48,7 @@ type OfEach<U extends { readonly kind: string }> = {
 };
 
 const yesterdayMs = Date.parse('2027-05-03T18:00:00+01:00');
+const nowMs = Date.parse('2027-05-04T08:20:00+01:00');
 
 export const entries: Readonly<Record<Quantity, Entry>> = {
   ph: entry('ph', 5.8),
@@ -311,6 +312,22 @@ export const answers: OfEach<Exclude<Answer, AdviceAnswer>> = {
       },
     ],
   },
+  picture: {
+    kind: 'picture',
+    picture: {
+      kind: 'water',
+      system: bench,
+      fromMs: yesterdayMs,
+      nowMs,
+      untilMs: nowMs + 7 * 86_400_000,
+      brimL: 240,
+      lowL: 110,
+      past: [{ atMs: nowMs, lowL: 150, likelyL: 160.4, highL: 170 }],
+      ahead: [{ atMs: nowMs + 7 * 86_400_000, lowL: 60, likelyL: 90, highL: 110 }],
+      topUps: [{ atMs: yesterdayMs, value: 40 }],
+      told: [],
+    },
+  },
   'set-up': { kind: 'set-up', change: setUpChanges.planted, state: 'made' },
   'set-up-left': { kind: 'set-up-left' },
   stock: {
@@ -499,6 +516,7 @@ const exceptChoices: OfEach<Exclude<ButtonLabel, { kind: 'choice' }>> = {
   'take-over': { kind: 'take-over', duty: benchTopUp.duty },
   'leave-as-is': { kind: 'leave-as-is' },
   guide: { kind: 'guide', option: { kind: 'skip' } },
+  picture: { kind: 'picture', system: bench, of: 'readings' },
 };
 
 const wishes: OfEach<HouseholdWish> = {

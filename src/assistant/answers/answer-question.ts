@@ -1,6 +1,6 @@
 import { localDateOf } from '../../greenhouse/local-time.ts';
 import type { Member } from '../../greenhouse/member.ts';
-import { readings } from '../../greenhouse/quantity.ts';
+import { type Quantity, readings } from '../../greenhouse/quantity.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import { latestEntry } from '../../logbook/logbook.ts';
 import { dutiesForMember } from '../../planning/duties-for-member.ts';
@@ -17,6 +17,8 @@ import { isItRight } from './is-it-right.ts';
 import { lastReadings } from './last-readings.ts';
 import { lastingOf } from './lasting-of.ts';
 import { mixFor } from './mix.ts';
+import { isPictured, pictureAnswer, pictureButtons } from './picture-answer.ts';
+import { pictureOf } from './picture-of.ts';
 import { seasonAnswer } from './season-answer.ts';
 import { useBetween } from './use-between.ts';
 import { whoDid } from './who-did.ts';
@@ -24,10 +26,12 @@ import { withoutSupply } from './without-supply.ts';
 
 /** Answers a member's question. `spokenOf`: the systems of the message it replies to. */
 export function answerQuestion(handling: Handling, ask: Ask, spokenOf: readonly SystemId[]): void {
-  handling.say({
-    kind: 'answer',
-    answer: answerTo(ask, handling.standing, handling.nowMs, spokenOf, handling.heard.member),
-  });
+  const { standing, nowMs } = handling;
+  const answer = answerTo(ask, standing, nowMs, spokenOf, handling.heard.member);
+  const offersPictures =
+    ask.kind === 'show' || ask.kind === 'how-is-it-going' || ask.kind === 'why';
+  const buttons = offersPictures ? pictureButtons(answer, standing, nowMs) : [];
+  handling.say({ kind: 'answer', answer }, buttons);
 }
 
 function answerTo(
@@ -67,11 +71,13 @@ function answerTo(
       return whoDid(standing, ask);
     case 'how-is-it-going':
       if (ask.system !== null || spokenOf.length > 0) {
-        return { kind: 'show', systems: portraits(standing, asked(ask.system), nowMs) };
+        return show(standing, asked(ask.system), nowMs);
       }
       return seasonAnswer(standing, nowMs);
     case 'show':
-      return { kind: 'show', systems: portraits(standing, asked(ask.system), nowMs) };
+      return ask.quantity === null || ask.quantity === 'level'
+        ? show(standing, asked(ask.system), nowMs)
+        : showReadings(standing, ask.quantity, ask.system ?? only(spokenOf), nowMs);
     case 'how-much':
       return howMuch(standing, ask, asked(ask.system), member, nowMs);
     case 'mix':
@@ -126,6 +132,27 @@ function why(
   const duties = today.filter(isAsked);
   const told = duties.length > 0 ? duties : later.filter(isAsked).slice(0, mostDutiesTold);
   return { kind: 'why', duties: told, exactly: ask.exactly };
+}
+
+function show(standing: Standing, systems: readonly SystemId[], nowMs: number): Answer {
+  const system = only(systems);
+  const picture = system && pictureOf(standing, { system, of: 'water' }, nowMs);
+  const shown = portraits(standing, systems, nowMs);
+  return { kind: 'show', systems: shown, ...(picture ? { picture } : {}) };
+}
+
+function showReadings(
+  standing: Standing,
+  quantity: Quantity,
+  system: SystemId | null,
+  nowMs: number,
+): Answer {
+  if (system === null || !isPictured(quantity)) return lastReadings(standing, quantity, system);
+  return pictureAnswer(standing, { kind: 'picture', system, of: 'readings' }, nowMs);
+}
+
+function only(systems: readonly SystemId[]): SystemId | null {
+  return systems.length === 1 ? systems[0]! : null;
 }
 
 function portraits(

@@ -7,6 +7,7 @@ import type { AdviceAnswer } from './advice.ts';
 import type { FamilyAnswer } from './family.ts';
 import type { HouseholdNews } from './household-news.ts';
 import type { KeepingAnswer } from './keeping.ts';
+import type { Picture } from './picture.ts';
 
 /** How long a system's water lasts, in local dates; null: not within 60 days. */
 export interface Lasting {
@@ -61,7 +62,9 @@ export type Answer =
       }[];
     }
   | { readonly kind: 'who'; readonly entries: readonly Entry[] }
-  | { readonly kind: 'show'; readonly systems: readonly Portrait[] }
+  /** `picture`: the system's water, where one alone is shown. */
+  | { readonly kind: 'show'; readonly systems: readonly Portrait[]; readonly picture?: Picture }
+  | { readonly kind: 'picture'; readonly picture: Picture }
   | { readonly kind: 'nothing-to-take-back' }
   | { readonly kind: 'nothing-open' }
   /** The question had been answered or had lapsed. */

@@ -1,3 +1,4 @@
+import { sendPicture } from '../answers/picture-answer.ts';
 import { withoutQuestion } from '../conversation.ts';
 import { pressSettled } from '../family/press-settled.ts';
 import type { Handling } from '../handling.ts';
@@ -64,6 +65,8 @@ export function pressButton(
       return tickDuty(handling, action.duty, action.askedAtMs);
     case 'cannot':
       return cannotDoDuty(handling, action.duty, action.askedAtMs);
+    case 'picture':
+      return sendPicture(handling, action);
     case 'settle':
       return pressSettled(handling, action.drafts);
     case 'household':

@@ -1,8 +1,9 @@
 import { type Outgoing, pressToken, readPressToken } from '../../assistant/outgoing.ts';
 import type { HistoryItem, StoredIncoming } from '../../assistant/ports/store.ts';
+import { pictureIn } from '../../assistant/replies/picture.ts';
 import type { Reply } from '../../assistant/replies/reply.ts';
 import type { Standing } from '../../assistant/standing.ts';
-import type { Wording } from '../../wording/wording.ts';
+import type { Reader, Wording } from '../../wording/wording.ts';
 import { readIncomingBody } from './incoming-body.ts';
 import type { Phrases } from './phrases/phrases.ts';
 
@@ -24,6 +25,7 @@ export interface BotItem {
   readonly atMs: number;
   readonly replyKind: Reply['kind'];
   readonly text: string;
+  readonly picture: ShownPicture | null;
   readonly rows: readonly ButtonRow[];
   /** All that it logged has been struck out. */
   readonly isStruck: boolean;
@@ -31,6 +33,11 @@ export interface BotItem {
   readonly isInPassing: boolean;
   /** It may look otherwise than when it was first shown. */
   readonly hasChanged: boolean;
+}
+
+export interface ShownPicture {
+  readonly path: string;
+  readonly alt: string;
 }
 
 export type ButtonRow =
@@ -101,6 +108,7 @@ function botItem(
     atMs: first.atMs,
     replyKind: reply.kind,
     text: worded(phrases, () => wording.reply(reply, reader)),
+    picture: shownPicture(shown, reader, wording),
     rows: rows.map((row): ButtonRow => {
       const chosen = row.find(({ isPressed }) => isPressed)?.label ?? null;
       // A question has one answer; elsewhere each row stands for itself.
@@ -111,6 +119,22 @@ function botItem(
     isInPassing: first.inPassing === true,
     hasChanged: isStruck || isAnyPressed || shown !== first,
   };
+}
+
+/** Null: it shows none, or one of a system that the set-up holds no more. */
+function shownPicture(
+  { no, to, reply }: Outgoing,
+  reader: Reader,
+  wording: Wording,
+): ShownPicture | null {
+  const picture = pictureIn(reply);
+  if (!picture) return null;
+  try {
+    const { alt } = wording.picture(picture, reader);
+    return { path: `/pictures/${no}.png?as=${encodeURIComponent(to)}`, alt };
+  } catch {
+    return null;
+  }
 }
 
 /** An old message may name a system that the set-up holds no more; it must not take the page with it. */

@@ -3,9 +3,9 @@ import type { GreenhouseId, Store } from '../../assistant/ports/store.ts';
 import type { Fault } from '../../greenhouse/file/fault.ts';
 import type { Greenhouse } from '../../greenhouse/greenhouse.ts';
 import type { Language } from '../../greenhouse/member.ts';
-import type { Wording } from '../../wording/wording.ts';
+import type { DrawPicture, Wording } from '../../wording/wording.ts';
 
-type PageStore = Pick<Store, 'receive' | 'unhandled' | 'pending' | 'settle' | 'history'>;
+type PageStore = Pick<Store, 'receive' | 'unhandled' | 'pending' | 'settle' | 'history' | 'read'>;
 type PageDesk = Pick<Desk, 'handle' | 'standing'>;
 
 /** All that the page needs from outside. */
@@ -14,6 +14,7 @@ export interface PageOptions {
   readonly desk: PageDesk;
   readonly greenhouseId: GreenhouseId;
   readonly wordings: Readonly<Record<Language, Wording>>;
+  readonly drawPicture: DrawPicture;
   readonly nowMs: () => number;
   /** Told of what went wrong while `doing` something; the visitor has been answered already. */
   readonly report: (error: unknown, doing: string) => void;

@@ -8,6 +8,7 @@ import type { PageOptions } from './page-options.ts';
 import { Road } from './road.ts';
 import { chatRoutes } from './routes/chat-routes.ts';
 import { liveRoutes } from './routes/live-routes.ts';
+import { pictureRoutes } from './routes/picture-routes.ts';
 import { plainRoutes } from './routes/plain-routes.ts';
 import { setUpRoutes } from './routes/set-up-routes.ts';
 import { answerError, type Rooms } from './routes/visit.ts';
@@ -90,6 +91,7 @@ function appOf(rooms: Rooms): Hono {
   app.use('/set-up', limitOf(longestFileBytes, '1 MB', rooms));
   app.route('/', chatRoutes(rooms));
   app.route('/', liveRoutes(rooms));
+  app.route('/', pictureRoutes(rooms));
   app.route('/', setUpRoutes(rooms));
   app.notFound((c) => answerError(c, rooms, 404, (phrases) => phrases.notFound));
   app.onError((error, c) => {

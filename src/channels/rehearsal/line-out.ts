@@ -9,6 +9,7 @@ import { isoAt } from '../../greenhouse/local-time.ts';
 import { unitOf } from '../../greenhouse/quantity.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { DutyLine } from '../../planning/duty-line.ts';
+import { inWordsAlone } from '../../wording/in-words-alone.ts';
 import type { Reader, Wording } from '../../wording/wording.ts';
 
 /** The id that a rehearsal's member sees on a message of the bot. */
@@ -28,7 +29,7 @@ export function messageOut(message: Outgoing, greenhouse: Greenhouse, wording: W
     id: messageId(message),
     to: message.to,
     kind: reply.kind,
-    text: wording.reply(reply, reader),
+    text: inWordsAlone(wording, reply, reader),
     ...(struck ? { struck: struck.map((entry) => entryOut(entry, greenhouse)) } : {}),
     ...(logged ? { logged: logged.map((entry) => entryOut(entry, greenhouse)) } : {}),
     ...(due ? { due: due.map((line) => dutyOut(line, greenhouse, wording, message.atMs)) } : {}),

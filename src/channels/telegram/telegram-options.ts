@@ -1,8 +1,7 @@
 import type { Desk } from '../../assistant/desk.ts';
-import type { Outgoing } from '../../assistant/outgoing.ts';
-import type { GreenhouseId, Store } from '../../assistant/ports/store.ts';
+import type { Store } from '../../assistant/ports/store.ts';
 import type { Language } from '../../greenhouse/member.ts';
-import type { Wording } from '../../wording/wording.ts';
+import type { DrawPicture, Wording } from '../../wording/wording.ts';
 import type { Rates } from './sending/pace.ts';
 
 export type TelegramStore = Pick<
@@ -41,6 +40,5 @@ export interface TelegramOptions {
   readonly nowMs: () => number;
   /** Told of what goes on and what went wrong; the token is in none of it. */
   readonly report: (level: 'info' | 'warn' | 'error', sentence: string) => void;
-  /** A picture to go with a message, as PNG or JPEG. */
-  readonly pictureOf?: (greenhouse: GreenhouseId, outgoing: Outgoing) => Promise<Uint8Array | null>;
+  readonly drawPicture: DrawPicture;
 }

@@ -2,6 +2,7 @@ import { createInterface } from 'node:readline';
 import { type Outgoing, pressToken } from '../../assistant/outgoing.ts';
 import type { Greenhouse } from '../../greenhouse/greenhouse.ts';
 import type { Member } from '../../greenhouse/member.ts';
+import { inWordsAlone } from '../../wording/in-words-alone.ts';
 import type { TerminalIncoming } from './incoming-body.ts';
 import type { Phrases } from './phrases/phrases.ts';
 import { phrasesOf } from './phrases/phrases-of.ts';
@@ -121,7 +122,7 @@ export class Terminal {
     );
     const lines = [
       ...(to === speaker.handle ? [] : [phrasesOf[speaker.language].to(to)]),
-      ...wording.reply(reply, reader).split('\n'),
+      ...inWordsAlone(wording, reply, reader).split('\n'),
       ...buttonLines(rows),
     ];
     this.#screen.print(lines.map((line) => `  ${line}`).join('\n'));

@@ -38,7 +38,7 @@ export function askOf(
   if (starts('how-much')) return howMuch(frame, from, to, system, has);
   if (measured >= 0 && (has('judged') || starts('is-it')))
     return isItRight(frame, from + measured, system, quantity);
-  if (starts('show') || has('picture')) return { kind: 'show', system };
+  if (starts('show') || has('picture')) return { kind: 'show', system, quantity };
   if (starts('is-it') && has('last-out')) return { kind: 'how-long', system };
   if (
     (has('due', 'job') && !has('most-recent', 'use')) ||

@@ -55,6 +55,8 @@ function firstWord(frame: Frame, clause: Clause): number | null {
       'anything',
     );
     if (!asks && means(term, 'filler', 'greeting', 'member', 'thanks') && !isLabel(term)) continue;
+    // `a picture of the jars`
+    if (means(term, 'article') && means(frame.terms[i + 1], 'show', 'picture')) continue;
     return i;
   }
   return null;
@@ -77,7 +79,7 @@ function opensQuestion(
   }
   if (means(term, 'which'))
     return asked || isAlone(frame, clause, first) || clauseMeans(frame, clause, 'going', 'need');
-  if (means(term, 'show')) return first + 1 < clause.to && !hasMeasure(frame, clause);
+  if (means(term, 'show') && first + 1 < clause.to) return !hasMeasure(frame, clause);
   if (means(term, 'unanswered')) return true;
   if (means(term, 'anything'))
     return asked || clauseMeans(frame, clause, 'due', 'job', 'need', 'going');
@@ -86,6 +88,8 @@ function opensQuestion(
   if (means(term, 'is-it'))
     return asked ? first + 1 < clause.to : plainlyAsks(frame, clause, first, term);
   if (means(term, 'job', 'due', 'picture')) return asked || onlyAsks(frame, clause, first);
+  // `gutters graph`
+  if (isName(term) && clauseMeans(frame, clause, 'picture')) return onlyAsks(frame, clause, first);
   return asked && means(term, 'need', 'judged', 'use', 'due', 'next', 'most-recent');
 }
 

@@ -38,6 +38,11 @@ export function buttonText(label: ButtonLabel, s: Speaker): string {
       return label.every === 'day' ? 'Eine Zeile am Tag' : 'Nur Alarm';
     case 'take-over':
       return clipped(`Ich mache es: ${dutyName(label.duty, s)}`, mostOnButton);
+    case 'picture': {
+      const { name } = s.system(label.system);
+      const what = label.of === 'water' ? 'Wasser' : 'pH, EC';
+      return clipped(`Bild: ${what}, ${name}`, mostOnButton);
+    }
     case 'household':
       return clipped(wishText(label.wish, s), mostOnButton);
   }

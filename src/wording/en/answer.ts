@@ -9,6 +9,7 @@ import { changedText } from './keeping/change-text.ts';
 import { seasonText } from './keeping/season-text.ts';
 import { stockAnswer } from './keeping/stock-text.ts';
 import { isItRightAnswer, lastReadingAnswer, whoAnswer } from './log-answer.ts';
+import { pictureText } from './picture-words.ts';
 import { howLongAnswer, showAnswer, useAnswer } from './water-answer.ts';
 
 /** The answer to a member's question. */
@@ -55,6 +56,8 @@ export function answerText(answer: Answer, s: Speaker): string {
       return whoAnswer(answer, s);
     case 'show':
       return showAnswer(answer, s);
+    case 'picture':
+      return pictureText(answer.picture, s);
     case 'nothing-to-take-back':
       return 'There is nothing to take back.';
     case 'nothing-open':

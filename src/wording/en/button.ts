@@ -38,6 +38,11 @@ export function buttonText(label: ButtonLabel, s: Speaker): string {
       return label.every === 'day' ? 'One line a day' : 'Only alerts';
     case 'take-over':
       return clipped(`I'll do it: ${dutyName(label.duty, s)}`, mostOnButton);
+    case 'picture': {
+      const { name } = s.system(label.system);
+      const what = label.of === 'water' ? 'Water' : 'pH, EC';
+      return clipped(`Picture: ${what}, ${name}`, mostOnButton);
+    }
     case 'household':
       return clipped(wishText(label.wish, s), mostOnButton);
   }

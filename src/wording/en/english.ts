@@ -5,6 +5,7 @@ import { alertText } from './alert.ts';
 import { answerText } from './answer.ts';
 import { buttonText } from './button.ts';
 import { dutyText } from './duty-text.ts';
+import { pictureWords } from './picture-words.ts';
 import { questionText } from './question.ts';
 import { correctionText, receiptText } from './receipt.ts';
 import { refusalText } from './refusal.ts';
@@ -17,6 +18,7 @@ export const english: Wording = {
   reply: (reply, reader) => replyText(reply, speaking(reader)),
   button: (label, reader) => buttonText(label, speaking(reader)),
   duty: (line, reader) => dutyText([line], speaking(reader)),
+  picture: (picture, reader) => pictureWords(picture, speaking(reader)),
   why: (line, reader) => whyText(line, speaking(reader)),
 };
 

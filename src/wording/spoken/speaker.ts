@@ -91,6 +91,11 @@ export class Speaker {
     return this.#date(date, { day: 'numeric', month: 'long' });
   }
 
+  /** `4 May`, short enough to stand beside others. */
+  shortDay(date: LocalDate): string {
+    return this.#date(date, { day: 'numeric', month: 'short' });
+  }
+
   /** `4 May 2026` */
   dayMonthYear(date: LocalDate): string {
     return this.#date(date, { day: 'numeric', month: 'long', year: 'numeric' });

@@ -2,6 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Store } from '../../../src/assistant/ports/store.ts';
 import type { News } from '../../../src/channels/page/news.ts';
 import { openTestStore } from '../../storage/open-test-store.ts';
+import { pictureSize } from '../../telegram-emulator/methods/picture-size.ts';
 import { type PageUnderTest, pageUnderTest, quarryLane, said } from './page-under-test.ts';
 
 let store: Store;
@@ -47,6 +48,22 @@ describe('the chat page', () => {
     expect(html.match(/north bench ph 6\.1/g)).toHaveLength(1);
     expect(html).toMatch(/class="message is-receipt"/);
     expect(html).toContain('>08:20</time>');
+  });
+
+  it('shows a picture beside its words, and draws it when it is asked for', async () => {
+    const under = await pageUnderTest(store);
+    await under.post('/messages', said('topped up the gutters 12 l'));
+    await under.post('/messages', said('show me the gutters'));
+    const html = await (await under.get('/')).text();
+    const [, path, alt] = /<img class="picture" src="([^"]+)" alt="([^"]+)"/u.exec(html) ?? [];
+    expect(alt).toContain('Picture: Water in Gutter run since today, with 1 top-up');
+    const picture = await under.get(path!.replaceAll('&amp;', '&'));
+    expect(picture.status).toBe(200);
+    expect(picture.headers.get('Content-Type')).toBe('image/png');
+    expect(pictureSize(new Uint8Array(await picture.arrayBuffer()))?.widthPx).toBeGreaterThan(1000);
+    // A message without a picture, and one that there is not.
+    expect((await under.get('/pictures/1.png')).status).toBe(404);
+    expect((await under.get('/pictures/99.png')).status).toBe(404);
   });
 
   it('takes another text under an old form as another message: browsers bring old forms back', async () => {

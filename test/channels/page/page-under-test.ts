@@ -5,6 +5,7 @@ import { createPage, type Page } from '../../../src/channels/page/page.ts';
 import type { PageOptions } from '../../../src/channels/page/page-options.ts';
 import { parseGreenhouseText } from '../../../src/greenhouse/file/parse-greenhouse-text.ts';
 import type { Greenhouse } from '../../../src/greenhouse/greenhouse.ts';
+import { drawPicture } from '../../../src/pictures/draw-picture.ts';
 import { wordings } from '../../../src/wording/wordings.ts';
 
 export const morning = Date.parse('2027-05-04T08:20:00+01:00');
@@ -47,6 +48,7 @@ export async function pageUnderTest(
     desk,
     greenhouseId,
     wordings,
+    drawPicture,
     nowMs: () => clock.nowMs,
     report: (error, doing) => {
       reported.push(`${doing}: ${String(error)}`);

@@ -1,6 +1,7 @@
 import { Desk } from '../../../src/assistant/desk.ts';
 import type { GreenhouseId, Store } from '../../../src/assistant/ports/store.ts';
 import { Telegram, type TelegramOptions } from '../../../src/channels/telegram/telegram.ts';
+import { drawPicture } from '../../../src/pictures/draw-picture.ts';
 import { openEmbedded } from '../../../src/storage/embedded/open-embedded.ts';
 import { wordings } from '../../../src/wording/wordings.ts';
 import { cacheFolder, migrationsFolder } from '../../storage/folders.ts';
@@ -13,7 +14,7 @@ export interface SmallHouseOptions {
   readonly emulator: Emulator;
   readonly rates?: TelegramOptions['rates'];
   readonly hook?: TelegramOptions['webhook'];
-  readonly pictureOf?: TelegramOptions['pictureOf'];
+  readonly drawPicture?: TelegramOptions['drawPicture'];
 }
 
 const quickRates = { inAllPerSecond: 1000, inChatPerSecond: 1000, inGroupPerMinute: 1000 };
@@ -85,13 +86,13 @@ export class SmallHouse {
       store: this.store,
       desk: this.desk,
       wordings,
+      drawPicture: this.#options.drawPicture ?? drawPicture,
       token: this.emulator.token,
       apiRoot: this.emulator.url,
       webhook: this.#options.hook ?? null,
       rates: this.#options.rates ?? quickRates,
       nowMs: this.nowMs,
       report: (level, sentence) => this.told.push(`${level}: ${sentence}`),
-      ...(this.#options.pictureOf ? { pictureOf: this.#options.pictureOf } : {}),
     });
     this.#telegram = telegram;
     await new Promise<void>((resolve, reject) => {

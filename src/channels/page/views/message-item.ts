@@ -30,6 +30,7 @@ function fromBot(item: BotItem, talk: Talk): Markup {
   const label = item.isStruck ? phrases.struckOut : phrases.kindLabel[item.replyKind];
   return html`<p class="head"><span class="hidden">${phrases.bot}:</span><span class="label">${label}</span>${clock(item, talk)}</p>
 <p class="text">${item.text}</p>
+${item.picture ? html`<img class="picture" src="${item.picture.path}" alt="${item.picture.alt}" loading="lazy">` : ''}
 ${item.isInPassing ? '' : buttons(item, talk)}`;
 }
 

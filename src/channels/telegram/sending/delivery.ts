@@ -2,10 +2,12 @@ import type { Api } from 'grammy';
 import { tellGrowers } from '../../../assistant/household/tell-growers.ts';
 import type { PendingOutgoing, Settled } from '../../../assistant/ports/store.ts';
 import type { NotDelivered } from '../../../assistant/replies/household-news.ts';
+import { pictureIn } from '../../../assistant/replies/picture.ts';
 import type { Greenhouse } from '../../../greenhouse/greenhouse.ts';
 import type { AddressBook } from '../arriving/address-book.ts';
 import { invitationCode } from '../arriving/codes.ts';
 import { channel } from '../channel-name.ts';
+import { describeError } from '../describe-error.ts';
 import { type MessageKey, readKey, readPressId } from '../message-key.ts';
 import type { TelegramOptions } from '../telegram-options.ts';
 import { type Composed, compose, mostInCaption, mostInText } from './compose.ts';
@@ -89,7 +91,7 @@ export class Delivery {
   async #write(pending: PendingOutgoing, target: Target): Promise<string | null> {
     const { greenhouse, outgoing } = pending;
     const { api, options, pace, book } = this.#parts;
-    const picture = (await options.pictureOf?.(greenhouse, outgoing)) ?? null;
+    const picture = await this.#draw(pending);
     const composed = await this.#compose(pending, target, picture ? mostInCaption : mostInText);
     const answered = outgoing.inReplyTo === null ? null : readKey(outgoing.inReplyTo);
     const inChat = answered?.chatId === target.chatId ? answered : null;
@@ -122,6 +124,22 @@ export class Delivery {
     }
     this.#partsSent.delete(name);
     return progress.lastId;
+  }
+
+  /** The picture that goes with a message; null: none, or it could not be drawn, and words will do. */
+  async #draw({ greenhouse, outgoing }: PendingOutgoing): Promise<Uint8Array | null> {
+    const picture = pictureIn(outgoing.reply);
+    if (!picture) return null;
+    const { desk, drawPicture, wordings, report } = this.#parts.options;
+    const { greenhouse: setUp } = await desk.standing(greenhouse);
+    const reader = { greenhouse: setUp, nowMs: outgoing.atMs };
+    try {
+      const words = wordings[languageOf(outgoing.to, setUp)].picture(picture, reader);
+      return await drawPicture(picture, words, setUp.timeZone);
+    } catch (error) {
+      report('error', `A picture could not be drawn: ${describeError(error)}`);
+      return null;
+    }
   }
 
   async #edit(pending: PendingOutgoing, key: MessageKey, target: Target): Promise<void> {

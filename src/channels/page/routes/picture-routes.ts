@@ -1,0 +1,29 @@
+import { Hono } from 'hono';
+import type { OutgoingNo } from '../../../assistant/outgoing.ts';
+import { pictureIn } from '../../../assistant/replies/picture.ts';
+import { answerError, greenhouseOf, type Rooms } from './visit.ts';
+
+/** What a message shows never changes, but the words in it follow the set-up. */
+const keptForS = 3600;
+
+/** The pictures in the chat, drawn when a page asks for them. */
+export function pictureRoutes(rooms: Rooms): Hono {
+  const routes = new Hono();
+  routes.get('/pictures/:file{[0-9]{1,12}\\.png}', async (c) => {
+    const { store, greenhouseId, wordings, drawPicture } = rooms.options;
+    const no = Number.parseInt(c.req.param('file'), 10) as OutgoingNo;
+    const outgoing = await store.read(greenhouseId, (ledger) => ledger.outgoing(no));
+    const picture = outgoing && pictureIn(outgoing.reply);
+    if (!picture) return answerError(c, rooms, 404, (phrases) => phrases.notFound);
+    const greenhouse = await greenhouseOf(rooms);
+    const reader = greenhouse.members.find(({ handle }) => handle === c.req.query('as'));
+    const wording = wordings[reader?.language ?? 'en'];
+    const words = wording.picture(picture, { greenhouse, nowMs: outgoing.atMs });
+    const png = await drawPicture(picture, words, greenhouse.timeZone);
+    return c.body(new Uint8Array(png), 200, {
+      'Content-Type': 'image/png',
+      'Cache-Control': `private, max-age=${keptForS}`,
+    });
+  });
+  return routes;
+}

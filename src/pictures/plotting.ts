@@ -1,0 +1,124 @@
+import * as Plot from '@observablehq/plot';
+import { parseHTML } from 'linkedom';
+import type { PictureWords } from '../wording/wording.ts';
+import { colours, fontFamily, widthPx } from './look.ts';
+import { type DayTick } from './wall-clock.ts';
+
+/** As much of a browser's page as is used: the project's types know no browser. */
+interface Page {
+  readonly document: object;
+}
+interface SvgElement {
+  readonly outerHTML: string;
+  setAttribute(name: string, value: string): void;
+}
+
+const page: unknown = parseHTML('<html></html>');
+const { document } = page as Page;
+
+/** A line of the legend: its sign in its colour, and what it stands for. */
+export interface LegendItem {
+  readonly sign: string;
+  readonly colour: string;
+  readonly text: string;
+}
+
+export interface Frame {
+  readonly heightPx: number;
+  readonly x: readonly [Date, Date];
+  readonly y: readonly [number, number];
+  readonly yLabel: string;
+  readonly ticks: readonly DayTick[];
+  readonly words: Pick<PictureWords, 'day' | 'number'>;
+  /** Null: another chart of the same picture has it. */
+  readonly title: string | null;
+  readonly legend: readonly LegendItem[];
+}
+
+const titleHeightPx = 34;
+const legendRowPx = 20;
+const legendColumns = 2;
+const marginsPx = { left: 48, right: 24, bottom: 34, axisLabel: 22 };
+
+/** One chart as SVG: marks on a time axis of whole days, a title and a legend above. */
+export function plotted(frame: Frame, marks: readonly Plot.Markish[]): string {
+  const { heightPx, x, y, yLabel, ticks, words, title, legend } = frame;
+  const legendPx = Math.ceil(legend.length / legendColumns) * legendRowPx;
+  const headPx = (title === null ? 0 : titleHeightPx) + legendPx;
+  const plot: unknown = Plot.plot({
+    document,
+    width: widthPx,
+    height: heightPx,
+    marginTop: headPx + marginsPx.axisLabel,
+    marginLeft: marginsPx.left,
+    marginRight: marginsPx.right,
+    marginBottom: marginsPx.bottom,
+    style: { fontFamily, fontSize: '13px', color: colours.ink, background: colours.paper },
+    x: { type: 'utc', domain: [...x], axis: null },
+    y: { domain: [...y], axis: null },
+    marks: [
+      Plot.gridY({ stroke: colours.faint, strokeOpacity: 0.25, ticks: 5 }),
+      Plot.ruleX(ticks, { x: 'at', stroke: colours.faint, strokeOpacity: 0.25 }),
+      ...marks,
+      Plot.axisY({
+        ticks: 5,
+        tickFormat: (value: number) => words.number(value),
+        label: null,
+        tickSize: 0,
+        fill: colours.ink,
+      }),
+      Plot.axisX(
+        ticks.map(({ at }) => at),
+        { tickFormat: (at: Date) => words.day(tickAt(ticks, at).date), tickSize: 4, label: null },
+      ),
+      above([yLabel], { dy: -8, dx: 8 - marginsPx.left, fill: colours.faint }),
+      ...(title === null
+        ? []
+        : [above([title], { ...headAt(headPx, 0), fontSize: 17, fontWeight: 'bold' })]),
+      ...legend.map(({ sign, colour, text }, position) =>
+        legendLine(sign, colour, text, position, legendPx),
+      ),
+    ].flat(),
+  });
+  const chart = plot as SvgElement;
+  chart.setAttribute('xmlns', 'http://www.w3.org/2000/svg');
+  return chart.outerHTML;
+}
+
+function tickAt(ticks: readonly DayTick[], at: Date): DayTick {
+  return ticks.find((tick) => tick.at.getTime() === at.getTime())!;
+}
+
+/** Words above the frame, from its left edge. */
+function above(text: readonly string[], options: Plot.TextOptions): Plot.Text {
+  return Plot.text(text, {
+    frameAnchor: 'top-left',
+    textAnchor: 'start',
+    lineAnchor: 'bottom',
+    ...options,
+  });
+}
+
+function headAt(fromFramePx: number, dx: number): Plot.TextOptions {
+  return {
+    dx: 8 - marginsPx.left + dx,
+    dy: -marginsPx.axisLabel - fromFramePx + titleHeightPx - 8,
+  };
+}
+
+function legendLine(
+  sign: string,
+  colour: string,
+  text: string,
+  position: number,
+  legendPx: number,
+): readonly Plot.Text[] {
+  const row = Math.floor(position / legendColumns);
+  const column = position % legendColumns;
+  const dx = 8 - marginsPx.left + column * (widthPx / legendColumns);
+  const dy = -marginsPx.axisLabel - legendPx + (row + 1) * legendRowPx - 6;
+  return [
+    above([sign], { dx, dy, fill: colour }),
+    above([text], { dx: dx + 24, dy, fill: colours.ink }),
+  ];
+}
