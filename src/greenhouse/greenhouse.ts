@@ -18,6 +18,10 @@ import type { Member } from './member.ts';
 import type { ReferenceQuantity } from './quantity.ts';
 import type { System, SystemId } from './system.ts';
 
+export const riskSettings = ['careful', 'normal', 'relaxed'] as const;
+/** How much running low may be risked to save a trip; it holds for the whole greenhouse. */
+export type RiskSetting = (typeof riskSettings)[number];
+
 export type VolumeUnit = 'L' | 'gal';
 export type TemperatureUnit = 'C' | 'F';
 export type ConductivityUnit = 'mS/cm' | 'uS/cm' | 'ppm' | 'CF';
@@ -74,6 +78,7 @@ export interface Greenhouse {
   readonly elevationM: number;
   /** Local time of the morning round. */
   readonly morning: LocalTime;
+  readonly risk: RiskSetting;
   readonly units: SpokenUnits;
   readonly water: SourceWater;
   readonly containers: readonly Container[];

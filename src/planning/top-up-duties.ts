@@ -19,7 +19,7 @@ export function topUpDuties(question: BoardQuestion, today: LocalDate): readonly
       outlook: outlooks.get(id)!,
     })),
     canGo: question.canGo ?? Array.from({ length: visitDays + 1 }, () => true),
-    risk: 'normal',
+    risk: greenhouse.risk,
   });
   const concentrates = concentratesOf(question);
   return greenhouse.systems.map((system, position): DutyLine => {

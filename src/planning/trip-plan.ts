@@ -1,8 +1,6 @@
 import type { WaterOutlook } from '../estimation/water-outlook.ts';
+import type { RiskSetting } from '../greenhouse/greenhouse.ts';
 import type { Method } from '../greenhouse/system.ts';
-
-/** How much running low may be risked to save a trip. */
-export type RiskSetting = 'careful' | 'normal' | 'relaxed';
 
 export interface TripSystem {
   readonly method: Method;

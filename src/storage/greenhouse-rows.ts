@@ -23,6 +23,7 @@ export function greenhouseColumns(greenhouse: Greenhouse) {
     longitude: greenhouse.longitude,
     elevationM: greenhouse.elevationM,
     morning: greenhouse.morning,
+    risk: greenhouse.risk,
     volumeUnit: units.volume,
     temperatureUnit: units.temperature,
     conductivityUnit: units.conductivity,
@@ -73,6 +74,7 @@ export function greenhouseOf(rows: GreenhouseRows): Greenhouse {
     longitude: row.longitude,
     elevationM: row.elevationM,
     morning: row.morning,
+    risk: row.risk,
     units: {
       volume: row.volumeUnit,
       temperature: row.temperatureUnit,

@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Store } from '../../src/assistant/ports/store.ts';
+import type { Greenhouse } from '../../src/greenhouse/greenhouse.ts';
 import { openRehearsal, quarryLaneWith, type Talk } from '../channels/rehearsal/open-rehearsal.ts';
 import { openTestStore } from '../storage/open-test-store.ts';
 
@@ -239,5 +240,54 @@ describe('The guided set-up', () => {
     expect(stopped).toMatchObject({ text: 'All right, everything stays as it is.' });
     const [receipt] = await say('ines', 'dwc ph 5.8');
     expect(receipt).toMatchObject({ kind: 'receipt' });
+  });
+});
+
+describe('How much running low may be risked', () => {
+  it('is said in words, holds for the whole greenhouse, and is taken back', async () => {
+    const { say } = talking(openRehearsal(store));
+    const [shown] = await say('ines', 'take more risk with the jars');
+    expect(shown).toMatchObject({
+      kind: 'question',
+      text: 'The whole greenhouse, from now on: normal → relaxed, so fewer trips, and now and then a system may run low. Shall I do that?',
+    });
+    expect((await say('ines', 'yes'))[0]).toMatchObject({ text: containing('Done: the whole') });
+    const [again] = await say('ines', "we'd rather not go so often");
+    expect(again).toMatchObject({ kind: 'refusal', text: containing('That is so already') });
+    expect((await say('ines', 'undo'))[0]).toMatchObject({ text: containing('Taken back') });
+    const [back] = await say('ines', 'be careful');
+    expect(back).toMatchObject({ text: containing('normal → careful') });
+  });
+
+  it('is for growers to say', async () => {
+    const { say } = talking(openRehearsal(store));
+    const [refused] = await say('priya', 'be careful');
+    expect(refused).toMatchObject({ kind: 'refusal' });
+  });
+
+  it('moves the trips of the round and of an away plan', async () => {
+    const datesUnder = async (risk: Greenhouse['risk']) => {
+      const talk = openRehearsal(store, quarryLaneWith({ risk }));
+      for (const system of ['bench', 'dwc', 'nft', 'jars']) {
+        await talk({ at: '2027-06-01T08:00:00+01:00', from: 'ines', text: `${system} full` });
+      }
+      const plan = await talk(
+        ...['I am away from 2 to 20 June', 'Tomas'].map((text, minute) => ({
+          at: `2027-06-01T09:0${String(minute)}:00+01:00`,
+          from: 'ines',
+          text,
+        })),
+      );
+      const due = await talk({ at: '2027-06-01T09:05:00+01:00', outlook: true });
+      const soonest = (due[0]!.outlook as { due: { duty: string; dueOn: string }[] }[])
+        .flatMap((each) => each.due)
+        .filter(({ duty }) => duty === 'top-up')
+        .map(({ dueOn }) => dueOn)
+        .sort()[0];
+      return { soonest, plan: plan.map(({ text }) => text).join('\n') };
+    };
+    const [careful, relaxed] = [await datesUnder('careful'), await datesUnder('relaxed')];
+    expect(careful.soonest! < relaxed.soonest!).toBe(true);
+    expect(careful.plan).not.toEqual(relaxed.plan);
   });
 });

@@ -6,6 +6,7 @@ import type {
   SpokenUnits,
   StockItem,
 } from '../../src/greenhouse/greenhouse.ts';
+import { riskSettings } from '../../src/greenhouse/greenhouse.ts';
 import type { LocalDate, LocalTime } from '../../src/greenhouse/local-time.ts';
 import type { Member } from '../../src/greenhouse/member.ts';
 import {
@@ -153,6 +154,7 @@ export const greenhouses: fc.Arbitrary<Greenhouse> = systems.chain((all) =>
     longitude: between(-180, 180),
     elevationM: between(-500, 9000),
     morning,
+    risk: fc.constantFrom(...riskSettings),
     units,
     water: fc.record({
       name: words,

@@ -1,13 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { WaterOutlook } from '../../src/estimation/water-outlook.ts';
+import type { RiskSetting } from '../../src/greenhouse/greenhouse.ts';
 import { raiseAtMostL } from '../../src/planning/fill-ceiling.ts';
-import {
-  planTopUps,
-  type RiskSetting,
-  type TopUpPlan,
-  type TripSystem,
-} from '../../src/planning/trip-plan.ts';
+import { planTopUps, type TopUpPlan, type TripSystem } from '../../src/planning/trip-plan.ts';
 
 const visits = 30;
 

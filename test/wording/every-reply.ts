@@ -228,6 +228,7 @@ const setUpChanges: OfEach<SetUpChange> = {
   'container-set': { kind: 'container-set', name: 'jug', litres: 3 },
   'container-dropped': { kind: 'container-dropped', name: 'jug' },
   'morning-set': { kind: 'morning-set', morning: '06:30' as LocalTime },
+  'risk-set': { kind: 'risk-set', risk: 'relaxed' },
   'stock-added': { kind: 'stock-added', product: 'ph-down', mL: 1000 },
   'stock-counted': { kind: 'stock-counted', product: 'ph-down', mL: 300 },
   'set-up-anew': { kind: 'set-up-anew', greenhouse: quarryLane },

@@ -120,7 +120,7 @@ function withChange({ greenhouse, logbook }: Standing, change: SetUpChange) {
 
 /** The same kind of change with what holds now; null where there is nothing to compare with. */
 function asItWas({ greenhouse, logbook }: Standing, change: SetUpChange): SetUpChange | null {
-  const { systems, chores, members, containers, stock, morning } = greenhouse;
+  const { systems, chores, members, containers, stock, morning, risk } = greenhouse;
   const system = 'system' in change ? systems.find(({ id }) => id === change.system) : undefined;
   switch (change.kind) {
     case 'chore-moved': {
@@ -156,6 +156,8 @@ function asItWas({ greenhouse, logbook }: Standing, change: SetUpChange): SetUpC
     }
     case 'morning-set':
       return { ...change, morning };
+    case 'risk-set':
+      return { ...change, risk };
     case 'stock-added':
     case 'stock-counted': {
       const item = stock.find(({ product }) => product === change.product);

@@ -1,5 +1,10 @@
 import { z } from 'zod';
-import type { ConductivityUnit, TemperatureUnit, VolumeUnit } from '../greenhouse.ts';
+import {
+  type ConductivityUnit,
+  riskSettings,
+  type TemperatureUnit,
+  type VolumeUnit,
+} from '../greenhouse.ts';
 import { languages } from '../member.ts';
 import type { ReferenceQuantity } from '../quantity.ts';
 import {
@@ -67,6 +72,9 @@ const placeSchema = objectOf(
     longitude: numberFrom(-180, 180, 'degrees east'),
     elevationM: numberFrom(-500, 9000, 'metres above the sea').default(0),
     morning: localTime('when the morning round goes out'),
+    risk: oneOf(riskSettings, 'how much running low may be risked to save a trip').default(
+      'normal',
+    ),
     units: unitsSchema.prefault({}),
     water: waterSchema.prefault({}),
     containers: z

@@ -162,6 +162,8 @@ function made(
     }
     case 'morning-set':
       return { ...greenhouse, morning: change.morning };
+    case 'risk-set':
+      return { ...greenhouse, risk: change.risk };
     case 'stock-added':
     case 'stock-counted': {
       const item = stock.find(({ product }) => product === change.product);

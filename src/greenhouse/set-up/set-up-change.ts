@@ -1,4 +1,4 @@
-import type { Chore, Greenhouse } from '../greenhouse.ts';
+import type { Chore, Greenhouse, RiskSetting } from '../greenhouse.ts';
 import type { LocalDate, LocalTime } from '../local-time.ts';
 import type { Language } from '../member.ts';
 import type { Range, System, SystemId } from '../system.ts';
@@ -43,6 +43,7 @@ export type SetUpChange =
   | { readonly kind: 'container-set'; readonly name: string; readonly litres: number }
   | { readonly kind: 'container-dropped'; readonly name: string }
   | { readonly kind: 'morning-set'; readonly morning: LocalTime }
+  | { readonly kind: 'risk-set'; readonly risk: RiskSetting }
   /** Bought: so much more than there was. */
   | { readonly kind: 'stock-added'; readonly product: string; readonly mL: number }
   /** Counted: so much is left now. */

@@ -1,6 +1,7 @@
 import type { WaterBelief } from '../../estimation/water-belief.ts';
 import { observe } from '../../estimation/water-observe.ts';
 import { outlook, type WaterOutlook } from '../../estimation/water-outlook.ts';
+import type { RiskSetting } from '../../greenhouse/greenhouse.ts';
 import {
   daysBetween,
   instantOf,
@@ -64,8 +65,12 @@ export interface AwayQuestion {
 
 /** Less room than this share of the usable litres is not worth carrying a can for. */
 const WORTH_A_CAN_SHARE = 0.08;
-/** A system this likely to run low before the next visit is not safe. */
-const UNSAFE_CHANCE = 0.1;
+/** A system this likely to run low before the next visit is not safe; whoever risks more is told later. */
+const UNSAFE_CHANCE: Readonly<Record<RiskSetting, number>> = {
+  careful: 0.05,
+  normal: 0.1,
+  relaxed: 0.25,
+};
 
 /** The plan as things stand: every system full at departure, then trips as late as is safe. */
 export function awayPlan(question: AwayQuestion): AwayPlan {
@@ -199,12 +204,12 @@ function tripsOf(
       (_, ahead) =>
         (ahead >= earliest || ahead > 0) && roster.coversOn(plusDays(date, ahead)).length > 0,
     );
-    const ahead = nextTrip(systems, outlooks, canGo, earliest);
+    const ahead = nextTrip(systems, outlooks, canGo, earliest, board.greenhouse.risk);
     const stop =
       ahead === null ? daysBetween(date, until) : Math.min(ahead, daysBetween(date, until));
     for (const [i, system] of systems.entries()) {
       const low = outlooks[i]!.lowByVisit.findIndex(
-        (chance, day) => day <= stop && chance > UNSAFE_CHANCE,
+        (chance, day) => day <= stop && chance > UNSAFE_CHANCE[board.greenhouse.risk],
       );
       if (low >= 0 && !unsafe.has(system.id))
         unsafe.set(system.id, plusDays(date, Math.max(low, earliest)));
@@ -237,6 +242,7 @@ function nextTrip(
   outlooks: readonly WaterOutlook[],
   canGo: readonly boolean[],
   earliest: number,
+  risk: RiskSetting,
 ): number | null {
   const plans = planTopUps({
     systems: systems.map(({ method, brimL, lowL }, i) => ({
@@ -246,7 +252,7 @@ function nextTrip(
       outlook: outlooks[i]!,
     })),
     canGo,
-    risk: 'normal',
+    risk,
   });
   const days = plans.flatMap(({ dueInDays }) =>
     dueInDays === null ? [] : [Math.max(earliest, dueInDays)],

@@ -10,7 +10,7 @@ import {
   primaryKey,
   text,
 } from 'drizzle-orm/pg-core';
-import type { Container, SpokenUnits } from '../../greenhouse/greenhouse.ts';
+import type { Container, RiskSetting, SpokenUnits } from '../../greenhouse/greenhouse.ts';
 import type { LocalDate, LocalTime } from '../../greenhouse/local-time.ts';
 import type { Language, Role } from '../../greenhouse/member.ts';
 import type { ReferenceQuantity } from '../../greenhouse/quantity.ts';
@@ -27,6 +27,7 @@ export const greenhouses = pgTable('greenhouses', {
   longitude: doublePrecision('longitude').notNull(),
   elevationM: doublePrecision('elevation_m').notNull(),
   morning: text('morning').$type<LocalTime>().notNull(),
+  risk: text('risk').$type<RiskSetting>().notNull().default('normal'),
   volumeUnit: text('volume_unit').$type<SpokenUnits['volume']>().notNull(),
   temperatureUnit: text('temperature_unit').$type<SpokenUnits['temperature']>().notNull(),
   conductivityUnit: text('conductivity_unit').$type<SpokenUnits['conductivity']>().notNull(),

@@ -20,8 +20,8 @@ export function matchPattern(
 function mayFit(pattern: Pattern, words: readonly Token[]): boolean {
   return pattern.every(
     (part) =>
-      part.kind === 'slot' ||
       part.optional ||
+      part.kind === 'slot' ||
       part.any.some((phrase) => words.some(({ text }) => isWord(text, phrase[0]!))),
   );
 }
@@ -52,7 +52,7 @@ function matchFrom(
     const rest = matchFrom(pattern, part + 1, words, to, readSlot);
     if (rest) return new Map([...rest, [wanted.slot, value]]);
   }
-  return null;
+  return wanted.optional ? matchFrom(pattern, part + 1, words, at, readSlot) : null;
 }
 
 function startsWith(words: readonly Token[], at: number, phrase: readonly string[]): boolean {

@@ -39,6 +39,7 @@ export const slotReaders = {
     const day = world.words.days.find((each) => each.words.includes(said));
     return day && plusDays(world.today, -day.ago);
   },
+  wide: readWide,
   system: readSystem,
   plants: readPlants,
   crop: readCrop,
@@ -76,6 +77,14 @@ function readInterval(words: readonly Token[], world: WishWorld): number | undef
     if (typeof count === 'number' && count > 0) return count * days;
   }
   return undefined;
+}
+
+/** What care is to be taken with: whichever it is, it holds for all. */
+function readWide(words: readonly Token[], world: WishWorld): true | undefined {
+  const isWide = world.words.wide.some((pattern) =>
+    matchPattern(patternOf(pattern), words, (slot, span) => readSlot(slot, span, world)),
+  );
+  return isWide || undefined;
 }
 
 function textOf(words: readonly Token[]): string {

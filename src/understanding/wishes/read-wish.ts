@@ -1,4 +1,4 @@
-import type { Greenhouse } from '../../greenhouse/greenhouse.ts';
+import { type Greenhouse, type RiskSetting, riskSettings } from '../../greenhouse/greenhouse.ts';
 import type { LocalDate, LocalTime } from '../../greenhouse/local-time.ts';
 import type { Language, Member } from '../../greenhouse/member.ts';
 import type { SetUpChange, WantedQuantity } from '../../greenhouse/set-up/set-up-change.ts';
@@ -165,6 +165,16 @@ function changeOf(kind: ChangeKind, slots: Slots, world: WishWorld): SetUpChange
       return { kind: 'container-dropped', name: slots.text('container') };
     case 'set-morning':
       return { kind: 'morning-set', morning: slots.time };
+    case 'be-careful':
+      return { kind: 'risk-set', risk: 'careful' };
+    case 'be-normal':
+      return { kind: 'risk-set', risk: 'normal' };
+    case 'be-relaxed':
+      return { kind: 'risk-set', risk: 'relaxed' };
+    case 'risk-less':
+      return { kind: 'risk-set', risk: riskNextTo(world.greenhouse.risk, -1) };
+    case 'risk-more':
+      return { kind: 'risk-set', risk: riskNextTo(world.greenhouse.risk, 1) };
     case 'buy':
       return {
         kind: 'stock-added',
@@ -178,6 +188,11 @@ function changeOf(kind: ChangeKind, slots: Slots, world: WishWorld): SetUpChange
         mL: slots.number('amount'),
       };
   }
+}
+
+/** One step towards less or more risk, as far as there is one. */
+function riskNextTo(risk: RiskSetting, step: -1 | 1): RiskSetting {
+  return riskSettings[riskSettings.indexOf(risk) + step] ?? risk;
 }
 
 function figure(

@@ -11,6 +11,8 @@ export interface WishWords {
   readonly courtesies: readonly string[];
   /** Each with the days that one of its {count} is; without a count that many days. */
   readonly intervals: readonly { readonly pattern: string; readonly days: number }[];
+  /** Said of how careful to be, what for: a system or all, and it holds for all. */
+  readonly wide: readonly string[];
   readonly days: readonly { readonly words: readonly string[]; readonly ago: number }[];
   readonly articles: readonly string[];
   /** What begins no work: people and questions. */

@@ -1,4 +1,4 @@
-import type { Greenhouse } from '../../../greenhouse/greenhouse.ts';
+import type { Greenhouse, RiskSetting } from '../../../greenhouse/greenhouse.ts';
 import type { Language } from '../../../greenhouse/member.ts';
 import type {
   SetUpChange,
@@ -98,6 +98,8 @@ function changeText(change: SetUpChange, was: SetUpChange | null, s: Speaker): s
       return `kein Gefäß „${change.name}“ mehr`;
     case 'morning-set':
       return `die Runde am Morgen um ${to}`;
+    case 'risk-set':
+      return `im ganzen Gewächshaus ab jetzt: ${to}, ${riskMeanings[change.risk]}`;
     case 'stock-added':
       return then === null
         ? `${now} ${productName(change.product)} gekauft`
@@ -130,6 +132,8 @@ function valueOf(change: SetUpChange, s: Speaker): string | null {
       return s.amount(measureOf('level', change.litres, s.units));
     case 'morning-set':
       return change.morning;
+    case 'risk-set':
+      return riskNames[change.risk];
     case 'stock-added':
     case 'stock-counted':
       return stockAmount(change.mL, s);
@@ -164,6 +168,18 @@ const rangeNames: Readonly<Record<WantedQuantity, string>> = {
 };
 
 const languageNames: Readonly<Record<Language, string>> = { en: 'Englisch', de: 'Deutsch' };
+
+const riskNames: Readonly<Record<RiskSetting, string>> = {
+  careful: 'vorsichtig',
+  normal: 'normal',
+  relaxed: 'gelassen',
+};
+
+const riskMeanings: Readonly<Record<RiskSetting, string>> = {
+  careful: 'also lieber ein Gang zu viel als ein System zu leer',
+  normal: 'also wenige Gänge, und fast nie ein System zu leer',
+  relaxed: 'also weniger Gänge, und ab und zu kann ein System zu leer werden',
+};
 
 /** Why a change cannot be made. */
 export function unfitText(change: SetUpChange, because: UnfitChange, s: Speaker): string {

@@ -1,4 +1,4 @@
-import type { Greenhouse } from '../../../greenhouse/greenhouse.ts';
+import type { Greenhouse, RiskSetting } from '../../../greenhouse/greenhouse.ts';
 import type { Language } from '../../../greenhouse/member.ts';
 import type {
   SetUpChange,
@@ -98,6 +98,8 @@ function changeText(change: SetUpChange, was: SetUpChange | null, s: Speaker): s
       return `no more container “${change.name}”`;
     case 'morning-set':
       return `round in the morning at ${to}`;
+    case 'risk-set':
+      return `the whole greenhouse, from now on: ${to}, ${riskMeanings[change.risk]}`;
     case 'stock-added':
       return then === null
         ? `${now} of ${productName(change.product)} bought`
@@ -130,6 +132,8 @@ function valueOf(change: SetUpChange, s: Speaker): string | null {
       return s.amount(measureOf('level', change.litres, s.units));
     case 'morning-set':
       return change.morning;
+    case 'risk-set':
+      return change.risk;
     case 'stock-added':
     case 'stock-counted':
       return stockAmount(change.mL, s);
@@ -164,6 +168,12 @@ const rangeNames: Readonly<Record<WantedQuantity, string>> = {
 };
 
 const languageNames: Readonly<Record<Language, string>> = { en: 'English', de: 'German' };
+
+const riskMeanings: Readonly<Record<RiskSetting, string>> = {
+  careful: 'so rather a trip too many than a system low',
+  normal: 'so few trips, and hardly ever a system low',
+  relaxed: 'so fewer trips, and now and then a system may run low',
+};
 
 /** Why a change cannot be made. */
 export function unfitText(change: SetUpChange, because: UnfitChange, s: Speaker): string {

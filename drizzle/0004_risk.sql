@@ -1,0 +1,1 @@
+ALTER TABLE "greenhouses" ADD COLUMN "risk" text DEFAULT 'normal' NOT NULL;
