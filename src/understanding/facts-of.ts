@@ -37,6 +37,6 @@ export function factsOf(frame: Frame, moods: readonly (Mood | null)[]): Fact[] {
   const facts = recogniseFailures(frame);
   takeNotReadings(frame);
   for (const recognise of recognisers) facts.push(...recognise(frame, facts));
-  facts.push(...recogniseWellBeing(frame, moods));
+  facts.push(...recogniseWellBeing(frame, moods, facts));
   return facts.sort((a, b) => a.at - b.at);
 }

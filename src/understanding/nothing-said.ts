@@ -1,5 +1,6 @@
 import type { EntryDraft } from '../greenhouse/entry.ts';
 import type { Context } from './context.ts';
+import { isDeed } from './moods/clause-kinds.ts';
 import type { Mood } from './moods/mood.ts';
 import type { Folded } from './reading/fold.ts';
 import type { Frame } from './reading/frame.ts';
@@ -48,6 +49,7 @@ function isAboutTheGreenhouse(frame: Frame): boolean {
   return frame.terms.some(
     (term) =>
       term.kind === 'name' ||
+      isDeed(term) ||
       (term.kind === 'word' && (term.word.product !== null || term.word.probe !== null)) ||
       means(
         term,
@@ -57,9 +59,6 @@ function isAboutTheGreenhouse(frame: Frame): boolean {
         'humidity',
         'level',
         'oxygen',
-        'top-up',
-        'changed-solution',
-        'calibrate',
         'solution',
         'reservoir',
         'power',

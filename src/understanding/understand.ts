@@ -4,11 +4,13 @@ import type { Context } from './context.ts';
 import { newStatements } from './new-statements.ts';
 import { unclear } from './nothing-said.ts';
 import { withoutCompounds } from './reading/compounds.ts';
+import { cutAtSo } from './reading/cut-at-so.ts';
 import { fold } from './reading/fold.ts';
 import { type Frame, frameOf } from './reading/frame.ts';
 import { languageOf, lexiconFor } from './reading/lexicon.ts';
 import { readingOf } from './reading/look-up.ts';
 import { putRight } from './reading/put-right.ts';
+import { saidOnce, withoutBrackets } from './reading/said-twice.ts';
 import { shadeMeasures } from './reading/shade-measures.ts';
 import { termsOf } from './reading/terms-of.ts';
 import { tokenise } from './reading/tokenise.ts';
@@ -37,7 +39,10 @@ export function understand(text: string, context: Context): Understanding {
   }
   const said = note ? tokens.filter(({ to }) => to <= note.from) : tokens;
   const read = withoutCompounds(said, lexicon);
-  const terms = putRight(shadeMeasures(termsOf(readingOf(read, lexicon))));
+  const written = withoutBrackets(
+    saidOnce(termsOf(readingOf(read, lexicon)), context.greenhouse.units),
+  );
+  const terms = putRight(shadeMeasures(cutAtSo(written)));
   const frame = frameOf(context, lexicon, folded, terms);
   const { statements, named } =
     note && read.length === 0 ? { statements: [], named: [] } : readFrame(frame);

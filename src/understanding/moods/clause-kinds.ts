@@ -1,3 +1,5 @@
+import type { Measure } from '../numbers/measure.ts';
+import { isBare, isVolume, unitIs } from '../numbers/quantity-of-measure.ts';
 import type { Clause, Frame } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
 
@@ -54,6 +56,59 @@ export function leansOnPrevious(frame: Frame, clause: Clause): boolean {
     if (isDeed(term) && !isPlainDeed(term) && !means(term, 'full', 'took')) return false;
   }
   return true;
+}
+
+/**
+ * Whether a clause that would lean on another tells of something else after all: a value that the other cannot
+ * have spoken of (`didn't top up the jars and bench 21C`), or a name that leads an amount where it had none.
+ */
+export function tellsOfItsOwn(frame: Frame, clause: Clause, other: Clause): boolean {
+  const measures = measuresSaid(frame, clause);
+  const others = measuresSaid(frame, other);
+  const kinds = new Set(others.map(kindOf));
+  if (measures.length > 1 && measures.every((measure) => isBare(measure))) return others.length < 2;
+  if (measures.some((measure) => isReadingUnit(measure) && !kinds.has(kindOf(measure))))
+    return true;
+  return measures.length > 0 && others.length === 0 && opensWithName(frame, clause);
+}
+
+/** `jars 6.0`, `and the bench is at 400 l`: a system, and then what is told of it. */
+export function opensWithName(frame: Frame, clause: Clause): boolean {
+  for (let i = clause.from; i < clause.to; i++) {
+    const term = frame.terms[i]!;
+    if (term.kind === 'name') return true;
+    if (!means(term, 'article', 'filler', 'now') || means(term, 'place')) return false;
+  }
+  return false;
+}
+
+function measuresSaid(frame: Frame, clause: Clause): Measure[] {
+  return frame.terms
+    .slice(clause.from, clause.to)
+    .flatMap((term, n) =>
+      term.kind === 'measure' && !frame.timed[clause.from + n] ? [term.measure] : [],
+    );
+}
+
+function kindOf(measure: Measure): string {
+  if (isVolume(measure)) return 'volume';
+  return measure.unit === null ? 'bare' : 'id' in measure.unit ? measure.unit.id : 'volume';
+}
+
+function isReadingUnit(measure: Measure): boolean {
+  return unitIs(
+    measure,
+    'celsius',
+    'fahrenheit',
+    'degree',
+    'ms-cm',
+    'us-cm',
+    'cf',
+    'ppm',
+    'mg-l',
+    'minute',
+    'percent',
+  );
 }
 
 export function hasPastDeed(frame: Frame, from: number, to: number): boolean {

@@ -7,10 +7,44 @@ import {
   previousIn,
 } from '../reading/frame.ts';
 import { isMark, isUnknown, means } from '../reading/term.ts';
-import { hasPastDeed, isDeed } from './clause-kinds.ts';
+import { hasPastDeed, isDeed, isLabel, opensWithName } from './clause-kinds.ts';
 import type { Mood } from './mood.ts';
 
 export type Marker = (from: number, to: number, mood: Mood) => void;
+
+/**
+ * How far it goes on that something is only supposed or heard: to the sentence's end, but not over a `but`, nor
+ * over a clause that leads off with a system's name and a value of it where none had been named. A clause that
+ * speaks of nothing in the greenhouse (`if you ask me`) colours no other.
+ */
+export function endOfTalkOf(frame: Frame, clause: Clause): number {
+  const said = frame.terms.slice(clause.from, clause.to);
+  const isEmpty = !said.some(
+    (term) =>
+      term.kind === 'name' ||
+      term.kind === 'measure' ||
+      isLabel(term) ||
+      isDeed(term) ||
+      means(term, 'hearsay', 'says'),
+  );
+  if (isEmpty) return clause.to;
+  const names = said.some((term) => term.kind === 'name');
+  // `Jonas says, the dwc has 5.5`, `if it drops, add 10 ml`: the first to follow may be what it is about.
+  let isTold = clauseTells(frame, clause) && !clauseHas(frame, clause, 'condition');
+  let to = clause.to;
+  for (const next of frame.clauses.slice(frame.clauses.indexOf(clause) + 1)) {
+    if (next.sentence !== clause.sentence || next.opens === 'but') break;
+    const leadsOff = isTold && !names && opensWithName(frame, next) && clauseTells(frame, next);
+    if (leadsOff) break;
+    to = next.to;
+    isTold = true;
+  }
+  return to;
+}
+
+function clauseTells(frame: Frame, clause: Clause): boolean {
+  return frame.terms.slice(clause.from, clause.to).some(({ kind }) => kind === 'measure');
+}
 
 function hasProductIn(frame: Frame, clause: Clause): boolean {
   for (let i = clause.from; i < clause.to; i++) if (hasProduct(frame, i)) return true;
@@ -23,7 +57,7 @@ export function hasProduct(frame: Frame, i: number): boolean {
 }
 
 export function hear(frame: Frame, clause: Clause, mark: Marker): void {
-  const end = () => frame.clauses.findLast(({ sentence }) => sentence === clause.sentence)!.to;
+  const end = () => endOfTalkOf(frame, clause);
   if (clauseHas(frame, clause, 'hearsay')) mark(clause.from, end(), 'hearsay');
   if (clauseHas(frame, clause, 'long-ago'))
     mark(clause.from, endOfLongAgo(frame, clause), 'hearsay');

@@ -1,9 +1,9 @@
 import { type Clause, clauseHas, type Frame } from '../reading/frame.ts';
-import { means } from '../reading/term.ts';
+import { isMark, means } from '../reading/term.ts';
 import type { TimeMark } from '../times/time-mark.ts';
 import type { Concept } from '../vocabulary/concept.ts';
-import { hasPastDeed, isDeed, isPlainDeed } from './clause-kinds.ts';
-import { elsewhere, hear, type Marker } from './hearsay.ts';
+import { hasPastDeed, isDeed, isLabel, isPlainDeed } from './clause-kinds.ts';
+import { elsewhere, endOfTalkOf, hear, type Marker } from './hearsay.ts';
 import type { Mood } from './mood.ts';
 import { negate, reach } from './negation.ts';
 import { findQuestions } from './questions.ts';
@@ -21,7 +21,8 @@ export function moodsOf(frame: Frame, marks: readonly TimeMark[]): readonly (Moo
     suppose(frame, clause, mark);
     hear(frame, clause, mark);
     for (const [concept, mood] of wholeClause) {
-      if (clauseHas(frame, clause, concept)) mark(clause.from, clause.to, mood);
+      if (clauseHas(frame, clause, concept) && !onlyJudges(frame, clause, concept))
+        mark(clause.from, clause.to, mood);
     }
     remember(frame, clause, c, mark);
     elsewhere(frame, clause, mark);
@@ -40,6 +41,13 @@ function isToBeDone(frame: Frame, clause: Clause): boolean {
   return clauseHas(frame, clause, 'plain-deed') && !hasPastDeed(frame, clause.from, clause.to);
 }
 
+/** `should be fine: dwc ph 5.8`: an opinion, no target. */
+function onlyJudges(frame: Frame, clause: Clause, concept: Concept): boolean {
+  if (concept !== 'target') return false;
+  const at = frame.terms.findIndex((term, i) => i >= clause.from && means(term, 'target'));
+  return means(frame.terms[at + 1], 'judged') && frame.terms[at + 2]?.kind !== 'measure';
+}
+
 const wholeClause: readonly (readonly [Concept, Mood])[] = [
   ['target', 'target'],
   ['habit', 'hearsay'],
@@ -56,12 +64,24 @@ function intend(frame: Frame, clause: Clause, c: number, mark: Marker): void {
     // `Tisch braucht 9 min zum Fluten` tells how long it takes.
     if (means(term, 'took') && clauseHas(frame, clause, 'flood')) continue;
     if (!means(term, 'intention', 'tomorrow') || isDate(frame, i) || means(term, 'brim')) continue;
-    const done = hasPastDeed(frame, clause.from, i) && !means(frame.terms[i - 1], 'was');
+    const done =
+      (hasPastDeed(frame, clause.from, i) || tellsReading(frame, clause, i)) &&
+      !means(frame.terms[i - 1], 'was');
     const told = deedToldAfter(frame, clause, i);
     if (told === null) mark(done ? i : clause.from, reach(frame, c, true), 'intention');
     else mark(done ? i : clause.from, told, 'intention');
     return;
   }
+}
+
+/** `dwc ph 5.8 will add 5 ml up`: a value with its label before what is meant to be done about it. */
+function tellsReading(frame: Frame, clause: Clause, i: number): boolean {
+  const before = frame.terms.slice(clause.from, i);
+  return (
+    before.some(isLabel) &&
+    before.some(({ kind }) => kind === 'measure') &&
+    frame.terms.slice(i + 1, clause.to).some(isPlainDeed)
+  );
 }
 
 /** `it needed 12 l so I topped it up`: where somebody tells what was done about it. */
@@ -96,16 +116,24 @@ function isDate(frame: Frame, i: number): boolean {
 
 function suppose(frame: Frame, clause: Clause, mark: Marker): void {
   if (!clauseHas(frame, clause, 'condition')) return;
-  const end = frame.clauses.findLast(({ sentence }) => sentence === clause.sentence)!.to;
-  mark(clause.from, end, 'condition');
+  mark(clause.from, endOfTalkOf(frame, clause), 'condition');
 }
 
 function remember(frame: Frame, clause: Clause, c: number, mark: Marker): void {
   if (clauseHas(frame, clause, 'to-say')) return;
   for (let i = clause.from; i < clause.to; i++) {
     if (means(frame.terms[i], 'forgot')) {
-      mark(clause.from, reach(frame, c, false), 'forgotten');
+      const told = toldAfterColon(frame, clause, i);
+      mark(clause.from, told ?? reach(frame, c, false), 'forgotten');
       return;
     }
   }
+}
+
+/** `forgot: topped up the jars 3 l`: what was forgotten was to say it. */
+function toldAfterColon(frame: Frame, clause: Clause, i: number): number | null {
+  for (let j = i + 1; j < clause.to; j++) {
+    if (isMark(frame.terms[j], ':')) return hasPastDeed(frame, j, clause.to) ? j : null;
+  }
+  return null;
 }

@@ -1,6 +1,13 @@
 import { type Clause, type Frame, nextIn } from '../reading/frame.ts';
-import { means } from '../reading/term.ts';
-import { couldNotAt, hasPastDeed, isDeed, isLabel, leansOnPrevious } from './clause-kinds.ts';
+import { isCrop, isUnknown, means } from '../reading/term.ts';
+import {
+  couldNotAt,
+  hasPastDeed,
+  isDeed,
+  isLabel,
+  leansOnPrevious,
+  tellsOfItsOwn,
+} from './clause-kinds.ts';
 import { hasProduct, type Marker } from './hearsay.ts';
 
 /** The clauses after this one that go on in the same breath and say nothing of their own. */
@@ -10,7 +17,7 @@ export function reach(frame: Frame, c: number, acrossCommas: boolean): number {
   while (last + 1 < clauses.length) {
     const next = clauses[last + 1]!;
     const goesOn = next.opens === 'and' || (acrossCommas && next.opens === 'comma');
-    if (!goesOn || !leansOnPrevious(frame, next)) break;
+    if (!goesOn || !leansOnPrevious(frame, next) || tellsOfItsOwn(frame, next, clauses[c]!)) break;
     last++;
   }
   return clauses[last]!.to;
@@ -25,7 +32,10 @@ export function negate(frame: Frame, clause: Clause, c: number, mark: Marker): v
       frame,
       clause,
       i,
-      (other) => means(other, 'filler', 'article', 'another', 'self') && !isDeed(other),
+      (other) =>
+        (means(other, 'filler', 'article', 'another', 'self') ||
+          (means(term, 'no') && (isCrop(other) || isUnknown(other)))) &&
+        !isDeed(other),
     );
     const deed = next >= 0 && isDeed(frame.terms[next]);
     const product = next >= 0 && (means(frame.terms[next], 'solution') || hasProduct(frame, next));

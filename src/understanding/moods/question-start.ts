@@ -22,7 +22,7 @@ export function questionStart(
         !means(inner, 'did-not', 'intention') &&
         (!means(inner, 'link') || judges(frame, i + 1, clause.to))) ||
       (means(inner, 'what', 'why', 'how', 'how-much', 'how-long', 'who') &&
-        (asked || means(frame.terms[i - 1], 'now')));
+        (asked || means(frame.terms[i - 1], 'now') || means(frame.terms[i + 1], 'is-it')));
     if (asksInside && (asked || isLast)) return i;
   }
   return null;

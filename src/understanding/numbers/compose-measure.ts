@@ -1,3 +1,4 @@
+import { matchName, nearness } from '../names/match-name.ts';
 import { phraseAt, type Reading, unitAt } from '../reading/look-up.ts';
 import type { Match } from '../reading/phrase-trie.ts';
 import type { Token } from '../reading/token.ts';
@@ -13,13 +14,14 @@ export function measureAt(
   at: number,
   afterBetween: boolean,
   afterFrom: boolean,
+  afterPh = false,
 ): Match<Measure> | null {
   const first = coreAt(reading, at);
   if (!first) return null;
   const range = rangeFrom(reading, at, first, afterBetween, afterFrom);
   const core = range ?? first;
   let end = at + core.length;
-  const unit = unitFrom(reading, end);
+  const unit = isLabelOfNext(reading, at, core, afterPh) ? null : unitFrom(reading, end);
   if (unit) end += unit.length;
   else if (core.needsUnit) return null;
   let values = core.values;
@@ -51,6 +53,20 @@ export function measureAt(
   return { value: measure, length: end - at };
 }
 
+/** Nobody reads so few parts per million: what follows is the label of the number after it. */
+const leastPpm = 30;
+
+/** `ph 6.1 ppm 1120`, `6.1 ppm 1120`: the unit's name leads the next number. */
+function isLabelOfNext(reading: Reading, at: number, core: Core, afterPh: boolean): boolean {
+  const end = at + core.length;
+  const unit = unitFrom(reading, end)?.value;
+  if (!unit || !('id' in unit) || (unit.id !== 'ppm' && unit.id !== 'cf')) return false;
+  let next = end + 1;
+  while ([':', '='].includes(reading.tokens[next]?.text ?? '')) next++;
+  if (reading.tokens[next]?.kind !== 'number') return false;
+  return afterPh || (unit.id === 'ppm' && core.values[0]! < leastPpm);
+}
+
 function writtenFrom(tokens: readonly Token[], from: number, to: number): string {
   let text = '';
   for (let i = from; i < to; i++)
@@ -80,12 +96,19 @@ function rangeFrom(
     (high.values.length > 1 && low.values.length === 1 && high.values[0]! < low.values[0]!)
   )
     return null;
+  // `5.9 - 1.7 - 21` goes on: a list, no range.
+  if (isDash(reading, at - 1) || isDash(reading, from + link + high.length)) return null;
   const [a, b] = [low.values[0]!, high.values[0]!];
   if (a >= b || low.needsUnit) return null;
   if (unit && !sameUnit(unit.value, unitFrom(reading, from + link + high.length)?.value))
     return null;
   const length = from + link + high.length - at;
   return { ...high, values: [(a + b) / 2], length, approximate: true, whole: false };
+}
+
+function isDash({ tokens }: Reading, at: number): boolean {
+  const isMark = ['-', '–', '—'].includes(tokens[at]?.text ?? '');
+  return isMark && tokens[at - 1]?.kind === 'number' && tokens[at + 1]?.kind === 'number';
 }
 
 function sameUnit(a: Unit, b: Unit | undefined): boolean {
@@ -110,6 +133,9 @@ function linkLength(reading: Reading, at: number, afterBetween: boolean): number
 function unitFrom(reading: Reading, at: number): Match<Unit> | null {
   const unit = unitAt(reading, at);
   if (unit && closesQuotation(reading, at)) return null;
+  // `at 7 barrels ph 6`: a system's name, and no measure.
+  if (unit && 'id' in unit.value && unit.value.id === 'unknown' && isNameAt(reading, at))
+    return null;
   if (!unit || !('shy' in unit.value) || !unit.value.shy) return unit;
   // An inch only where the word can be no preposition.
   if (reading.tokens[at]!.glued) return unit;
@@ -120,6 +146,11 @@ function unitFrom(reading: Reading, at: number): Match<Unit> | null {
     ['below', 'deep', 'left-over', 'down'].some((wanted) => word.concepts.has(wanted as Concept))
     ? unit
     : null;
+}
+
+function isNameAt({ tokens, lexicon }: Reading, at: number): boolean {
+  const name = matchName(tokens, at, lexicon);
+  return name !== null && name.near <= nearness.inflected;
 }
 
 const inchMark = '"';

@@ -10,6 +10,8 @@ export interface Measure {
   readonly bound: boolean;
   /** A share said in words: half, three quarters. */
   readonly share: boolean;
+  /** The same amount said again in other units, where the two do not agree. */
+  readonly disputedBy?: Measure | undefined;
   /** As written, for asking back. */
   readonly written: string;
   /** A whole number without sign or decimals. */

@@ -1,5 +1,6 @@
 import { phraseAt, type Reading, unitAt } from '../reading/look-up.ts';
 import type { Token } from '../reading/token.ts';
+import type { Concept } from '../vocabulary/concept.ts';
 import { concept } from './concept-at.ts';
 import { fractionFrom, isShareOfSomething, shareOf } from './fraction.ts';
 
@@ -24,6 +25,8 @@ export function coreAt(reading: Reading, at: number): Core | null {
   if (token.kind === 'number') return afterNumeral(reading, at, token);
   const phrase = phraseAt(reading, at);
   if (!phrase) return null;
+  const last = lastOneAt(reading, at);
+  if (last) return last;
   const { value: word, length } = phrase;
   const plain = {
     length,
@@ -151,4 +154,23 @@ function singleDigit(reading: Reading, at: number): number | null {
   const phrase = phraseAt(reading, at);
   if (phrase?.length !== 1 || phrase.value.number === null || phrase.value.number > 9) return null;
   return phrase.value.number;
+}
+
+/** `the last can`: one of the greenhouse's own containers. */
+function lastOneAt(reading: Reading, at: number): Core | null {
+  const has = (offset: number, concept: Concept) =>
+    phraseAt(reading, at + offset, 1)?.value.concepts.has(concept) === true;
+  if (!has(0, 'article') || !has(1, 'last')) return null;
+  const unit = unitAt(reading, at + 2)?.value;
+  if (!unit || !('litres' in unit)) return null;
+  return {
+    values: [1],
+    length: 2,
+    approximate: false,
+    share: false,
+    inWords: true,
+    whole: true,
+    decimals: 0,
+    needsUnit: true,
+  };
 }

@@ -82,7 +82,9 @@ function correctionOf(word: string, lexicon: Lexicon): string | null {
 }
 
 function nearestWord(word: string, lexicon: Lexicon): string | null {
-  if (word.length < 4 || word.length > 24) return null;
+  if (word.length < 3 || word.length > 24) return null;
+  const doubled = letterDoubled(word, lexicon);
+  if (doubled !== null || word.length < 4) return doubled;
   let best: string | null = null;
   let least = 3;
   let tied = false;
@@ -100,6 +102,18 @@ function nearestWord(word: string, lexicon: Lexicon): string | null {
   return tied ? null : best;
 }
 
+/** `halff`, `ful`: one letter twice that stands once in the word, or once that stands twice; the one word it makes. */
+function letterDoubled(word: string, lexicon: Lexicon): string | null {
+  const found = new Set<string>();
+  for (let i = 1; i < word.length; i++) {
+    const once = word.slice(0, i) + word.slice(i + 1);
+    if (word[i] === word[i - 1] && once.length > 3 && lexicon.own.meant.has(once)) found.add(once);
+    const twice = word.slice(0, i + 1) + word.slice(i);
+    if (twice.length > 3 && lexicon.own.meant.has(twice)) found.add(twice);
+  }
+  return found.size === 1 ? [...found][0]! : null;
+}
+
 /** Words of the first language and of the greenhouse that begin alike and are about as long. */
 function* candidates(word: string, lexicon: Lexicon): Generator<string> {
   for (let length = word.length - 2; length <= word.length + 2; length++) {
@@ -107,7 +121,13 @@ function* candidates(word: string, lexicon: Lexicon): Generator<string> {
   }
 }
 
+function isSameUnit(a: Unit, b: Unit): boolean {
+  return 'id' in a && 'id' in b && a.id === b.id && a.id !== 'unknown';
+}
+
 function meanAlike(a: string, b: string, lexicon: Lexicon): boolean {
+  const [unit, otherUnit] = [lexicon.own.units.get([a]), lexicon.own.units.get([b])];
+  if (unit && otherUnit) return isSameUnit(unit, otherUnit);
   const one = lexicon.own.phrases.get([a]);
   const other = lexicon.own.phrases.get([b]);
   if (!one || !other) return false;

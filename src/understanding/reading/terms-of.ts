@@ -1,8 +1,9 @@
+import { sameButForEnding } from '../names/inflection.ts';
 import { matchName, nearness } from '../names/match-name.ts';
 import { measureAt } from '../numbers/compose-measure.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import type { Lexicon } from './lexicon.ts';
-import { phraseAt, type Reading } from './look-up.ts';
+import { phraseAt, type Reading, unitAt } from './look-up.ts';
 import { markTerm } from './mark-term.ts';
 import { type Found, isEverydayWord, nameAt } from './name-term.ts';
 import type { Match } from './phrase-trie.ts';
@@ -29,8 +30,16 @@ function termAt(reading: Reading, at: number, before: readonly Term[]): Found {
   const phrase = phraseUpToName(reading, at);
   const name = nameAt(reading, at, before, phrase?.length ?? 0, phrase?.value ?? meaningless);
   if (name) return name;
+  const numbered = numberedNameAt(reading, at, before);
+  if (numbered) return numbered;
   const previous = before.at(-1);
-  const measure = measureAt(reading, at, means(previous, 'between'), means(previous, 'from'));
+  const measure = measureAt(
+    reading,
+    at,
+    means(previous, 'between'),
+    means(previous, 'from'),
+    means(previous, 'ph'),
+  );
   if (measure && !(phrase && turnsClock(reading, at, phrase, measure.length))) {
     const term = {
       kind: 'measure' as const,
@@ -60,6 +69,28 @@ function termAt(reading: Reading, at: number, before: readonly Term[]): Found {
         length: 1,
       };
   }
+}
+
+/** `totes 2 and 3`: the number goes on from a name that ends in one. */
+function numberedNameAt(reading: Reading, at: number, before: readonly Term[]): Found | null {
+  const { tokens, lexicon } = reading;
+  const [name, stop] = [before.at(-2), before.at(-1)];
+  const token = tokens[at]!;
+  const joins =
+    stop?.kind === 'stop' && (stop.cut === 'and' || stop.text === ',' || stop.text === '/');
+  if (token.kind !== 'number' || !joins || name?.kind !== 'name' || !/ \d+$/.test(name.text))
+    return null;
+  const words = [...name.text.split(' ').slice(0, -1), token.text];
+  const form = lexicon.names.find(
+    (each) =>
+      each.words.length === words.length &&
+      each.words.at(-1) === token.text &&
+      sameButForEnding(words[0]!, each.words[0]!, lexicon.own.vocabulary.endings),
+  );
+  if (!form || unitAt(reading, at + 1)) return null;
+  const { from, to, text, glued } = token;
+  const called = [...words.slice(0, -1), text].join(' ');
+  return { term: { ...name, systems: [form.system], from, to, text: called, glued }, length: 1 };
 }
 
 /** `halb drei`, `ten to eight`: words before an hour, though they may be a number or a share as well. */

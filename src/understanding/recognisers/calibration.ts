@@ -32,7 +32,10 @@ export function recogniseCalibrations(frame: Frame): Fact[] {
     const pairs: Pair[] = [];
     for (let d = c; d <= last; d++) {
       probe ??= probeIn(frame, frame.clauses[d]!);
-      pairs.push(...pairsIn(frame, frame.clauses[d]!));
+      const across = pairAcross(frame, d);
+      if (across) pairs.push(across);
+      else if (d === c || !pairAcross(frame, d - 1))
+        pairs.push(...pairsIn(frame, frame.clauses[d]!));
     }
     facts.push(...factsOf(frame, pairs, probe, verb, calibrates));
     // Nothing before the verb is of the calibration, unless it is one of its pairs.
@@ -108,7 +111,7 @@ function lastClauseOfPairs(frame: Frame, c: number): number {
   let last = c;
   while (last + 1 < frame.clauses.length) {
     const next = frame.clauses[last + 1]!;
-    const isPair = pairsIn(frame, next).length > 0;
+    const isPair = pairsIn(frame, next).length > 0 || pairAcross(frame, last) !== null;
     const isBareReference =
       next.opens === 'and' && measuresIn(frame, next).length === 1 && next.to - next.from <= 2;
     if (!isPair && !isBareReference && !(next.from === next.to)) break;
@@ -160,6 +163,21 @@ function pairsIn(frame: Frame, clause: Clause): Pair[] {
     n++;
   }
   return pairs;
+}
+
+/** `calibrated the pen in 7.00, it read 7.08`: the reference ends one clause, and the next tells what was read. */
+function pairAcross(frame: Frame, c: number): Pair | null {
+  const [clause, next] = [frame.clauses[c]!, frame.clauses[c + 1]];
+  if (!next || (next.opens !== 'comma' && next.opens !== 'and')) return null;
+  const [references, read] = [measuresIn(frame, clause), measuresIn(frame, next)];
+  if (references.length !== 1 || read.length !== 1) return null;
+  const before = frame.terms.slice(next.from, read[0]);
+  const saysRead =
+    before.some((term) => means(term, 'read-as')) &&
+    before.every((term) =>
+      means(term, 'read-as', 'pronoun', 'filler', 'instrument', 'article', 'link'),
+    );
+  return saysRead ? { reference: references[0]!, shown: read[0]! } : null;
 }
 
 function isJointOf(term: Term, joint: 'shows' | 'in-buffer'): boolean {

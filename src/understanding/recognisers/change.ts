@@ -73,6 +73,7 @@ function changesSolution(frame: Frame, clause: Clause, verb: number): boolean {
     if (means(term, 'to') && !named) return false;
     if (means(term, 'reservoir', 'solution')) return !followedByThing(frame, clause, i + 1);
     if (term.kind === 'name') named = true;
+    else if (means(term, 'to') && named) return leadsToSolution(frame, clause, i);
     else if (means(term, 'place') && named) return true;
     else if (means(term, 'all', 'both') && !means(term, 'filler')) named = true;
     else if (means(term, 'article', 'fresh', 'of', 'place') || term.kind === 'mark') continue;
@@ -103,6 +104,17 @@ function changesSolution(frame: Frame, clause: Clause, verb: number): boolean {
     else return false;
   }
   return named || (onlyAmountAfter(frame, clause, verb) && standsBefore(frame, clause, verb));
+}
+
+/** `changed the jars to fresh solution`, `to 20 l`; not `to the other shelf`. */
+function leadsToSolution(frame: Frame, clause: Clause, to: number): boolean {
+  for (let i = to + 1; i < clause.to; i++) {
+    const term = frame.terms[i]!;
+    if (term.kind === 'measure' || means(term, 'solution', 'reservoir', 'fresh', 'brim'))
+      return true;
+    if (!means(term, 'article', 'about', 'filler')) return false;
+  }
+  return false;
 }
 
 /** `Tisch neu angesetzt: 580 l`: nothing after the verb that could have been changed instead. */

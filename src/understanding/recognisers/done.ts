@@ -37,7 +37,8 @@ export function recogniseDone(frame: Frame, moods: readonly (Mood | null)[]): Do
       takeRange(frame, clause.from, clause.to);
       continue;
     }
-    if (anchor === null || !saysOnlyDone(frame, clause)) continue;
+    if (anchor === null || !saysOnlyDone(frame, clause) || isDenied(frame, clause, anchor))
+      continue;
     const exceptAt = inClause(frame, clause, (term) => means(term, 'except', 'not'))[0];
     let last = c;
     let except = exceptAt === undefined ? [] : systemsIn(frame, clause, exceptAt);
@@ -85,6 +86,20 @@ function doneWord(frame: Frame, clause: Clause): number | null {
         (means(term, 'did') && named) ||
         (means(term, 'except') && clauseHas(frame, clause, 'all')),
     )[0] ?? null
+  );
+}
+
+/** `not done yet`, `none of it done`, `nearly done`, `done nothing`: the word is said, and the deed is not. */
+function isDenied(frame: Frame, clause: Clause, anchor: number): boolean {
+  for (let i = clause.from; i < anchor; i++) {
+    const term = frame.terms[i];
+    const lacks = means(term, 'not', 'did-not', 'no', 'said-no', 'about') && !means(term, 'except');
+    if (lacks || term?.kind === 'measure') return true;
+  }
+  const after = frame.terms[anchor + 1];
+  return (
+    means(after, 'not', 'no', 'did-not') &&
+    !frame.terms.slice(anchor + 1, clause.to).some(({ kind }) => kind === 'name')
   );
 }
 

@@ -40,7 +40,12 @@ function backwards(frame: Frame, start: number): Search {
     else if (isMeasure(term)) {
       // `je 30 ml A und B` says it before the millilitres.
       const eachBefore = means(frame.terms[i - 1], 'each');
-      return { at: isDose(frame, i) ? i : null, each: each || eachBefore, same };
+      const isOf = means(frame.terms[i + 1], 'of');
+      return {
+        at: isDose(frame, i) || (isOf && isAmount(frame, i)) ? i : null,
+        each: each || eachBefore,
+        same,
+      };
     } else if (!means(term, 'of', 'article', 'filler') && !isMark(term, '-', ':', '*')) break;
   }
   return { at: null, each, same };
@@ -99,4 +104,10 @@ function isDose(frame: Frame, i: number): boolean {
   return (
     measure !== null && isVolume(measure) && (measure.unit === null || !('litres' in measure.unit))
   );
+}
+
+/** `half a jug of A`, `1 oz of A`: of a product, whatever it is measured in; a unit that is none of volume is asked about. */
+function isAmount(frame: Frame, i: number): boolean {
+  const measure = measureAtTerm(frame, i);
+  return measure !== null && measure.unit !== null;
 }

@@ -62,11 +62,18 @@ function isDutyFailed(frame: Frame, clause: Clause, verb: number): boolean {
 function lastOfReason(frame: Frame, c: number): number {
   let last = c;
   const { sentence } = frame.clauses[c]!;
+  const names = systemsIn(frame, frame.clauses[c]!);
   for (let d = c + 1; d < frame.clauses.length; d++) {
     const clause = frame.clauses[d]!;
     const another =
       clause.sentence !== sentence && (clause.sentence > sentence + 1 || !explains(frame, clause));
-    if (another || clause.opens === 'but' || tells(frame, clause)) break;
+    if (
+      another ||
+      clause.opens === 'but' ||
+      tells(frame, clause) ||
+      tellsOfSupply(frame, clause, names)
+    )
+      break;
     last = d;
   }
   return last;
@@ -85,6 +92,23 @@ function explains(frame: Frame, clause: Clause): boolean {
     ).length === 0 &&
     !means(frame.terms[clause.from], 'is-it')
   );
+}
+
+/** `…, then air pump dead on the dwc`: a supply that failed, of another system or after `then`. */
+function tellsOfSupply(frame: Frame, clause: Clause, failed: readonly string[]): boolean {
+  const isOutage =
+    clauseHas(frame, clause, 'no-power', 'no-bubbles') ||
+    (clauseHas(frame, clause, 'power', 'pump', 'air-pump') && clauseHas(frame, clause, 'broken'));
+  if (!isOutage) return false;
+  const named = systemsIn(frame, clause);
+  return clause.opens === 'then' || named.some((system) => !failed.includes(system));
+}
+
+function systemsIn(frame: Frame, clause: Clause): string[] {
+  return namesIn(frame, clause).flatMap((i) => {
+    const term = frame.terms[i];
+    return term?.kind === 'name' ? term.systems : [];
+  });
 }
 
 function tells(frame: Frame, clause: Clause): boolean {

@@ -79,6 +79,28 @@ export function readingUnderHeading(
   return fact && { ...fact, from: at, to: at, because: 'quantity said for the first' };
 }
 
+/** `the left ph is 6.0 and the right is 6.1`: said of the next system in the same words. */
+export function readingLikeBefore(frame: Frame, c: number): Fact | null {
+  const [before, clause] = [frame.clauses[c - 1], frame.clauses[c]!];
+  if (!before || clause.opens !== 'and' || !clauseHas(frame, clause, 'link')) return null;
+  const labels: Slot[] = [];
+  for (let i = before.from; i < before.to; i++) {
+    const term = frame.terms[i];
+    if (means(term, 'ph', 'ec', 'temperature')) {
+      const quantity = means(term, 'ph') ? 'ph' : means(term, 'ec') ? 'ec' : 'water-temperature';
+      labels.push({ at: i, quantity });
+    }
+  }
+  const isTold = frame.terms
+    .slice(before.from, before.to)
+    .some((term, n) => term.kind === 'measure' && frame.taken[before.from + n] === true);
+  if (labels.length !== 1 || !isTold) return null;
+  return readingUnderHeading(frame, clause, {
+    quantity: labels[0]!.quantity!,
+    label: labels[0]!.at,
+  });
+}
+
 /** `ph was 5.4, now 6.1`, `5.4 → 6.1`, `ph 5.8 and 6.1`: the second value of what was read last. `told`: in the order said. */
 export function laterValue(frame: Frame, clause: Clause, told: readonly Fact[]): Fact | null {
   const last = told.at(-1);

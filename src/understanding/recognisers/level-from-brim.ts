@@ -14,6 +14,7 @@ import {
 } from '../reading/frame.ts';
 import { means } from '../reading/term.ts';
 import { fact } from './level-fact.ts';
+import { isTalkOfLevel } from './level-talk.ts';
 
 /** `5 cm down`, `down 5 cm`, `5 cm below the brim`, `2 cm from the top`. */
 export function fromBrim(frame: Frame, clause: Clause): Fact[] {
@@ -44,6 +45,7 @@ export function fromBrim(frame: Frame, clause: Clause): Fact[] {
       !means(frame.terms[before], 'to') &&
       !means(frame.terms[before + 1], 'to');
     if (!belowBrim && !isDown && !downBefore) continue;
+    if (cmFactor(measure) !== null && !isTalkOfLevel(frame, clause)) continue;
     const label = inClause(frame, clause, (term) => means(term, 'level'));
     take(frame, ...label);
     // `down 5 cm since yesterday` counts from where it was, not from the brim.

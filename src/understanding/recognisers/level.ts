@@ -4,7 +4,6 @@ import {
   type Clause,
   clauseHas,
   type Frame,
-  hasUnknown,
   inClause,
   isMeasure,
   isPadding,
@@ -15,10 +14,11 @@ import {
   previousIn,
   take,
 } from '../reading/frame.ts';
-import { means } from '../reading/term.ts';
+import { isMark, means } from '../reading/term.ts';
 import { fact } from './level-fact.ts';
 import { fromBrim } from './level-from-brim.ts';
 import { inWords, justLow } from './level-in-words.ts';
+import { isTalkOfLevel } from './level-talk.ts';
 
 /** How much is in a reservoir: in cm, per cent, words, litres left, or counted from the brim. */
 export function recogniseLevels(frame: Frame): Fact[] {
@@ -61,9 +61,18 @@ function measured(frame: Frame, clause: Clause): Fact[] {
       );
     } else if (saysWhatIsThere(frame, clause, i, volume) || isUnderHeading(frame, clause)) {
       facts.push(fact(frame, i, { kind: 'measure', measure }, 'level by its unit'));
+    } else if (saysAgain(frame, facts.at(-1), i)) {
+      facts.push(fact(frame, i, { kind: 'measure', measure }, 'level said again'));
     }
   }
   return facts;
+}
+
+/** `level 52 cm (390 l)`: the level before it in another unit. */
+function saysAgain(frame: Frame, before: Fact | undefined, i: number): boolean {
+  if (!before) return false;
+  const between = frame.terms.slice(before.at + 1, i);
+  return between.every((term) => isMark(term, '=') || means(term, 'that-is', 'about', 'level'));
 }
 
 /** `levels: bench 400 l, dwc 95 l`: the word stands before the first name and goes on over names and amounts. */
@@ -114,15 +123,26 @@ function isOpenLabel(term: Parameters<typeof isPadding>[0]): boolean {
 /** By its unit alone: cm and per cent of a named system; litres only where they are said to be there. */
 function saysWhatIsThere(frame: Frame, clause: Clause, i: number, volume: boolean): boolean {
   const after = i + 1 < clause.to ? frame.terms[i + 1] : undefined;
-  if (means(after, 'left-over') && !means(frame.terms[i + 2], 'do')) return true;
+  if (volume && means(after, 'left-over') && !means(frame.terms[i + 2], 'do')) return true;
   if (clauseHas(frame, clause, 'take-away', 'capacity', 'other-deed')) return false;
-  if (volume) return clauseHas(frame, clause, 'there-is') || isStandingAt(frame, clause, i);
-  if (hasUnknown(frame, clause.from, clause.to)) return false;
+  if (volume)
+    return (
+      clauseHas(frame, clause, 'there-is') || isStandingAt(frame, clause, i) || isNow(frame, i)
+    );
+  if (!isTalkOfLevel(frame, clause)) return false;
+  if (means(after, 'left-over')) return true;
   if (means(after, 'deep')) return true;
   const named =
     namesIn(frame, clause).length > 0 ||
     frame.terms.slice(0, clause.from).some((term) => term.kind === 'name');
   return named && !clauseHas(frame, clause, 'size', 'humidity');
+}
+
+/** `95 l now`, `now 95 l`: after something was poured, where it stands. */
+function isNow(frame: Frame, i: number): boolean {
+  const isOnlyNow = (term: Parameters<typeof means>[0]) =>
+    means(term, 'now') && means(term, 'just-now');
+  return isOnlyNow(frame.terms[i + 1]) || isOnlyNow(frame.terms[i - 1]);
 }
 
 /** `dwc at 95 l`, `bench is down to 300 l`, `jars have 18 l`: a state, tied to its system by a verb. */

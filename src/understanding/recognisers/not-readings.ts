@@ -47,6 +47,7 @@ function isNoReading(frame: Frame, clause: Clause, i: number): boolean {
   if (!bare && means(after, 'vessel') && isVolume(measure)) return true;
   const isLength = unitIs(measure, 'cm', 'mm', 'm', 'in');
   if (isLength && (means(after, 'size', 'counted') || means(before, 'size'))) return true;
+  if (isSetting(frame, clause, i)) return true;
   if (isPartNumber(frame, clause, i)) return true;
   // The 10 l bucket.
   if (isVolume(measure) && after?.kind === 'name' && means(before, 'article')) return true;
@@ -69,6 +70,7 @@ function isCounted(frame: Frame, clause: Clause, i: number, after: Term | undefi
   if (!after) return false;
   if (after.kind === 'name') {
     const first = frame.terms[i - 1];
+    if (first?.kind === 'name' && first.systems.join() !== after.systems.join()) return false;
     // `all 6 buckets`, `2 jars look sad`; but `topped up 12 dwc` is an amount.
     return isPlural(frame, after.text) && !means(first, 'top-up', 'add', 'fill') && !after.everyday;
   }
@@ -82,6 +84,17 @@ function isCounted(frame: Frame, clause: Clause, i: number, after: Term | undefi
     return true;
   if (means(after, 'counted') && !means(after, 'link', 'another', 'size', 'now')) return true;
   return isUnknown(after) && nextIn(frame, clause, i, () => false) >= 0;
+}
+
+/** `heater set at 18C`: what a device is turned to, no temperature that was read. */
+function isSetting(frame: Frame, clause: Clause, i: number): boolean {
+  if (!unitIs(measureOf(frame, i), 'celsius', 'fahrenheit', 'degree')) return false;
+  for (let j = clause.from; j < i; j++) {
+    const isTurned =
+      means(frame.terms[j], 'set') && !means(frame.terms[j], 'link', 'place', 'now', 'filler');
+    if (isTurned) return true;
+  }
+  return false;
 }
 
 function calibrates(frame: Frame, clause: Clause): boolean {

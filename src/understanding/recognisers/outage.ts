@@ -1,6 +1,6 @@
 import type { Supply } from '../../greenhouse/entry.ts';
 import type { Fact } from '../fact.ts';
-import { type Clause, clauseHas, type Frame, inClause, take } from '../reading/frame.ts';
+import { type Clause, clauseHas, type Frame, inClause, isMeasure, take } from '../reading/frame.ts';
 import { isUnknown, means, type Term } from '../reading/term.ts';
 import { systemOfDevice } from './devices.ts';
 
@@ -18,7 +18,11 @@ export function recogniseOutages(frame: Frame): Fact[] {
 }
 
 function deviceOf(frame: Frame, clause: Clause): number | null {
-  return inClause(frame, clause, (term) => supplyOf(term) !== null)[0] ?? null;
+  const device = inClause(frame, clause, (term) => supplyOf(term) !== null)[0];
+  if (device !== undefined) return device;
+  // `dwc air back on`: the air that bubbles, where no temperature is told of it.
+  const air = inClause(frame, clause, (term) => means(term, 'air') && means(term, 'aeration'))[0];
+  return air === undefined || inClause(frame, clause, isMeasure).length > 0 ? null : air;
 }
 
 function supplyOf(term: Term | undefined): Supply | null {
@@ -45,7 +49,8 @@ function inClauseAlone(frame: Frame, clause: Clause, spokenOf: number | null): F
       ? spokenOf
       : null);
   if (device === null) return [];
-  const supply = supplyOf(frame.terms[device]) ?? 'power';
+  const supply =
+    supplyOf(frame.terms[device]) ?? (means(frame.terms[device], 'air') ? 'air-pump' : 'power');
   const states = inClause(
     frame,
     clause,

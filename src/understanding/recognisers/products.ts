@@ -29,10 +29,14 @@ export function productAt(frame: Frame, i: number): string | null {
   const term = frame.terms[i];
   if (term?.kind !== 'word') return null;
   if (term.word.product !== null) return term.word.product;
+  if (isPhMinus(frame, i)) return 'ph-down';
   if (term.word.shyProduct === null) return null;
   const before = beforeProduct(frame, i);
+  const isOf = means(frame.terms[i - 1], 'of');
   const isDosed =
-    isMeasure(before) && unitIs(before.measure, 'ml', 'cl') && isEndOfPhrase(frame, i);
+    isMeasure(before) &&
+    (unitIs(before.measure, 'ml', 'cl') || (isOf && before.measure.unit !== null)) &&
+    isEndOfPhrase(frame, i);
   if (isDosed) return term.word.shyProduct;
   // `down 3 cm`, `3 cm down` are levels, `up 0.2` a change.
   const beside = [frame.terms[i - 1], frame.terms[i + 1]];
@@ -40,6 +44,20 @@ export function productAt(frame: Frame, i: number): string | null {
   if (isMeasured && term.word.shyProduct.startsWith('ph-')) return null;
   if (besideProduct(frame, i) || isSameAgain(frame, i)) return term.word.shyProduct;
   return dosedAfter(frame, i) ? term.word.shyProduct : null;
+}
+
+/** `5 ml pH-`: a dash that touches its word and leads to no number. */
+function isPhMinus(frame: Frame, i: number): boolean {
+  const [dash, after] = [frame.terms[i + 1], frame.terms[i + 2]];
+  const before = beforeProduct(frame, i);
+  return (
+    means(frame.terms[i], 'ph') &&
+    isMark(dash, '-') &&
+    dash?.glued === true &&
+    after?.kind !== 'measure' &&
+    isMeasure(before) &&
+    unitIs(before.measure, 'ml', 'cl')
+  );
 }
 
 /** `20 ml A, same of B`. */

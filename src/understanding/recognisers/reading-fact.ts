@@ -45,7 +45,7 @@ export function believableReading(
 }
 
 /** `ppm 900`, `CF 14`: the label is the unit. */
-function withLabelUnit(frame: Frame, label: number, measure: Measure): Measure {
+export function withLabelUnit(frame: Frame, label: number, measure: Measure): Measure {
   if (measure.unit !== null) return measure;
   const term = frame.terms[label];
   if (means(term, 'ppm-word')) return { ...measure, unit: { id: 'ppm', shy: false } };

@@ -6,20 +6,25 @@ import {
   headingOf,
   laterValue,
   readingAcrossComma,
+  readingLikeBefore,
   readingUnderHeading,
 } from './later-values.ts';
+import { listedReadings } from './listed-readings.ts';
 import { readingsByUnit } from './readings-by-unit.ts';
 
 /** Readings that a word names, before or after their number, or that a unit says by itself. `told`: what was read already. */
 export function recogniseReadings(frame: Frame, told: readonly Fact[]): Fact[] {
-  const facts: Fact[] = [];
+  const facts: Fact[] = listedReadings(frame);
   let heading: Heading | null = null;
   const saidBefore = (i: number) =>
     [...told, ...facts].filter(({ at }) => at < i).sort((a, b) => a.at - b.at);
   for (const [c, clause] of frame.clauses.entries()) {
     const found = labelledReadings(frame, clause);
     facts.push(...found);
-    const more = [readingAcrossComma(frame, c), readingUnderHeading(frame, clause, heading)];
+    const more = [
+      readingAcrossComma(frame, c),
+      readingUnderHeading(frame, clause, heading) ?? readingLikeBefore(frame, c),
+    ];
     facts.push(...more.filter((fact) => fact !== null));
     const later = laterValue(frame, clause, saidBefore(clause.to));
     if (later) facts.push(later);

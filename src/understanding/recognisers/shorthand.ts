@@ -13,6 +13,7 @@ import {
   take,
 } from '../reading/frame.ts';
 import { isCrop, isMark, isUnknown, means, type Term } from '../reading/term.ts';
+import { readingByUnit } from './readings-by-unit.ts';
 
 const places: readonly Quantity[] = ['ph', 'ec', 'water-temperature'];
 
@@ -23,7 +24,7 @@ function fits(place: number, measure: Measure, units: SpokenUnits): boolean {
     case 0:
       return isBare(measure) && value >= 3 && value <= 9;
     case 1:
-      return (isBare(measure) && value >= 0.1 && value <= 5) || unitIs(measure, 'ms-cm');
+      return (isBare(measure) && value >= 0.1 && value <= 5) || isConductivity(measure);
     case 2:
       if (unitIs(measure, 'celsius', 'fahrenheit')) return true;
       if (!isBare(measure) && !unitIs(measure, 'degree')) return false;
@@ -59,7 +60,13 @@ function numbersInARow(frame: Frame, start: number): number[] {
 }
 
 function isOfShorthand(measure: Measure): boolean {
-  return isBare(measure) || unitIs(measure, 'celsius', 'fahrenheit', 'degree', 'ms-cm');
+  return (
+    isBare(measure) || unitIs(measure, 'celsius', 'fahrenheit', 'degree') || isConductivity(measure)
+  );
+}
+
+function isConductivity(measure: Measure): boolean {
+  return unitIs(measure, 'ms-cm', 'us-cm', 'ppm', 'cf');
 }
 
 function separates(term: Term): boolean {
@@ -82,6 +89,15 @@ function readRow(frame: Frame, numbers: readonly number[]): Fact[] {
   const fitting =
     numbers.length <= places.length &&
     measures.every((measure, place) => fits(place, measure, units));
+  if (!fitting && numbers.length > 1 && !isBare(measures.at(-1)!)) {
+    // `dwc 5.9 21C`: only the number without a unit is in doubt.
+    const last = numbers.at(-1)!;
+    const rest = numbers.slice(0, -1);
+    return [
+      ...(rest.length > 1 ? readRow(frame, rest) : []),
+      ...readingByUnit(frame, clause, last),
+    ];
+  }
   const [from, to] = [numbers[0]!, numbers.at(-1)!];
   take(frame, ...numbers);
   if (fitting) {

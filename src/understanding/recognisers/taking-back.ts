@@ -1,6 +1,6 @@
 import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
-import { isDeed } from '../moods/clause-kinds.ts';
+import { isDeed, isLabel } from '../moods/clause-kinds.ts';
 import { readablesOf } from '../numbers/readables-of.ts';
 import { type Frame, isMeasure } from '../reading/frame.ts';
 import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
@@ -38,11 +38,20 @@ function deny(frame: Frame): TakingBack | null {
   const negated = some(frame, (term) => means(term, 'did-not', 'not'));
   if (
     !negated ||
-    !some(frame, (term) => means(term, 'after-all') && !means(term, 'filler')) ||
+    !some(
+      frame,
+      (term, i) => means(term, 'after-all') && (!means(term, 'filler') || leadsDenial(frame, i)),
+    ) ||
     some(frame, isMeasure)
   )
     return null;
   return { kind: 'deny', system: onlyName(frame), quantity: deedOf(frame) };
+}
+
+/** `actually i didn't top up the jars`. */
+function leadsDenial(frame: Frame, i: number): boolean {
+  const next = means(frame.terms[i + 1], 'self') ? frame.terms[i + 2] : frame.terms[i + 1];
+  return i === 0 && means(next, 'did-not') && deedOf(frame) !== null;
 }
 
 function deedOf(frame: Frame): Quantity | null {
@@ -95,6 +104,7 @@ function correct(frame: Frame): TakingBack | null {
 /** `5.6 not 5.4`, `5.6 instead of 5.4`, `not 5.4 but 5.6`: the one meant first, then the one given up. */
 function givenUp(frame: Frame, a: number, b: number): readonly [number, number] | null {
   const between = frame.terms.slice(a + 1, b);
+  if (!between.every(isOfCorrecting)) return null;
   if (
     between.some(
       (term) => means(term, 'instead-of') && !means(term, 'link') && !means(term, 'did-not'),
@@ -107,6 +117,29 @@ function givenUp(frame: Frame, a: number, b: number): readonly [number, number] 
     (means(before, 'instead-of') && !means(before, 'link', 'did-not')) ||
     (means(before, 'ph', 'ec', 'temperature') && means(frame.terms[a - 2], 'not'));
   return notFirst ? [b, a] : null;
+}
+
+/** Words that may stand between the value meant and the one given up. */
+function isOfCorrecting(term: Term): boolean {
+  if (term.kind === 'stop') return term.cut === 'comma' || term.cut === 'but' || term.cut === 'and';
+  return (
+    term.kind === 'mark' ||
+    isLabel(term) ||
+    means(
+      term,
+      'instead-of',
+      'not',
+      'link',
+      'filler',
+      'article',
+      'pronoun',
+      'sorry',
+      'meant',
+      'rather',
+      'no-wait',
+      'said-no',
+    )
+  );
 }
 
 /** Nothing but the number, its quantity and system, and words of correcting. */
@@ -179,6 +212,9 @@ function move(frame: Frame): TakingBack | null {
       (term) => isUnknown(term) || (isDeed(term) && !means(term, 'meant', 'sorry', 'add', 'link')),
     )
   )
+    return null;
+  // `did the jars not the bench` answers a round.
+  if (some(frame, (term) => means(term, 'did', 'done', 'tick') && !means(term, 'meant', 'sorry')))
     return null;
   const names = frame.terms.flatMap((term, i) =>
     term.kind === 'name' && term.sure ? [{ system: term.systems[0]!, i }] : [],

@@ -13,10 +13,18 @@ import {
   take,
 } from '../reading/frame.ts';
 import { isUnknown, means, type Term } from '../reading/term.ts';
+import type { Unit } from '../reading/word-list.ts';
 import { brimOrMark, type Target } from './top-up-mark.ts';
 import { afterTopUp } from './top-up-order.ts';
 
-export function inOneClause(frame: Frame, clause: Clause, verb: number, own: boolean): Fact[] {
+/** `unitBefore`: that of the amount told last, for `4 cans, then 2 more`. */
+export function inOneClause(
+  frame: Frame,
+  clause: Clause,
+  verb: number,
+  own: boolean,
+  unitBefore: Unit | null = null,
+): Fact[] {
   const each = clauseHas(frame, clause, 'each') ? { each: true } : {};
   const target = own ? brimOrMark(frame, clause, verb) : null;
   const volumes = measuresIn(frame, clause).filter(
@@ -39,7 +47,11 @@ export function inOneClause(frame: Frame, clause: Clause, verb: number, own: boo
     });
   }
   if (facts.length === 0 && !before)
-    facts.push(...bareAmounts(frame, clause, verb, each, target?.at ?? null));
+    facts.push(
+      ...bareAmounts(frame, clause, verb, each, target?.at ?? null).map((fact) =>
+        inUnitBefore(frame, clause, fact, unitBefore),
+      ),
+    );
   if (target) {
     take(frame, target.at);
     const after = facts.length > 0 ? { phase: 'after' as const } : { toMark: true };
@@ -70,6 +82,16 @@ export function inOneClause(frame: Frame, clause: Clause, verb: number, own: boo
     facts.push({ ...shape(frame, verb, verb), amount: { kind: 'missing' } });
   }
   return facts;
+}
+
+/** `4 cans, then 2 more`: more of the same. */
+function inUnitBefore(frame: Frame, clause: Clause, fact: Fact, unit: Unit | null): Fact {
+  if (!unit || fact.amount.kind !== 'measure' || !clauseHas(frame, clause, 'another')) return fact;
+  return {
+    ...fact,
+    amount: { kind: 'measure', measure: { ...fact.amount.measure, unit } },
+    bareVolume: false,
+  };
 }
 
 /** `from 60 l to 90 l`: where the level stood before; a bare number is in the unit of the mark. */
@@ -151,18 +173,19 @@ function bareAmounts(
   const labelled = inClause(frame, clause, isLabel).length > 0;
   const dosed =
     inClause(frame, clause, (term, i) => frame.taken[i] === true && isProduct(term)).length > 0;
-  if (labelled || dosed || bare.length !== 1 || hasProductsOrUnknown(frame, clause, bare[0]!))
+  const isListed = bare.length > 1 && bare.every((i) => frame.terms[i - 1]?.kind === 'name');
+  const unfit = bare.length === 0 || (bare.length > 1 && !isListed);
+  if (labelled || dosed || unfit || bare.some((i) => hasProductsOrUnknown(frame, clause, i)))
     return [];
-  const i = bare[0]!;
-  take(frame, i);
-  return [
-    {
+  take(frame, ...bare);
+  return bare.map(
+    (i): Fact => ({
       ...shape(frame, i, verb),
       amount: { kind: 'measure', measure: measureOf(frame, i) },
       bareVolume: true,
       ...each,
-    },
-  ];
+    }),
+  );
 }
 
 function isProduct(term: Term): boolean {

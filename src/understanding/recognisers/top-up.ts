@@ -9,6 +9,7 @@ import {
   namesIn,
 } from '../reading/frame.ts';
 import { isMark, means } from '../reading/term.ts';
+import type { Unit } from '../reading/word-list.ts';
 import { inOneClause } from './top-up-amounts.ts';
 import { afterTopUp } from './top-up-order.ts';
 import { verbOf } from './top-up-verb.ts';
@@ -27,7 +28,7 @@ export function recogniseTopUps(frame: Frame): Fact[] {
   };
   for (const [c, clause] of frame.clauses.entries()) {
     const own = verbOf(frame, clause);
-    const ahead = own === null ? verbAhead(frame, c) : null;
+    const ahead = own === null ? (verbAhead(frame, c) ?? verbBehind(frame, c)) : null;
     if (ahead !== null) {
       settle();
       // Each stands for itself: the verb belongs to another clause.
@@ -53,9 +54,9 @@ export function recogniseTopUps(frame: Frame): Fact[] {
       settle();
       verb = own;
     }
-    const found = inOneClause(frame, clause, verb!, own !== null);
+    const found = inOneClause(frame, clause, verb!, own !== null, unitOf(facts.at(-1)));
     if (found.length > 0) {
-      if (leaning) endAtMark(facts, found);
+      if (leaning || namesIn(frame, clause).length === 0) endAtMark(facts, found);
       if (leaning || found.some(({ amount }) => amount.kind !== 'missing')) waiting = null;
       const missing = found.filter(({ amount }) => amount.kind === 'missing');
       facts.push(...found.filter(({ amount }) => amount.kind !== 'missing'));
@@ -64,6 +65,12 @@ export function recogniseTopUps(frame: Frame): Fact[] {
   }
   settle();
   return facts;
+}
+
+function unitOf(fact: Fact | undefined): Unit | null {
+  return fact?.quantity === 'top-up' && fact.amount.kind === 'measure'
+    ? fact.amount.measure.unit
+    : null;
 }
 
 /** `topped up to the brim, 12 l`: the litres that the mark left open. */
@@ -102,6 +109,22 @@ function verbAhead(frame: Frame, c: number): number | null {
     if (term.kind !== 'name' && !isLitres && !isSmall) return null;
   }
   return verb;
+}
+
+/** `2 cans into the jars, topped up`: the verb stands alone in the clause after. */
+function verbBehind(frame: Frame, c: number): number | null {
+  const clause = frame.clauses[c]!;
+  const next = frame.clauses[c + 1];
+  if (next?.opens !== 'comma' || !isMoreOfTheSame(frame, clause, false)) return null;
+  const verb = verbOf(frame, next);
+  if (verb === null || verbOf(frame, clause) !== null) return null;
+  const isAlone = frame.terms
+    .slice(next.from, next.to)
+    .every(
+      (term, n) =>
+        next.from + n === verb || means(term, 'filler', 'self', 'today', 'now', 'thanks'),
+    );
+  return isAlone ? verb : null;
 }
 
 /** Only amounts, names, `another`, `more`, and where to. */

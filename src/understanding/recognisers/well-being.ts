@@ -3,8 +3,13 @@ import type { Mood } from '../moods/mood.ts';
 import { type Frame, inClause, isMeasure, takeRange } from '../reading/frame.ts';
 import { means } from '../reading/term.ts';
 
-/** `all good`: a note that all is well. */
-export function recogniseWellBeing(frame: Frame, moods: readonly (Mood | null)[]): Fact[] {
+/** `all good`: a note that all is well; beside something that is told, no more than chatter. */
+export function recogniseWellBeing(
+  frame: Frame,
+  moods: readonly (Mood | null)[],
+  told: readonly Fact[],
+): Fact[] {
+  if (told.length > 0) return [];
   return frame.clauses.flatMap((clause): Fact[] => {
     const at = inClause(frame, clause, (term, i) => means(term, 'all-good') && !frame.taken[i])[0];
     if (at === undefined || moods[at] === 'question' || moods[at] === 'queried') return [];

@@ -1,5 +1,5 @@
 import type { EntryDraft } from '../../greenhouse/entry.ts';
-import { isReading } from '../../greenhouse/quantity.ts';
+import { isReading, type Quantity } from '../../greenhouse/quantity.ts';
 import type { Choice, DoubtStatement, EntryStatement, Statement } from '../statement.ts';
 
 /** Readings of one thing at one time that differ, with nothing to say that one came after the other. */
@@ -24,7 +24,10 @@ export function withoutConflicts(
   for (const group of groups.values()) {
     if (group.length < 2) continue;
     const [first] = group;
-    const values = [...new Set(group.map(({ draft }) => draft.value))];
+    const values = differing(
+      group.map(({ draft }) => draft.value),
+      first!.draft.quantity,
+    );
     if (values.length === 1) {
       for (const repeated of group.slice(1)) dropped.add(repeated);
       continue;
@@ -47,5 +50,16 @@ export function withoutConflicts(
   }
   return [...statements.filter((statement) => !dropped.has(statement)), ...conflicts].sort(
     (a, b) => a.span.from - b.span.from,
+  );
+}
+
+/** A level in cm and again in litres may differ by what the rule cannot show: common practice, 2 %. */
+const levelTolerance = 0.02;
+
+function differing(values: readonly number[], quantity: Quantity): number[] {
+  const within = quantity === 'level' ? levelTolerance : 0;
+  return values.filter(
+    (value, n) =>
+      !values.slice(0, n).some((other) => Math.abs(value - other) <= within * Math.abs(other)),
   );
 }

@@ -20,7 +20,7 @@ export function settleFacts(
   moods: readonly (Mood | null)[],
 ): Settled[] {
   return facts.map((fact) => {
-    const mark = timeOf(frame, fact, facts, marks);
+    const mark = timeOf(frame, fact, facts, marks, moods);
     const time = {
       atMs: mark?.atMs ?? frame.context.writtenAtMs,
       mark,

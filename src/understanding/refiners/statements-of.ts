@@ -1,15 +1,17 @@
 import type { EntryDraft } from '../../greenhouse/entry.ts';
 import type { System } from '../../greenhouse/system.ts';
 import type { Fact } from '../fact.ts';
+import type { Measure } from '../numbers/measure.ts';
 import type { Frame } from '../reading/frame.ts';
 import type {
   Assumption,
+  Choice,
   DoubtStatement,
   EntryStatement,
   PassedOverStatement,
   Statement,
 } from '../statement.ts';
-import { doubt, doubtOf, draftFrom, spanOf } from './doubt-of.ts';
+import { doubt, doubtOf, draftFrom, soundDraft, spanOf } from './doubt-of.ts';
 import { isItAReading, isItAReadingOf } from './is-it-a-reading.ts';
 import { ownDoubt } from './own-doubt.ts';
 import type { Settled } from './settled.ts';
@@ -78,6 +80,8 @@ function valued(frame: Frame, one: Settled, system: System | null): Statement[] 
   const { fact } = one;
   const value = valueOf(fact, system, frame.context.greenhouse.units);
   if (value.kind === 'asked') return [doubtOf(frame, one, value, [system])];
+  if (fact.amount.kind === 'measure' && fact.amount.measure.disputedBy)
+    return [disputed(frame, one, system, fact.amount.measure)];
   if (isBound(fact))
     return [isItAReadingOf(frame, [{ ...one, systems: system ? [system] : null }])];
   const entry = entryOf(frame, one, system, value);
@@ -95,6 +99,27 @@ function valued(frame: Frame, one: Settled, system: System | null): Statement[] 
 function litresToBrim(frame: Frame, one: Settled, system: System): DoubtStatement {
   const draft: EntryDraft = { system: system.id, quantity: 'top-up', value: 0, atMs: one.atMs };
   return doubt(frame, one, { kind: 'litres-to-brim' }, [], { for: 'value', drafts: [draft] });
+}
+
+/** `2 cans (25 l)`: which of the two it was. */
+function disputed(
+  frame: Frame,
+  one: Settled,
+  system: System | null,
+  measure: Measure,
+): DoubtStatement {
+  const { quantity } = one.fact;
+  const said = [{ ...measure, disputedBy: undefined }, measure.disputedBy!];
+  const drafts = said.flatMap((each) => {
+    const fact: Fact = { ...one.fact, amount: { kind: 'measure', measure: each } };
+    return soundDraft(frame, { ...one, fact }, system) ?? [];
+  });
+  const choices = drafts.map((draft): Choice => {
+    return { label: { kind: 'value', quantity, value: draft.value }, drafts: [draft] };
+  });
+  const values = drafts.map(({ value }) => value);
+  const waiting = drafts[0] ? { for: 'value' as const, drafts: [drafts[0]] } : null;
+  return doubt(frame, one, { kind: 'conflict', quantity, values }, choices, waiting);
 }
 
 function isBound({ amount }: Fact): boolean {

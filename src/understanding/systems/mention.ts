@@ -1,5 +1,6 @@
 import type { SystemId } from '../../greenhouse/system.ts';
-import type { Frame } from '../reading/frame.ts';
+import { isDeed, isLabel, isPlainDeed, tellsOfItsOwn } from '../moods/clause-kinds.ts';
+import type { Clause, Frame } from '../reading/frame.ts';
 import { means, type NameTerm } from '../reading/term.ts';
 
 /** One naming of one or more systems that stand together: `the bench and the jars`, `all`. */
@@ -120,8 +121,27 @@ function joins(frame: Frame, last: Mention, i: number, isSaid: (i: number) => bo
   if (ands === 0 && !comma && !sideBySide) return false;
   const clause = frame.clauses[last.clause]!;
   const before = rangeSays(clause.from, last.from, isSaid);
-  const after = rangeSays(i + 1, frame.clauses[frame.clauseOf[i]!]!.to, isSaid);
+  const next = frame.clauses[frame.clauseOf[i]!]!;
+  const after = rangeSays(i + 1, next.to, isSaid);
+  if (next !== clause && isObject(frame, clause, last) && opensAnew(frame, next, i, clause))
+    return false;
   return !(before && after && last.afterPlace);
+}
+
+/** `couldn't do the jars`: a verb stands before the name. */
+function isObject(frame: Frame, clause: Clause, { from }: Mention): boolean {
+  return frame.terms
+    .slice(clause.from, from)
+    .some((term) => isDeed(term) || means(term, 'did-not', 'did', 'could'));
+}
+
+/** `… and bucket row water 21C`: after the second name something is told that is no amount of the verb before. */
+function opensAnew(frame: Frame, clause: Clause, i: number, before: Clause): boolean {
+  const after = frame.terms.slice(i + 1, clause.to);
+  return (
+    after.some((term) => isLabel(term) || (isDeed(term) && !isPlainDeed(term))) ||
+    tellsOfItsOwn(frame, { ...clause, from: i + 1 }, before)
+  );
 }
 
 /** After a comma the list must go on to an `and`: `dwc, nft and jars`. */

@@ -1,11 +1,14 @@
-import { isLabel } from '../moods/clause-kinds.ts';
+import { isDeed, isLabel } from '../moods/clause-kinds.ts';
 import { type Clause, type Frame, isMeasure } from '../reading/frame.ts';
 import { means } from '../reading/term.ts';
 import { isOutageSentence } from './ago.ts';
 
 /** `at 8`: a number after such a word is an hour unless a quantity or a name stands before it. */
 export function asksForClock(frame: Frame, i: number): boolean {
-  const before = frame.terms[i - 1];
+  // `since around 6`: what is said before the word that blurs it.
+  const isBlurred =
+    means(frame.terms[i - 1], 'about') && means(frame.terms[i - 2], 'at-hour', 'since');
+  const before = frame.terms[isBlurred ? i - 2 : i - 1];
   // `from 2 to 4`: the end of a time that began.
   if (means(before, 'until') && frame.taken[i - 2] === true && !means(before, 'at-hour'))
     return true;
@@ -22,10 +25,20 @@ export function asksForClock(frame: Frame, i: number): boolean {
     .slice(clause.from, clause.to)
     .filter((term, n) => isMeasure(term) && clause.from + n !== i).length;
   if (i - 2 >= clause.from && subject?.kind === 'name' && otherNumbers === 0)
-    return saysDeed(frame, clause.from, i);
+    return (
+      !(means(before, 'with') && saysAdding(frame, clause.from, i)) &&
+      saysDeed(frame, clause.from, i)
+    );
   // `around 8` is a time only where the amount has been told.
-  if (means(before, 'about')) return frame.terms.slice(clause.from, i).some(isMeasure);
+  if (means(before, 'about'))
+    return (
+      frame.terms.slice(clause.from, i).some(isMeasure) ||
+      (i - 1 === clause.from && otherNumbers > 0 && leadsDeed(frame, clause, i))
+    );
   if (isAllButEmpty(frame, clause, i)) return true;
+  // `topped up the buckets by 15` tells how much.
+  if (means(before, 'with') && otherNumbers === 0 && saysAdding(frame, clause.from, i))
+    return false;
   if (means(before, 'beyond', 'place')) return otherNumbers > 0 || saysDeed(frame, clause.from, i);
   if (means(before, 'link')) return otherNumbers > 0 || saysDeed(frame, clause.from, i);
   return true;
@@ -42,6 +55,17 @@ function isAllButEmpty(frame: Frame, clause: Clause, i: number): boolean {
       return false;
   }
   return true;
+}
+
+/** `around 7 topped up the jars`, `around 7 jars ph 6`: a verb or a name follows straight. */
+function leadsDeed(frame: Frame, clause: Clause, i: number): boolean {
+  let j = i + 1;
+  while (means(frame.terms[j], 'self', 'filler') && !isDeed(frame.terms[j])) j++;
+  return j < clause.to && (isDeed(frame.terms[j]) || frame.terms[j]?.kind === 'name');
+}
+
+function saysAdding(frame: Frame, from: number, to: number): boolean {
+  return frame.terms.slice(from, to).some((term) => means(term, 'top-up', 'add', 'fill'));
 }
 
 function saysDeed(frame: Frame, from: number, to: number): boolean {

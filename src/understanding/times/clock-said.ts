@@ -40,7 +40,9 @@ export function clockAt(frame: Frame, i: number, term: Term, building: Building)
   const { measure } = term;
   const value = measure.values[0]!;
   const marked =
-    means(frame.terms[i + 1], 'am', 'pm', 'o-clock') && !means(frame.terms[i + 1], 'ish', 'this');
+    (means(frame.terms[i + 1], 'am', 'pm', 'o-clock') &&
+      !means(frame.terms[i + 1], 'ish', 'this')) ||
+    isOfPartOfDay(frame, i);
   const asHour =
     unitIs(measure, 'hour') &&
     term.text.endsWith('h') &&
@@ -57,6 +59,16 @@ export function clockAt(frame: Frame, i: number, term: Term, building: Building)
   // `18 Uhr` is said by the clock; a bare 18 is the latest that has passed.
   const byClock = value > 12 && means(frame.terms[i + 1], 'o-clock');
   return settle(frame, i, 1, value * 60, !byClock, building);
+}
+
+/** `about 7 this morning`, `, 8 last night`: nothing before it that it could be the amount of. */
+function isOfPartOfDay(frame: Frame, i: number): boolean {
+  const before = frame.terms[i - 1];
+  if (i > 0 && before?.kind !== 'stop' && !means(before, 'about')) return false;
+  const next = means(frame.terms[i + 1], 'this', 'last') ? frame.terms[i + 2] : frame.terms[i + 1];
+  return (
+    means(next, 'morning', 'evening', 'afternoon', 'night') && !means(next, 'greeting', 'filler')
+  );
 }
 
 function isHour(value: number, whole: boolean): boolean {

@@ -1,7 +1,7 @@
 import { DateTime } from 'luxon';
 import { type LocalDate, localDateOf, localTimeOf } from '../../greenhouse/local-time.ts';
 import { type Frame, isMeasure } from '../reading/frame.ts';
-import { means } from '../reading/term.ts';
+import { isMark, means } from '../reading/term.ts';
 
 /** `3 May`, `May 3rd`, `2027-05-03`, `3.5.2027`. */
 export function dateAt(
@@ -25,6 +25,10 @@ export function dateAt(
   const longAgo = pastYearAt(frame, i);
   if (longAgo !== null) return set(dateOf(longAgo, 7, 1));
   const [month, number, length] = monthAndDay(frame, i);
+  if (month === null) {
+    const day = dayOfMonthAt(frame, i);
+    if (day !== null) return set(day, 2);
+  }
   if (month === null || number === null) return 0;
   const year = yearAt(frame, i + length);
   const date = year === null ? latestDate(frame, month, number) : dateOf(year, month, number);
@@ -63,6 +67,8 @@ function monthAndDay(frame: Frame, i: number): readonly [number | null, number |
     if (month?.kind === 'word' && month.word.month !== null)
       return [month.word.month, term.measure.values[0]!, j - i + 1];
   }
+  const stroke = dayAndMonthByStroke(frame, i);
+  if (stroke) return stroke;
   // `am 6.4.`: the point after it closes no sentence.
   const pointed = isMeasure(term) ? /^(\d{1,2})\.(\d{1,2})$/.exec(term.text) : null;
   if (pointed && means(frame.terms[i - 1], 'on-day') && frame.folded.text[term.to] === '.')
@@ -85,6 +91,37 @@ function monthAndDay(frame: Frame, i: number): readonly [number | null, number |
     }
   }
   return [null, null, 0];
+}
+
+/** `on 2/5`: the day first, as the world writes it; the month first where America does. */
+function dayAndMonthByStroke(frame: Frame, i: number): readonly [number, number, number] | null {
+  const [first, stroke, second] = [frame.terms[i], frame.terms[i + 1], frame.terms[i + 2]];
+  if (!means(frame.terms[i - 1], 'on-day', 'since') || !isMark(stroke, '/') || !second?.glued)
+    return null;
+  if (!isMeasure(first) || !isMeasure(second) || !first.measure.whole || !second.measure.whole)
+    return null;
+  const [a, b] = [first.measure.values[0]!, second.measure.values[0]!];
+  const isMonthFirst = frame.context.greenhouse.timeZone.startsWith('America/');
+  const [month, day] = isMonthFirst ? [a, b] : [b, a];
+  return month <= 12 && day <= 31 ? [month, day, 3] : null;
+}
+
+/** `on the 2nd`: the latest such day that has come. */
+function dayOfMonthAt(frame: Frame, i: number): LocalDate | null {
+  const term = frame.terms[i];
+  if (!isMeasure(term) || !term.measure.whole || !isOrdinalMark(frame, i + 1)) return null;
+  const onThe =
+    means(frame.terms[i - 1], 'article') && means(frame.terms[i - 2], 'on-day', 'since');
+  if (!onThe) return null;
+  const day = term.measure.values[0]!;
+  const { greenhouse, writtenAtMs } = frame.context;
+  const today = localTimeOf(writtenAtMs, greenhouse.timeZone);
+  const inMonth = (back: number) => today.startOf('month').minus({ months: back });
+  const month = [0, 1, 2].map(inMonth).find((start) => {
+    const fits = day >= 1 && day <= (start.daysInMonth ?? 0);
+    return fits && start.set({ day }).toISODate()! <= today.toISODate()!;
+  });
+  return month ? (month.set({ day }).toISODate() as LocalDate) : null;
 }
 
 function isOrdinalMark(frame: Frame, i: number): boolean {

@@ -61,7 +61,8 @@ function expressionAt(frame: Frame, start: number): TimeMark | null {
     if (begins) building.since = true;
     if (means(frame.terms[j], 'until') && !means(frame.terms[j], 'since')) building.until = true;
   }
-  return finished(frame, building, clause);
+  const mark = finished(frame, building, clause);
+  return { ...mark, vague: mark.vague || isAbout(frame, mark.from, mark.to) };
 }
 
 function finished(
@@ -74,6 +75,16 @@ function finished(
   const base = { from, to, clause, since, until, written };
   if (earlier) return { ...base, atMs: writtenAtMs, vague: true, askFrom: null };
   return { ...base, ...workOut(said, greenhouse, writtenAtMs) };
+}
+
+/** `around 7`, `8ish`, `about lunchtime`: a clock time that is not said to the minute. */
+function isAbout(frame: Frame, from: number, to: number): boolean {
+  const around = [from - 1, ...frame.terms.slice(from, to + 1).map((_, n) => from + n), to + 1];
+  return around.some((i) => {
+    const term = frame.terms[i];
+    if (i > to) return means(term, 'ish') && !means(term, 'about');
+    return means(term, 'about', 'ish') && !means(term, 'filler');
+  });
 }
 
 function isSmall(term: Term | undefined): boolean {

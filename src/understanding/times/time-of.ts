@@ -1,5 +1,6 @@
 import type { Fact } from '../fact.ts';
-import { hasPastDeed } from '../moods/clause-kinds.ts';
+import { hasPastDeed, isDeed, isLabel } from '../moods/clause-kinds.ts';
+import type { Mood } from '../moods/mood.ts';
 import { type Clause, clauseHas, type Frame } from '../reading/frame.ts';
 import { means } from '../reading/term.ts';
 import type { TimeMark } from './time-mark.ts';
@@ -13,9 +14,12 @@ export function timeOf(
   fact: Fact,
   facts: readonly Fact[],
   marks: readonly TimeMark[],
+  moods: readonly (Mood | null)[],
 ): TimeMark | null {
   const usable = marks.filter(
     (mark) =>
+      // `gutters ec 1240, and will change the bench tonight`: what is meant to be done has its own time.
+      (moods[mark.from] ?? null) === (moods[fact.at] ?? null) &&
       (fact.quantity === 'outage' || fact.quantity === 'restored' || !mark.since) &&
       mark.until === (fact.ends === true),
   );
@@ -85,6 +89,14 @@ function isAlone(frame: Frame, clause: Clause, mark: TimeMark): boolean {
   return true;
 }
 
+function isOfSomethingElse(frame: Frame, clause: Clause, facts: readonly Fact[]): boolean {
+  if (facts.some(({ at }) => at >= clause.from && at < clause.to)) return false;
+  const terms = frame.terms.slice(clause.from, clause.to);
+  return !terms.some(
+    (term) => term.kind === 'name' || isDeed(term) || isLabel(term) || means(term, 'did'),
+  );
+}
+
 /** A time before the first thing said in its clause goes on holding. */
 function opening(
   frame: Frame,
@@ -98,6 +110,8 @@ function opening(
   const clause = frame.clauses[mark.clause]!;
   const opens = !facts.some(({ at }) => at >= clause.from && at < mark.from);
   const isHeading = isAlone(frame, clause, mark);
+  // `bus at 8:45, gutters ph 6.0`: when something else was.
+  if (!isHeading && isOfSomethingElse(frame, clause, facts)) return null;
   if (!opens || (!isHeading && clause.sentence !== frame.clauses[c]!.sentence)) return null;
   for (let d = mark.clause + 1; d < c; d++) if (saysNow(frame, frame.clauses[d]!)) return null;
   return mark;

@@ -52,6 +52,10 @@ export type GrammarConcept =
   | 'half-more'
   | 'times'
   | 'same'
+  /** i.e., that is, equals: the same again in other words. */
+  | 'that-is'
+  /** so, hence: what follows is a saying of its own. */
+  | 'so'
   | 'between';
 
 export type QuantityConcept =

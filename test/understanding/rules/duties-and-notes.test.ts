@@ -34,7 +34,7 @@ describe('duties done, failed, and all good', () => {
     "did the jars' lids": '? unclear (keep-as-note)',
     'all good': 'greenhouse note 1 "all good"',
     'all good in the jars': 'Jar shelf note 1 "all good in the jars"',
-    'all good here, dwc ph 5.8': 'greenhouse note 1 "all good here"; Bucket row ph 5.8',
+    'all good here, dwc ph 5.8': 'Bucket row ph 5.8',
     'everything looks good': 'greenhouse note 1 "everything looks good"',
     'all fine': 'greenhouse note 1 "all fine"',
     "couldn't do the jars, lid is stuck": 'Jar shelf duty-failed 1 "lid is stuck"',

@@ -58,7 +58,7 @@ describe('condition', () => {
     'if the ph is 5.4 add 10 ml up': 'passed over: condition; passed over: condition',
     'if the dwc ph is 5.4': 'passed over: condition',
     'add 10 ml up if the dwc ph is 5.4': 'passed over: condition; passed over: condition',
-    "when the ph hits 5.4 i'll add 10 ml up": 'passed over: intention; passed over: intention',
+    "when the ph hits 5.4 i'll add 10 ml up": 'passed over: condition; passed over: intention',
     'unless the dwc is at 80 l': 'passed over: condition',
     'in case dwc ph is 5.4': 'passed over: condition',
   });

@@ -68,8 +68,7 @@ describe('calibrations', () => {
     'calibrated the pen, 7.00 read 7.12, dwc ph 5.8':
       'greenhouse calibration 7 pen read 7.12; Bucket row ph 5.8',
     'calibrated both probes': '? missing-amount',
-    'calibrated the pen with 7.00 and 4.01, all good':
-      '? missing-amount; greenhouse note 1 "all good"',
+    'calibrated the pen with 7.00 and 4.01, all good': '? missing-amount',
   });
 });
 

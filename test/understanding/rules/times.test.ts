@@ -77,7 +77,7 @@ describe('times, seen from 08:20', () => {
     'this morning at 7 dwc ph 5.8': 'Bucket row ph 5.8 at 4 May 07:00',
     'monday dwc ph 5.8': 'Bucket row ph ~5.8 at 3 May 12:00',
     '2 hours ago dwc ph 5.8, now 6.0': 'Bucket row ph 5.8 at 4 May 06:20; Bucket row ph 6',
-    'topped up the dwc 12 l around 8': 'Bucket row top-up 12 at 4 May 08:00',
+    'topped up the dwc 12 l around 8': 'Bucket row top-up ~12 at 4 May 08:00',
     'topped up about 12 in the dwc': 'Bucket row top-up ~12',
     'dwc ph 5.8 (8:15)': 'Bucket row ph 5.8 at 4 May 08:15',
     'topped up the dwc 12 l 2 h ago': 'Bucket row top-up 12 at 4 May 06:20',

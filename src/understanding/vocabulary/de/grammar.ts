@@ -860,6 +860,21 @@ export const grammar: Words<GrammarConcept> = {
     'ebensoviel',
     'genausoviel',
   ],
+  'that-is': [
+    'd.h',
+    'd.h.',
+    'das heißt',
+    'das heisst',
+    'das sind',
+    'das ist',
+    'also',
+    'sprich',
+    'entspricht',
+    'macht',
+    'oder',
+    'sind',
+  ],
+  so: ['also', 'daher', 'deshalb', 'deswegen', 'darum', 'drum'],
   between: ['zwischen', 'irgendwo zwischen', 'irgendwas zwischen', 'so zwischen'],
 };
 

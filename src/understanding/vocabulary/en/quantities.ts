@@ -1151,6 +1151,8 @@ export const supplies: Words<SupplyConcept> = {
     'back',
     'back on',
     'working again',
+    'works again',
+    'is working again',
     'running again',
     'is back',
     'restored',
