@@ -11,6 +11,7 @@ import { type OpenOutage, openOutages } from '../planning/outages.ts';
 import { boardQuestion } from './board-question.ts';
 import type { AdviceAlert } from './replies/advice.ts';
 import type { Standing } from './standing.ts';
+import { surpriseReminders } from './surprise-reminders.ts';
 import { outageAlerts } from './use-cases/tell-of-outages.ts';
 
 /** Something to be said unasked, once: `key` is the same however often it is reckoned. */
@@ -32,7 +33,8 @@ const PASSED_ON_FOR_MS = 24 * 3_600_000;
 /**
  * What is to be said unasked by `nowMs`, earliest first, whether it was said before or not: who sends
  * it keeps the keys, and may give those of readings that were looked at (`told`) to save the work. Outages as growers who did not report them learn of them, a reminder before each
- * system runs out and one when it likely has, doses that a helper must not give.
+ * system runs out and one when it likely has, doses that a helper must not give, what does not fit
+ * what was learned.
  */
 export function remindersDue(
   standing: Standing,
@@ -47,7 +49,7 @@ export function nextReminderMs(standing: Standing, afterMs: number): number | nu
   return allReminders(standing, afterMs, null).find(({ atMs }) => atMs > afterMs)?.atMs ?? null;
 }
 
-/** told null: what is still to come hangs on outages alone. */
+/** told null: what is still to come hangs on outages, and on surprises that wait for the morning. */
 function allReminders(
   standing: Standing,
   nowMs: number,
@@ -60,11 +62,13 @@ function allReminders(
     told === null
       ? []
       : readingsOfHelpers(standing, nowMs).filter((entry) => !told.has(doseWantedKey(entry)));
-  if (outages.length === 0 && readings.length === 0) return [];
+  const surprises = surpriseReminders(standing, nowMs);
+  if (outages.length === 0 && readings.length === 0) return surprises;
   const question = boardQuestion(standing, nowMs);
   return [
     ...outages.flatMap((outage) => ofOutage(outage, question)),
     ...readings.flatMap((entry) => ofReading(entry, question)),
+    ...surprises,
   ].toSorted((one, other) => one.atMs - other.atMs || (one.key < other.key ? -1 : 1));
 }
 

@@ -104,6 +104,18 @@ export function beliefOf(fold: WaterFold, system: SystemId): WaterBelief {
   return latest.belief;
 }
 
+/** The latest events of a system, each with what was believed before it, earliest first. */
+export function latestSteps(
+  fold: WaterFold,
+  system: SystemId,
+): readonly { readonly before: WaterBelief; readonly event: WaterEvent }[] {
+  const { checkpoints, events } = fold.systems.get(system) ?? { checkpoints: [], events: [] };
+  return checkpoints.flatMap(({ eventsFolded, belief }, i) => {
+    const isNext = checkpoints[i + 1]?.eventsFolded === eventsFolded + 1;
+    return isNext ? [{ before: belief, event: events[eventsFolded]! }] : [];
+  });
+}
+
 /** What the estimate needs to know of a system. */
 export function waterSystemOf(system: System): WaterSystem {
   const { brimL, lowL, crop, plants, method } = system;

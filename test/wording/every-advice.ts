@@ -221,6 +221,20 @@ const alerts: OfEach<AdviceAlert> = {
     unaffected: [jars],
     cautions: { about: everyCaution, inFull: false },
   },
+  surprise: {
+    kind: 'surprise',
+    surprise: {
+      kind: 'use',
+      key: 'use-above:s1:1',
+      atMs,
+      way: 'above',
+      system: bench,
+      fromMs: yesterdayMs,
+      usedL: 80,
+      expectedL: 20,
+      lowAtMs: atMs,
+    },
+  },
   'outage-reminder': { kind: 'outage-reminder', of: 'air-pump', prospect, stage: 'soon' },
   'all-clear': {
     kind: 'all-clear',

@@ -1,18 +1,13 @@
 import type { Arrangement } from '../../greenhouse/arrangement.ts';
 import type { Duty } from '../../greenhouse/duty.ts';
 import type { Entry } from '../../greenhouse/entry.ts';
-import {
-  instantOf,
-  type LocalDate,
-  type LocalTime,
-  localDateOf,
-  plusDays,
-} from '../../greenhouse/local-time.ts';
+import { type LocalDate, localDateOf, plusDays } from '../../greenhouse/local-time.ts';
 import { mayHandleAcids } from '../../greenhouse/member.ts';
 import { isDone } from '../../planning/duty-done.ts';
 import { nudgesOf } from '../../planning/family/nudges.ts';
 import { Roster } from '../../planning/roster.ts';
 import type { Button } from '../outgoing.ts';
+import { inDaytime } from '../quiet-hours.ts';
 import type { Reminder } from '../reminders-due.ts';
 import type { FamilyAlert } from '../replies/family.ts';
 import type { Alert } from '../replies/reply.ts';
@@ -29,8 +24,6 @@ export interface Notice {
 
 /** What others should hear of a settlement or a deed, they hear within so long. */
 const NEWS_HOLDS_MS = 12 * 3_600_000;
-const DAY_BEGINS = '07:00' as LocalTime;
-const DAY_ENDS = '21:30' as LocalTime;
 
 /** All that is to be said unasked around `nowMs`, whether it was said before or not; earliest first. */
 export function noticesOf(
@@ -257,15 +250,6 @@ function daysOf(roster: Roster, handle: string, from: LocalDate, until: LocalDat
     if (roster.coversOn(date).includes(handle)) days.push(date);
   }
   return days;
-}
-
-/** In quiet hours nobody is spoken to: it waits for the morning. */
-function inDaytime(atMs: number, timeZone: string): number {
-  const date = localDateOf(atMs, timeZone);
-  const beginsMs = instantOf(date, DAY_BEGINS, timeZone);
-  if (atMs < beginsMs) return beginsMs;
-  if (atMs <= instantOf(date, DAY_ENDS, timeZone)) return atMs;
-  return instantOf(plusDays(date, 1), DAY_BEGINS, timeZone);
 }
 
 function notice(

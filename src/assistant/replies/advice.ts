@@ -8,6 +8,7 @@ import type { Cautions } from '../../planning/caution.ts';
 import type { DoseRefusal } from '../../planning/dose-refusal.ts';
 import type { DutyLine } from '../../planning/duty-line.ts';
 import type { OutageProspect } from '../../planning/outage-prospect.ts';
+import type { Surprise } from '../../planning/surprises/surprise.ts';
 import type { ProbeVerdict } from '../../science/ph/probe-calibration.ts';
 
 /** A dose that is not told, and why. */
@@ -79,7 +80,9 @@ export type AdviceAlert =
       }[];
     }
   /** Work that a helper must not do has come up. */
-  | { readonly kind: 'dose-wanted'; readonly lines: readonly DutyLine[]; readonly askedBy: string };
+  | { readonly kind: 'dose-wanted'; readonly lines: readonly DutyLine[]; readonly askedBy: string }
+  /** Something does not fit what was learned. */
+  | { readonly kind: 'surprise'; readonly surprise: Surprise };
 
 export type AdviceAnswer =
   | {

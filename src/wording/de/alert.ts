@@ -11,6 +11,7 @@ export function alertText(alert: Alert, s: Speaker): string {
     case 'outage-reminder':
     case 'all-clear':
     case 'dose-wanted':
+    case 'surprise':
       return adviceAlert(alert, s);
     case 'undone':
     case 'your-days':

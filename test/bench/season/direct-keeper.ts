@@ -1,5 +1,7 @@
 import { type DayDriver } from '../../../src/estimation/day-driver.ts';
 import { dayDrivers, type LocalDay } from '../../../src/estimation/day-drivers.ts';
+import type { WaterBelief } from '../../../src/estimation/water-belief.ts';
+import type { WaterEvent } from '../../../src/estimation/water-event.ts';
 import { observe } from '../../../src/estimation/water-observe.ts';
 import { outlook, type WaterOutlook } from '../../../src/estimation/water-outlook.ts';
 import { startBelief } from '../../../src/estimation/water-start.ts';
@@ -25,7 +27,16 @@ export interface DirectKeeper extends Keeper {
   readonly foreseen: (readonly WaterOutlook[])[];
 }
 
-export function directKeeper(season: Season): DirectKeeper {
+/** Told of every event before it is learned from. */
+type Watch = (
+  system: number,
+  waterSystem: WaterSystem,
+  before: WaterBelief,
+  event: WaterEvent,
+  drivers: readonly DayDriver[],
+) => void;
+
+export function directKeeper(season: Season, watch?: Watch): DirectKeeper {
   const systems = season.systems.map(
     ({ brimL, lowL, crop, plants, method }): WaterSystem => ({
       brimL,
@@ -44,14 +55,12 @@ export function directKeeper(season: Season): DirectKeeper {
     for (const { system, litres: askedL } of asked) {
       const litres = said.get(system);
       const chance = said.size > 0 ? DONE_WITH_OTHERS : DONE_ALONE;
-      beliefs[system] = observe(
-        systems[system]!,
-        beliefs[system]!,
+      const event: WaterEvent =
         litres === undefined
           ? { kind: 'unreported-top-up', atMs, chance }
-          : { kind: 'top-up', atMs, litres, approximate: false, askedL },
-        drivers,
-      );
+          : { kind: 'top-up', atMs, litres, approximate: false, askedL };
+      watch?.(system, systems[system]!, beliefs[system]!, event, drivers);
+      beliefs[system] = observe(systems[system]!, beliefs[system]!, event, drivers);
     }
   };
   return {

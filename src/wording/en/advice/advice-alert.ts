@@ -7,6 +7,7 @@ import { whyText } from '../why.ts';
 import { cautionText } from './caution-text.ts';
 import { byHandText, hoursText, prospectText, whenText } from './hours-text.ts';
 import { howText } from './how-text.ts';
+import { surpriseText } from './surprise-text.ts';
 
 const WITHOUT: Readonly<Record<Supply, string>> = {
   power: 'no power',
@@ -28,6 +29,8 @@ export function adviceAlert(alert: AdviceAlert, s: Speaker): string {
     }
     case 'all-clear':
       return allClear(alert, s);
+    case 'surprise':
+      return surpriseText(alert.surprise, s);
     case 'dose-wanted': {
       const lines = alert.lines.map(
         (line) => `${dutyText([line], s)}. ${whyText(line, s)}${howText(line, s)}`,
