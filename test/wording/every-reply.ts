@@ -9,13 +9,14 @@ import type { Answer, Lasting } from '../../src/assistant/replies/answer.ts';
 import type { HouseholdNews } from '../../src/assistant/replies/household-news.ts';
 import type { Alert, Refusal, Remark, Reply } from '../../src/assistant/replies/reply.ts';
 import type { Entry } from '../../src/greenhouse/entry.ts';
-import type { LocalTime } from '../../src/greenhouse/local-time.ts';
+import type { LocalDate, LocalTime } from '../../src/greenhouse/local-time.ts';
 import type { Quantity } from '../../src/greenhouse/quantity.ts';
 import type { GuideProblem, GuideStep } from '../../src/greenhouse/set-up/guide-step.ts';
 import type { SetUpChange, UnfitChange } from '../../src/greenhouse/set-up/set-up-change.ts';
 import { methods } from '../../src/greenhouse/system.ts';
 import type { DutyLine } from '../../src/planning/duty-line.ts';
 import type { SeasonFigures } from '../../src/planning/season.ts';
+import type { WhatIf } from '../../src/planning/what-if/what-if.ts';
 import type {
   Assumption,
   Choice,
@@ -208,6 +209,35 @@ const seasonOfBench: SeasonFigures = {
   gPerLitre: 7.8,
 };
 
+const whatIfTold: WhatIf = {
+  scenario: { kind: 'go-on', on: '2027-05-07' as LocalDate },
+  planned: '2027-05-05' as LocalDate,
+  instead: '2027-05-07' as LocalDate,
+  withinDays: 14,
+  tripsPlanned: 4,
+  tripsInstead: 3,
+  systems: [
+    {
+      system: bench,
+      isLevelKnown: true,
+      chanceLow: 0.7,
+      lowOnLikely: '2027-05-06' as LocalDate,
+      usePerDayL: 20,
+      usePerDayIfL: 31,
+      fillL: 120,
+    },
+    {
+      system: jars,
+      isLevelKnown: false,
+      chanceLow: 0.2,
+      lowOnLikely: null,
+      usePerDayL: 0.5,
+      usePerDayIfL: 0.6,
+      fillL: 2,
+    },
+  ],
+};
+
 const setUpChanges: OfEach<SetUpChange> = {
   'chore-added': {
     kind: 'chore-added',
@@ -281,6 +311,7 @@ export const answers: OfEach<Exclude<Answer, AdviceAnswer>> = {
     next: [],
   },
   why: { kind: 'why', duties: [benchTopUp], exactly: true },
+  'what-if': { kind: 'what-if', told: whatIfTold },
   'when-next': { kind: 'when-next', duties: alsoOfLaterDays },
   'how-long': { kind: 'how-long', systems: [lasting] },
   'last-reading': {

@@ -3,6 +3,7 @@ import type { LocalDate } from '../../greenhouse/local-time.ts';
 import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { DutyLine } from '../../planning/duty-line.ts';
+import type { WhatIf } from '../../planning/what-if/what-if.ts';
 import type { AdviceAnswer } from './advice.ts';
 import type { FamilyAnswer } from './family.ts';
 import type { HouseholdNews } from './household-news.ts';
@@ -34,6 +35,7 @@ export type Answer =
       readonly leftToGrower?: readonly DutyLine[];
     }
   | { readonly kind: 'why'; readonly duties: readonly DutyLine[]; readonly exactly: boolean }
+  | { readonly kind: 'what-if'; readonly told: WhatIf }
   | { readonly kind: 'when-next'; readonly duties: readonly DutyLine[] }
   | { readonly kind: 'how-long'; readonly systems: readonly Lasting[] }
   | {

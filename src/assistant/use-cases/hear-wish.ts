@@ -3,8 +3,10 @@ import { readGuideAnswer } from '../../understanding/wishes/read-guide-answer.ts
 import { readWish } from '../../understanding/wishes/read-wish.ts';
 import type { Wish } from '../../understanding/wishes/wish.ts';
 import { seasonAnswer } from '../answers/season-answer.ts';
+import { whatIfAnswer } from '../answers/what-if.ts';
 import { type AskedQuestion, openQuestions, withQuestionsLapsed } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
+import type { Answer } from '../replies/answer.ts';
 import type { KeepingAnswer } from '../replies/keeping.ts';
 import { proposeChange, settleChange } from './change-set-up.ts';
 import { hearGuide, startGuide } from './guide-set-up.ts';
@@ -59,10 +61,12 @@ function grant(handling: Handling, wish: Wish): void {
       return answer(handling, stockAnswer(handling, wish.product));
     case 'season':
       return answer(handling, seasonAnswer(handling.standing, handling.nowMs));
+    case 'what-if':
+      return answer(handling, whatIfAnswer(handling.standing, wish.scenario, handling.nowMs));
   }
 }
 
-function answer(handling: Handling, told: KeepingAnswer): void {
+function answer(handling: Handling, told: Answer): void {
   handling.say({ kind: 'answer', answer: told });
 }
 

@@ -74,6 +74,23 @@ export function readCm(words: readonly Token[], world: WishWorld): number | unde
   return cm === undefined ? undefined : Number((found.value * cm).toPrecision(10));
 }
 
+const BELIEVED_AIR_C = [-20, 50] as const;
+
+/** A temperature of the air, °C; bare degrees are in the household's unit. */
+export function readDegrees(words: readonly Token[], world: WishWorld): number | undefined {
+  const found = numberFrom(words, world);
+  if (!found) return undefined;
+  const unit = found.length === words.length ? null : unitOf(words.slice(found.length), world);
+  const id = unit && 'id' in unit ? unit.id : null;
+  if (unit && id !== 'celsius' && id !== 'fahrenheit' && id !== 'degree') return undefined;
+  if (!unit && found.length < words.length) return undefined;
+  const isSaid = id === 'celsius' || id === 'fahrenheit';
+  const isF = isSaid ? id === 'fahrenheit' : world.greenhouse.units.temperature === 'F';
+  const celsius = isF ? ((found.value - 32) * 5) / 9 : found.value;
+  const [least, most] = BELIEVED_AIR_C;
+  return celsius >= least && celsius <= most ? celsius : undefined;
+}
+
 function unitOf(words: readonly Token[], { lexicon }: WishWorld) {
   const found = unitAt(readingOf(words, lexicon), 0);
   return found?.length === words.length ? found.value : null;

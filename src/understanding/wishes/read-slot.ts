@@ -5,7 +5,14 @@ import type { Token } from '../reading/token.ts';
 import { wordsOf } from '../reading/word-list.ts';
 import { matchPattern } from './match-pattern.ts';
 import { patternOf } from './pattern.ts';
-import { readCm, readCount, readLitres, readNumber, readTime } from './read-amounts.ts';
+import {
+  readCm,
+  readCount,
+  readDegrees,
+  readLitres,
+  readNumber,
+  readTime,
+} from './read-amounts.ts';
 import {
   readChore,
   readContainer,
@@ -17,6 +24,7 @@ import {
   readSystem,
   readTask,
 } from './read-names.ts';
+import { readFuture, readScenario } from './read-scenario.ts';
 import type { WishWorld } from './wish-world.ts';
 
 type Reader = (words: readonly Token[], world: WishWorld) => unknown;
@@ -40,6 +48,11 @@ export const slotReaders = {
     return day && plusDays(world.today, -day.ago);
   },
   wide: readWide,
+  lead: (words, world) => world.words.whatIf.includes(textOf(words)) || undefined,
+  scenario: (words, world) =>
+    readScenario(words, world, (slot, span) => readSlot(slot, span, world)),
+  future: readFuture,
+  degrees: readDegrees,
   system: readSystem,
   plants: readPlants,
   crop: readCrop,

@@ -1,8 +1,10 @@
 import { type Greenhouse, type RiskSetting, riskSettings } from '../../greenhouse/greenhouse.ts';
 import type { LocalDate, LocalTime } from '../../greenhouse/local-time.ts';
 import type { Language, Member } from '../../greenhouse/member.ts';
+import type { Scenario } from '../../greenhouse/scenario.ts';
 import type { SetUpChange, WantedQuantity } from '../../greenhouse/set-up/set-up-change.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
+import type { Days } from '../arranging/arranging.ts';
 import { matchPattern } from './match-pattern.ts';
 import { patternOf } from './pattern.ts';
 import { systemOfTask } from './read-names.ts';
@@ -69,6 +71,14 @@ class Slots {
     return this.#found.get('language') as Language;
   }
 
+  get future(): Days {
+    return this.#found.get('future') as Days;
+  }
+
+  get scenario(): Scenario {
+    return this.#found.get('scenario') as Scenario;
+  }
+
   get quantity(): WantedQuantity {
     return this.#found.get('quantity') as WantedQuantity;
   }
@@ -86,6 +96,10 @@ function wishOf(kind: WishKind, slots: Slots, world: WishWorld): Wish {
       return { kind: 'stock', product: slots.text('product') };
     case 'ask-season':
       return { kind: 'season' };
+    case 'what-if':
+      return { kind: 'what-if', scenario: slots.scenario };
+    case 'may-wait':
+      return { kind: 'what-if', scenario: { kind: 'go-on', on: slots.future.until } };
     default:
       return { kind: 'change', change: changeOf(kind, slots, world) };
   }
@@ -93,7 +107,7 @@ function wishOf(kind: WishKind, slots: Slots, world: WishWorld): Wish {
 
 type ChangeKind = Exclude<
   WishKind,
-  'set-up' | 'add-system' | 'ask-stock' | 'ask-one-stock' | 'ask-season'
+  'set-up' | 'add-system' | 'ask-stock' | 'ask-one-stock' | 'ask-season' | 'what-if' | 'may-wait'
 >;
 
 function changeOf(kind: ChangeKind, slots: Slots, world: WishWorld): SetUpChange {

@@ -1,3 +1,4 @@
+import type { Scenario } from '../../greenhouse/scenario.ts';
 import type { SetUpChange } from '../../greenhouse/set-up/set-up-change.ts';
 
 /** What a member wants changed or told about the household's set-up, stock and season. */
@@ -6,7 +7,8 @@ export type Wish =
   | { readonly kind: 'guide'; readonly of: 'greenhouse' | 'system' }
   /** product null: everything. */
   | { readonly kind: 'stock'; readonly product: string | null }
-  | { readonly kind: 'season' };
+  | { readonly kind: 'season' }
+  | { readonly kind: 'what-if'; readonly scenario: Scenario };
 
 export type WishKind =
   | 'add-chore'
@@ -39,4 +41,6 @@ export type WishKind =
   | 'ask-stock'
   | 'ask-one-stock'
   | 'ask-season'
+  | 'what-if'
+  | 'may-wait'
   | 'set-up';

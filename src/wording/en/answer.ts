@@ -11,6 +11,7 @@ import { stockAnswer } from './keeping/stock-text.ts';
 import { isItRightAnswer, lastReadingAnswer, whoAnswer } from './log-answer.ts';
 import { pictureText } from './picture-words.ts';
 import { howLongAnswer, showAnswer, useAnswer } from './water-answer.ts';
+import { whatIfText } from './what-if.ts';
 
 /** The answer to a member's question. */
 export function answerText(answer: Answer, s: Speaker): string {
@@ -42,6 +43,8 @@ export function answerText(answer: Answer, s: Speaker): string {
       return dueAnswer(answer, s);
     case 'why':
       return whyAnswer(answer, s);
+    case 'what-if':
+      return whatIfText(answer.told, s);
     case 'when-next':
       return whenNextAnswer(answer, s);
     case 'how-long':

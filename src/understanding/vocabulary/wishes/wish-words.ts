@@ -1,6 +1,7 @@
 import type { Language } from '../../../greenhouse/member.ts';
 import type { WantedQuantity } from '../../../greenhouse/set-up/set-up-change.ts';
 import type { Method } from '../../../greenhouse/system.ts';
+import type { ScenarioWay } from '../../wishes/read-scenario.ts';
 import type { WishKind } from '../../wishes/wish.ts';
 
 /** How a language asks for changes of the set-up; patterns as `understanding/wishes/pattern.ts` reads them. */
@@ -13,6 +14,10 @@ export interface WishWords {
   readonly intervals: readonly { readonly pattern: string; readonly days: number }[];
   /** Said of how careful to be, what for: a system or all, and it holds for all. */
   readonly wide: readonly string[];
+  /** What opens a question of what would be. */
+  readonly whatIf: readonly string[];
+  /** What would be, in the order in which they are tried. */
+  readonly scenarios: Readonly<Record<ScenarioWay, readonly string[]>>;
   readonly days: readonly { readonly words: readonly string[]; readonly ago: number }[];
   readonly articles: readonly string[];
   /** What begins no work: people and questions. */

@@ -1,0 +1,75 @@
+import { plusDays } from '../../greenhouse/local-time.ts';
+import type { Scenario } from '../../greenhouse/scenario.ts';
+import type { Days } from '../arranging/arranging.ts';
+import { daysAt } from '../arranging/days-said.ts';
+import { piecesOf } from '../arranging/piece.ts';
+import type { Token } from '../reading/token.ts';
+import { matchPattern, type ReadSlot } from './match-pattern.ts';
+import { patternOf } from './pattern.ts';
+import type { WishWorld } from './wish-world.ts';
+
+/** The ways in which a language says what might be; what they hold besides is in their slots. */
+export type ScenarioWay =
+  | 'nobody-until'
+  | 'nobody-during'
+  | 'go-on'
+  | 'degrees'
+  | 'hot'
+  | 'cold'
+  | 'fewer-floods'
+  | 'more-floods'
+  | 'fill-all';
+
+/** What a clause after "what if" describes; undefined: nothing that can be reckoned. */
+export function readScenario(
+  words: readonly Token[],
+  world: WishWorld,
+  readSlot: ReadSlot,
+): Scenario | undefined {
+  for (const [way, patterns] of Object.entries(world.words.scenarios) as [
+    ScenarioWay,
+    readonly string[],
+  ][]) {
+    for (const pattern of patterns) {
+      const slots = matchPattern(patternOf(pattern), words, readSlot);
+      if (slots) return scenarioOf(way, slots);
+    }
+  }
+  return undefined;
+}
+
+function scenarioOf(way: ScenarioWay, slots: ReadonlyMap<string, unknown>): Scenario {
+  const days = slots.get('future') as Days;
+  switch (way) {
+    case 'nobody-until':
+      return { kind: 'go-on', on: days.until };
+    case 'nobody-during':
+      return { kind: 'go-on', on: plusDays(days.until, 1) };
+    case 'go-on':
+      return { kind: 'go-on', on: days.from };
+    case 'degrees': {
+      const tMaxC = slots.get('degrees') as number;
+      return { kind: 'weather', way: tMaxC < COLD_BELOW_C ? 'cold' : 'hot', tMaxC };
+    }
+    case 'hot':
+    case 'cold':
+      return { kind: 'weather', way, tMaxC: null };
+    case 'fewer-floods':
+      return { kind: 'floods', times: 0.5 };
+    case 'more-floods':
+      return { kind: 'floods', times: 2 };
+    case 'fill-all':
+      return { kind: 'fill-all' };
+  }
+}
+
+/** Degrees asked about below this are meant as a cold spell. */
+const COLD_BELOW_C = 18;
+
+/** Days from today on, to the last word. */
+export function readFuture(words: readonly Token[], world: WishWorld): Days | undefined {
+  const [first, last] = [words[0]!, words.at(-1)!];
+  const pieces = piecesOf(world.folded.text.slice(first.from, last.to), world.lexicon);
+  const said = daysAt(pieces, 0, world.today);
+  return said && said.end >= pieces.length && said.days.from >= world.today ? said.days : undefined;
+}
