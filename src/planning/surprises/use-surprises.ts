@@ -1,4 +1,5 @@
 import type { WaterBelief } from '../../estimation/water-belief.ts';
+import type { WaterEvent } from '../../estimation/water-event.ts';
 import { type WaterEvidence, waterEvidence, waterFindings } from '../../estimation/water-watch.ts';
 import type { System } from '../../greenhouse/system.ts';
 import { latestSteps, type WaterFold, waterSystemOf } from '../../logbook/water-fold.ts';
@@ -25,7 +26,9 @@ const known = new WeakMap<WaterBelief, WaterEvidence | null>();
 
 function evidenceOf(system: System, water: WaterFold): readonly WaterEvidence[] {
   const waterSystem = waterSystemOf(system);
-  return latestSteps(water, system.id).flatMap(({ before, event }) => {
+  const steps = latestSteps(water, system.id);
+  return steps.flatMap(({ before, event }, i) => {
+    if (!isAnchoredBy(steps[i - 1]?.event)) return [];
     let evidence = known.get(before);
     if (evidence?.atMs !== event.atMs) {
       evidence = waterEvidence(waterSystem, before, event, water.drivers);
@@ -33,4 +36,13 @@ function evidenceOf(system: System, water: WaterFold): readonly WaterEvidence[] 
     }
     return evidence ? [evidence] : [];
   });
+}
+
+/**
+ * Whether the level before was told in figures. After a change of solution, or a fill nobody gave the
+ * litres of, it is taken for granted, and the next figure puts that right before it tells of any loss.
+ */
+function isAnchoredBy(event: WaterEvent | undefined): boolean {
+  if (!event || event.kind === 'reservoir-change') return false;
+  return event.kind !== 'top-up' || event.litres !== null;
 }
