@@ -37,7 +37,14 @@ async function serve({ config, root, store, desk, greenhouseId }: Ground): Promi
   console.log(`${greenhouse.name} is at http://${config.host}:${port}/`);
 
   if (config.telegram) {
-    telegram = await startTelegram(config.telegram, { store, desk, log });
+    telegram = await startTelegram(config.telegram, {
+      store,
+      desk,
+      log,
+      onHandled: () => {
+        page.refresh();
+      },
+    });
   }
 
   const ticking = startTicking(async () => {

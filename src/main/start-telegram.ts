@@ -9,7 +9,17 @@ import { drawLazily } from './draw-lazily.ts';
 /** Starts the bot on Telegram, and prints what its owner needs to know. */
 export async function startTelegram(
   config: TelegramConfig,
-  { store, desk, log }: { readonly store: Store; readonly desk: Desk; readonly log: Logger },
+  {
+    store,
+    desk,
+    log,
+    onHandled,
+  }: {
+    readonly store: Store;
+    readonly desk: Desk;
+    readonly log: Logger;
+    readonly onHandled: () => void;
+  },
 ): Promise<Telegram> {
   const telegram = new Telegram({
     ...config,
@@ -17,6 +27,7 @@ export async function startTelegram(
     desk,
     wordings,
     drawPicture: drawLazily,
+    onHandled,
     nowMs: () => Date.now(),
     report: (level, sentence) => {
       log[level](sentence);

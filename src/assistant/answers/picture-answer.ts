@@ -47,8 +47,9 @@ function wishesBehind(answer: Answer): readonly PictureWish[] {
     case 'why':
       return answer.duties.flatMap(wishBehind);
     case 'show': {
-      const of = answer.picture ? 'readings' : 'water';
-      return answer.systems.map(({ lasting: { system } }) => ({ kind: 'picture', system, of }));
+      const systems = answer.systems.map(({ lasting }) => lasting.system);
+      // A system that is shown alone shows its water already, where anything is known of it.
+      return systems.length === 1 ? systems.map(readingsOf) : systems.map(waterOf);
     }
     case 'last-reading': {
       if (!isPictured(answer.quantity)) return [];

@@ -13,6 +13,7 @@ export type TelegramStore = Pick<
   | 'read'
   | 'pending'
   | 'settle'
+  | 'keepPartsSent'
   | 'endLeases'
   | 'household'
 >;
@@ -41,4 +42,6 @@ export interface TelegramOptions {
   /** Told of what goes on and what went wrong; the token is in none of it. */
   readonly report: (level: 'info' | 'warn' | 'error', sentence: string) => void;
   readonly drawPicture: DrawPicture;
+  /** Something was handled, so that other channels may show another state. */
+  readonly onHandled?: () => void;
 }

@@ -186,6 +186,7 @@ export class Telegram {
     const handler = new Handler(options, lines, async (changedHousehold) => {
       if (changedHousehold) await book.refresh();
       wakeSender();
+      options.onHandled?.();
     });
     const reception = new Reception(options, book, lines, wakeSender);
     const self = {

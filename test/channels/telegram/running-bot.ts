@@ -10,6 +10,7 @@ const root = join(import.meta.dirname, '..', '..', '..');
 const greenhouseFile = join(root, 'greenhouses', 'quarry-lane.json');
 /** Within the package, so that the code finds its migrations from there. */
 const builtFolder = join(root, 'node_modules', '.cache', 'brimkeeper', `built-${process.pid}`);
+const clockFile = join(import.meta.dirname, 'stories', 'shifted-clock.mjs');
 let built: Promise<string> | null = null;
 
 /** The program as it ships, built once a test process. */
@@ -37,17 +38,22 @@ export interface BotOptions {
   readonly env?: Readonly<Record<string, string>>;
   /** What it prints when it has started. */
   readonly waitsFor?: RegExp;
+  /** Its clock can be put forward by `advance`. */
+  readonly hasClock?: boolean;
   /** PostgreSQL instead of the embedded database. */
   readonly databaseUrl?: string;
 }
 
 /** The program as a child process, with a database folder that outlives its starts. */
 export class RunningBot {
+  /** Where the platform is to call it; null where it asks. */
+  hookUrl: string | null = null;
   readonly folder = mkdtempSync(join(tmpdir(), 'brimkeeper-telegram-'));
   /** Everything that it wrote to its two outputs. */
   output = '';
   readonly #options: BotOptions;
   #child: ChildProcess | null = null;
+  #aheadMs = 0;
   #ended: Promise<number | null> = Promise.resolve(null);
   readonly #listeners = new Set<() => void>();
 
@@ -55,21 +61,35 @@ export class RunningBot {
     this.#options = options;
   }
 
+  /** The folder of its embedded database. */
+  get dataFolder(): string {
+    return join(this.folder, 'data');
+  }
+
   async start(): Promise<void> {
-    const { emulator, mode = 'polling', greenhouse = greenhouseFile, databaseUrl } = this.#options;
+    const {
+      emulator,
+      mode = 'polling',
+      greenhouse = greenhouseFile,
+      hasClock = false,
+      databaseUrl,
+    } = this.#options;
     const program = await builtProgram();
     const hook: Record<string, string> = {};
     if (mode === 'webhook') {
       const port = await freePort();
-      hook['TELEGRAM_WEBHOOK_URL'] = `http://127.0.0.1:${port}/updates`;
+      this.hookUrl = `http://127.0.0.1:${port}/updates`;
+      hook['TELEGRAM_WEBHOOK_URL'] = this.hookUrl;
       hook['TELEGRAM_WEBHOOK_SECRET'] = 'hush-hush';
       hook['TELEGRAM_WEBHOOK_PORT'] = String(port);
     }
-    const child = spawn(process.execPath, ['--enable-source-maps', program], {
+    const child = spawn(process.execPath, [...(hasClock ? ['--import', clockFile] : []), program], {
       env: {
         PATH: process.env['PATH'],
         TZ: 'UTC',
-        BRIMKEEPER_DATA: join(this.folder, 'data'),
+        NODE_OPTIONS: '--enable-source-maps',
+        TEST_CLOCK_AHEAD_MS: String(this.#aheadMs),
+        BRIMKEEPER_DATA: this.dataFolder,
         BRIMKEEPER_GREENHOUSE: greenhouse,
         PORT: '0',
         TELEGRAM_TOKEN: emulator.token,
@@ -78,15 +98,15 @@ export class RunningBot {
         ...hook,
         ...this.#options.env,
       },
-      stdio: ['ignore', 'pipe', 'pipe'],
+      stdio: ['ignore', 'pipe', 'pipe', 'ipc'],
     });
     this.#child = child;
     const hear = (chunk: Buffer): void => {
       this.output += chunk.toString();
       for (const listener of [...this.#listeners]) listener();
     };
-    child.stdout.on('data', hear);
-    child.stderr.on('data', hear);
+    child.stdout?.on('data', hear);
+    child.stderr?.on('data', hear);
     this.#ended = new Promise((resolve) => {
       child.once('exit', (code) => {
         resolve(code);
@@ -123,6 +143,16 @@ export class RunningBot {
   async claimCode(): Promise<string> {
     await this.prints(/the code ([\w-]+)/u);
     return [...this.output.matchAll(/the code ([\w-]+)/gu)].at(-1)![1]!;
+  }
+
+  /** Puts its clock forward, now or for its next start. */
+  async advance(ms: number): Promise<void> {
+    this.#aheadMs += ms;
+    const child = this.#child;
+    if (!child) return;
+    const heard = new Promise((resolve) => child.once('message', resolve));
+    child.send({ aheadMs: this.#aheadMs });
+    await heard;
   }
 
   /** Ends it as an owner would; gives how long it took, in ms. */
