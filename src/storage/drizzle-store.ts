@@ -5,7 +5,7 @@ import { selectHistory } from './history.ts';
 import { householdStore } from './household.ts';
 import { receive, receiveAll, selectUnhandled } from './inbox.ts';
 import { type LockedRow, ledgerOf, lockRow, lockRowAndInbox, readRow } from './ledger.ts';
-import { endLeases, leasePending, settle } from './outbox.ts';
+import { endLeases, keepPartsSent, leasePending, settle } from './outbox.ts';
 import type { Database } from './schema/database.ts';
 import { greenhouses } from './schema/greenhouse-tables.ts';
 import { writeHandling } from './write-handling.ts';
@@ -86,6 +86,7 @@ export function drizzleStore(parts: StoreParts): Store {
       ),
     pending: (channel, nowMs, most) => leasePending(sending, channel, nowMs, most, leaseMs),
     settle: (greenhouse, no, outcome) => settle(sending, greenhouse, no, outcome),
+    keepPartsSent: (greenhouse, no, partsSent) => keepPartsSent(sending, greenhouse, no, partsSent),
     endLeases: (channel) => endLeases(sending, channel),
     history: (greenhouse, channel, chat, most) =>
       selectHistory(database, greenhouse, channel, chat, most),

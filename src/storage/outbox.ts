@@ -43,6 +43,7 @@ export async function leasePending(
       outgoing: outgoingOf(row),
       attempts: row.attempts - 1,
       unanswered: row.unanswered,
+      partsSent: row.partsSent,
       editsPlatformId: row.editsPlatformId,
     }));
 }
@@ -101,6 +102,19 @@ export async function settle(
       .set({ platformId: outcome.platformId })
       .where(and(eq(outbox.greenhouse, greenhouse), eq(outbox.no, outcome.renews)));
   }
+}
+
+/** A part that arrived was answered: what was in doubt before is so no more. */
+export async function keepPartsSent(
+  database: Database,
+  greenhouse: GreenhouseId,
+  no: OutgoingNo,
+  partsSent: number,
+): Promise<void> {
+  await database
+    .update(outbox)
+    .set({ partsSent, unanswered: 0 })
+    .where(and(eq(outbox.greenhouse, greenhouse), eq(outbox.no, no), eq(outbox.status, 'waiting')));
 }
 
 function settledColumns(outcome: Settled) {

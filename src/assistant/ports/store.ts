@@ -124,6 +124,8 @@ export interface PendingOutgoing {
   readonly attempts: number;
   /** How many of them ended without an answer, a process that died while sending included. */
   readonly unanswered: number;
+  /** How many parts of it have arrived, where it is too long for one message. */
+  readonly partsSent: number;
   /** The platform's id of the message that this one edits; null: none, or that was not sent. */
   readonly editsPlatformId: string | null;
 }
@@ -184,6 +186,8 @@ export interface Store {
    */
   pending(channel: ChannelName, nowMs: number, most: number): Promise<readonly PendingOutgoing[]>;
   settle(greenhouse: GreenhouseId, no: OutgoingNo, outcome: Settled): Promise<void>;
+  /** So many parts of a long message have arrived; what is still to come goes on from there. */
+  keepPartsSent(greenhouse: GreenhouseId, no: OutgoingNo, partsSent: number): Promise<void>;
   /** What is in nobody's hands any more, since the process that sent it is surely gone. */
   endLeases(channel: ChannelName): Promise<void>;
   /** The latest of a chat both ways, oldest first; what is not sent yet is there as well. */

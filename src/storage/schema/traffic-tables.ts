@@ -67,7 +67,9 @@ export const outbox = pgTable(
     notBeforeMs: instantMs('not_before_ms').notNull(),
     /** Until then it is in the hands of a process that sends it. */
     leasedUntilMs: instantMs('leased_until_ms').notNull().default(0),
-    /** The platform's id of the message, once sent. */
+    /** How many parts of a long message the platform has, while the rest waits. */
+    partsSent: integer('parts_sent').notNull().default(0),
+    /** The platform's id of the message, or of its last part so far, once sent. */
     platformId: plainText('platform_id'),
     settledAtMs: instantMs('settled_at_ms'),
     /** Why it was put off or given up. */

@@ -50,8 +50,22 @@ export function outboxSuite(subject: Subject): void {
       ]);
       const first = await store.pending(channel, laterMs, 99);
       expect(first).toEqual([
-        { greenhouse, outgoing: outgoing[0], attempts: 0, unanswered: 0, editsPlatformId: null },
-        { greenhouse, outgoing: outgoing[2], attempts: 0, unanswered: 0, editsPlatformId: null },
+        {
+          greenhouse,
+          outgoing: outgoing[0],
+          attempts: 0,
+          unanswered: 0,
+          partsSent: 0,
+          editsPlatformId: null,
+        },
+        {
+          greenhouse,
+          outgoing: outgoing[2],
+          attempts: 0,
+          unanswered: 0,
+          partsSent: 0,
+          editsPlatformId: null,
+        },
       ]);
       expect(await pendingNos()).toEqual([]);
       await settle(1, sent());
@@ -84,6 +98,14 @@ export function outboxSuite(subject: Subject): void {
       expect(await pendingNos(laterMs + leaseMs - 1)).toEqual([]);
       const [again] = await store.pending(channel, laterMs + leaseMs, 9);
       expect(again).toMatchObject({ attempts: 1, unanswered: 1 });
+    });
+
+    it('goes on with a long message behind the parts that have arrived', async () => {
+      const { pendingNos, store, channel, greenhouse } = await withMessages(['ines']);
+      expect(await pendingNos()).toEqual([1]);
+      await store.keepPartsSent(greenhouse, 1 as OutgoingNo, 2);
+      const [again] = await store.pending(channel, laterMs + leaseMs, 9);
+      expect(again).toMatchObject({ partsSent: 2, unanswered: 1 });
     });
 
     it('takes leases back where their process is known to be gone', async () => {

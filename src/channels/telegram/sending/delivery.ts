@@ -34,8 +34,6 @@ export interface DeliveryParts {
 /** Brings one message of the outbox to its chat, and tells what came of it. */
 export class Delivery {
   readonly #parts: DeliveryParts;
-  /** How many parts of a long message have arrived, for the attempts after a failure. */
-  readonly #partsSent = new Map<string, { count: number; lastId: string | null }>();
 
   constructor(parts: DeliveryParts) {
     this.#parts = parts;
@@ -95,15 +93,13 @@ export class Delivery {
     const composed = await this.#compose(pending, target, picture ? mostInCaption : mostInText);
     const answered = outgoing.inReplyTo === null ? null : readKey(outgoing.inReplyTo);
     const inChat = answered?.chatId === target.chatId ? answered : null;
-    const name = `${greenhouse}/${outgoing.no}`;
-    const progress = this.#partsSent.get(name) ?? { count: 0, lastId: null };
-    this.#partsSent.set(name, progress);
     const { parts, keyboard } = composed;
+    let lastId: string | null = null;
     for (const [position, content] of parts.entries()) {
-      if (position < progress.count) continue;
+      if (position < pending.partsSent) continue;
       const isLast = position === parts.length - 1;
       pace.sent(target.chatId, options.nowMs());
-      progress.lastId = await post(
+      lastId = await post(
         api,
         {
           content,
@@ -120,10 +116,9 @@ export class Delivery {
             book.roomsOf(greenhouse).length > 0,
         },
       );
-      progress.count += 1;
+      if (!isLast) await options.store.keepPartsSent(greenhouse, outgoing.no, position + 1);
     }
-    this.#partsSent.delete(name);
-    return progress.lastId;
+    return lastId;
   }
 
   /** The picture that goes with a message; null: none, or it could not be drawn, and words will do. */

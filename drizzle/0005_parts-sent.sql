@@ -1,0 +1,1 @@
+ALTER TABLE "outbox" ADD COLUMN "parts_sent" integer DEFAULT 0 NOT NULL;
