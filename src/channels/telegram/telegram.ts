@@ -114,8 +114,9 @@ export class Telegram {
     const grace = setTimeout(() => {
       this.#stopping.abort();
     }, stopGraceMs);
-    if (this.#pulseTimer) clearInterval(this.#pulseTimer);
+    // Whoever stops while it is starting waits for that, and ends what it began.
     await this.#starting;
+    if (this.#pulseTimer) clearInterval(this.#pulseTimer);
     this.#server?.close();
     await this.#poller?.stop();
     await this.#handler?.stop();
