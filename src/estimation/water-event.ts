@@ -21,5 +21,7 @@ export type WaterEvent =
   | { readonly kind: 'reservoir-change'; readonly atMs: number; readonly litres: number | null }
   /** Asked for in a round, and nobody said a word; `chance` that it was done all the same. */
   | { readonly kind: 'unreported-top-up'; readonly atMs: number; readonly chance: number }
+  /** A young crop went in, in place of what grew there. */
+  | { readonly kind: 'planted'; readonly atMs: number }
   /** Harvested or pruned: leaves went, so use may have stepped down. */
   | { readonly kind: 'cut'; readonly atMs: number };

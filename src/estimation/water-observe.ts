@@ -15,6 +15,7 @@ import type { WaterEvent } from './water-event.ts';
 import { mergeParts } from './water-merge.ts';
 import { amountSdL, FILL_SLOP_SHARE, readingSdL } from './water-reading.ts';
 import type { WaterSystem } from './water-system.ts';
+import { replant } from './young-crop.ts';
 
 /** Chance that a top-up's amount says nothing (mistyped, another system meant). */
 const AMOUNT_ASTRAY = 0.01;
@@ -75,6 +76,12 @@ export function observe(
         filledTo(part, system.brimL, fillSdL, Math.log(event.chance), null),
         { state: copyOf(part), logWeight: Math.log1p(-event.chance), filled: null },
       ]);
+    case 'planted':
+      return weighed(belief, system, (part) => {
+        const state = copyOf(part);
+        replant(state);
+        return [{ state, logWeight: 0, filled: null }];
+      });
     case 'cut':
       return weighed(belief, system, (part) => {
         const state = copyOf(part);

@@ -14,15 +14,11 @@ import {
 } from './water-belief.ts';
 import { plainPrior, type WaterPrior } from './water-prior.ts';
 import type { WaterSystem } from './water-system.ts';
+import { GROWTH_SD, YOUNG_LN, YOUNG_SD } from './young-crop.ts';
 
 /** Before anybody said how full it is, as shares of the brim. */
 const START_LEVEL_SHARE = 0.6;
 const START_LEVEL_SD_SHARE = 0.3;
-/** Crops start small, ln of the share of their grown use, and how far that may be off. */
-const YOUNG_LN = -1.7;
-const YOUNG_SD = 0.6;
-/** Growth differs this much from its usual course at first, ln per day. */
-const GROWTH_SD = 0.015;
 
 /**
  * What is believed of a system nobody has said a word about: the level anywhere up to the brim, the

@@ -1,23 +1,69 @@
 import type { WaterEvent } from '../estimation/water-event.ts';
 import type { Entry } from '../greenhouse/entry.ts';
-import type { SystemId } from '../greenhouse/system.ts';
+import type { Greenhouse } from '../greenhouse/greenhouse.ts';
+import { instantOf, type LocalTime } from '../greenhouse/local-time.ts';
+import type { System, SystemId } from '../greenhouse/system.ts';
 import { type Logbook, liveEntries } from './logbook.ts';
 import type { PastRound } from './rounds.ts';
+import { unreportedTopUps } from './unreported-top-ups.ts';
 
-/** Everything that is known of one system's water, earliest first. */
+const dayMs = 86_400_000;
+
+/** Everything that is known of each system's water, earliest first. */
 export function waterEventsOf(
   logbook: Logbook,
   rounds: readonly PastRound[],
-  system: SystemId,
+  greenhouse: Greenhouse,
+  createdAtMs: number,
+): ReadonlyMap<SystemId, readonly WaterEvent[]> {
+  const { systems, timeZone } = greenhouse;
+  const said = new Map(systems.map(({ id }) => [id, saidOf(logbook, id)]));
+  const refused = new Map(systems.map(({ id }) => [id, refusedAtMs(logbook, id)]));
+  const unsaid = unreportedTopUps(said, refused, rounds);
+  return new Map(
+    systems.map((system) => {
+      const { id } = system;
+      const events = said.get(id)!;
+      const more = [...(unsaid.get(id) ?? []), ...plantings(system, timeZone, createdAtMs)];
+      const all = more.length > 0 ? [...events, ...more].toSorted(byTime) : events;
+      return [id, all];
+    }),
+  );
+}
+
+function byTime(one: WaterEvent, other: WaterEvent): number {
+  return one.atMs - other.atMs;
+}
+
+/** "Couldn't do the jars": no top-up then, whatever the round had asked. */
+function refusedAtMs(logbook: Logbook, system: SystemId): readonly number[] {
+  return liveEntries(logbook, system, 'duty-failed')
+    .filter(({ duty }) => duty === 'top-up')
+    .map(({ atMs }) => atMs);
+}
+
+/** A crop planted this long before the greenhouse was set up is as good as grown by then. */
+const grownWithinDays = 90;
+const noon = '12:00' as LocalTime;
+
+function plantings(
+  { plantedOn, grown = [] }: System,
+  timeZone: string,
+  createdAtMs: number,
 ): readonly WaterEvent[] {
-  const said = (['level', 'top-up', 'reservoir-change', 'harvest', 'duty-done'] as const)
+  return [...grown.map(({ from }) => from), plantedOn]
+    .filter((date) => typeof date === 'string')
+    .map((date) => ({
+      kind: 'planted',
+      atMs: Math.max(instantOf(date, noon, timeZone), createdAtMs - grownWithinDays * dayMs),
+    }));
+}
+
+function saidOf(logbook: Logbook, system: SystemId): readonly WaterEvent[] {
+  return (['level', 'top-up', 'reservoir-change', 'harvest', 'duty-done'] as const)
     .flatMap((quantity) => liveEntries(logbook, system, quantity))
     .toSorted((one, other) => one.atMs - other.atMs || one.no - other.no)
     .flatMap(waterEvent);
-  const unsaid = unreported(said, rounds, system);
-  return unsaid.length === 0
-    ? said
-    : [...said, ...unsaid].toSorted((one, other) => one.atMs - other.atMs);
 }
 
 function waterEvent(entry: Entry): WaterEvent[] {
@@ -39,28 +85,4 @@ function waterEvent(entry: Entry): WaterEvent[] {
     default:
       return [];
   }
-}
-
-/** Common practice: people who are asked mostly do it, and sometimes forget to say so. */
-const doneAllTheSameChance = 0.4;
-/** A duty of the morning is done some time in the morning. */
-const doneAfterMs = 2 * 3_600_000;
-
-/** Top-ups that a round asked for and that nobody had reported when the next round went out. */
-function unreported(
-  said: readonly WaterEvent[],
-  rounds: readonly PastRound[],
-  system: SystemId,
-): readonly WaterEvent[] {
-  return rounds.slice(0, -1).flatMap((round, position): WaterEvent[] => {
-    const wasAsked = round.duties.some((duty) => duty.kind === 'top-up' && duty.system === system);
-    if (!wasAsked) return [];
-    const nextMs = rounds[position + 1]!.sentAtMs;
-    const wasSaid = said.some(
-      (event) => event.kind !== 'cut' && event.atMs >= round.sentAtMs && event.atMs < nextMs,
-    );
-    if (wasSaid) return [];
-    const atMs = Math.min(round.sentAtMs + doneAfterMs, nextMs);
-    return [{ kind: 'unreported-top-up', atMs, chance: doneAllTheSameChance }];
-  });
 }

@@ -3,13 +3,14 @@ import { dayDrivers } from '../estimation/day-drivers.ts';
 import type { WaterBelief } from '../estimation/water-belief.ts';
 import type { WaterEvent } from '../estimation/water-event.ts';
 import { observe } from '../estimation/water-observe.ts';
+import { plainPrior, priorFrom, type WaterPrior } from '../estimation/water-prior.ts';
 import { startBelief } from '../estimation/water-start.ts';
 import type { WaterSystem } from '../estimation/water-system.ts';
 import type { Greenhouse } from '../greenhouse/greenhouse.ts';
 import { daysBetween } from '../greenhouse/local-time.ts';
 import type { System, SystemId } from '../greenhouse/system.ts';
 import { type Calendar, calendarUntil } from './calendar.ts';
-import type { Logbook } from './logbook.ts';
+import { emptyLogbook, type Logbook } from './logbook.ts';
 import type { PastRound } from './rounds.ts';
 import { waterEventsOf } from './water-events.ts';
 import type { WeatherBook } from './weather-book.ts';
@@ -18,15 +19,18 @@ import type { WeatherBook } from './weather-book.ts';
 export interface WaterFold {
   readonly greenhouse: Greenhouse | null;
   readonly weather: WeatherBook;
+  readonly logbook: Logbook;
+  readonly rounds: readonly PastRound[];
+  readonly events: SystemEvents;
   readonly calendar: Calendar;
   readonly drivers: readonly DayDriver[];
   readonly systems: ReadonlyMap<SystemId, SystemFold>;
 }
 
+type SystemEvents = ReadonlyMap<SystemId, readonly WaterEvent[]>;
+
 interface SystemFold {
   readonly system: System;
-  readonly logbook: Logbook;
-  readonly rounds: readonly PastRound[];
   readonly events: readonly WaterEvent[];
   /** The belief before any event, then one after each event that is still kept, earliest first. */
   readonly checkpoints: readonly Checkpoint[];
@@ -48,6 +52,9 @@ export interface WaterSources {
 export const emptyWaterFold: WaterFold = {
   greenhouse: null,
   weather: new Map(),
+  logbook: emptyLogbook,
+  rounds: [],
+  events: new Map(),
   calendar: [],
   drivers: [],
   systems: new Map(),
@@ -64,10 +71,15 @@ const sparseEvery = 10;
 /** The fold brought up to its sources at `nowMs`: from the last checkpoint that still holds. */
 export function refolded(fold: WaterFold, sources: WaterSources, nowMs: number): WaterFold {
   const { greenhouse, createdAtMs, weather, logbook, rounds } = sources;
+  const isLogTheSame =
+    greenhouse === fold.greenhouse && logbook === fold.logbook && rounds === fold.rounds;
+  const events = isLogTheSame
+    ? fold.events
+    : waterEventsOf(logbook, rounds, greenhouse, createdAtMs);
   const calendar = calendarUntil(
     fold.calendar,
     greenhouse.timeZone,
-    startOf(logbook, createdAtMs) - daysBefore * dayMs,
+    startOf(events, createdAtMs) - daysBefore * dayMs,
     nowMs + horizonDays * dayMs,
   );
   const isWeatherTheSame =
@@ -78,20 +90,68 @@ export function refolded(fold: WaterFold, sources: WaterSources, nowMs: number):
     greenhouse.systems.map((system): [SystemId, SystemFold] => {
       const before = fold.systems.get(system.id);
       const known = before?.system === system ? before : undefined;
-      const isLogTheSame = known?.logbook === logbook && known.rounds === rounds;
-      const events = isLogTheSame ? known.events : waterEventsOf(logbook, rounds, system.id);
-      const startMs = Math.min(createdAtMs, events[0]?.atMs ?? createdAtMs);
-      const checkpoints = foldOn(known, system, events, drivers, startMs, changedFromMs);
-      return [system.id, { system, logbook, rounds, events, checkpoints }];
+      const systemEvents = events.get(system.id) ?? [];
+      const startMs = startOfSystem(systemEvents, createdAtMs);
+      const start = () =>
+        startBelief(
+          waterSystemOf(system),
+          startMs,
+          sharedPrior(greenhouse, events, drivers, createdAtMs, startMs),
+        );
+      const checkpoints = foldOn(
+        known,
+        system,
+        systemEvents,
+        drivers,
+        startMs,
+        start,
+        changedFromMs,
+      );
+      return [system.id, { system, events: systemEvents, checkpoints }];
     }),
   );
-  return { greenhouse, weather, calendar, drivers, systems };
+  return { greenhouse, weather, logbook, rounds, events, calendar, drivers, systems };
 }
 
-/** The earliest instant that anything is told of. */
-function startOf(logbook: Logbook, createdAtMs: number): number {
+/** Of a system that was there from the first day something is heard within this time. */
+const firstHeardDays = 21;
+
+/** When the fold of a system begins: with the greenhouse, or later where it joined later. */
+function startOfSystem(events: readonly WaterEvent[], createdAtMs: number): number {
+  const firstMs = events[0]?.atMs ?? createdAtMs;
+  const isNewcomer = firstMs > createdAtMs + firstHeardDays * dayMs;
+  return isNewcomer ? firstMs : Math.min(createdAtMs, firstMs);
+}
+
+/** What the systems that were there before `startMs` had shown by then. */
+function sharedPrior(
+  greenhouse: Greenhouse,
+  events: SystemEvents,
+  drivers: readonly DayDriver[],
+  createdAtMs: number,
+  startMs: number,
+): WaterPrior {
+  if (startMs <= createdAtMs) return plainPrior;
+  const peers = greenhouse.systems.flatMap((system) => {
+    const own = events.get(system.id) ?? [];
+    const peerStartMs = startOfSystem(own, createdAtMs);
+    if (own.length === 0 || peerStartMs >= startMs) return [];
+    const waterSystem = waterSystemOf(system);
+    const belief = own
+      .filter(({ atMs }) => atMs < startMs)
+      .reduce(
+        (held, event) => observe(waterSystem, held, event, drivers),
+        startBelief(waterSystem, peerStartMs),
+      );
+    return [{ system: waterSystem, belief }];
+  });
+  return priorFrom(peers);
+}
+
+/** The earliest instant that anything is known of. */
+function startOf(events: SystemEvents, createdAtMs: number): number {
   let earliestMs = createdAtMs;
-  for (const [first] of logbook.shelves.values()) {
+  for (const [first] of events.values()) {
     if (first && first.atMs < earliestMs) earliestMs = first.atMs;
   }
   return earliestMs;
@@ -159,16 +219,16 @@ function foldOn(
   events: readonly WaterEvent[],
   drivers: readonly DayDriver[],
   startMs: number,
+  start: () => WaterBelief,
   changedFromMs: number,
 ): readonly Checkpoint[] {
   const waterSystem = waterSystemOf(system);
-  const start: Checkpoint = { eventsFolded: 0, belief: startBelief(waterSystem, startMs) };
   const same = sameEvents(known?.events ?? [], events);
   const holding = (known?.checkpoints ?? []).filter(
     ({ eventsFolded, belief }) => eventsFolded <= same && belief.atMs <= changedFromMs,
   );
-  const isFromStart = holding[0] !== undefined && holding[0].belief.atMs <= startMs;
-  const checkpoints = isFromStart ? holding : [start];
+  const isFromStart = holding[0]?.eventsFolded === 0 && holding[0].belief.atMs === startMs;
+  const checkpoints = isFromStart ? holding : [{ eventsFolded: 0, belief: start() }];
   let { eventsFolded, belief } = checkpoints.at(-1)!;
   while (eventsFolded < events.length) {
     belief = observe(waterSystem, belief, events[eventsFolded]!, drivers);
@@ -190,6 +250,7 @@ function sameEvents(before: readonly WaterEvent[], after: readonly WaterEvent[])
 function isSame(one: WaterEvent, other: WaterEvent): boolean {
   if (one.kind !== other.kind || one.atMs !== other.atMs) return false;
   if (one.kind === 'cut' || other.kind === 'cut') return true;
+  if (one.kind === 'planted' || other.kind === 'planted') return true;
   if (one.kind === 'unreported-top-up' || other.kind === 'unreported-top-up') {
     return 'chance' in one && 'chance' in other && one.chance === other.chance;
   }

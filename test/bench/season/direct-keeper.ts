@@ -19,8 +19,8 @@ const HORIZON_DAYS = 60;
 /** 15 April. */
 const FIRST_DAY_OF_YEAR = 105;
 /** That a forgotten report means "done", where others of the trip were reported and where none was. */
-const DONE_WITH_OTHERS = 0.99;
-const DONE_ALONE = 0.95;
+const DONE_WITH_OTHERS = 0.97;
+const DONE_ALONE = 0.4;
 
 /** The estimator and the planner without the bot around them: for the scores of what they foresee. */
 export interface DirectKeeper extends Keeper {
