@@ -14,6 +14,7 @@ import { askBack } from './ask-back.ts';
 import { hearReason } from './cannot-do-duty.ts';
 import { type AskedDuties, closeDuties } from './close-duties.ts';
 import { hearWish } from './hear-wish.ts';
+import { recordAnswer } from './record-answer.ts';
 import { recordEntries } from './record-entries.ts';
 import { takeBack } from './take-back.ts';
 
@@ -100,7 +101,7 @@ function act(handling: Handling, statement: Statement, around: Surroundings): vo
         ({ questionId }) => questionId === statement.questionId,
       );
       handling.conversation = withoutQuestion(handling.conversation, statement.questionId);
-      recordEntries(handling, statement.drafts, [], question?.messageId);
+      recordAnswer(handling, statement.drafts, question);
       if (statement.drafts.length === 0) leftOut(handling);
       return;
     }

@@ -7,7 +7,7 @@ import { cannotDoDuty, leaveUnexplained } from './cannot-do-duty.ts';
 import { settleChange, undoSetUpOf } from './change-set-up.ts';
 import { pressGuide } from './guide-set-up.ts';
 import { type HouseholdDesk, keepHousehold } from './keep-household.ts';
-import { recordEntries } from './record-entries.ts';
+import { recordAnswer } from './record-answer.ts';
 import { strikeOut } from './take-back.ts';
 import { tickDuty } from './tick-duty.ts';
 import { undoSettledOf } from './undo-last.ts';
@@ -50,7 +50,7 @@ export function pressButton(
         handling.say({ kind: 'answer', answer: { kind: 'left-out' } });
         return;
       }
-      return recordEntries(handling, drafts, [], question.messageId);
+      return recordAnswer(handling, drafts, question);
     }
     case 'undo-set-up':
       if (!undoSetUpOf(handling, action.messageId)) tooLate(handling);

@@ -1,5 +1,5 @@
 import type { Entry, EntryDraft } from '../../greenhouse/entry.ts';
-import { believable } from '../../greenhouse/quantity.ts';
+import { believable, type Quantity } from '../../greenhouse/quantity.ts';
 import { litresAtDepth, type System, type SystemId } from '../../greenhouse/system.ts';
 import { entriesOfMessage } from '../../logbook/logbook.ts';
 import type { Readable, TakingBack } from '../../understanding/statement.ts';
@@ -69,9 +69,20 @@ function correct(
   const candidates = (target ?? ownEntries(handling)).filter(
     (entry) => !isStruck(handling, entry) && (!back.system || entry.system === back.system),
   );
-  for (const entry of candidates.toReversed()) {
-    const reading = readingFor(entry, back.to);
-    if (!reading || (back.from && !isGivenUp(entry, back.from))) continue;
+  const fitting = candidates
+    .toReversed()
+    .filter((entry) => readingFor(entry, back.to) && (!back.from || isGivenUp(entry, back.from)));
+  const meant = back.from ? fitting[0] : nearestOfMessage(fitting, back.to);
+  if (meant === null) {
+    const value = String(back.to[0]?.value ?? '');
+    return askBack(handling, {
+      reason: { kind: 'which-quantity', value },
+      choices: [],
+      waiting: null,
+    });
+  }
+  for (const entry of meant ? [meant] : []) {
+    const reading = readingFor(entry, back.to)!;
     if (refusesOthers(handling, [entry])) return;
     const system = systemOf(handling, entry.system);
     const bounds = believable(entry.quantity, system);
@@ -164,6 +175,48 @@ function ownEntries(handling: Handling): readonly Entry[] {
 function lastMessage(handling: Handling): readonly Entry[] {
   const [receipt] = handling.conversation.receipts;
   return receipt ? entriesOfMessage(handling.standing.logbook, receipt.messageId) : [];
+}
+
+/** So far a slip may lead away from what was meant, in each quantity's unit; for amounts, by this share. */
+const slips: Partial<Record<Quantity, number>> = {
+  ph: 1,
+  ec: 0.5,
+  'water-temperature': 4,
+  'air-temperature': 5,
+  humidity: 15,
+  'dissolved-oxygen': 2,
+};
+const slipShare = 0.5;
+
+/**
+ * Of what the last fitting message logged, the entry that the corrected number comes nearest to; null where two
+ * come as near, undefined where there is none.
+ */
+function nearestOfMessage(
+  latestFirst: readonly Entry[],
+  to: readonly Readable[],
+): Entry | null | undefined {
+  const [last] = latestFirst;
+  if (!last) return undefined;
+  const together = latestFirst.filter((entry) => messageOf(entry) === messageOf(last));
+  const byDistance = together
+    .map((entry) => ({ entry, distance: distanceTo(entry, readingFor(entry, to)!.value) }))
+    .sort((a, b) => a.distance - b.distance);
+  const [first, second] = byDistance;
+  if (!second || second.distance > 2 * first!.distance) return first!.entry;
+  // Of one quantity the later is meant; of two as near as each other nobody knows which.
+  const isOneQuantity = first!.entry.quantity === second.entry.quantity;
+  const later = first!.entry.no > second.entry.no ? first! : second;
+  return isOneQuantity ? later.entry : null;
+}
+
+function messageOf({ source }: Entry): string | null {
+  return source.kind === 'member' ? source.messageId : null;
+}
+
+function distanceTo({ quantity, value }: Entry, corrected: number): number {
+  const slip = slips[quantity] ?? Math.max(slipShare * Math.abs(value), 1e-9);
+  return Math.abs(corrected - value) / slip;
 }
 
 /** What the corrected number means for this entry, if it can be read as its quantity. */

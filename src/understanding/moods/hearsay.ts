@@ -30,16 +30,26 @@ export function endOfTalkOf(frame: Frame, clause: Clause): number {
   if (isEmpty) return clause.to;
   const names = said.some((term) => term.kind === 'name');
   // `Jonas says, the dwc has 5.5`, `if it drops, add 10 ml`: the first to follow may be what it is about.
-  let isTold = clauseTells(frame, clause) && !clauseHas(frame, clause, 'condition');
+  const isIf = clauseHas(frame, clause, 'condition');
+  let isTold = isIf ? clauseHas(frame, clause, 'intention') : clauseTells(frame, clause);
   let to = clause.to;
   for (const next of frame.clauses.slice(frame.clauses.indexOf(clause) + 1)) {
     if (next.sentence !== clause.sentence || next.opens === 'but') break;
     const leadsOff = isTold && !names && opensWithName(frame, next) && clauseTells(frame, next);
-    if (leadsOff) break;
+    if (leadsOff || (!isIf && tellsOneself(frame, next))) break;
     to = next.to;
     isTold = true;
   }
   return to;
+}
+
+/** `…, i did the dwc with 10 l`: what one did oneself is no hearsay. */
+function tellsOneself(frame: Frame, clause: Clause): boolean {
+  return (
+    means(frame.terms[clause.from], 'self') &&
+    !means(frame.terms[clause.from], 'filler') &&
+    clauseTells(frame, clause)
+  );
 }
 
 function clauseTells(frame: Frame, clause: Clause): boolean {

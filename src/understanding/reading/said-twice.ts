@@ -19,6 +19,12 @@ export function saidOnce(terms: readonly Term[], units: SpokenUnits): readonly T
   let kept: Term[] | null = null;
   for (let i = 0; i < (kept ?? terms).length; i++) {
     const now: readonly Term[] = kept ?? terms;
+    const sized = sizedAfter(now, i);
+    if (sized) {
+      kept ??= [...terms];
+      kept.splice(i, 3, sized);
+      continue;
+    }
     const again = againAfter(now, i);
     if (!again) continue;
     const first = now[i] as MeasureTerm;
@@ -31,6 +37,21 @@ export function saidOnce(terms: readonly Term[], units: SpokenUnits): readonly T
     i--;
   }
   return kept ?? terms;
+}
+
+/** `4 cans of 10 l`: how large each of them is, and no amount beside them; another size than theirs is disputed. */
+function sizedAfter(terms: readonly Term[], i: number): MeasureTerm | null {
+  const [first, of, second] = [terms[i], terms[i + 1], terms[i + 2]];
+  if (first?.kind !== 'measure' || second?.kind !== 'measure' || !means(of, 'of')) return null;
+  const { unit } = first.measure;
+  const size = litresOf(second.measure);
+  if (!unit || !('litres' in unit) || size === null) return null;
+  if (near(unit.litres, size, tolerance * size)) return first;
+  const inAll = second.measure.values.map((each) => each * value(first.measure));
+  return {
+    ...first,
+    measure: { ...first.measure, disputedBy: { ...second.measure, values: inAll } },
+  };
 }
 
 interface Again {

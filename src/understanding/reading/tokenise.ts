@@ -67,6 +67,11 @@ function endOfNumber(text: string, from: number): number {
   for (;;) {
     while (digit.test(text[to] ?? '') || (to === from && text[to] === '.')) to++;
     const mark = text[to];
+    // `5..8`: a slip that reads as no number.
+    if (mark === '.' && text[to + 1] === '.' && digit.test(text[to + 2] ?? '')) {
+      to += 2;
+      continue;
+    }
     if (mark === undefined || !'.,:'.includes(mark) || !digit.test(text[to + 1] ?? '')) return to;
     const soFar = text.slice(from, to);
     if (mark === ':') {

@@ -1,5 +1,5 @@
 import type { Fact } from '../fact.ts';
-import { isBare, isVolume } from '../numbers/quantity-of-measure.ts';
+import { isBare, isVolume, litresFactor } from '../numbers/quantity-of-measure.ts';
 import {
   type Clause,
   clauseHas,
@@ -64,7 +64,28 @@ export function recogniseTopUps(frame: Frame): Fact[] {
     }
   }
   settle();
-  return facts;
+  return withoutSum(frame, facts);
+}
+
+/** `4 cans and 2 more, 60 l in all`: the sum of what was told is no more water; another sum is asked about. */
+function withoutSum(frame: Frame, facts: readonly Fact[]): Fact[] {
+  return facts.flatMap((fact, n) => {
+    const isInAll = [fact.at - 1, fact.at + 1].some((i) => means(frame.terms[i], 'in-all'));
+    const before = facts.slice(0, n).filter(({ quantity }) => quantity === 'top-up');
+    const said = litresSaid(fact);
+    if (!isInAll || said === null || before.length === 0) return [fact];
+    const amounts = before.map(litresSaid);
+    if (amounts.includes(null)) return [fact];
+    const sum = amounts.reduce<number>((so, litres) => so + litres!, 0);
+    if (Math.abs(sum - said) <= 0.04 * sum) return [];
+    return [{ ...fact, doubt: { kind: 'conflict', quantity: 'top-up', values: [sum, said] } }];
+  });
+}
+
+function litresSaid({ quantity, amount, bareVolume }: Fact): number | null {
+  if (quantity !== 'top-up' || amount.kind !== 'measure' || bareVolume) return null;
+  const factor = litresFactor(amount.measure);
+  return factor === null ? null : amount.measure.values[0]! * factor;
 }
 
 function unitOf(fact: Fact | undefined): Unit | null {

@@ -46,7 +46,8 @@ export function asksForClock(frame: Frame, i: number): boolean {
 
 /** `…, all at 8`: nothing but the time in a clause that follows another. */
 function isAllButEmpty(frame: Frame, clause: Clause, i: number): boolean {
-  if (clause.from === 0) return false;
+  // `at 7`, and no more: what somebody answers.
+  if (clause.from === 0) return frame.terms.length === 2 && means(frame.terms[0], 'at');
   for (let j = clause.from; j < clause.to; j++) {
     if (
       j !== i &&
