@@ -73,7 +73,7 @@ describe('A photo', () => {
     const { say } = talking(openRehearsal(store, household));
     await say('ines', 'gutters: this is the tap', { photo: 'tap.jpg' });
     const [, photo] = await say('tomas', 'how do I top up the gutters');
-    expect(photo).toMatchObject({ photo: 'tap.jpg', text: '📷 Gutter run: this is the tap' });
+    expect(photo).toMatchObject({ photo: 'tap.jpg', text: 'Photo: Gutter run, this is the tap' });
   });
 
   it('without a word is asked about', async () => {

@@ -60,10 +60,18 @@ export function readChore(words: readonly Token[], world: WishWorld): string | u
   const fitting = world.greenhouse.chores.filter(({ name }) => {
     const known = wordsOf(name.toLowerCase()).filter((word) => !isArticle(word, world));
     return (
-      said.length === known.length && said.every((word, i) => isWordOf(word, known[i]!, world))
+      said.length === known.length &&
+      said.every((word, i) => isWordOf(word, known[i]!, world) || isDeed(word, known[i]!, world))
     );
   });
   return fitting.length === 1 ? fitting[0]!.name : undefined;
+}
+
+/** `tying` for `tie`. */
+function isDeed(said: string, known: string, { words }: WishWorld): boolean {
+  return words.deedForms.some(
+    ([spoken, told]) => said.endsWith(spoken) && said.slice(0, -spoken.length) + told === known,
+  );
 }
 
 const longestTask = 8;

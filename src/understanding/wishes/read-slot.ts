@@ -65,6 +65,8 @@ export const slotReaders = {
   task: readTask,
   name: readName,
   container: readContainer,
+  vessel: (words, world) =>
+    world.greenhouse.containers.find(({ name }) => name.toLowerCase() === textOf(words))?.name,
   member: readMember,
   product: readProduct,
   about: readAbout,

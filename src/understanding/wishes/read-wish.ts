@@ -48,6 +48,15 @@ class Slots {
     this.#found = found;
   }
 
+  get container(): string {
+    return (this.#found.get('vessel') ?? this.#found.get('container')) as string;
+  }
+
+  /** Once, where it is not said. */
+  get times(): number {
+    return (this.#found.get('count') ?? 1) as number;
+  }
+
   /** All of it, where it is not said. */
   get share(): number {
     return (this.#found.get('share') ?? 1) as number;
@@ -217,7 +226,7 @@ function changeOf(kind: ChangeKind, slots: Slots, world: WishWorld): SetUpChange
     case 'set-container':
       return {
         kind: 'container-set',
-        name: slots.text('container'),
+        name: slots.container,
         litres: slots.number('litres'),
       };
     case 'drop-container':
@@ -238,7 +247,7 @@ function changeOf(kind: ChangeKind, slots: Slots, world: WishWorld): SetUpChange
       return {
         kind: 'stock-added',
         product: slots.text('product'),
-        mL: slots.number('amount'),
+        mL: slots.number('amount') * slots.times,
       };
     case 'set-butt':
       return { kind: 'butt-set', litres: slots.number('litres'), isUsual: isRainUsual(world) };
@@ -250,6 +259,8 @@ function changeOf(kind: ChangeKind, slots: Slots, world: WishWorld): SetUpChange
       return { kind: 'acids-shown', handle: slots.text('member'), isShown: true };
     case 'keep-from-acids':
       return { kind: 'acids-shown', handle: slots.text('member'), isShown: false };
+    case 'used-up':
+      return { kind: 'stock-counted', product: slots.text('product'), mL: 0 };
     case 'count':
       return {
         kind: 'stock-counted',

@@ -61,6 +61,7 @@ export type WishKind =
   | 'risk-more'
   | 'buy'
   | 'count'
+  | 'used-up'
   | 'ask-stock'
   | 'ask-one-stock'
   | 'ask-rain'

@@ -113,20 +113,30 @@ export const englishWishes: WishWords = {
       '{task} {interval}',
       'remind me|us to {task} {interval}',
       'remind me|us {interval} to {task}',
-      'add|new a? new? chore|duty|task {task} {interval}',
+      'add|new a? new? chore|duty|task :? {task} {interval}',
+      'add|new a? new? chore|duty|task :? {task} , {interval}',
+      'add|new a? new? chore|duty|task :? {interval} {task}',
       'add {task} {interval}',
     ],
     'drop-chore': [
       'stop reminding me|us to|about|of {chore}',
+      'no more {chore}',
+      'forget about|the? {chore}',
       "don't|dont|do_not|never remind me|us to|about|of {chore} any_more|anymore|again?",
       'drop|forget|remove|delete|cancel|end the? chore|reminder|duty|task? to|of|about? {chore}',
       'no more reminders? to|about|of? {chore}',
       "we|i don't|dont need to {chore} any_more|anymore",
     ],
-    'add-system': ['add a|another|one? new? system', 'new system', 'set up a|another new? system'],
+    'add-system': [
+      'add a|another|one? new? system',
+      'new system',
+      'set up a|another new? system',
+      "i|we|i'd|we'd want|like|would_like to add|set_up a|another|one|one_more? new? system",
+      'i|we have|got|built|bought a|another|one_more new? system',
+    ],
     'rename-system': [
       'rename {system} to|as|into? {name}',
-      'call {system} {name} from_now_on|now',
+      'call {system} {name} from_now_on|now?',
       '{system} is|are now called {name}',
       'change the name of {system} to {name}',
     ],
@@ -136,6 +146,7 @@ export const englishWishes: WishWords = {
       'take {system} out of the greenhouse',
     ],
     'set-brim': [
+      '{system} capacity|brim|volume is|to|at|:? {litres}',
       'the? brim|capacity|volume of|in|for {system} is|are|to {litres}',
       'set|change the? brim|capacity|volume of {system} to {litres}',
       "{system} 's? brim|capacity is {litres}",
@@ -143,6 +154,8 @@ export const englishWishes: WishWords = {
       '{system} holds|hold|takes|take {litres} to|at the brim',
     ],
     'set-low': [
+      'set|put|lower|raise|change|move the? low mark of|in|for? {system} to|at|on? {litres}',
+      '{system} low mark is|to|at|:|should_be? {litres}',
       'the? low mark of|in|for {system} is|to|should_be? {litres}',
       'set|change|move the? low mark of|in|for {system} to {litres}',
       "{system} 's? low mark is|to|should_be? {litres}",
@@ -153,10 +166,15 @@ export const englishWishes: WishWords = {
       'set|change the? depth of {system} to {cm}',
     ],
     'set-plants': [
+      'there are|is only|still|now? {count} {fruit} plants? left|now? on|in {system} left|now?',
+      '{system} has|have only|still|now? {count} {fruit} plants? left|now?',
       '{system} has|have now? {count} plants now?',
       'there are now? {count} plants in {system} now?',
     ],
     'set-range': [
+      '{system} {quantity} should|must|is be|stay|lie|run|to_be between|at? {low} to|and|-|– {high}',
+      'set|change|move|put the? {quantity} range|target? of|for|in|on {system} to|at|between {low} to|and|-|– {high}',
+      'the? target|wanted|ideal {quantity} of|for|in|on {system} is|to|:? {low} to|and|-|– {high}',
       'the? {quantity} of|for|in {system} should be|stay|lie|run between? {low} to|and|- {high}',
       'keep the? {quantity} of|for|in {system} between|at|from? {low} to|and|- {high}',
       'keep {system} at? {quantity} {low} to|and|- {high}',
@@ -175,6 +193,8 @@ export const englishWishes: WishWords = {
       '{system} is|are no longer called {name}',
     ],
     plant: [
+      'i|we? have? put|set|transplanted {count} new|young|little? {crop} plants|seedlings|cuttings in|into|on|to {system} {day}',
+      'i|we? have? put|set|transplanted {count} new|young|little? {crop} plants|seedlings|cuttings in|into|on|to {system}',
       'i|we? have? planted|sowed|set out? {count} {crop} in|into|on|to {system}',
       'i|we? have? planted|sowed|set out? {count} {crop} in|into|on|to {system} {day}',
       '{day} i|we planted {count} {crop} in|into|on {system}',
@@ -201,6 +221,7 @@ export const englishWishes: WishWords = {
       'speak|talk|write to|with {member} in {language}',
     ],
     'set-container': [
+      'the {vessel} is|holds|has|takes {litres}',
       'a|one|our|my {container} is|holds|has|takes {litres}',
       'new container : {container} , {litres}',
       'new container :? {container} {litres}',
@@ -211,7 +232,7 @@ export const englishWishes: WishWords = {
       'the? rounds?|round|rounds|morning_message|morning_round at|to|is {time}',
       'send|write|move|set the|me|us? the? round|rounds|morning_round|morning_message at|to|for {time}',
       'the? morning|morning_time is|to|at {time}',
-      'write to? me|us at {time} in_the_morning?',
+      'write to? me|us? at {time} in_the_morning?',
     ],
     'be-careful': [
       'be|stay|play_it|play careful|cautious|safe|on_the_safe_side {wide}?',
@@ -266,6 +287,8 @@ export const englishWishes: WishWords = {
       'send me|us less often',
     ],
     buy: [
+      'i|we? have? bought|got|ordered|fetched {count} bottles|cans|packs|canisters of? {product} ,|of|with|at|a? {amount} each',
+      'i|we? have? bought|got|fetched {count} {amount} bottles|cans|packs|canisters of {product}',
       'i|we? have? bought|got|ordered|fetched {amount} of? {product}',
       'i|we? have? bought|got|fetched {product} , {amount}',
       'i|we? have? bought|got|fetched {product} {amount}',
@@ -273,6 +296,13 @@ export const englishWishes: WishWords = {
       'a|one? new bottle of {product} {amount}',
       'a|one? new {amount} bottle|can|canister of {product}',
       '{amount} of? {product} bought|arrived|came',
+    ],
+    'used-up': [
+      'the|our? {product} is|are empty|gone|used_up|out|finished|all_gone|all_used_up',
+      'the|our? {product} bottle is empty|finished',
+      'i|we are|am|have|ran|run out_of|no_more {product} left?',
+      'no more {product} left',
+      'there is no|no_more {product} left',
     ],
     count: [
       'there is|are|are_still|is_still|only? {amount} of? {product} left',
@@ -297,6 +327,7 @@ export const englishWishes: WishWords = {
       'shopping|shopping_list|stock',
       'show|give me|us? the? stock|shopping_list|shopping list?',
       'do we|i need to buy|order anything|something',
+      'do we|i need anything|something from_the_shop|from_town|to_buy|to_order|from_the_garden_centre?',
     ],
     'what-if': [
       '{lead} {scenario}',
@@ -337,6 +368,11 @@ export const englishWishes: WishWords = {
     'from now on',
   ],
   intervals: [
+    {
+      pattern: 'every|each|on monday|tuesday|wednesday|thursday|friday|saturday|sunday',
+      days: 7,
+    },
+    { pattern: 'on mondays|tuesdays|wednesdays|thursdays|fridays|saturdays|sundays', days: 7 },
     { pattern: 'every {count} days|day', days: 1 },
     { pattern: 'every {count} weeks|week', days: 7 },
     { pattern: 'every {count} months', days: 30 },
@@ -613,6 +649,11 @@ export const englishWishes: WishWords = {
     aeration: ['aerating', 'aeration', 'air'],
     clean: ['cleaning', 'clean'],
   },
+  deedForms: [
+    ['ing', ''],
+    ['ing', 'e'],
+    ['ying', 'ie'],
+  ],
   everything: [
     'everything',
     'all',

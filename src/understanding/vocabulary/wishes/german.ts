@@ -135,12 +135,15 @@ export const germanWishes: WishWords = {
       'nimm {system} aus dem gewächshaus',
     ],
     'set-brim': [
+      '{system} fassungsvermögen|rand|volumen ist|auf|:? {litres}',
       '{system} fasst|fassen|hat|haben {litres} bis_zum_rand|bis_oben|randvoll|wenn_voll',
       '{system} fasst|fassen randvoll|voll {litres}',
       'der|das? rand|fassungsvermögen|volumen von|bei|der|des {system} ist|sind|auf? {litres}',
       'setz|setze|stell|stelle den|das rand|fassungsvermögen|volumen von {system} auf {litres}',
     ],
     'set-low': [
+      '{system} untere marke ist|auf|:? {litres}',
+      '{system} mindestmarke|untermarke|tiefmarke ist|auf|:? {litres}',
       'die? untere marke von|bei|für {system} ist|auf|soll|sei? {litres} sein?',
       'die? mindestmarke|untermarke|tiefmarke von|bei|für {system} ist|auf|soll? {litres} sein?',
       'setz|setze|stell|stelle die untere marke von|bei|für {system} auf {litres}',
@@ -148,10 +151,14 @@ export const germanWishes: WishWords = {
     ],
     'set-depth': ['{system} ist|sind {cm} tief', 'die? tiefe von|bei {system} ist|auf {cm}'],
     'set-plants': [
+      'auf|in|an {system} sind|stehen|wachsen nur|noch|jetzt|nur_noch? {count} {fruit} übrig|da?',
+      'es? sind nur|noch|jetzt|nur_noch? {count} {fruit} auf|in|an {system}',
       '{system} hat|haben jetzt|nun? {count} pflanzen',
       'in {system} stehen|wachsen|sind jetzt|nun? {count} pflanzen',
     ],
     'set-range': [
+      '{system} {quantity} soll|sollte|muss auf|bei|zwischen|von? {low} bis|und|-|– {high} sein|liegen|bleiben?',
+      'stell|stelle|setz|setze|ändere den|die|das? {quantity} bereich|ziel|soll? von|bei|in|für {system} auf {low} bis|und|-|– {high}',
       'der|die? {quantity} von|bei|in|für {system} soll|sollte zwischen|bei|von? {low} bis|und|- {high} sein|liegen|bleiben?',
       'halte|halt den|die {quantity} von|bei|in {system} zwischen|auf|bei {low} bis|und|- {high}',
       '{system} soll|sollen {quantity} {low} bis|und|- {high} haben',
@@ -192,6 +199,7 @@ export const germanWishes: WishWords = {
       'sprich|schreib|rede {language} mit|für {member}',
     ],
     'set-container': [
+      'der|die|das {vessel} fasst|hat|ist|hält {litres}',
       'ein|eine|unser|unsere|mein|meine {container} fasst|hat|sind|ist|hält {litres}',
       'neues gefäß :? {container} mit|,? {litres}',
       'neuer behälter :? {container} mit|,? {litres}',
@@ -257,6 +265,8 @@ export const germanWishes: WishWords = {
       'müssen|muss wir|ich so|wirklich_so oft gehen|hingehen|hin',
     ],
     buy: [
+      'ich|wir|habe|hab|haben? habe|hab|haben|ich|wir? {count} flaschen|kanister {product} gekauft|geholt|besorgt ,|mit|zu? je {amount}',
+      'ich|wir|habe|hab|haben? habe|hab|haben|ich|wir? {count} flaschen|kanister {product} ,|mit|zu je {amount} gekauft|geholt|besorgt',
       'ich|wir|habe|hab|haben? habe|hab|haben|ich|wir? {amount} {product} gekauft|geholt|besorgt|bestellt',
       '{product} , {amount} gekauft|geholt|besorgt',
       '{product} gekauft|geholt|besorgt , {amount}',
@@ -265,6 +275,11 @@ export const germanWishes: WishWords = {
       'eine? neue flasche|kanister {product} mit? {amount}',
       'neuer kanister {product} ,|mit? {amount}',
       'neue {amount} flasche {product}',
+    ],
+    'used-up': [
+      'das|der|die|unser? {product} ist|sind leer|alle|aus|aufgebraucht|zu_ende|weg',
+      'kein|keine {product} mehr da|übrig?',
+      'wir|ich haben|habe kein|keine {product} mehr',
     ],
     count: [
       'es? sind|ist noch|nur? noch? {amount} {product} da|übrig|drin',
@@ -319,6 +334,11 @@ export const germanWishes: WishWords = {
     'vielen dank',
   ],
   intervals: [
+    {
+      pattern: 'jeden montag|dienstag|mittwoch|donnerstag|freitag|samstag|sonnabend|sonntag',
+      days: 7,
+    },
+    { pattern: 'montags|dienstags|mittwochs|donnerstags|freitags|samstags|sonntags', days: 7 },
     { pattern: 'alle {count} tage|tag', days: 1 },
     { pattern: 'alle {count} wochen|woche', days: 7 },
     { pattern: 'alle {count} monate|monat', days: 30 },
@@ -566,6 +586,7 @@ export const germanWishes: WishWords = {
     aeration: ['belüften', 'belüftung', 'luft'],
     clean: ['putzen', 'reinigen', 'saubermachen', 'reinigung'],
   },
+  deedForms: [],
   everything: ['alles', 'alle', 'das gewächshaus', 'gewächshaus', 'die helfer', 'helfer'],
   butts: [
     'regentonne',

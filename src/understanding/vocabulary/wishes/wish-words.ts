@@ -38,6 +38,8 @@ export interface WishWords {
   readonly meters: Readonly<Record<'ph' | 'ec' | 'both', readonly string[]>>;
   /** How kinds of work are called where something is to be known about them. */
   readonly work: Readonly<Partial<Record<DutyKind, readonly string[]>>>;
+  /** How a deed may end where it is spoken of, and what it ends in where it is told to do. */
+  readonly deedForms: readonly (readonly [string, string])[];
   /** The whole greenhouse, all of the work. */
   readonly everything: readonly string[];
   /** What rain water is kept in. */

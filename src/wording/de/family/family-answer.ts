@@ -39,5 +39,5 @@ export function familyAnswer(answer: FamilyAnswer, s: Speaker): string {
 /** The caption of a photo. */
 function photoText({ system, text }: Extract<FamilyAnswer, { kind: 'photo' }>, s: Speaker): string {
   const place = system === null ? s.greenhouse.name : s.system(system).name;
-  return text === '' ? `📷 ${place}` : `📷 ${place}: ${text}`;
+  return text === '' ? `Foto: ${place}` : `Foto: ${place}, ${text}`;
 }
