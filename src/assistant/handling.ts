@@ -7,6 +7,7 @@ import {
 import type { Entry, EntryDraft, EntryNo } from '../greenhouse/entry.ts';
 import type { Greenhouse } from '../greenhouse/greenhouse.ts';
 import type { Member } from '../greenhouse/member.ts';
+import type { PhotoRef } from '../greenhouse/photo.ts';
 import { withEntries, withStrikes } from '../logbook/logbook.ts';
 import { withCautionsOnce } from './cautions-told.ts';
 import { type Conversation, withSettledBy } from './conversation.ts';
@@ -29,6 +30,8 @@ export interface Heard {
   readonly isPress: boolean;
   /** Said among people and not to the bot. */
   readonly isOverheard: boolean;
+  /** The photo that the message is a caption of. */
+  readonly photo: PhotoRef | null;
 }
 
 /**

@@ -1,3 +1,4 @@
+import type { PhotoRef } from '../greenhouse/photo.ts';
 import type { HouseholdWish } from './household/wish.ts';
 
 /** What reaches the bot through any channel, in the channel-free form that the assistant handles. */
@@ -21,6 +22,8 @@ export interface MessageIncoming extends FromMember {
   /** When it was written; earlier than its arrival where it was held back. */
   readonly writtenAtMs: number;
   readonly replyTo: ReplyTarget | null;
+  /** The text is its caption; it may be empty. */
+  readonly photo?: PhotoRef;
   /** Said among people and not to the bot: it answers only what it logs. */
   readonly isOverheard?: true;
 }

@@ -40,6 +40,8 @@ export type ButtonLabel =
   | { readonly kind: 'leave-as-is' }
   | { readonly kind: 'guide'; readonly option: GuideOption }
   | { readonly kind: 'tick' | 'cannot' | 'untick'; readonly duty: Duty }
+  | { readonly kind: 'how-to'; readonly duty: Duty }
+  | { readonly kind: 'how' }
   | { readonly kind: 'no-reason' }
   /** These step in; none: nobody does. */
   | { readonly kind: 'cover'; readonly handles: readonly string[]; readonly isAll: boolean }
@@ -61,6 +63,8 @@ export type Action =
   | { readonly kind: 'guide'; readonly answers: number; readonly option: GuideOption }
   /** A duty of the round that went out at `askedAtMs` was done, or could not be. */
   | { readonly kind: 'tick' | 'cannot'; readonly duty: Duty; readonly askedAtMs: number }
+  /** The steps of a duty. */
+  | { readonly kind: 'how-to'; readonly duty: Duty }
   | { readonly kind: 'household'; readonly wish: HouseholdWish }
   | { readonly kind: 'settle'; readonly drafts: readonly ArrangementDraft[] }
   | PictureWish;

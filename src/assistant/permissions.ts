@@ -59,7 +59,6 @@ export const permissions: Readonly<Record<UseCase, Row>> = {
   'settle-claim': ownUnlessGrower,
   'settle-release': authors,
   'settle-news': authors,
-  'settle-tip': growers,
   'settle-who-goes': everybody,
   'settle-plan': everybody,
   'settle-how-to': everybody,

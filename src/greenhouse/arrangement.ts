@@ -47,13 +47,6 @@ export type ArrangementDraft =
       readonly system: SystemId | null;
       readonly on: LocalDate;
       readonly reason: string | null;
-    }
-  /** Something that whoever does this work should know: where the tap is, which can. */
-  | {
-      readonly kind: 'tip';
-      readonly system: SystemId | null;
-      readonly duty: DutyKind | null;
-      readonly text: string;
     };
 
 /** What was settled is as if it had never been: by its places among all that was ever settled, from 0. */

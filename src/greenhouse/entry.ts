@@ -1,4 +1,5 @@
 import type { DutyKind } from './duty.ts';
+import type { PhotoRef } from './photo.ts';
 import type { Quantity } from './quantity.ts';
 import type { SystemId } from './system.ts';
 
@@ -37,7 +38,19 @@ export interface EntryDraft {
   readonly chore?: string;
   /** note, or why a duty failed. */
   readonly note?: string;
+  /** note: kept with its system, or with the duty named, and shown with the steps of the work. */
+  readonly isAttached?: true;
+  /** note: what it shows. */
+  readonly photo?: PhotoRef;
+  /** note: what it marks in the season. */
+  readonly milestone?: Milestone;
+  /** top-up, reservoir-change: the water it was made with, where that was said. */
+  readonly water?: WaterKind;
 }
+
+export type Milestone = 'first-fruit';
+
+export type WaterKind = 'rain' | 'mains';
 
 export type EntryNo = number & { readonly __brand: 'EntryNo' };
 

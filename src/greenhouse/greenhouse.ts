@@ -47,6 +47,16 @@ export interface Container {
   readonly litres: number;
 }
 
+/** Rain water kept in a butt, barrel or tank of a known size. */
+export interface RainButt {
+  readonly litres: number;
+  /** What it held at `asOfMs`; null: nobody has said. */
+  readonly heldL: number | null;
+  readonly asOfMs: number;
+  /** Water that nobody names comes from it. */
+  readonly isUsual: boolean;
+}
+
 export interface Probe {
   readonly name: string;
   readonly measures: readonly ReferenceQuantity[];
@@ -82,6 +92,8 @@ export interface Greenhouse {
   readonly units: SpokenUnits;
   readonly water: SourceWater;
   readonly containers: readonly Container[];
+  /** Absent: there is none, or its size is not known. */
+  readonly rainButt?: RainButt;
   readonly members: readonly Member[];
   readonly systems: readonly System[];
   /** Systems that were given up: hidden, but what the logbook says of them keeps its place. */

@@ -2,7 +2,8 @@ import type { SystemId } from '../greenhouse/system.ts';
 import { type Logbook, liveEntries } from '../logbook/logbook.ts';
 import type { Caution, Cautions } from './caution.ts';
 
-const STRONG_REAGENTS: readonly Caution[] = [
+/** For whoever handles strong acid and alkali. */
+export const STRONG_REAGENTS: readonly Caution[] = [
   'label-and-data-sheet',
   'goggles-and-gloves',
   'acid-into-water',

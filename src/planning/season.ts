@@ -30,6 +30,8 @@ export interface SeasonFigures {
   readonly troubleMin: number;
   readonly harvestG: number;
   readonly firstHarvestOn: LocalDate | null;
+  /** Told as such, or else the first that was picked. */
+  readonly firstFruitOn: LocalDate | null;
   readonly gPerPlant: number | null;
   readonly gPerLitre: number | null;
 }
@@ -98,6 +100,8 @@ function figuresOf(
     liveEntries(logbook, system.id, quantity).filter(within);
   const sum = (entries: readonly Entry[]): number =>
     entries.reduce((total, { value }) => total + value, 0);
+  const earliestOf = (entries: readonly Entry[]): LocalDate | null =>
+    entries.length > 0 ? dateOf(Math.min(...entries.map(({ atMs }) => atMs))) : null;
   const harvests = shelf('harvest');
   const harvestG = sum(harvests);
   const litres = sum([...shelf('top-up'), ...shelf('reservoir-change')]);
@@ -120,7 +124,11 @@ function figuresOf(
     visits: new Set(visited.map(({ atMs }) => dateOf(atMs))).size,
     troubleMin: troubleMin(system.id, logbook, fromMs, untilMs),
     harvestG,
-    firstHarvestOn: harvests[0] ? dateOf(harvests[0].atMs) : null,
+    firstHarvestOn: earliestOf(harvests),
+    firstFruitOn: earliestOf([
+      ...harvests,
+      ...shelf('note').filter(({ milestone }) => milestone === 'first-fruit'),
+    ]),
     gPerPlant: plants > 0 && harvestG > 0 ? harvestG / plants : null,
     gPerLitre: litres > 0 && harvestG > 0 ? harvestG / litres : null,
   };

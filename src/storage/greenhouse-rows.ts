@@ -32,6 +32,7 @@ export function greenhouseColumns(greenhouse: Greenhouse) {
     waterEcMsPerCm: water.ecMsPerCm,
     waterAlkalinityMeqL: water.alkalinityMeqL,
     containers: greenhouse.containers,
+    rainButt: greenhouse.rainButt ?? null,
   };
 }
 
@@ -87,6 +88,7 @@ export function greenhouseOf(rows: GreenhouseRows): Greenhouse {
       alkalinityMeqL: row.waterAlkalinityMeqL,
     },
     containers: row.containers,
+    ...(row.rainButt === null ? {} : { rainButt: row.rainButt }),
     members: rows.members.map(
       ({ handle, name, role, language, handlesAcids }): Member => ({
         handle,

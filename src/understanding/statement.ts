@@ -75,6 +75,8 @@ export type DoubtReason =
   | { readonly kind: 'away-when' }
   /** Who goes while the grower is away. */
   | { readonly kind: 'who-covers'; readonly from: LocalDate; readonly until: LocalDate }
+  /** A photo came without a word of what it shows. */
+  | { readonly kind: 'whose-photo' }
   | { readonly kind: 'unclear' };
 
 /** An answer offered as a button: choosing it logs its drafts. */

@@ -291,3 +291,29 @@ describe('How much running low may be risked', () => {
     expect(careful.plan).not.toEqual(relaxed.plan);
   });
 });
+
+describe('Phrasings of a newcomer', () => {
+  it.each([
+    ['forget about tying up the tomatoes', 'No more “tie up the tomatoes”'],
+    ['add a chore: sweep the floor, every Saturday', '“sweep the floor” every 7 days'],
+    ['set low mark jars 5 l', 'Low mark of Jar shelf: 4 L → 5 L'],
+    ['gutters ph should be 5.6-6.0', 'pH wanted in Gutter run: 5.5 to 6.2 → 5.6 to 6.0'],
+    ['there are only 18 tomatoes left on the bench', 'Plants of North bench: 20 → 18'],
+    ['the can holds 12 litres', '1 can holds 12 L, not 10 L'],
+    ['bought a litre of ph down', '1 L of pH down bought'],
+    ['bought 2 bottles of nutrient a, 1 l each', '2 L of nutrient A bought'],
+    ['the ph down is empty', '0 mL of pH down left'],
+    ['call the bench big bench from now on', 'North bench is called big bench'],
+  ])('%s', async (words, shown) => {
+    const { say } = talking(openRehearsal(store));
+    const [asked] = await say('ines', words);
+    expect(asked).toMatchObject({ kind: 'question', text: containing(shown) });
+  });
+
+  it('are heard in the midst of the guided set-up', async () => {
+    const { say } = talking(openRehearsal(store));
+    await say('ines', 'we have a new system');
+    const [asked] = await say('ines', 'the can holds 12 litres');
+    expect(asked).toMatchObject({ text: containing('1 can holds 12 L') });
+  });
+});

@@ -111,6 +111,7 @@ export const doubtReasons: OfEach<DoubtReason> = {
   'since-when': { kind: 'since-when', of: 'power', written: 'since 14:30' },
   'is-it-a-reading': { kind: 'is-it-a-reading' },
   'shorthand-does-not-fit': { kind: 'shorthand-does-not-fit' },
+  'whose-photo': { kind: 'whose-photo' },
   'which-duties': { kind: 'which-duties' },
   unclear: { kind: 'unclear' },
   'change-set-up': {
@@ -205,6 +206,7 @@ const seasonOfBench: SeasonFigures = {
   troubleMin: 12,
   harvestG: 4200,
   firstHarvestOn: date('2027-04-30'),
+  firstFruitOn: date('2027-04-28'),
   gPerPlant: 210,
   gPerLitre: 7.8,
 };
@@ -261,11 +263,16 @@ const setUpChanges: OfEach<SetUpChange> = {
   'risk-set': { kind: 'risk-set', risk: 'relaxed' },
   'stock-added': { kind: 'stock-added', product: 'ph-down', mL: 1000 },
   'stock-counted': { kind: 'stock-counted', product: 'ph-down', mL: 300 },
+  'butt-set': { kind: 'butt-set', litres: 200, isUsual: true },
+  'butt-counted': { kind: 'butt-counted', held: { share: 0.5 }, atMs: yesterdayMs },
+  'acids-shown': { kind: 'acids-shown', handle: 'tomas', isShown: true },
   'set-up-anew': { kind: 'set-up-anew', greenhouse: quarryLane },
 };
 
 const unfitChanges: OfEach<UnfitChange> = {
   'no-such-chore': { kind: 'no-such-chore' },
+  'no-butt': { kind: 'no-butt' },
+  'more-than-butt': { kind: 'more-than-butt', litres: 200 },
   'chore-there': { kind: 'chore-there' },
   'name-taken': { kind: 'name-taken', by: 'Jar shelf' },
   'only-system': { kind: 'only-system' },
@@ -371,9 +378,17 @@ export const answers: OfEach<Exclude<Answer, AdviceAnswer>> = {
       { product: 'ph-up', leftMl: 0, lastsDays: null, emptyOn: null },
     ],
     buy: [{ product: 'ph-down', leftMl: 400, lastsDays: 21, emptyOn: date('2027-05-25') }],
+    rain: { litres: 200, leftL: 120, lastsDays: 6, emptyOn: date('2027-05-10') },
+  },
+  rain: { kind: 'rain', rain: { litres: 200, leftL: null, lastsDays: null, emptyOn: null } },
+  notes: {
+    kind: 'notes',
+    about: { system: bench, duty: null },
+    notes: [entry('note', 1, { note: 'the tap is behind the door', isAttached: true })],
   },
   season: {
     kind: 'season',
+    asksBest: true,
     season: {
       systems: [
         seasonOfBench,
@@ -537,6 +552,8 @@ export const everyReply: readonly (readonly [string, Reply])[] = [
 
 const exceptChoices: OfEach<Exclude<ButtonLabel, { kind: 'choice' }>> = {
   'strike-out': { kind: 'strike-out' },
+  'how-to': { kind: 'how-to', duty: jarTopUp.duty },
+  how: { kind: 'how' },
   'log-nothing': { kind: 'log-nothing' },
   tick: { kind: 'tick', duty: benchTopUp.duty },
   cannot: { kind: 'cannot', duty: benchTopUp.duty },

@@ -8,6 +8,7 @@ import {
   date,
   entry,
   jars,
+  jarTopUp,
   quarryLane,
   tieUp,
   today,
@@ -36,7 +37,6 @@ const settled: OfEach<ArrangementDraft> = {
     isEvening: true,
   },
   release: { kind: 'release', handle: 'priya', system: jars, on: today, reason: null },
-  tip: { kind: 'tip', system: bench, duty: null, text: 'the tap is behind the door' },
 };
 
 const steps: OfEach<HowStep> = {
@@ -46,7 +46,7 @@ const steps: OfEach<HowStep> = {
   'read-level': { kind: 'read-level' },
   'dip-probe': { kind: 'dip-probe', quantities: ['ph', 'ec'], probes: ['pen', 'stick'] },
   'rinse-probe': { kind: 'rinse-probe' },
-  buffers: { kind: 'buffers', probe: 'pen' },
+  buffers: { kind: 'buffers', probe: 'pen', isPh: true },
   work: { kind: 'work', work: [{ kind: 'unplug' }, { kind: 'empty' }] },
   'set-air': { kind: 'set-air', minutesPerHour: 5 },
   'wait-for-figures': { kind: 'wait-for-figures' },
@@ -64,10 +64,13 @@ const donts: Readonly<Record<Dont, true>> = {
 
 const how: HowTo = {
   system: quarryLane.systems[3]!,
-  duty: 'top-up',
+  duty: jarTopUp.duty,
   line: null,
   steps: Object.values(steps),
-  tips: ['the tap is behind the door'],
+  tips: [
+    { text: 'the tap is behind the door', photo: null },
+    { text: '', photo: { channel: 'page', id: 'p1' } },
+  ],
   donts: Object.keys(donts) as Dont[],
   cautions: { about: ['concentrates-apart'], inFull: true },
 };
@@ -141,7 +144,13 @@ export const familyAnswers: OfEach<FamilyAnswer> = {
     claims: [{ handle: 'priya', settled: settled.claim }],
   },
   'how-to': { kind: 'how-to', how },
-  'no-such-duty': { kind: 'no-such-duty' },
+  photo: {
+    kind: 'photo',
+    photo: { channel: 'page', id: 'p1' },
+    system: bench,
+    text: 'the tap is behind the door',
+  },
+  'no-such-duty': { kind: 'no-such-duty', isChoice: false },
   'nobody-away': { kind: 'nobody-away' },
 };
 

@@ -73,7 +73,7 @@ function answerTo(
       if (ask.system !== null || spokenOf.length > 0) {
         return show(standing, asked(ask.system), nowMs);
       }
-      return seasonAnswer(standing, nowMs);
+      return seasonAnswer(standing, nowMs, false);
     case 'show':
       return ask.quantity === null || ask.quantity === 'level'
         ? show(standing, asked(ask.system), nowMs)

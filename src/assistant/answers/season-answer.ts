@@ -6,6 +6,7 @@ import type { Standing } from '../standing.ts';
 export function seasonAnswer(
   { greenhouse, logbook, createdAtMs }: Standing,
   nowMs: number,
+  asksBest: boolean,
 ): KeepingAnswer {
-  return { kind: 'season', season: seasonOf(greenhouse, logbook, createdAtMs, nowMs) };
+  return { kind: 'season', season: seasonOf(greenhouse, logbook, createdAtMs, nowMs), asksBest };
 }

@@ -4,10 +4,11 @@ import type { Context } from '../../understanding/context.ts';
 import { openQuestions, withoutQuestion, withQuestionsLapsed } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
 import type { Surroundings } from '../use-cases/hear-message.ts';
-import { answerWhoGoes, tellHowTo } from './answer-family.ts';
+import { answerWhoGoes } from './answer-family.ts';
 import { comeHome } from './come-home.ts';
 import { type AwayAsked, goAway, tellPlan } from './go-away.ts';
 import { settle } from './settle.ts';
+import { tellHowTo } from './tell-how-to.ts';
 
 /**
  * Does what a message says about who goes when, and gives the words that are left for the reader of
@@ -51,7 +52,7 @@ function act(handling: Handling, arrangings: readonly Arranging[], asked: AwayAs
         tellPlan(handling, each.days);
         break;
       case 'how-to':
-        tellHowTo(handling, each);
+        tellHowTo(handling, each, null);
         break;
       default:
         break;

@@ -100,10 +100,6 @@ function draftsOf(
       ]);
     case 'news':
       return allowed('settle-news', true, [{ kind: 'news', handle: me, every: each.every }]);
-    case 'tip':
-      return allowed('settle-tip', true, [
-        { kind: 'tip', system: each.system, duty: each.duty, text: each.text },
-      ]);
     default:
       return [];
   }

@@ -1,6 +1,8 @@
 import type { ArrangementDraft } from '../../greenhouse/arrangement.ts';
 import type { Duty } from '../../greenhouse/duty.ts';
 import type { LocalDate } from '../../greenhouse/local-time.ts';
+import type { PhotoRef } from '../../greenhouse/photo.ts';
+import type { SystemId } from '../../greenhouse/system.ts';
 import type { DutyLine } from '../../planning/duty-line.ts';
 import type { AwayPlan } from '../../planning/family/away-plan.ts';
 import type { HomeStory } from '../../planning/family/home-story.ts';
@@ -37,7 +39,15 @@ export type FamilyAnswer =
       readonly claims: readonly ClaimTold[];
     }
   | { readonly kind: 'how-to'; readonly how: HowTo }
-  | { readonly kind: 'no-such-duty' }
+  /** A photo that was attached, with what was said of it. */
+  | {
+      readonly kind: 'photo';
+      readonly photo: PhotoRef;
+      readonly system: SystemId | null;
+      readonly text: string;
+    }
+  /** Which work is meant: one of those on buttons, or it must be said. */
+  | { readonly kind: 'no-such-duty'; readonly isChoice: boolean }
   | { readonly kind: 'nobody-away' };
 
 export interface ClaimTold {

@@ -1,6 +1,9 @@
+import type { Entry } from '../../greenhouse/entry.ts';
 import type { SetUpChange } from '../../greenhouse/set-up/set-up-change.ts';
+import type { RainLine } from '../../planning/rain-left.ts';
 import type { Season } from '../../planning/season.ts';
 import type { StockLine } from '../../planning/stock-outlook.ts';
+import type { About } from '../../understanding/wishes/wish.ts';
 
 /** What the bot says about the set-up, the stock and the season, as data. */
 export type KeepingAnswer =
@@ -16,5 +19,11 @@ export type KeepingAnswer =
       readonly product: string | null;
       readonly lines: readonly StockLine[];
       readonly buy: readonly StockLine[];
+      /** null: no butt of a known size. */
+      readonly rain: RainLine | null;
     }
-  | { readonly kind: 'season'; readonly season: Season };
+  | { readonly kind: 'rain'; readonly rain: RainLine | null }
+  /** Notes kept with systems and kinds of work. */
+  | { readonly kind: 'notes'; readonly about: About; readonly notes: readonly Entry[] }
+  /** Asked which did best, the verdict comes first. */
+  | { readonly kind: 'season'; readonly season: Season; readonly asksBest: boolean };

@@ -4,6 +4,7 @@ import type { SetUpChange, UnfitChange } from '../../greenhouse/set-up/set-up-ch
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { DutyLine } from '../../planning/duty-line.ts';
 import type { DutyMark } from '../../planning/duty-mark.ts';
+import type { RainLine } from '../../planning/rain-left.ts';
 import type { StockLine } from '../../planning/stock-outlook.ts';
 import type { Doubt } from '../../understanding/doubt.ts';
 import type { Assumption } from '../../understanding/statement.ts';
@@ -46,6 +47,8 @@ export interface Round {
   readonly duties: readonly DutyLine[];
   /** What is to be bought. */
   readonly shopping?: readonly StockLine[];
+  /** The rain butt, when it is nearly empty. */
+  readonly rain?: RainLine;
   /** Who goes today, where it is not the grower. */
   readonly covers?: readonly string[];
   /** One line only: the reader is away, and others see to it. */

@@ -3,6 +3,7 @@ import type { Member } from '../../greenhouse/member.ts';
 import { changedSetUp } from '../../greenhouse/set-up/changed-set-up.ts';
 import type { SetUpChange } from '../../greenhouse/set-up/set-up-change.ts';
 import { patchBetween, withoutPatch } from '../../greenhouse/set-up/set-up-patch.ts';
+import { rainLine } from '../../planning/rain-left.ts';
 import { stockLeftMl, usedMl } from '../../planning/stock-left.ts';
 import {
   type AskedQuestion,
@@ -106,6 +107,7 @@ export function mayChange(member: Member, change: SetUpChange): boolean {
   switch (change.kind) {
     case 'stock-added':
     case 'stock-counted':
+    case 'butt-counted':
       return true;
     case 'language-set':
       return member.role === 'grower' || change.handle === member.handle;
@@ -162,6 +164,12 @@ function asItWas({ greenhouse, logbook }: Standing, change: SetUpChange): SetUpC
     case 'stock-counted': {
       const item = stock.find(({ product }) => product === change.product);
       return item ? { ...change, mL: stockLeftMl(item, greenhouse, logbook) } : null;
+    }
+    case 'butt-set':
+      return greenhouse.rainButt ? { ...change, litres: greenhouse.rainButt.litres } : null;
+    case 'butt-counted': {
+      const { leftL } = rainLine(greenhouse, logbook, change.atMs) ?? { leftL: null };
+      return leftL === null ? null : { ...change, held: { litres: leftL } };
     }
     default:
       return null;

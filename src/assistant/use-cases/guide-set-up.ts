@@ -3,6 +3,7 @@ import { methods } from '../../greenhouse/system.ts';
 import { understand } from '../../understanding/understand.ts';
 import { wishWords } from '../../understanding/vocabulary/wishes/wish-languages.ts';
 import { type GuideAnswer, readGuideAnswer } from '../../understanding/wishes/read-guide-answer.ts';
+import { readWish } from '../../understanding/wishes/read-wish.ts';
 import { answerStep } from '../guide/answer-step.ts';
 import { askedStep, type Guide, type GuideOption, newGuide } from '../guide/guide.ts';
 import { guidedGreenhouse } from '../guide/guided-greenhouse.ts';
@@ -38,6 +39,7 @@ export function hearGuide(handling: Handling, text: string, around: Surroundings
   const answer = readGuideAnswer(step, text, greenhouse, member, handling.nowMs);
   const isFree = answer?.kind === 'text';
   if ((!answer || isFree) && isAboutWork(handling, text, around)) return false;
+  if (!answer && readWish(text, greenhouse, member, handling.nowMs)) return false;
   if (answer) take(handling, guide, answer);
   else ask(handling, guide, { kind: step === 'place' ? 'unknown-place' : 'not-understood' });
   return true;

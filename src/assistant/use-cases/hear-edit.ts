@@ -1,9 +1,13 @@
 import { entriesOfMessage } from '../../logbook/logbook.ts';
-import { understand } from '../../understanding/understand.ts';
 import { withoutMessage } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
-import { contextOf } from '../reading-context.ts';
-import { actOnRest, noteContext, recordStatements, type Surroundings } from './hear-message.ts';
+import {
+  actOnRest,
+  noteContext,
+  readReport,
+  recordStatements,
+  type Surroundings,
+} from './hear-message.ts';
 import { hearWish } from './hear-wish.ts';
 import { replaceEntries } from './take-back.ts';
 
@@ -18,7 +22,7 @@ export function hearEdit(handling: Handling, text: string, around: Surroundings)
   );
   handling.conversation = withoutMessage(handling.conversation, messageId);
   if (old.length === 0 && hearWish(handling, text, around)) return;
-  const understood = understand(text, contextOf(handling, around));
+  const understood = readReport(handling, text, around);
   noteContext(handling, understood.statements, understood.named);
   if (old.length === 0) {
     recordStatements(handling, understood.statements);

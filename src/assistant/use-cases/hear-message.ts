@@ -3,6 +3,7 @@ import type { SystemId } from '../../greenhouse/system.ts';
 import type { RepliedTo } from '../../understanding/context.ts';
 import type { Assumption, Statement, Understanding } from '../../understanding/statement.ts';
 import { understand } from '../../understanding/understand.ts';
+import { withWaterSaid } from '../../understanding/wishes/water-said.ts';
 import { answerQuestion } from '../answers/answer-question.ts';
 import { withNamed, withoutQuestion, withQuestionsLapsed } from '../conversation.ts';
 import { hearArrangings } from '../family/hear-arrangings.ts';
@@ -13,6 +14,7 @@ import type { Standing } from '../standing.ts';
 import { askBack } from './ask-back.ts';
 import { hearReason } from './cannot-do-duty.ts';
 import { type AskedDuties, closeDuties } from './close-duties.ts';
+import { hearPhoto } from './hear-photo.ts';
 import { hearWish } from './hear-wish.ts';
 import { recordAnswer } from './record-answer.ts';
 import { recordEntries } from './record-entries.ts';
@@ -28,6 +30,7 @@ export interface Surroundings {
 
 /** Reads a member's message and does what each of its statements calls for, in order. */
 export function hearMessage(handling: Handling, text: string, around: Surroundings): void {
+  if (hearPhoto(handling, text, around)) return;
   if (hearWish(handling, text, around)) return;
   const context = contextOf(handling, around);
   if (hearCount(handling, text, context)) return;
@@ -36,12 +39,19 @@ export function hearMessage(handling: Handling, text: string, around: Surroundin
 }
 
 function hearReport(handling: Handling, text: string, around: Surroundings): void {
-  const { statements, named } = understand(text, contextOf(handling, around));
+  const { statements, named } = readReport(handling, text, around);
   if (hearReason(handling, text, statements, around)) return;
   if (handling.heard.isOverheard && statements.every(concernsNobody)) return;
   noteContext(handling, statements, named);
   recordStatements(handling, statements);
   actOnRest(handling, statements, around);
+}
+
+/** What a message reports, asks and takes back. */
+export function readReport(handling: Handling, text: string, around: Surroundings): Understanding {
+  const read = understand(text, contextOf(handling, around));
+  const { greenhouse } = handling.standing;
+  return { ...read, statements: withWaterSaid(read.statements, read.foldedText, greenhouse) };
 }
 
 /** Remembers the systems named; questions that were passed by take no typed answer any more. */

@@ -1,3 +1,6 @@
+import type { EntryDraft } from '../../greenhouse/entry.ts';
+import { instantOf, type LocalTime, localDateOf } from '../../greenhouse/local-time.ts';
+import { type RainLine, rainLine } from '../../planning/rain-left.ts';
 import { stockOutlook, toBuy } from '../../planning/stock-outlook.ts';
 import { readGuideAnswer } from '../../understanding/wishes/read-guide-answer.ts';
 import { readWish } from '../../understanding/wishes/read-wish.ts';
@@ -5,12 +8,15 @@ import type { Wish } from '../../understanding/wishes/wish.ts';
 import { seasonAnswer } from '../answers/season-answer.ts';
 import { whatIfAnswer } from '../answers/what-if.ts';
 import { type AskedQuestion, openQuestions, withQuestionsLapsed } from '../conversation.ts';
+import { tellHowTo } from '../family/tell-how-to.ts';
 import type { Handling } from '../handling.ts';
 import type { Answer } from '../replies/answer.ts';
 import type { KeepingAnswer } from '../replies/keeping.ts';
 import { proposeChange, settleChange } from './change-set-up.ts';
 import { hearGuide, startGuide } from './guide-set-up.ts';
 import type { Surroundings } from './hear-message.ts';
+import { attachNote, dropNotes, showNotes } from './keep-notes.ts';
+import { recordEntries } from './record-entries.ts';
 
 /**
  * Hears what is about the set-up, the stock or the season: a yes or no to a change that was shown, an
@@ -25,7 +31,7 @@ export function hearWish(handling: Handling, text: string, around: Surroundings)
   const wish = readWish(text, standing.greenhouse, heard.member, heard.writtenAtMs);
   if (!wish) return false;
   handling.conversation = withQuestionsLapsed(handling.conversation);
-  grant(handling, wish);
+  grant(handling, wish, text, around);
   return true;
 }
 
@@ -51,7 +57,7 @@ function changeAskedOf(handling: Handling, { repliedTo }: Surroundings): AskedQu
   return question?.doubt.reason.kind === 'change-set-up' ? question : null;
 }
 
-function grant(handling: Handling, wish: Wish): void {
+function grant(handling: Handling, wish: Wish, text: string, around: Surroundings): void {
   switch (wish.kind) {
     case 'change':
       return proposeChange(handling, wish.change);
@@ -60,7 +66,19 @@ function grant(handling: Handling, wish: Wish): void {
     case 'stock':
       return answer(handling, stockAnswer(handling, wish.product));
     case 'season':
-      return answer(handling, seasonAnswer(handling.standing, handling.nowMs));
+      return answer(handling, seasonAnswer(handling.standing, handling.nowMs, wish.asksBest));
+    case 'rain':
+      return answer(handling, { kind: 'rain', rain: rainOf(handling) });
+    case 'attach-note':
+      return attachNote(handling, wish);
+    case 'how-to':
+      return tellHowTo(handling, wish.about, around.askedDuties ?? null);
+    case 'drop-notes':
+      return dropNotes(handling, wish.about);
+    case 'notes':
+      return showNotes(handling, wish.about);
+    case 'first-fruit':
+      return recordEntries(handling, [firstFruit(handling, wish, text)]);
     case 'what-if':
       return answer(handling, whatIfAnswer(handling.standing, wish.scenario, handling.nowMs));
   }
@@ -73,5 +91,25 @@ function answer(handling: Handling, told: Answer): void {
 function stockAnswer({ standing, nowMs }: Handling, product: string | null): KeepingAnswer {
   const all = stockOutlook(standing.greenhouse, standing.logbook, nowMs);
   const lines = product === null ? all : all.filter((line) => line.product === product);
-  return { kind: 'stock', product, lines, buy: toBuy(lines) };
+  const rain = product === null ? rainLine(standing.greenhouse, standing.logbook, nowMs) : null;
+  return { kind: 'stock', product, lines, buy: toBuy(lines), rain };
 }
+
+function rainOf({ standing, nowMs }: Handling): RainLine | null {
+  return rainLine(standing.greenhouse, standing.logbook, nowMs);
+}
+
+/** On the day it was told, now; on an earlier one, at noon. */
+function firstFruit(
+  { standing, heard }: Handling,
+  { system, on }: Extract<Wish, { kind: 'first-fruit' }>,
+  text: string,
+): EntryDraft {
+  const { timeZone } = standing.greenhouse;
+  const isToday = on === localDateOf(heard.writtenAtMs, timeZone);
+  const atMs = isToday ? heard.writtenAtMs : instantOf(on, noon, timeZone);
+  const note = text.trim();
+  return { system, quantity: 'note', value: 1, atMs, note, milestone: 'first-fruit' };
+}
+
+const noon = '12:00' as LocalTime;

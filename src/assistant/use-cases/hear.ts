@@ -41,6 +41,7 @@ export async function hear(
         writtenAtMs,
         isPress: kind === 'press',
         isOverheard: kind === 'message' && incoming.isOverheard === true,
+        photo: kind === 'message' ? (incoming.photo ?? null) : null,
       },
       nowMs,
     );

@@ -1,5 +1,6 @@
 import { instantOf, type LocalDate, localDateOf, plusDays } from '../../greenhouse/local-time.ts';
 import type { PastRound } from '../../logbook/rounds.ts';
+import { rainOfDay } from '../../planning/rain-left.ts';
 import { Roster } from '../../planning/roster.ts';
 import { shoppingOfDay } from '../../planning/stock-outlook.ts';
 import { boardOf } from '../board-of.ts';
@@ -51,6 +52,7 @@ export function morningRound(
 ): { readonly morning: Morning; readonly outgoing: readonly Outgoing[] } {
   const today = withCautionsOfRound(boardOf(standing, nowMs).today, standing.rounds);
   const shopping = shoppingOfDay(standing.greenhouse, standing.logbook, nowMs);
+  const rain = rainOfDay(standing.greenhouse, standing.logbook, nowMs);
   const isLate = nowMs - due.atMs > lateAfterMs;
   const readers = roundReaders(standing, due.date);
   const covers = new Roster(standing.greenhouse, standing.arrangements).coversOn(due.date);
@@ -75,6 +77,7 @@ export function morningRound(
         isLate,
         duties: reader?.isHelper ? forHelper(today, reader.handle, standing) : today,
         ...(shopping.length > 0 && reader?.isAway !== true ? { shopping } : {}),
+        ...(rain && reader?.isAway !== true ? { rain } : {}),
         ...(readers.some(({ isAway }) => isAway) ? { covers } : {}),
         ...(reader?.isAway ? { isBrief: true as const } : {}),
       },
@@ -84,6 +87,7 @@ export function morningRound(
             reader?.isHelper ? forHelper(today, reader.handle, standing) : today,
             [],
             nowMs,
+            reader?.isHelper === true,
           ),
     }),
   );

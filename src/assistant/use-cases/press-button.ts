@@ -1,6 +1,7 @@
 import { sendPicture } from '../answers/picture-answer.ts';
 import { withoutQuestion } from '../conversation.ts';
 import { pressSettled } from '../family/press-settled.ts';
+import { unfold } from '../family/tell-how-to.ts';
 import type { Handling } from '../handling.ts';
 import { type Outgoing, readPressToken } from '../outgoing.ts';
 import { cannotDoDuty, leaveUnexplained } from './cannot-do-duty.ts';
@@ -67,6 +68,8 @@ export function pressButton(
       return cannotDoDuty(handling, action.duty, action.askedAtMs);
     case 'picture':
       return sendPicture(handling, action);
+    case 'how-to':
+      return unfold(handling, action.duty);
     case 'settle':
       return pressSettled(handling, action.drafts);
     case 'household':

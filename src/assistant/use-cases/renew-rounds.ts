@@ -1,3 +1,4 @@
+import type { Duty } from '../../greenhouse/duty.ts';
 import type { PastRound } from '../../logbook/rounds.ts';
 import type { DutyLine } from '../../planning/duty-line.ts';
 import { type DutyMark, dutyMark } from '../../planning/duty-mark.ts';
@@ -36,7 +37,9 @@ export async function renewedRounds(
       inReplyTo: null,
       reply: { ...first.reply, marks },
       // Who is away is told how it stands, and asked for nothing.
-      buttons: first.reply.isBrief ? [] : roundButtons(duties, marks, round.sentAtMs),
+      buttons: first.reply.isBrief
+        ? []
+        : roundButtons(duties, marks, round.sentAtMs, isHelper(first.to, after)),
       edits: first.no,
     });
   }
@@ -48,6 +51,7 @@ export function roundButtons(
   duties: readonly DutyLine[],
   marks: Marks,
   askedAtMs: number,
+  isForHelper: boolean,
 ): readonly (readonly Button[])[] {
   return duties.flatMap(({ duty }, position): (readonly Button[])[] => {
     const mark = marks[position] ?? null;
@@ -59,7 +63,8 @@ export function roundButtons(
       label: { kind: 'cannot', duty },
       action: { kind: 'cannot', duty, askedAtMs },
     };
-    if (!mark) return [[done, cannot]];
+    // A layman may ask how it is done.
+    if (!mark) return [isForHelper ? [done, cannot, howButton(duty)] : [done, cannot]];
     if (mark.said === null) return [];
     const untick: Button = {
       label: { kind: 'untick', duty },
@@ -75,4 +80,13 @@ function marksOf({ duties, sentAtMs }: PastRound, { logbook }: Standing): Marks 
 
 function sameMarks(some: Marks, others: Marks): boolean {
   return JSON.stringify(some) === JSON.stringify(others);
+}
+
+/** Beside the duty's own buttons its name need not stand again. */
+function howButton(duty: Duty): Button {
+  return { label: { kind: 'how' }, action: { kind: 'how-to', duty } };
+}
+
+function isHelper(to: string, { greenhouse }: Standing): boolean {
+  return greenhouse.members.some(({ handle, role }) => handle === to && role === 'helper');
 }

@@ -5,6 +5,7 @@ import type { LineIn } from './line-in.ts';
 export function incomingOf(
   line: Extract<LineIn, { kind: 'message' | 'edit' | 'press' }>,
   handles: readonly string[],
+  channel: string,
 ): Incoming {
   switch (line.kind) {
     case 'message':
@@ -14,6 +15,7 @@ export function incomingOf(
         chat: line.chat,
         text: line.text,
         writtenAtMs: line.sentAtMs ?? line.atMs,
+        ...(line.photo === null ? {} : { photo: { channel, id: line.photo } }),
         replyTo: line.replyTo === null ? null : replyTarget(line.replyTo, line.from, handles),
       };
     case 'edit':

@@ -12,6 +12,8 @@ export type LineIn = { readonly atMs: number } & (
       readonly chat: string | null;
       readonly replyTo: string | null;
       readonly sentAtMs: number | null;
+      /** A photo, by any name, that the text is the caption of. */
+      readonly photo: string | null;
     }
   | {
       readonly kind: 'edit';
@@ -82,6 +84,7 @@ const shapes = {
     chat: text.optional(),
     replyTo: text.optional(),
     sentAt: instant.optional(),
+    photo: text.optional(),
   }),
   press: z.object({ ...at, from: text, press: text }),
   weather: z.object({ ...at, weather: z.array(weatherDay, 'a list of days') }),
@@ -132,6 +135,7 @@ function readObject(json: object): ReadLine {
       chat: line.chat ?? null,
       replyTo: line.replyTo ?? null,
       sentAtMs: line.sentAt ?? null,
+      photo: line.photo ?? null,
     }));
   }
   if ('press' in json) {

@@ -1,6 +1,7 @@
 import type { Outgoing } from '../../assistant/outgoing.ts';
 import { pressToken } from '../../assistant/outgoing.ts';
 import type { OutlookEntry } from '../../assistant/outlook.ts';
+import { photoIn } from '../../assistant/photo-in.ts';
 import type { Answer } from '../../assistant/replies/answer.ts';
 import type { Reply } from '../../assistant/replies/reply.ts';
 import type { Entry } from '../../greenhouse/entry.ts';
@@ -21,6 +22,7 @@ export function messageId({ no }: Pick<Outgoing, 'no'>): string {
 export function messageOut(message: Outgoing, greenhouse: Greenhouse, wording: Wording): object {
   const { reply, buttons } = message;
   const reader: Reader = { greenhouse, nowMs: message.atMs };
+  const photo = photoIn(reply)?.id ?? null;
   const { logged, struck } = entriesIn(reply);
   const due = dutiesIn(reply);
   let position = -1;
@@ -30,6 +32,7 @@ export function messageOut(message: Outgoing, greenhouse: Greenhouse, wording: W
     to: message.to,
     kind: reply.kind,
     text: inWordsAlone(wording, reply, reader),
+    ...(photo === null ? {} : { photo }),
     ...(struck ? { struck: struck.map((entry) => entryOut(entry, greenhouse)) } : {}),
     ...(logged ? { logged: logged.map((entry) => entryOut(entry, greenhouse)) } : {}),
     ...(due ? { due: due.map((line) => dutyOut(line, greenhouse, wording, message.atMs)) } : {}),
@@ -99,14 +102,14 @@ function dutiesOf(answer: Answer): readonly DutyLine[] | null {
 
 function entryOut(entry: Entry, greenhouse: Greenhouse): object {
   const { system, quantity, value, atMs, approximate, product, probe, read, of } = entry;
-  const { duty, chore, note } = entry;
+  const { duty, chore, note, photo, water } = entry;
   return {
     system: nameOf(system, greenhouse),
     quantity,
     value: tidy(value),
     unit: quantity === 'calibration' ? referenceUnit(entry, greenhouse) : unitOf[quantity],
     at: isoAt(atMs, greenhouse.timeZone),
-    ...given({ product, probe, of, duty, chore, note }),
+    ...given({ product, probe, of, duty, chore, note, water, photo: photo?.id }),
     ...(read === undefined ? {} : { read: tidy(read) }),
     ...(approximate ? { approximate: true } : {}),
   };

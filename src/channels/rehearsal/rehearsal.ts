@@ -120,7 +120,7 @@ export class Rehearsal {
     line: Extract<LineIn, { kind: 'message' | 'edit' | 'press' }>,
   ): Promise<void> {
     const { store, desk } = this.#options;
-    const incoming = incomingOf(line, await this.#handles(greenhouse));
+    const incoming = incomingOf(line, await this.#handles(greenhouse), rehearsalChannel);
     const received = await store.receive({
       greenhouse,
       channel: rehearsalChannel,

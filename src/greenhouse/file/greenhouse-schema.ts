@@ -64,6 +64,18 @@ const waterSchema = objectOf(
   'an object with name, ec and alkalinityMeqL',
 );
 
+const rainButtSchema = objectOf(
+  {
+    litres: positiveUpTo(1_000_000, 'litres that it holds'),
+    heldL: numberFrom(0, 1_000_000, 'litres in it').nullable().default(null),
+    asOfMs: numberFrom(0, 8.64e15, 'when that was, in ms since 1970').default(0),
+    isUsual: z
+      .boolean({ error: 'true or false: water that nobody names comes from it' })
+      .default(true),
+  },
+  'an object with litres',
+);
+
 const placeSchema = objectOf(
   {
     name: name('the name of the greenhouse'),
@@ -82,6 +94,7 @@ const placeSchema = objectOf(
         error: 'an object of names and litres',
       })
       .default({}),
+    rainButt: rainButtSchema.exactOptional(),
   },
   'an object with name, timeZone, latitude, longitude and morning',
 );

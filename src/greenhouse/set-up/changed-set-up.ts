@@ -3,6 +3,7 @@ import { readGreenhouseFile } from '../file/read-greenhouse-file.ts';
 import { writeGreenhouseFile } from '../file/write-greenhouse-file.ts';
 import type { Greenhouse } from '../greenhouse.ts';
 import type { LocalDate } from '../local-time.ts';
+import { mayHandleAcids } from '../member.ts';
 import { type System, type SystemId, systemIdAt } from '../system.ts';
 import { sameData } from './same-data.ts';
 import type { SetUpChange, UnfitChange, WantedQuantity } from './set-up-change.ts';
@@ -39,7 +40,7 @@ export function nextSystemId({
 }
 
 function unfitFor(greenhouse: Greenhouse, change: SetUpChange): UnfitChange | null {
-  const { systems, chores, containers } = greenhouse;
+  const { systems, chores, containers, members } = greenhouse;
   switch (change.kind) {
     case 'chore-added': {
       const isThere = chores.some(({ name }) => sameName(name) === sameName(change.chore.name));
@@ -63,6 +64,16 @@ function unfitFor(greenhouse: Greenhouse, change: SetUpChange): UnfitChange | nu
       const system = systems.find(({ id }) => id === change.system);
       const { brimL, lowL } = { ...system, [change.figure]: change.value } as System;
       return lowL >= brimL ? { kind: 'low-above-brim' } : null;
+    }
+    case 'butt-counted': {
+      const { rainButt } = greenhouse;
+      if (!rainButt) return { kind: 'no-butt' };
+      const { litres } = rainButt;
+      return heldL(change.held, litres) > litres ? { kind: 'more-than-butt', litres } : null;
+    }
+    case 'acids-shown': {
+      const member = members.find(({ handle }) => handle === change.handle);
+      return member && mayHandleAcids(member) === change.isShown ? { kind: 'same-already' } : null;
     }
     case 'container-dropped': {
       const isThere = containers.some(({ name }) => sameName(name) === sameName(change.name));
@@ -177,9 +188,36 @@ function made(
         stock: item ? stock.map((each) => (each === item ? changed : each)) : [...stock, changed],
       };
     }
+    case 'butt-set': {
+      const { litres, isUsual } = change;
+      const { heldL: held = null, asOfMs = 0 } = greenhouse.rainButt ?? {};
+      const fitting = held === null ? null : Math.min(held, litres);
+      return { ...greenhouse, rainButt: { litres, heldL: fitting, asOfMs, isUsual } };
+    }
+    case 'butt-counted': {
+      const { rainButt } = greenhouse;
+      if (!rainButt) return greenhouse;
+      const held = heldL(change.held, rainButt.litres);
+      return { ...greenhouse, rainButt: { ...rainButt, heldL: held, asOfMs: change.atMs } };
+    }
+    case 'acids-shown':
+      return {
+        ...greenhouse,
+        members: members.map((member) =>
+          member.handle === change.handle ? { ...member, handlesAcids: change.isShown } : member,
+        ),
+      };
     case 'set-up-anew':
       return change.greenhouse;
   }
+}
+
+/** Litres of a share of the butt, or as they were said. */
+function heldL(
+  held: Extract<SetUpChange, { kind: 'butt-counted' }>['held'],
+  brimL: number,
+): number {
+  return 'share' in held ? held.share * brimL : held.litres;
 }
 
 /** A system without its plants; what grew in it is remembered. */

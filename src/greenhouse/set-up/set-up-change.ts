@@ -48,6 +48,16 @@ export type SetUpChange =
   | { readonly kind: 'stock-added'; readonly product: string; readonly mL: number }
   /** Counted: so much is left now. */
   | { readonly kind: 'stock-counted'; readonly product: string; readonly mL: number }
+  /** So much a rain butt holds. */
+  | { readonly kind: 'butt-set'; readonly litres: number; readonly isUsual: boolean }
+  /** So much is in it now: a share of its size, or litres. */
+  | {
+      readonly kind: 'butt-counted';
+      readonly held: { readonly share: number } | { readonly litres: number };
+      readonly atMs: number;
+    }
+  /** Was shown how to handle strong acid and alkali, or is to leave them alone. */
+  | { readonly kind: 'acids-shown'; readonly handle: string; readonly isShown: boolean }
   /** The whole greenhouse set up anew. */
   | { readonly kind: 'set-up-anew'; readonly greenhouse: Greenhouse };
 
@@ -60,5 +70,7 @@ export type UnfitChange =
   | { readonly kind: 'low-above-brim' }
   | { readonly kind: 'no-such-container' }
   | { readonly kind: 'has-chores'; readonly chores: readonly string[] }
+  | { readonly kind: 'no-butt' }
+  | { readonly kind: 'more-than-butt'; readonly litres: number }
   | { readonly kind: 'same-already' }
   | { readonly kind: 'out-of-bounds' };

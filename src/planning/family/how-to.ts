@@ -1,5 +1,6 @@
-import type { DutyKind } from '../../greenhouse/duty.ts';
+import type { Duty, DutyKind } from '../../greenhouse/duty.ts';
 import { type Member, mayHandleAcids } from '../../greenhouse/member.ts';
+import type { PhotoRef } from '../../greenhouse/photo.ts';
 import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { System } from '../../greenhouse/system.ts';
 import type { Caution, Cautions } from '../caution.ts';
@@ -27,7 +28,7 @@ export type HowStep =
       readonly probes: readonly string[];
     }
   | { readonly kind: 'rinse-probe' }
-  | { readonly kind: 'buffers'; readonly probe: string }
+  | { readonly kind: 'buffers'; readonly probe: string; readonly isPh: boolean }
   | { readonly kind: 'work'; readonly work: readonly WorkStep[] }
   | { readonly kind: 'set-air'; readonly minutesPerHour: number | null }
   | { readonly kind: 'wait-for-figures' }
@@ -42,15 +43,23 @@ export type Dont =
   | 'no-acids-untaught'
   | 'no-one-probe-for-all';
 
+/** Something that the grower attached, for whoever does it. */
+export interface Tip {
+  /** Empty where the photo says it all. */
+  readonly text: string;
+  readonly photo: PhotoRef | null;
+}
+
 /** A duty unfolded for this greenhouse. */
 export interface HowTo {
-  readonly system: System;
-  readonly duty: DutyKind;
+  readonly duty: Duty;
+  /** null: work of no one system. */
+  readonly system: System | null;
   /** What is due of it, where it is in sight. */
   readonly line: DutyLine | null;
   readonly steps: readonly HowStep[];
   /** What the grower attached. */
-  readonly tips: readonly string[];
+  readonly tips: readonly Tip[];
   readonly donts: readonly Dont[];
   readonly cautions: Cautions | null;
 }
@@ -58,40 +67,58 @@ export interface HowTo {
 export interface HowToQuestion {
   readonly board: BoardQuestion;
   readonly lines: readonly DutyLine[];
-  readonly system: System;
-  readonly duty: DutyKind;
-  readonly tips: readonly string[];
+  readonly duty: Duty;
+  readonly tips: readonly Tip[];
   readonly member: Member;
 }
 
 export function howTo(question: HowToQuestion): HowTo {
-  const { system, duty, lines, tips, member } = question;
-  const line =
-    lines.find((each) => each.duty.kind === duty && each.duty.system === system.id) ?? null;
-  const isUntaught = duty === 'dose' && !mayHandleAcids(member);
+  const { board, duty, lines, tips, member } = question;
+  const line = lines.find((each) => isSameWork(each.duty, duty)) ?? null;
+  const system = board.greenhouse.systems.find(({ id }) => id === duty.system) ?? null;
+  const isUntaught = duty.kind === 'dose' && !mayHandleAcids(member);
   return {
     system,
     duty,
     line: isUntaught ? null : line,
-    steps: isUntaught ? [{ kind: 'wait-for-figures' }] : stepsOf(question, line),
+    steps: isUntaught ? [{ kind: 'wait-for-figures' }] : stepsOf(question, system, line),
     tips,
-    donts: dontsOf(system, duty, isUntaught),
-    cautions: cautionsOf(question, line),
+    donts: dontsOf(system, duty.kind, isUntaught),
+    cautions: cautionsOf(question, system, line),
   };
 }
 
-function stepsOf(question: HowToQuestion, line: DutyLine | null): readonly HowStep[] {
-  const { system, duty, board } = question;
+function isSameWork(one: Duty, other: Duty): boolean {
+  return (
+    one.kind === other.kind &&
+    one.system === other.system &&
+    (other.probe === undefined || one.probe === other.probe) &&
+    (other.chore === undefined || one.chore === other.chore)
+  );
+}
+
+function stepsOf(
+  { duty, board }: HowToQuestion,
+  system: System | null,
+  line: DutyLine | null,
+): readonly HowStep[] {
+  const { kind } = duty;
   const litres = line?.duty.litres ?? null;
-  switch (duty) {
+  const answer = (told: number | null = null): HowStep => ({
+    kind: 'answer',
+    duty: kind,
+    litres: told,
+  });
+  switch (kind) {
     case 'top-up': {
-      const fillToL = line?.reason.kind === 'water' ? line.reason.fillToL : system.brimL;
+      const brimL = system?.brimL ?? 0;
+      const fillToL = line?.reason.kind === 'water' ? line.reason.fillToL : brimL;
       return [
         { kind: 'fetch-water', litres },
         ...mixing(line),
-        { kind: 'pour', toL: fillToL < system.brimL ? fillToL : null },
+        { kind: 'pour', toL: fillToL < brimL ? fillToL : null },
         { kind: 'read-level' },
-        { kind: 'answer', duty, litres },
+        answer(litres),
       ];
     }
     case 'check': {
@@ -103,38 +130,36 @@ function stepsOf(question: HowToQuestion, line: DutyLine | null): readonly HowSt
         { kind: 'dip-probe', quantities, probes },
         { kind: 'rinse-probe' },
         { kind: 'read-level' },
-        { kind: 'answer', duty, litres: null },
+        answer(),
       ];
     }
     case 'calibration': {
-      const probe = line?.duty.probe ?? board.greenhouse.probes[0]?.name ?? '';
+      const name = line?.duty.probe ?? duty.probe ?? board.greenhouse.probes[0]?.name ?? '';
+      const probe = board.greenhouse.probes.find((each) => each.name === name);
       return [
-        { kind: 'buffers', probe },
+        { kind: 'buffers', probe: name, isPh: probe?.measures.includes('ph') ?? true },
         { kind: 'rinse-probe' },
-        { kind: 'answer', duty, litres: null },
+        { kind: 'answer', duty: kind, litres: null },
       ];
     }
     case 'aeration':
       return [
         {
           kind: 'set-air',
-          minutesPerHour: line?.duty.minutesPerHour ?? system.aeration?.minutesPerHour ?? null,
+          minutesPerHour: line?.duty.minutesPerHour ?? system?.aeration?.minutesPerHour ?? null,
         },
-        { kind: 'answer', duty, litres: null },
+        answer(),
       ];
     case 'dose':
       return line?.steps
-        ? [
-            { kind: 'work', work: line.steps },
-            { kind: 'answer', duty, litres: null },
-          ]
+        ? [{ kind: 'work', work: line.steps }, answer()]
         : [{ kind: 'wait-for-figures' }];
     case 'reservoir-change':
     case 'clean':
     case 'chore':
       return [
         ...(line?.steps ? [{ kind: 'work', work: line.steps } as const] : []),
-        { kind: 'answer', duty, litres: duty === 'reservoir-change' ? system.brimL : null },
+        answer(kind === 'reservoir-change' ? (system?.brimL ?? null) : null),
       ];
   }
 }
@@ -143,14 +168,14 @@ function mixing(line: DutyLine | null): readonly HowStep[] {
   return line?.steps ? [{ kind: 'mix', work: line.steps }] : [];
 }
 
-function dontsOf(system: System, duty: DutyKind, isUntaught: boolean): readonly Dont[] {
+function dontsOf(system: System | null, duty: DutyKind, isUntaught: boolean): readonly Dont[] {
   if (isUntaught) return ['no-acids-untaught', 'no-guessing-products'];
   switch (duty) {
     case 'top-up':
       return [
-        system.method === 'non-circulating' ? 'no-drowned-air-roots' : 'no-over-brim',
+        system?.method === 'non-circulating' ? 'no-drowned-air-roots' : 'no-over-brim',
         'no-guessing-products',
-        ...(system.method === 'non-circulating' ? [] : (['no-pumps-off'] as const)),
+        ...(system?.method === 'non-circulating' ? [] : (['no-pumps-off'] as const)),
       ];
     case 'check':
       return ['no-one-probe-for-all', 'no-guessing-products'];
@@ -160,11 +185,15 @@ function dontsOf(system: System, duty: DutyKind, isUntaught: boolean): readonly 
 }
 
 /** In full for whoever asks how it is done. */
-function cautionsOf({ board, duty }: HowToQuestion, line: DutyLine | null): Cautions | null {
+function cautionsOf(
+  { board, duty }: HowToQuestion,
+  system: System | null,
+  line: DutyLine | null,
+): Cautions | null {
   const { logbook, greenhouse } = board;
   const systems = greenhouse.systems.map(({ id }) => id);
   const about = ((): readonly Caution[] => {
-    switch (duty) {
+    switch (duty.kind) {
       case 'reservoir-change':
         return changeCautions(logbook, systems).about;
       case 'clean':
@@ -174,10 +203,20 @@ function cautionsOf({ board, duty }: HowToQuestion, line: DutyLine | null): Caut
       case 'aeration':
         return mainsCautions(logbook, systems).about;
       case 'top-up':
-        return line?.steps ? concentrateCautions(logbook, systems, '').about : [];
+        return [
+          ...nearMains(system),
+          ...(line?.steps ? concentrateCautions(logbook, systems, '').about : []),
+        ];
+      case 'check':
+        return nearMains(system);
       default:
         return [];
     }
   })();
   return about.length === 0 ? null : { about, inFull: true };
+}
+
+/** Hands go into water in which a pump or an air stone hangs on the mains. */
+function nearMains(system: System | null): readonly Caution[] {
+  return system?.floods || system?.aeration ? ['unplug-before-hands-in'] : [];
 }

@@ -10,7 +10,7 @@ import {
   primaryKey,
   text,
 } from 'drizzle-orm/pg-core';
-import type { Container, RiskSetting, SpokenUnits } from '../../greenhouse/greenhouse.ts';
+import type { Container, RainButt, RiskSetting, SpokenUnits } from '../../greenhouse/greenhouse.ts';
 import type { LocalDate, LocalTime } from '../../greenhouse/local-time.ts';
 import type { Language, Role } from '../../greenhouse/member.ts';
 import type { ReferenceQuantity } from '../../greenhouse/quantity.ts';
@@ -36,6 +36,7 @@ export const greenhouses = pgTable('greenhouses', {
   waterEcMsPerCm: doublePrecision('water_ec_ms_per_cm').notNull(),
   waterAlkalinityMeqL: doublePrecision('water_alkalinity_meq_l').notNull(),
   containers: document('containers').$type<readonly Container[]>().notNull(),
+  rainButt: document('rain_butt').$type<RainButt>(),
   /** Raised by one with every handling. */
   revision: bigint('revision', { mode: 'number' }).notNull().default(0),
   /** The revision at which the set-up was last written. */

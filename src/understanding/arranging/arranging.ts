@@ -33,12 +33,6 @@ export type Arranging =
     }
   | { readonly kind: 'release'; readonly system: SystemId | null; readonly on: LocalDate }
   | { readonly kind: 'news'; readonly every: 'day' | 'never' }
-  | {
-      readonly kind: 'tip';
-      readonly system: SystemId | null;
-      readonly duty: DutyKind | null;
-      readonly text: string;
-    }
   | { readonly kind: 'who-goes'; readonly days: Days | null }
   /** days: an absence that is only thought of. */
   | { readonly kind: 'plan'; readonly days: Days | null }

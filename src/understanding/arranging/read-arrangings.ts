@@ -21,7 +21,6 @@ export interface ArrangingAsked {
 
 /** Longer messages are not about who goes when. */
 const longestRead = 400;
-const tipLongest = 1000;
 
 /**
  * Reads what a message settles among people: who is away, who goes, who takes what. What it does not
@@ -29,13 +28,10 @@ const tipLongest = 1000;
  */
 export function readArrangings(text: string, context: Context, asked: ArrangingAsked): Arranged {
   const nothing: Arranged = { arrangings: [], rest: text };
-  if (text.length > tipLongest) return nothing;
+  if (text.length > longestRead) return nothing;
   const folded = fold(text);
   const lexicon = lexiconOf(folded, context);
   const pieces = piecesOf(folded.text, lexicon);
-  const tip = tipOf(pieces, folded);
-  if (tip) return { arrangings: [tip], rest: null };
-  if (text.length > longestRead) return nothing;
   const clauses = clausesOf(pieces);
   const arrangings: Arranging[] = [];
   const left: Clause[] = [];
@@ -61,27 +57,6 @@ function answered(view: ClauseView, { awayWhen }: ArrangingAsked): Arranging | n
   const isBare = view.rest.every(({ concepts, isStrange }) => !isStrange && concepts.size > 0);
   return isBare ? { kind: 'away', handle: view.me, days: view.said.days } : null;
 }
-
-/** `tip for the bench: the tap is behind the door`. */
-function tipOf(pieces: readonly Piece[], folded: Folded): Arranging | null {
-  const colon = pieces.findIndex(({ text }) => text === ':');
-  if (colon <= 0 || colon > 8) return null;
-  const head = pieces.slice(0, colon);
-  if (!head[0]?.concepts.has('tip')) return null;
-  const view = new ClauseView({ pieces: head, isQuestion: false }, tipless);
-  const at = folded.originAt(pieces[colon]!.to);
-  const text = folded.original.slice(at).trim();
-  if (text === '') return null;
-  const duty = view.has('all-of-it') ? null : view.duty;
-  return { kind: 'tip', system: view.systems[0] ?? null, duty, text };
-}
-
-/** A tip speaks of no day. */
-const tipless = {
-  writtenAtMs: 0,
-  greenhouse: { timeZone: 'utc' },
-  member: { handle: '' },
-} as Context;
 
 /** What was not taken, as it was written; words that say nothing alone are dropped with it. */
 function restOf(left: readonly Clause[], folded: Folded): string | null {

@@ -52,7 +52,6 @@ export type ArrangingConcept =
   | 'who-goes'
   | 'the-plan'
   | 'how-to'
-  | 'tip'
   | 'news-daily'
   | 'news-never'
   | 'one-of-it'

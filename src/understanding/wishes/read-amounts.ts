@@ -17,7 +17,7 @@ const cmIn: Partial<Record<UnitId, number>> = { mm: 0.1, cm: 1, m: 100, in: 2.54
 /** A number in digits or in words, and how many words it takes; null: none begins here. */
 function numberFrom(
   words: readonly Token[],
-  { lexicon }: WishWorld,
+  { lexicon, words: own }: WishWorld,
 ): { readonly value: number; readonly length: number } | null {
   const [first] = words;
   if (first?.kind === 'number') return { value: first.values[0]!, length: 1 };
@@ -29,9 +29,15 @@ function numberFrom(
         .map(({ text }) => text)
         .join(' '),
     );
-    if (value !== undefined) return { value, length };
+    if (value === undefined) continue;
+    // `half a litre`
+    const isArticled = own.articles.includes(words[length]?.text ?? '');
+    return { value, length: isArticled ? length + 1 : length };
   }
-  return null;
+  // `a litre`
+  return words.length > 1 && own.articles.includes(first?.text ?? '')
+    ? { value: 1, length: 1 }
+    : null;
 }
 
 export function readNumber(words: readonly Token[], world: WishWorld): number | undefined {

@@ -18,8 +18,11 @@ export function readSystem(words: readonly Token[], world: WishWorld): SystemId 
 
 /** A system, or the one in which the crop named grows. */
 export function readPlants(words: readonly Token[], world: WishWorld): SystemId | undefined {
-  const named = readSystem(words, world);
-  if (named) return named;
+  return readSystem(words, world) ?? readGrown(words, world);
+}
+
+/** The one system in which the crop named grows. */
+export function readGrown(words: readonly Token[], world: WishWorld): SystemId | undefined {
   const crop = readCrop(withoutArticle(words, world), world);
   const growing = world.greenhouse.systems.filter((system) => system.crop === crop);
   return crop !== undefined && growing.length === 1 ? growing[0]!.id : undefined;
@@ -40,16 +43,35 @@ export function readCrop(words: readonly Token[], world: WishWorld): string | un
   return asWritten(words, world.folded);
 }
 
+/** A crop that grows here or that the trade knows, or fruit of any kind. */
+export function readFruit(words: readonly Token[], world: WishWorld): string | undefined {
+  const said = words.map(({ text }) => text).join(' ');
+  if (world.words.fruit.includes(said)) return said;
+  const crop = readCrop(words, world);
+  const isKnown = world.greenhouse.systems.some((system) => system.crop === crop);
+  return isKnown || (crop !== undefined && crop in world.lexicon.own.vocabulary.crops)
+    ? crop
+    : undefined;
+}
+
 export function readChore(words: readonly Token[], world: WishWorld): string | undefined {
   const said = meaningOf(words, world);
   if (said.length === 0) return undefined;
   const fitting = world.greenhouse.chores.filter(({ name }) => {
     const known = wordsOf(name.toLowerCase()).filter((word) => !isArticle(word, world));
     return (
-      said.length === known.length && said.every((word, i) => isWordOf(word, known[i]!, world))
+      said.length === known.length &&
+      said.every((word, i) => isWordOf(word, known[i]!, world) || isDeed(word, known[i]!, world))
     );
   });
   return fitting.length === 1 ? fitting[0]!.name : undefined;
+}
+
+/** `tying` for `tie`. */
+function isDeed(said: string, known: string, { words }: WishWorld): boolean {
+  return words.deedForms.some(
+    ([spoken, told]) => said.endsWith(spoken) && said.slice(0, -spoken.length) + told === known,
+  );
 }
 
 const longestTask = 8;
@@ -126,7 +148,7 @@ function isWordOf(said: string, known: string, { lexicon }: WishWorld): boolean 
   );
 }
 
-function withoutArticle(words: readonly Token[], world: WishWorld): readonly Token[] {
+export function withoutArticle(words: readonly Token[], world: WishWorld): readonly Token[] {
   return words.length > 1 && isArticle(words[0]!.text, world) ? words.slice(1) : words;
 }
 

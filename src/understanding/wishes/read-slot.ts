@@ -3,8 +3,10 @@ import { type Language, languages } from '../../greenhouse/member.ts';
 import type { WantedQuantity } from '../../greenhouse/set-up/set-up-change.ts';
 import type { Token } from '../reading/token.ts';
 import { wordsOf } from '../reading/word-list.ts';
+import { isButt } from './is-butt.ts';
 import { matchPattern } from './match-pattern.ts';
 import { patternOf } from './pattern.ts';
+import { readAbout } from './read-about.ts';
 import {
   readCm,
   readCount,
@@ -17,15 +19,18 @@ import {
   readChore,
   readContainer,
   readCrop,
+  readFruit,
+  readGrown,
   readMember,
   readName,
   readPlants,
   readProduct,
   readSystem,
   readTask,
+  withoutArticle,
 } from './read-names.ts';
 import { readFuture, readScenario } from './read-scenario.ts';
-import type { WishWorld } from './wish-world.ts';
+import { asWritten, type WishWorld } from './wish-world.ts';
 
 type Reader = (words: readonly Token[], world: WishWorld) => unknown;
 
@@ -60,8 +65,19 @@ export const slotReaders = {
   task: readTask,
   name: readName,
   container: readContainer,
+  vessel: (words, world) =>
+    world.greenhouse.containers.find(({ name }) => name.toLowerCase() === textOf(words))?.name,
   member: readMember,
   product: readProduct,
+  about: readAbout,
+  fruit: readFruit,
+  grown: readGrown,
+  butt: (words, world) => isButt(textOf(withoutArticle(words, world)), world) || undefined,
+  share: (words, world) => {
+    const said = textOf(words);
+    return world.words.shares.find((each) => each.words.includes(said))?.share;
+  },
+  words: (words, world) => asWritten(words, world.folded) || undefined,
   language: (words, world) =>
     languages.find((language: Language) => world.words.languages[language].includes(textOf(words))),
   quantity: (words, world) =>

@@ -5,14 +5,15 @@ import type { Scenario } from '../../greenhouse/scenario.ts';
 import type { SetUpChange, WantedQuantity } from '../../greenhouse/set-up/set-up-change.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { Days } from '../arranging/arranging.ts';
+import { isRainUsual } from './is-butt.ts';
 import { matchPattern } from './match-pattern.ts';
 import { patternOf } from './pattern.ts';
 import { systemOfTask } from './read-names.ts';
 import { readSlot } from './read-slot.ts';
-import type { Wish, WishKind } from './wish.ts';
+import type { About, Wish, WishKind } from './wish.ts';
 import { type WishWorld, wishWorlds } from './wish-world.ts';
 
-const longestWish = 200;
+const longestWish = 600;
 
 /**
  * The wish that a whole message is, about the household's set-up, stock or season; null: it is none.
@@ -47,16 +48,39 @@ class Slots {
     this.#found = found;
   }
 
+  get container(): string {
+    return (this.#found.get('vessel') ?? this.#found.get('container')) as string;
+  }
+
+  /** Once, where it is not said. */
+  get times(): number {
+    return (this.#found.get('count') ?? 1) as number;
+  }
+
+  /** All of it, where it is not said. */
+  get share(): number {
+    return (this.#found.get('share') ?? 1) as number;
+  }
+
   number(slot: 'interval' | 'count' | 'litres' | 'amount' | 'cm' | 'low' | 'high'): number {
     return this.#found.get(slot) as number;
   }
 
-  text(slot: 'task' | 'name' | 'chore' | 'crop' | 'container' | 'member' | 'product'): string {
+  /** Of anything, where it is not said. */
+  get about(): About {
+    return (this.#found.get('about') ?? { system: null, duty: null }) as About;
+  }
+
+  text(
+    slot: 'words' | 'task' | 'name' | 'chore' | 'crop' | 'container' | 'member' | 'product',
+  ): string {
     return this.#found.get(slot) as string;
   }
 
   get system(): SystemId {
-    return (this.#found.get('system') ?? this.#found.get('plants')) as SystemId;
+    return ['system', 'plants', 'grown']
+      .map((slot) => this.#found.get(slot))
+      .find(Boolean) as SystemId;
   }
 
   get day(): LocalDate | undefined {
@@ -94,8 +118,24 @@ function wishOf(kind: WishKind, slots: Slots, world: WishWorld): Wish {
       return { kind: 'stock', product: null };
     case 'ask-one-stock':
       return { kind: 'stock', product: slots.text('product') };
+    case 'ask-rain':
+      return { kind: 'rain' };
     case 'ask-season':
-      return { kind: 'season' };
+    case 'ask-best':
+      return { kind: 'season', asksBest: kind === 'ask-best' };
+    case 'attach-note':
+    case 'change-note': {
+      const isInstead = kind === 'change-note';
+      return { kind: 'attach-note', about: slots.about, note: slots.text('words'), isInstead };
+    }
+    case 'drop-notes':
+      return { kind: 'drop-notes', about: slots.about };
+    case 'how-to':
+      return { kind: 'how-to', about: slots.about };
+    case 'ask-notes':
+      return { kind: 'notes', about: slots.about };
+    case 'first-fruit':
+      return { kind: 'first-fruit', system: slots.system, on: slots.day ?? world.today };
     case 'what-if':
       return { kind: 'what-if', scenario: slots.scenario };
     case 'may-wait':
@@ -107,7 +147,21 @@ function wishOf(kind: WishKind, slots: Slots, world: WishWorld): Wish {
 
 type ChangeKind = Exclude<
   WishKind,
-  'set-up' | 'add-system' | 'ask-stock' | 'ask-one-stock' | 'ask-season' | 'what-if' | 'may-wait'
+  | 'set-up'
+  | 'add-system'
+  | 'ask-stock'
+  | 'ask-one-stock'
+  | 'ask-rain'
+  | 'ask-season'
+  | 'ask-best'
+  | 'attach-note'
+  | 'change-note'
+  | 'drop-notes'
+  | 'ask-notes'
+  | 'first-fruit'
+  | 'how-to'
+  | 'what-if'
+  | 'may-wait'
 >;
 
 function changeOf(kind: ChangeKind, slots: Slots, world: WishWorld): SetUpChange {
@@ -172,7 +226,7 @@ function changeOf(kind: ChangeKind, slots: Slots, world: WishWorld): SetUpChange
     case 'set-container':
       return {
         kind: 'container-set',
-        name: slots.text('container'),
+        name: slots.container,
         litres: slots.number('litres'),
       };
     case 'drop-container':
@@ -193,8 +247,20 @@ function changeOf(kind: ChangeKind, slots: Slots, world: WishWorld): SetUpChange
       return {
         kind: 'stock-added',
         product: slots.text('product'),
-        mL: slots.number('amount'),
+        mL: slots.number('amount') * slots.times,
       };
+    case 'set-butt':
+      return { kind: 'butt-set', litres: slots.number('litres'), isUsual: isRainUsual(world) };
+    case 'count-butt':
+      return { kind: 'butt-counted', held: { share: slots.share }, atMs: world.atMs };
+    case 'measure-butt':
+      return { kind: 'butt-counted', held: { litres: slots.number('litres') }, atMs: world.atMs };
+    case 'show-acids':
+      return { kind: 'acids-shown', handle: slots.text('member'), isShown: true };
+    case 'keep-from-acids':
+      return { kind: 'acids-shown', handle: slots.text('member'), isShown: false };
+    case 'used-up':
+      return { kind: 'stock-counted', product: slots.text('product'), mL: 0 };
     case 'count':
       return {
         kind: 'stock-counted',

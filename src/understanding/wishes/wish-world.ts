@@ -13,6 +13,7 @@ import type { WishWords } from '../vocabulary/wishes/wish-words.ts';
 export interface WishWorld {
   readonly greenhouse: Greenhouse;
   readonly member: Member;
+  readonly atMs: number;
   readonly today: LocalDate;
   readonly language: Language;
   readonly words: WishWords;
@@ -37,6 +38,7 @@ export function wishWorlds(
   return [...spoken].map((language) => ({
     greenhouse,
     member,
+    atMs,
     today: localDateOf(atMs, greenhouse.timeZone),
     language,
     words: wishWords[language],

@@ -1,5 +1,8 @@
+import type { DutyKind } from '../../greenhouse/duty.ts';
+import type { LocalDate } from '../../greenhouse/local-time.ts';
 import type { Scenario } from '../../greenhouse/scenario.ts';
 import type { SetUpChange } from '../../greenhouse/set-up/set-up-change.ts';
+import type { SystemId } from '../../greenhouse/system.ts';
 
 /** What a member wants changed or told about the household's set-up, stock and season. */
 export type Wish =
@@ -7,8 +10,28 @@ export type Wish =
   | { readonly kind: 'guide'; readonly of: 'greenhouse' | 'system' }
   /** product null: everything. */
   | { readonly kind: 'stock'; readonly product: string | null }
-  | { readonly kind: 'season' }
+  /** How much rain water there is. */
+  | { readonly kind: 'rain' }
+  | { readonly kind: 'season'; readonly asksBest: boolean }
+  /** Something to know about a system or a kind of work; what was kept before is left, or goes. */
+  | {
+      readonly kind: 'attach-note';
+      readonly about: About;
+      readonly note: string;
+      readonly isInstead: boolean;
+    }
+  /** How that is done; of all that is due, where nothing is named. */
+  | { readonly kind: 'how-to'; readonly about: About }
+  | { readonly kind: 'drop-notes'; readonly about: About }
+  | { readonly kind: 'notes'; readonly about: About }
+  | { readonly kind: 'first-fruit'; readonly system: SystemId; readonly on: LocalDate }
   | { readonly kind: 'what-if'; readonly scenario: Scenario };
+
+/** What a note is about; null: any. */
+export interface About {
+  readonly system: SystemId | null;
+  readonly duty: DutyKind | null;
+}
 
 export type WishKind =
   | 'add-chore'
@@ -38,9 +61,23 @@ export type WishKind =
   | 'risk-more'
   | 'buy'
   | 'count'
+  | 'used-up'
   | 'ask-stock'
   | 'ask-one-stock'
+  | 'ask-rain'
   | 'ask-season'
   | 'what-if'
   | 'may-wait'
+  | 'ask-best'
+  | 'change-note'
+  | 'attach-note'
+  | 'drop-notes'
+  | 'ask-notes'
+  | 'first-fruit'
+  | 'how-to'
+  | 'set-butt'
+  | 'count-butt'
+  | 'measure-butt'
+  | 'show-acids'
+  | 'keep-from-acids'
   | 'set-up';

@@ -28,6 +28,10 @@ export function buttonText(label: ButtonLabel, s: Speaker): string {
       return 'Geht nicht';
     case 'untick':
       return clipped(`Zurück: ${dutyName(label.duty, s)}`, mostOnButton);
+    case 'how-to':
+      return clipped(`Wie? ${s.capital(dutyName(label.duty, s))}`, mostOnButton);
+    case 'how':
+      return 'Wie?';
     case 'no-reason':
       return 'Kein Grund';
     case 'cover':

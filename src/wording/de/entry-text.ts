@@ -27,7 +27,7 @@ export function entryText(entry: EntryDraft, s: Speaker): string {
     case 'level':
       return levelText(entry, amount, s);
     case 'top-up':
-      return `${amount} nachgefüllt`;
+      return `${amount}${waterText(entry)} nachgefüllt`;
     case 'reservoir-change':
       return `Lösung gewechselt (${amount})`;
     case 'dose':
@@ -51,7 +51,7 @@ export function entryText(entry: EntryDraft, s: Speaker): string {
     case 'duty-failed':
       return `${dutyText(entry)} nicht erledigt${entry.note ? ` (${clipped(entry.note, mostQuoted)})` : ''}`;
     case 'note':
-      return `Notiz „${clipped(entry.note ?? '', mostQuoted)}“`;
+      return noteText(entry);
   }
 }
 
@@ -74,4 +74,18 @@ function calibrationText(entry: EntryDraft, s: Speaker): string {
 function dutyText(entry: EntryDraft): string {
   if (entry.chore !== undefined) return `„${clipped(entry.chore, mostQuoted)}“`;
   return dutyNames[entry.duty ?? 'chore'];
+}
+
+function noteText(entry: EntryDraft): string {
+  const quoted = `„${clipped(entry.note ?? '', mostQuoted)}“`;
+  if (entry.milestone === 'first-fruit') return `erste Frucht (${quoted})`;
+  if (!entry.isAttached) return `Notiz ${quoted}`;
+  if (entry.photo && !entry.note) return 'Foto, steht bei den Schritten';
+  const of = entry.duty === undefined ? '' : ` (${dutyNames[entry.duty]})`;
+  return `Notiz ${quoted}${entry.photo ? ', mit dem Foto' : ''}, steht bei den Schritten${of}`;
+}
+
+function waterText({ water }: EntryDraft): string {
+  if (water === undefined) return '';
+  return water === 'rain' ? ' Regenwasser' : ' Leitungswasser';
 }

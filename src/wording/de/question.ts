@@ -55,6 +55,8 @@ export function questionText(doubt: Doubt, s: Speaker): string {
       return isItAReading(doubt, s);
     case 'shorthand-does-not-fit':
       return 'Diese Zahlen passen nicht zur Reihenfolge pH, EC, Wassertemperatur. Was ist was? Zum Beispiel „pH 5,9, EC 1,7, Wasser 21“.';
+    case 'whose-photo':
+      return 'Zu welchem System gehört das Foto? Ich zeige es bei den Schritten seiner Aufgaben.';
     case 'which-duties':
       return `Was ist erledigt? Zum Beispiel „${s.greenhouse.systems[0]?.name ?? 'pH'} erledigt“.`;
     case 'why-not':

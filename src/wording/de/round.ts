@@ -3,7 +3,7 @@ import { instantOf } from '../../greenhouse/local-time.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { openCount, toldDuties } from '../spoken/told-duties.ts';
 import { dutyList } from './duty-list.ts';
-import { shoppingText } from './keeping/stock-text.ts';
+import { rainText, shoppingText } from './keeping/stock-text.ts';
 
 /** The morning message: the day, what needs doing and why, and what was done since. */
 export function roundText(round: Round, s: Speaker): string {
@@ -11,17 +11,16 @@ export function roundText(round: Round, s: Speaker): string {
   const clock = s.clock(instantOf(round.date, morning, timeZone));
   const late = round.isLate ? ` (verspätet: um ${clock} lief ich nicht)` : '';
   const day = `${s.fullDay(round.date)}${late}`;
-  const shopping = shoppingText(round.shopping ?? [], s);
+  const stock = [
+    ...(round.rain ? [rainText(round.rain, s)] : []),
+    ...[shoppingText(round.shopping ?? [], s)].filter((line) => line !== null),
+  ];
   if (round.duties.length === 0) {
-    return [`${day}: nichts zu tun.`, ...(shopping ? [shopping] : [])].join(' ');
+    return [`${day}: nichts zu tun.`, ...stock].join(' ');
   }
   const told = toldDuties(round.duties, round.marks);
   if (round.isBrief) return `${day}: ${openText(openCount(told))}. ${coverText(round, s)}`;
-  return [
-    `${day}: ${openText(openCount(told))}.`,
-    ...dutyList(told, s),
-    ...(shopping ? [shopping] : []),
-  ].join('\n');
+  return [`${day}: ${openText(openCount(told))}.`, ...dutyList(told, s), ...stock].join('\n');
 }
 
 function openText(open: number): string {

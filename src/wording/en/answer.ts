@@ -6,8 +6,9 @@ import { familyAnswer } from './family/family-answer.ts';
 import { helpAnswer, unknownAnswer } from './help-answer.ts';
 import { householdText } from './household-news.ts';
 import { changedText } from './keeping/change-text.ts';
+import { notesText } from './keeping/notes-text.ts';
 import { seasonText } from './keeping/season-text.ts';
-import { stockAnswer } from './keeping/stock-text.ts';
+import { rainAnswer, stockAnswer } from './keeping/stock-text.ts';
 import { isItRightAnswer, lastReadingAnswer, whoAnswer } from './log-answer.ts';
 import { pictureText } from './picture-words.ts';
 import { howLongAnswer, showAnswer, useAnswer } from './water-answer.ts';
@@ -29,13 +30,18 @@ export function answerText(answer: Answer, s: Speaker): string {
     case 'stock':
       return stockAnswer(answer, s);
     case 'season':
-      return seasonText(answer.season, s);
+      return seasonText(answer, s);
+    case 'rain':
+      return rainAnswer(answer, s);
+    case 'notes':
+      return notesText(answer, s);
     case 'settled':
     case 'unsettled':
     case 'away-plan':
     case 'home-coming':
     case 'roster':
     case 'how-to':
+    case 'photo':
     case 'no-such-duty':
     case 'nobody-away':
       return familyAnswer(answer, s);

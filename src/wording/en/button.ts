@@ -28,6 +28,10 @@ export function buttonText(label: ButtonLabel, s: Speaker): string {
       return "Can't";
     case 'untick':
       return clipped(`Undo: ${dutyName(label.duty, s)}`, mostOnButton);
+    case 'how-to':
+      return clipped(`How? ${s.capital(dutyName(label.duty, s))}`, mostOnButton);
+    case 'how':
+      return 'How?';
     case 'no-reason':
       return 'No reason';
     case 'cover':

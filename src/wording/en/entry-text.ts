@@ -27,7 +27,7 @@ export function entryText(entry: EntryDraft, s: Speaker): string {
     case 'level':
       return levelText(entry, amount, s);
     case 'top-up':
-      return `topped up ${amount}`;
+      return `topped up ${amount}${waterText(entry)}`;
     case 'reservoir-change':
       return `solution changed (${amount})`;
     case 'dose':
@@ -51,7 +51,7 @@ export function entryText(entry: EntryDraft, s: Speaker): string {
     case 'duty-failed':
       return `${dutyText(entry)} not done${entry.note ? ` (${clipped(entry.note, mostQuoted)})` : ''}`;
     case 'note':
-      return `note “${clipped(entry.note ?? '', mostQuoted)}”`;
+      return noteText(entry);
   }
 }
 
@@ -74,4 +74,18 @@ function calibrationText(entry: EntryDraft, s: Speaker): string {
 function dutyText(entry: EntryDraft): string {
   if (entry.chore !== undefined) return `“${clipped(entry.chore, mostQuoted)}”`;
   return dutyNames[entry.duty ?? 'chore'];
+}
+
+function noteText(entry: EntryDraft): string {
+  const quoted = `“${clipped(entry.note ?? '', mostQuoted)}”`;
+  if (entry.milestone === 'first-fruit') return `first fruit (${quoted})`;
+  if (!entry.isAttached) return `note ${quoted}`;
+  if (entry.photo && !entry.note) return 'photo, shown with the steps';
+  const of = entry.duty === undefined ? '' : ` of the ${dutyNames[entry.duty]}`;
+  return `note ${quoted}${entry.photo ? ', with the photo' : ''}, shown with the steps${of}`;
+}
+
+function waterText({ water }: EntryDraft): string {
+  if (water === undefined) return '';
+  return water === 'rain' ? ' of rain water' : ' of tap water';
 }

@@ -54,6 +54,8 @@ export function questionText(doubt: Doubt, s: Speaker): string {
       return isItAReading(doubt, s);
     case 'shorthand-does-not-fit':
       return 'These numbers do not fit the order pH, EC, water temperature. Which is which? For example “pH 5.9, EC 1.7, water 21”.';
+    case 'whose-photo':
+      return 'Which system is the photo for? I show it with the steps of its work.';
     case 'which-duties':
       return `Which work is done? For example “did ${s.greenhouse.systems[0]?.name ?? 'the bench'}”.`;
     case 'why-not':

@@ -15,3 +15,6 @@ export function middleOf([lowest, highest]: Range, decimals: number): number {
 
 /** A top-up such as anybody may type: 12 litres, or 3 gallons. */
 export const exampleTopUpL: Readonly<Record<VolumeUnit, number>> = { L: 12, gal: 11.356235352 };
+
+/** The size of a rain butt such as stands at many a house: 200 litres, or 55 gallons. */
+export const exampleButtL: Readonly<Record<VolumeUnit, number>> = { L: 200, gal: 208.197649 };

@@ -1,6 +1,7 @@
 import type { Incoming } from '../../../assistant/incoming.ts';
 import type { GreenhouseId } from '../../../assistant/ports/store.ts';
 import type { Member } from '../../../greenhouse/member.ts';
+import { channel } from '../channel-name.ts';
 import { editId, keyText, pressId } from '../message-key.ts';
 import { phrasesOf } from '../phrases/phrases-of.ts';
 import type { Pressed, Said } from '../reading/told.ts';
@@ -36,7 +37,7 @@ export function saidIncoming(
   { greenhouse, member, members, room }: Speaker,
   self: ChannelSelf,
 ): Heard | null {
-  const { key, command, isEdit, isAddressed, writtenAtMs, replyTo } = said;
+  const { key, command, photoId, isEdit, isAddressed, writtenAtMs, replyTo } = said;
   const from = { from: member.handle, chat: room };
   if (isEdit) {
     if (said.text === '' || command) return null;
@@ -51,7 +52,7 @@ export function saidIncoming(
     return { platformId, incoming: { kind: 'wish', ...from, wish, invitationHash } };
   }
   const text = command ? typedFor(command.name, member) : said.text;
-  if (text === null || text === '') return null;
+  if (text === null || (text === '' && photoId === null)) return null;
   return {
     platformId,
     incoming: {
@@ -59,6 +60,7 @@ export function saidIncoming(
       ...from,
       text,
       writtenAtMs,
+      ...(photoId === null ? {} : { photo: { channel, id: photoId } }),
       replyTo: replyTo ? { kind: 'message', ids: [keyText(replyTo)] } : null,
       ...(isAddressed ? {} : { isOverheard: true }),
     },

@@ -5,12 +5,13 @@ import { householdWords, newcomerWords } from './household-words.ts';
 
 /** What a member wants of the household, by a command or in words; null: it is about the greenhouse. */
 export function wishOf(
-  { command, text, place, isAddressed }: Said,
+  { command, text, photoId, place, isAddressed }: Said,
   members: readonly Member[],
   self: { readonly readsAll: boolean },
 ): HouseholdWish | null {
   if (!isAddressed) return null;
   if (command) return wishOfCommand(command.name);
+  if (text === '' && photoId !== null) return null;
   if (text === '') return place.isPrivate ? { kind: 'no-words' } : null;
   const invited = matched('invite', text);
   if (invited) return invitationOf(invited.who, members);

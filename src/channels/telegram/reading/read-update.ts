@@ -62,6 +62,8 @@ function readMessage(message: Message, self: Self, isEdit: boolean, receivedAtMs
     place: placeOf(chat, threadOf(message)),
     key: keyOf(message),
     text,
+    // The largest of its sizes comes last.
+    photoId: message.photo?.at(-1)?.file_id ?? null,
     writtenAtMs: Math.min(message.date * 1000 + 999, receivedAtMs),
     replyTo: replied ? keyOf(replied) : null,
     isAddressed: chat.type === 'private' || isMention || isReplyToBot || command !== null,

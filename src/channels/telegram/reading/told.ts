@@ -44,6 +44,8 @@ export interface Said {
   readonly key: MessageKey;
   /** Without the mention of the bot. Empty: a sticker, a voice message, a picture without words. */
   readonly text: string;
+  /** The platform's own name for the photo that the text is the caption of; null: there is none. */
+  readonly photoId: string | null;
   readonly writtenAtMs: number;
   readonly replyTo: MessageKey | null;
   /** Meant for the bot: in private, by a mention, a command, or in reply to it. */

@@ -1,5 +1,7 @@
 import type { Api } from 'grammy';
 import { tellGrowers } from '../../../assistant/household/tell-growers.ts';
+import type { Outgoing } from '../../../assistant/outgoing.ts';
+import { photoIn } from '../../../assistant/photo-in.ts';
 import type { PendingOutgoing, Settled } from '../../../assistant/ports/store.ts';
 import type { NotDelivered } from '../../../assistant/replies/household-news.ts';
 import { pictureIn } from '../../../assistant/replies/picture.ts';
@@ -89,7 +91,7 @@ export class Delivery {
   async #write(pending: PendingOutgoing, target: Target): Promise<string | null> {
     const { greenhouse, outgoing } = pending;
     const { api, options, pace, book } = this.#parts;
-    const picture = await this.#draw(pending);
+    const picture = knownPhotoIn(outgoing) ?? (await this.#draw(pending));
     const composed = await this.#compose(pending, target, picture ? mostInCaption : mostInText);
     const answered = outgoing.inReplyTo === null ? null : readKey(outgoing.inReplyTo);
     const inChat = answered?.chatId === target.chatId ? answered : null;
@@ -286,4 +288,10 @@ function languageOf(to: string, { members }: Greenhouse): 'en' | 'de' {
 
 function givenUp(because: string, atMs: number): Settled {
   return { kind: 'given-up', because, atMs };
+}
+
+/** The platform's own name for a photo that a member sent through it; null: the message shows none. */
+function knownPhotoIn({ reply }: Outgoing): string | null {
+  const photo = photoIn(reply);
+  return photo?.channel === channel ? photo.id : null;
 }

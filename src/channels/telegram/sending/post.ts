@@ -15,7 +15,8 @@ export interface Standing {
 export interface Letter {
   readonly content: StyledText;
   readonly keyboard: InlineKeyboardMarkup | null;
-  readonly picture: Uint8Array | null;
+  /** A picture's bytes, or the platform's own name for one that it has. */
+  readonly picture: Uint8Array | string | null;
 }
 
 /** Sends one message and gives the id under which it is known. */
@@ -37,11 +38,15 @@ export async function post(api: Api, letter: Letter, standing: Standing): Promis
   };
   const sent: Message = picture
     ? // A buffer and not a stream, so that it can be sent again.
-      await api.sendPhoto(chatId, new InputFile(picture, 'picture.png'), {
-        ...options,
-        caption: content.text,
-        caption_entities: [...content.entities],
-      })
+      await api.sendPhoto(
+        chatId,
+        typeof picture === 'string' ? picture : new InputFile(picture, 'picture.png'),
+        {
+          ...options,
+          caption: content.text,
+          caption_entities: [...content.entities],
+        },
+      )
     : await api.sendMessage(chatId, content.text, {
         ...options,
         entities: [...content.entities],

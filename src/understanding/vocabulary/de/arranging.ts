@@ -230,16 +230,6 @@ export const arranging: ArrangingWords = {
       'erkläre',
       'erklär mir wie',
     ],
-    tip: [
-      'tipp für',
-      'tipp zu',
-      'tipp',
-      'hinweis für',
-      'hinweis zu',
-      'merke für',
-      'für die helfer',
-      'anleitung für',
-    ],
     'news-daily': [
       'eine zeile am tag',
       'täglich eine zeile',

@@ -254,16 +254,6 @@ export const arranging: ArrangingWords = {
       'instructions for',
       'how does',
     ],
-    tip: [
-      'tip for',
-      'tip',
-      'tips for',
-      'remember for',
-      'for whoever does',
-      'for whoever goes to',
-      'for the helpers',
-      'instructions for',
-    ],
     'news-daily': [
       'one line a day',
       'a line a day',

@@ -1,3 +1,5 @@
+import type { DutyKind } from '../../../greenhouse/duty.ts';
+import type { WaterKind } from '../../../greenhouse/entry.ts';
 import type { Language } from '../../../greenhouse/member.ts';
 import type { WantedQuantity } from '../../../greenhouse/set-up/set-up-change.ts';
 import type { Method } from '../../../greenhouse/system.ts';
@@ -34,6 +36,20 @@ export interface WishWords {
   readonly methodNames: Readonly<Record<Method, string>>;
   readonly meterNames: Readonly<Record<'ph' | 'ec', string>>;
   readonly meters: Readonly<Record<'ph' | 'ec' | 'both', readonly string[]>>;
+  /** How kinds of work are called where something is to be known about them. */
+  readonly work: Readonly<Partial<Record<DutyKind, readonly string[]>>>;
+  /** How a deed may end where it is spoken of, and what it ends in where it is told to do. */
+  readonly deedForms: readonly (readonly [string, string])[];
+  /** The whole greenhouse, all of the work. */
+  readonly everything: readonly string[];
+  /** What rain water is kept in. */
+  readonly butts: readonly string[];
+  /** How full it is, as a share. */
+  readonly shares: readonly { readonly words: readonly string[]; readonly share: number }[];
+  /** What a top-up was made with, where that is said in passing. */
+  readonly waters: Readonly<Record<WaterKind, readonly string[]>>;
+  /** Fruit, whatever grows. */
+  readonly fruit: readonly string[];
   /** `half past`-less clock words that may follow an hour: o'clock, am, pm with the hours they add. */
   readonly clockWords: ReadonlyMap<string, number>;
 }

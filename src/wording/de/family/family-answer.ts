@@ -26,9 +26,18 @@ export function familyAnswer(answer: FamilyAnswer, s: Speaker): string {
       return rosterText(answer, s);
     case 'how-to':
       return howToText(answer.how, s);
+    case 'photo':
+      return photoText(answer, s);
     case 'no-such-duty':
+      if (answer.isChoice) return 'Was davon?';
       return `Für welches System? Zum Beispiel „wie fülle ich ${s.greenhouse.systems[0]?.name ?? 'die Wanne'} auf“.`;
     case 'nobody-away':
       return 'Niemand ist verreist. Sag zum Beispiel „von Freitag bis zum 16. weg“.';
   }
+}
+
+/** The caption of a photo. */
+function photoText({ system, text }: Extract<FamilyAnswer, { kind: 'photo' }>, s: Speaker): string {
+  const place = system === null ? s.greenhouse.name : s.system(system).name;
+  return text === '' ? `Foto: ${place}` : `Foto: ${place}, ${text}`;
 }

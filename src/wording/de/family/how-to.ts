@@ -23,11 +23,11 @@ const donts: Readonly<Record<Dont, string>> = {
 
 /** A duty in numbered steps, for somebody who has never done it. */
 export function howToText(how: HowTo, s: Speaker): string {
-  const { system, duty, steps, tips } = how;
-  const title = s.capital(dutyName({ kind: duty, system: system.id, dueOn: s.today }, s));
+  const { duty, steps, tips } = how;
+  const title = s.capital(dutyName(duty, s));
   return [
     `${title}:`,
-    ...tips.map((tip) => `Hinweis: ${tip}`),
+    ...tips.filter(({ text }) => text !== '').map(({ text }) => `Hinweis: ${text}`),
     ...steps
       .map((step) => stepLine(step, how, s))
       .filter((line) => line !== '')
@@ -37,7 +37,9 @@ export function howToText(how: HowTo, s: Speaker): string {
   ].join('\n');
 }
 
-function stepLine(step: HowStep, { system, duty, line }: HowTo, s: Speaker): string {
+function stepLine(step: HowStep, how: HowTo, s: Speaker): string {
+  const { system, duty, line } = how;
+  const place = system?.name ?? s.greenhouse.name;
   switch (step.kind) {
     case 'fetch-water':
       return `Wasser holen (${s.greenhouse.water.name})${step.litres ? `: etwa ${waterText(step.litres, s)}` : ''}. Lieber zwei halb volle Kannen tragen als eine volle.`;
@@ -45,6 +47,7 @@ function stepLine(step: HowStep, { system, duty, line }: HowTo, s: Speaker): str
     case 'work':
       return `${s.capital(step.work.map((work) => stepText(work, s)).join(', dann '))}.`;
     case 'pour': {
+      if (!system) return '';
       const filling = fillingTo(system, step.toL ?? system.brimL);
       const to =
         filling.kind === 'level'
@@ -53,46 +56,56 @@ function stepLine(step: HowStep, { system, duty, line }: HowTo, s: Speaker): str
       return `Langsam eingießen, bis ${to}. Dort aufhören, auch wenn Wasser übrig ist.`;
     }
     case 'read-level':
-      return 'Nachsehen, wie hoch das Wasser jetzt steht, in cm oder als Anteil von voll.';
+      return 'Nachsehen, wie hoch das Wasser jetzt steht: mit dem Lineal vom Rand abwärts in cm, oder als Anteil, etwa „halb voll“.';
     case 'dip-probe': {
       const names = step.quantities.map((quantity) => quantityNames[quantity]);
       const probes = step.probes.length > 0 ? ` mit ${s.and(step.probes)}` : '';
-      return `${s.and(names)} messen${probes}: in ${system.name} tauchen, sanft rühren, warten, bis die Zahl etwa zehn Sekunden stillsteht.`;
+      return `${s.and(names)} messen${probes}: in ${place} tauchen, sanft rühren, warten, bis die Zahl etwa zehn Sekunden stillsteht.`;
     }
     case 'rinse-probe':
       return 'Das Messgerät in klarem Wasser spülen und die Kappe wieder aufsetzen; eine pH-Sonde darf nie austrocknen.';
     case 'buffers':
+      if (!step.isPh) {
+        return `${step.probe} in frische EC-Eichlösung tauchen, deren Wert deiner Lösung am nächsten liegt, warten, bis die Zahl stillsteht, und mir beide Werte sagen, bevor du etwas verstellst. Die gebrauchte Lösung wegschütten.`;
+      }
       return `${step.probe} in frischen Puffer pH 7 tauchen, ablesen, spülen, dann in pH 4, und mir beide Werte sagen, bevor du etwas verstellst. Den gebrauchten Puffer wegschütten.`;
     case 'set-air':
       return step.minutesPerHour === null
-        ? `Nachsehen, ob die Luft in ${system.name} sprudelt.`
-        : `Zeitschaltuhr von ${system.name} auf ${s.amount(measureOf('aeration', step.minutesPerHour, s.units))} stellen und nachsehen, ob es sprudelt.`;
+        ? `Nachsehen, ob die Luft in ${place} sprudelt.`
+        : `Zeitschaltuhr von ${place} auf ${s.amount(measureOf('aeration', step.minutesPerHour, s.units))} stellen und nachsehen, ob es sprudelt.`;
     case 'wait-for-figures':
       return line
-        ? `Auf meine Zahl für ${system.name} warten.`
-        : `${dutyNames[duty]}: jetzt nichts. Erst messen und mir sagen; dann sage ich, wie viel, oder dass es jemand anderes macht.`;
+        ? `Auf meine Zahl für ${place} warten.`
+        : `${dutyNames[duty.kind]}: jetzt nichts. Erst messen und mir sagen; dann sage ich, wie viel, oder dass es jemand anderes macht.`;
     case 'answer':
-      return `Dann zum Beispiel antworten: „${answerExample(step, system, s)}“.`;
+      return `Dann zum Beispiel antworten: „${answerExample(step, how, s)}“.`;
   }
 }
 
 function answerExample(
   { duty, litres }: Extract<HowStep, { kind: 'answer' }>,
-  system: HowTo['system'],
+  how: HowTo,
   s: Speaker,
 ): string {
+  const { system } = how;
+  const place = system?.name ?? s.greenhouse.name;
   switch (duty) {
     case 'top-up': {
       const amount = litres && litres > 0 ? litres : exampleTopUpL[s.units.volume];
-      return `${system.name} ${s.amount(measureOf('top-up', amount, s.units))} nachgefüllt`;
+      return `${place} ${s.amount(measureOf('top-up', amount, s.units))} nachgefüllt`;
     }
     case 'check':
-      return `${system.name} ${valueText('ph', middleOf(system.ph, 1), s)} ${valueText('ec', middleOf(system.ecMsPerCm, 1), s)}`;
+      if (!system) return place;
+      return `${place} ${valueText('ph', middleOf(system.ph, 1), s)} ${valueText('ec', middleOf(system.ecMsPerCm, 1), s)}`;
     case 'reservoir-change':
-      return `${system.name} Lösung gewechselt, ${s.amount(measureOf('reservoir-change', system.brimL, s.units))}`;
+      return `${place} Lösung gewechselt, ${s.amount(measureOf('reservoir-change', system?.brimL ?? 0, s.units))}`;
     case 'calibration':
-      return '7,00 zeigte 7,05 und 4,01 zeigte 4,10';
+      return isPhWork(how) ? '7,00 zeigte 7,05 und 4,01 zeigte 4,10' : '1,41 zeigte 1,38';
     default:
-      return `${system.name} erledigt`;
+      return `${how.duty.chore ?? place} erledigt`;
   }
+}
+
+function isPhWork({ steps }: HowTo): boolean {
+  return steps.some((step) => step.kind === 'buffers' && step.isPh);
 }

@@ -1,7 +1,6 @@
 import type { ArrangementDraft } from '../../../greenhouse/arrangement.ts';
 import type { Duty } from '../../../greenhouse/duty.ts';
 import type { LocalDate } from '../../../greenhouse/local-time.ts';
-import { clipped, mostQuoted } from '../../spoken/clipped.ts';
 import type { Speaker } from '../../spoken/speaker.ts';
 import { onDay } from '../day-text.ts';
 import { dutyName } from '../duty-text.ts';
@@ -46,8 +45,6 @@ export function settledSentence(item: ArrangementDraft, s: Speaker): string {
       return `${s.member(item.handle)} übernimmt ${item.isEvening && item.on === s.today ? 'heute Abend' : onDay(item.on, s)}: ${claimName(item, s)}.`;
     case 'release':
       return `${s.capital(claimName({ ...item, duty: null }, s))}: zurückgegeben.`;
-    case 'tip':
-      return `Gemerkt für alle, die das machen${item.system === null ? '' : ` (${s.system(item.system).name})`}: „${clipped(item.text, mostQuoted)}“.`;
   }
 }
 

@@ -6,9 +6,12 @@ import type {
   UnfitChange,
   WantedQuantity,
 } from '../../../greenhouse/set-up/set-up-change.ts';
+import { STRONG_REAGENTS } from '../../../planning/cautions-for.ts';
 import { depth } from '../../spoken/depth.ts';
+import { exampleButtL } from '../../spoken/examples.ts';
 import { measureOf } from '../../spoken/measure-of-quantity.ts';
 import type { Speaker } from '../../spoken/speaker.ts';
+import { cautionText } from '../advice/caution-text.ts';
 import { everyDays, onDay } from '../day-text.ts';
 import { productName } from '../names.ts';
 import { rangeText } from '../value-text.ts';
@@ -19,13 +22,19 @@ import { systemText } from './system-text.ts';
 /** A change as it would be, with what holds now where that is known. */
 export function changeQuestion(change: SetUpChange, was: SetUpChange | null, s: Speaker): string {
   const asked = isReport(change) ? 'Stimmt das?' : 'Soll ich das so machen?';
-  return `${s.capital(changeText(change, was, s))}. ${asked}`;
+  const what = s.capital(changeText(change, was, s));
+  if (change.kind !== 'acids-shown' || !change.isShown) return `${what}. ${asked}`;
+  return `${what}. Bitte vorher zeigen. ${cautionText({ about: STRONG_REAGENTS, inFull: true })} ${asked}`;
 }
 
 /** What the household did or counted, and not what it wants. */
 function isReport({ kind }: SetUpChange): boolean {
   return (
-    kind === 'planted' || kind === 'cleared' || kind === 'stock-added' || kind === 'stock-counted'
+    kind === 'planted' ||
+    kind === 'cleared' ||
+    kind === 'stock-added' ||
+    kind === 'stock-counted' ||
+    kind === 'butt-counted'
   );
 }
 
@@ -106,6 +115,14 @@ function changeText(change: SetUpChange, was: SetUpChange | null, s: Speaker): s
         : `${now} ${productName(change.product)} gekauft, dazu die ${then}, die noch da sind`;
     case 'stock-counted':
       return `noch ${now} ${productName(change.product)}${then === null ? '' : `, gerechnet hatte ich mit ${then}`}`;
+    case 'butt-set':
+      return `die Regentonne fasst ${to}, Nachfüllen mit Regenwasser wird davon abgezogen`;
+    case 'butt-counted':
+      return `jetzt ${now} in der Regentonne${then === null ? '' : `, gerechnet hatte ich mit ${then}`}`;
+    case 'acids-shown':
+      return change.isShown
+        ? `${s.member(change.handle)} darf mit Säure und Lauge umgehen und bekommt diese Aufgaben mit Mengen`
+        : `${s.member(change.handle)} lässt Säure und Lauge stehen: Diese Aufgaben warten auf jemanden, der eingewiesen ist`;
     case 'set-up-anew':
       return `${change.greenhouse.name} ist eingerichtet`;
   }
@@ -137,9 +154,18 @@ function valueOf(change: SetUpChange, s: Speaker): string | null {
     case 'stock-added':
     case 'stock-counted':
       return stockAmount(change.mL, s);
+    case 'butt-set':
+      return s.amount(measureOf('level', change.litres, s.units));
+    case 'butt-counted':
+      return s.amount(measureOf('level', heldL(change.held, s), s.units));
     default:
       return null;
   }
+}
+
+/** Litres in the butt. */
+function heldL(held: Extract<SetUpChange, { kind: 'butt-counted' }>['held'], s: Speaker): number {
+  return 'litres' in held ? held.litres : held.share * (s.greenhouse.rainButt?.litres ?? 0);
 }
 
 function figureText(figure: SystemFigure, value: number, s: Speaker): string {
@@ -200,6 +226,10 @@ export function unfitText(change: SetUpChange, because: UnfitChange, s: Speaker)
       const chores = because.chores.map((chore) => `„${chore}“`);
       return `Dazu gibt es noch Aufgaben: ${s.and(chores)}. Streich sie zuerst, etwa mit „streich ${because.chores[0] ?? ''}“.`;
     }
+    case 'no-butt':
+      return `Ich weiß nicht, wie viel die Regentonne fasst. Sag mir zum Beispiel „Regentonne ${s.amount(measureOf('level', exampleButtL[s.units.volume], s.units))}“.`;
+    case 'more-than-butt':
+      return `Die Regentonne fasst ${s.amount(measureOf('level', because.litres, s.units))}. Mehr kann nicht darin sein.`;
     case 'same-already':
       return `Das ist schon so: ${changeText(change, null, s)}.`;
     case 'out-of-bounds':

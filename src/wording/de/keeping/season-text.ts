@@ -1,3 +1,4 @@
+import type { KeepingAnswer } from '../../../assistant/replies/keeping.ts';
 import type { SystemId } from '../../../greenhouse/system.ts';
 import type { Season, SeasonFigures, Unfairness } from '../../../planning/season.ts';
 import { measure } from '../../spoken/measure.ts';
@@ -8,12 +9,26 @@ import { cropText } from './crop-text.ts';
 import { stockAmount } from './stock-text.ts';
 
 /** How the systems have done beside each other, and where comparing them is not fair. */
-export function seasonText(season: Season, s: Speaker): string {
-  return [
-    ...season.systems.map((figures) => figuresText(figures, s)),
+export function seasonText(
+  { season, asksBest }: Extract<KeepingAnswer, { kind: 'season' }>,
+  s: Speaker,
+): string {
+  const figures = season.systems.map((each) => figuresText(each, s));
+  const compared = [
     ...verdict(season, s),
     ...(season.unfair.length > 0 ? [unfairText(season.unfair, s)] : []),
-  ].join('\n');
+  ];
+  if (!asksBest) return [...figures, ...compared].join('\n');
+  const lead = compared.length > 0 ? compared : [nothingToCompare(season, s)];
+  return [...lead, ...figures].join('\n');
+}
+
+function nothingToCompare({ systems }: Season, s: Speaker): string {
+  const only = systems.find(({ harvestG }) => harvestG > 0);
+  const name = s.greenhouse.systems[0]?.name ?? '';
+  return only
+    ? `Gewogen geerntet wurde bisher nur von ${s.system(only.system).name}, also gibt es nichts zu vergleichen.`
+    : `Zu vergleichen gibt es noch nichts: Keine Ernte wurde gewogen. Sag mir zum Beispiel „400 g Tomaten von ${name}“.`;
 }
 
 function figuresText(figures: SeasonFigures, s: Speaker): string {
@@ -31,7 +46,10 @@ function figuresText(figures: SeasonFigures, s: Speaker): string {
 }
 
 function harvestText(figures: SeasonFigures, s: Speaker): string {
-  const { harvestG, firstHarvestOn, gPerPlant, gPerLitre } = figures;
+  const { harvestG, firstHarvestOn, firstFruitOn, gPerPlant, gPerLitre } = figures;
+  if (firstHarvestOn === null && firstFruitOn !== null) {
+    return `erste Frucht am ${s.dayAndMonth(firstFruitOn)}, noch nichts gewogen`;
+  }
   if (firstHarvestOn === null) return 'noch nichts geerntet';
   const grams = (value: number): string => s.amount(measureOf('harvest', value, s.units));
   const shares = [

@@ -1,7 +1,11 @@
 import type { KeepingAnswer } from '../../../assistant/replies/keeping.ts';
+import type { RainLine } from '../../../planning/rain-left.ts';
 import type { StockLine } from '../../../planning/stock-outlook.ts';
+import { exampleButtL } from '../../spoken/examples.ts';
 import { measure } from '../../spoken/measure.ts';
+import { measureOf } from '../../spoken/measure-of-quantity.ts';
 import type { Speaker } from '../../spoken/speaker.ts';
+import { roughVolume } from '../../spoken/volume.ts';
 import { productName } from '../names.ts';
 
 const mlPerLitre = 1000;
@@ -12,16 +16,16 @@ export function stockAmount(mL: number, s: Speaker): string {
 }
 
 export function stockAnswer(
-  { product, lines, buy }: Extract<KeepingAnswer, { kind: 'stock' }>,
+  { product, lines, buy, rain }: Extract<KeepingAnswer, { kind: 'stock' }>,
   s: Speaker,
 ): string {
-  if (lines.length === 0) {
+  if (lines.length === 0 && !rain) {
     const what = product === null ? 'Flaschen' : productName(product);
     return `Von ${what} im Vorrat weiß ich nichts. Sag mir, was da ist: „1 l ${productName(product ?? 'ph-down')} gekauft“.`;
   }
   const listed = lines.map((line) => `${s.capital(stockLine(line, s))}.`);
   const shopping = product === null ? [shoppingText(buy, s) ?? 'Zu kaufen ist noch nichts.'] : [];
-  return [...listed, ...shopping].join('\n');
+  return [...listed, ...(rain ? [rainText(rain, s)] : []), ...shopping].join('\n');
 }
 
 /** `Zu kaufen: …`; null: nichts. */
@@ -39,6 +43,26 @@ function stockLine({ product, leftMl, lastsDays }: StockLine, s: Speaker): strin
   if (leftMl === 0) return `${productName(product)}: aufgebraucht`;
   const lasts = lastsDays === null ? 'zuletzt nichts verbraucht' : `reicht ${lastsText(lastsDays)}`;
   return `${productName(product)}: noch ${stockAmount(leftMl, s)}, ${lasts}`;
+}
+
+/** How much rain water there is. */
+export function rainText({ litres, leftL, lastsDays }: RainLine, s: Speaker): string {
+  const size = s.amount(measureOf('level', litres, s.units));
+  if (leftL === null) {
+    return `Regentonne: Sie fasst ${size}. Wie voll ist sie? Sag zum Beispiel „Tonne ist voll“.`;
+  }
+  if (leftL === 0) {
+    return 'Regentonne: leer nach dem, was entnommen wurde. Sag „Tonne ist voll“, sobald sie es ist.';
+  }
+  const lasts =
+    lastsDays === null ? 'zuletzt nichts entnommen' : `reicht ohne Regen ${lastsText(lastsDays)}`;
+  return `Regentonne: noch etwa ${s.amount(roughVolume(leftL, s.units.volume))} von ${size}, ${lasts}.`;
+}
+
+export function rainAnswer({ rain }: Extract<KeepingAnswer, { kind: 'rain' }>, s: Speaker): string {
+  return rain
+    ? rainText(rain, s)
+    : `Von einer Regentonne weiß ich nichts. Sag mir, wie viel sie fasst: „Regentonne ${s.amount(measureOf('level', exampleButtL[s.units.volume], s.units))}“.`;
 }
 
 const daysPerWeek = 7;

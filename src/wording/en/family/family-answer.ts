@@ -24,9 +24,18 @@ export function familyAnswer(answer: FamilyAnswer, s: Speaker): string {
       return rosterText(answer, s);
     case 'how-to':
       return howToText(answer.how, s);
+    case 'photo':
+      return photoText(answer, s);
     case 'no-such-duty':
+      if (answer.isChoice) return 'Which of these?';
       return `For which system? For example “how do I top up ${s.greenhouse.systems[0]?.name ?? 'the bench'}”.`;
     case 'nobody-away':
       return 'Nobody is away. Tell me for example “away from Friday to the 16th”.';
   }
+}
+
+/** The caption of a photo. */
+function photoText({ system, text }: Extract<FamilyAnswer, { kind: 'photo' }>, s: Speaker): string {
+  const place = system === null ? s.greenhouse.name : s.system(system).name;
+  return text === '' ? `Photo: ${place}` : `Photo: ${place}, ${text}`;
 }

@@ -22,11 +22,11 @@ const donts: Readonly<Record<Dont, string>> = {
 
 /** A duty in numbered steps, for somebody who has never done it. */
 export function howToText(how: HowTo, s: Speaker): string {
-  const { system, duty, steps, tips } = how;
-  const title = s.capital(dutyName({ kind: duty, system: system.id, dueOn: s.today }, s));
+  const { duty, steps, tips } = how;
+  const title = s.capital(dutyName(duty, s));
   return [
     `${title}:`,
-    ...tips.map((tip) => `Note: ${tip}`),
+    ...tips.filter(({ text }) => text !== '').map(({ text }) => `Note: ${text}`),
     ...steps
       .map((step) => stepLine(step, how, s))
       .filter((line) => line !== '')
@@ -36,7 +36,9 @@ export function howToText(how: HowTo, s: Speaker): string {
   ].join('\n');
 }
 
-function stepLine(step: HowStep, { system, duty, line }: HowTo, s: Speaker): string {
+function stepLine(step: HowStep, how: HowTo, s: Speaker): string {
+  const { system, duty, line } = how;
+  const place = system?.name ?? s.greenhouse.name;
   switch (step.kind) {
     case 'fetch-water':
       return `Fetch water from the ${s.greenhouse.water.name}${step.litres ? `: about ${waterText(step.litres, s)}` : ''}. Carry half-full cans rather than one full one.`;
@@ -44,6 +46,7 @@ function stepLine(step: HowStep, { system, duty, line }: HowTo, s: Speaker): str
     case 'work':
       return `${s.capital(step.work.map((work) => stepText(work, s)).join(', then '))}.`;
     case 'pour': {
+      if (!system) return '';
       const filling = fillingTo(system, step.toL ?? system.brimL);
       const to =
         filling.kind === 'level'
@@ -52,46 +55,56 @@ function stepLine(step: HowStep, { system, duty, line }: HowTo, s: Speaker): str
       return `Pour it in slowly, up to ${to}. Stop there even if water is left.`;
     }
     case 'read-level':
-      return 'Look where the water stands now, in cm or as a share of full.';
+      return 'See where the water stands now: with a ruler from the brim down in cm, or as a share of full, like “half”.';
     case 'dip-probe': {
       const names = step.quantities.map((quantity) => quantityNames[quantity]);
       const probes = step.probes.length > 0 ? ` with the ${s.and(step.probes)}` : '';
-      return `Measure ${s.and(names)}${probes}: dip it into ${system.name}, stir gently, wait until the figure stands still for some ten seconds.`;
+      return `Measure ${s.and(names)}${probes}: dip it into ${place}, stir gently, wait until the figure stands still for some ten seconds.`;
     }
     case 'rinse-probe':
       return 'Rinse the probe in clean water and put its cap back on; a pH probe must never dry out.';
     case 'buffers':
+      if (!step.isPh) {
+        return `Dip the ${step.probe} into fresh EC standard, the one whose value is nearest to your solution, wait until the figure stands still, and tell me both values before you adjust anything. Throw the used standard away.`;
+      }
       return `Dip the ${step.probe} into fresh pH 7 buffer, read it, rinse, then into pH 4, and tell me both readings before you adjust anything. Throw the used buffer away.`;
     case 'set-air':
       return step.minutesPerHour === null
-        ? `Look that the air of ${system.name} bubbles.`
-        : `Set the timer of ${system.name} to ${s.amount(measureOf('aeration', step.minutesPerHour, s.units))} and look that it bubbles.`;
+        ? `Look that the air of ${place} bubbles.`
+        : `Set the timer of ${place} to ${s.amount(measureOf('aeration', step.minutesPerHour, s.units))} and look that it bubbles.`;
     case 'wait-for-figures':
       return line
-        ? `Wait for my figure for ${system.name}.`
-        : `There is no ${dutyNames[duty]} to give now. Measure first and tell me; I then say how much, or that the grower does it.`;
+        ? `Wait for my figure for ${place}.`
+        : `There is no ${dutyNames[duty.kind]} to give now. Measure first and tell me; I then say how much, or that the grower does it.`;
     case 'answer':
-      return `Then answer for example: “${answerExample(step, system, s)}”.`;
+      return `Then answer for example: “${answerExample(step, how, s)}”.`;
   }
 }
 
 function answerExample(
   { duty, litres }: Extract<HowStep, { kind: 'answer' }>,
-  system: HowTo['system'],
+  how: HowTo,
   s: Speaker,
 ): string {
+  const { system } = how;
+  const place = system?.name ?? s.greenhouse.name;
   switch (duty) {
     case 'top-up': {
       const amount = litres && litres > 0 ? litres : exampleTopUpL[s.units.volume];
-      return `topped up ${system.name} ${s.amount(measureOf('top-up', amount, s.units))}`;
+      return `topped up ${place} ${s.amount(measureOf('top-up', amount, s.units))}`;
     }
     case 'check':
-      return `${system.name} ${valueText('ph', middleOf(system.ph, 1), s)} ${valueText('ec', middleOf(system.ecMsPerCm, 1), s)}`;
+      if (!system) return place;
+      return `${place} ${valueText('ph', middleOf(system.ph, 1), s)} ${valueText('ec', middleOf(system.ecMsPerCm, 1), s)}`;
     case 'reservoir-change':
-      return `changed ${system.name}, ${s.amount(measureOf('reservoir-change', system.brimL, s.units))}`;
+      return `changed ${place}, ${s.amount(measureOf('reservoir-change', system?.brimL ?? 0, s.units))}`;
     case 'calibration':
-      return '7.00 read 7.05 and 4.01 read 4.10';
+      return isPhWork(how) ? '7.00 read 7.05 and 4.01 read 4.10' : '1.41 read 1.38';
     default:
-      return `did ${system.name}`;
+      return `did ${how.duty.chore ?? place}`;
   }
+}
+
+function isPhWork({ steps }: HowTo): boolean {
+  return steps.some((step) => step.kind === 'buffers' && step.isPh);
 }

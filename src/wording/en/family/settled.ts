@@ -1,7 +1,6 @@
 import type { ArrangementDraft } from '../../../greenhouse/arrangement.ts';
 import type { Duty } from '../../../greenhouse/duty.ts';
 import type { LocalDate } from '../../../greenhouse/local-time.ts';
-import { clipped, mostQuoted } from '../../spoken/clipped.ts';
 import type { Speaker } from '../../spoken/speaker.ts';
 import { onDay } from '../day-text.ts';
 import { dutyName } from '../duty-text.ts';
@@ -42,8 +41,6 @@ export function settledSentence(item: ArrangementDraft, s: Speaker): string {
       return `${s.member(item.handle)} takes ${claimName(item, s)} ${item.isEvening && item.on === s.today ? 'tonight' : onDay(item.on, s)}.`;
     case 'release':
       return `${claimName({ ...item, duty: null }, s)}: given back.`;
-    case 'tip':
-      return `Kept for whoever does it${item.system === null ? '' : ` (${s.system(item.system).name})`}: “${clipped(item.text, mostQuoted)}”.`;
   }
 }
 

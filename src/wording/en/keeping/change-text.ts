@@ -6,9 +6,12 @@ import type {
   UnfitChange,
   WantedQuantity,
 } from '../../../greenhouse/set-up/set-up-change.ts';
+import { STRONG_REAGENTS } from '../../../planning/cautions-for.ts';
 import { depth } from '../../spoken/depth.ts';
+import { exampleButtL } from '../../spoken/examples.ts';
 import { measureOf } from '../../spoken/measure-of-quantity.ts';
 import type { Speaker } from '../../spoken/speaker.ts';
+import { cautionText } from '../advice/caution-text.ts';
 import { everyDays, onDay } from '../day-text.ts';
 import { productName } from '../names.ts';
 import { rangeText } from '../value-text.ts';
@@ -19,13 +22,19 @@ import { systemText } from './system-text.ts';
 /** A change as it would be, with what holds now where that is known. */
 export function changeQuestion(change: SetUpChange, was: SetUpChange | null, s: Speaker): string {
   const asked = isReport(change) ? 'Is that right?' : 'Shall I do that?';
-  return `${s.capital(changeText(change, was, s))}. ${asked}`;
+  const what = s.capital(changeText(change, was, s));
+  if (change.kind !== 'acids-shown' || !change.isShown) return `${what}. ${asked}`;
+  return `${what}. Please show it first. ${cautionText({ about: STRONG_REAGENTS, inFull: true })} ${asked}`;
 }
 
 /** What the household did or counted, and not what it wants. */
 function isReport({ kind }: SetUpChange): boolean {
   return (
-    kind === 'planted' || kind === 'cleared' || kind === 'stock-added' || kind === 'stock-counted'
+    kind === 'planted' ||
+    kind === 'cleared' ||
+    kind === 'stock-added' ||
+    kind === 'stock-counted' ||
+    kind === 'butt-counted'
   );
 }
 
@@ -106,6 +115,14 @@ function changeText(change: SetUpChange, was: SetUpChange | null, s: Speaker): s
         : `${now} of ${productName(change.product)} bought, with the ${then} that are left`;
     case 'stock-counted':
       return `${now} of ${productName(change.product)} left${then === null ? '' : `, where I reckoned ${then}`}`;
+    case 'butt-set':
+      return `the rain butt holds ${to}, and top-ups with rain water are counted down from it`;
+    case 'butt-counted':
+      return `${now} in the rain butt now${then === null ? '' : `, where I reckoned ${then}`}`;
+    case 'acids-shown':
+      return change.isShown
+        ? `${s.member(change.handle)} may handle acid and alkali and gets those duties with the amounts`
+        : `${s.member(change.handle)} leaves acid and alkali alone: those duties wait for somebody who was shown`;
     case 'set-up-anew':
       return `${change.greenhouse.name} is set up`;
   }
@@ -137,9 +154,18 @@ function valueOf(change: SetUpChange, s: Speaker): string | null {
     case 'stock-added':
     case 'stock-counted':
       return stockAmount(change.mL, s);
+    case 'butt-set':
+      return s.amount(measureOf('level', change.litres, s.units));
+    case 'butt-counted':
+      return s.amount(measureOf('level', heldL(change.held, s), s.units));
     default:
       return null;
   }
+}
+
+/** Litres in the butt. */
+function heldL(held: Extract<SetUpChange, { kind: 'butt-counted' }>['held'], s: Speaker): number {
+  return 'litres' in held ? held.litres : held.share * (s.greenhouse.rainButt?.litres ?? 0);
 }
 
 function figureText(figure: SystemFigure, value: number, s: Speaker): string {
@@ -194,6 +220,10 @@ export function unfitText(change: SetUpChange, because: UnfitChange, s: Speaker)
       const chores = because.chores.map((chore) => `“${chore}”`);
       return `It still has chores: ${s.and(chores)}. Drop them first, like “no more ${because.chores[0] ?? ''}”.`;
     }
+    case 'no-butt':
+      return `I do not know how much the rain butt holds. Tell me for example “rain butt ${s.amount(measureOf('level', exampleButtL[s.units.volume], s.units))}”.`;
+    case 'more-than-butt':
+      return `The rain butt holds ${s.amount(measureOf('level', because.litres, s.units))}. More than that cannot be in it.`;
     case 'same-already':
       return `That is so already: ${changeText(change, null, s)}.`;
     case 'out-of-bounds':

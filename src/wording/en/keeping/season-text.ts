@@ -1,3 +1,4 @@
+import type { KeepingAnswer } from '../../../assistant/replies/keeping.ts';
 import type { SystemId } from '../../../greenhouse/system.ts';
 import type { Season, SeasonFigures, Unfairness } from '../../../planning/season.ts';
 import { measure } from '../../spoken/measure.ts';
@@ -8,12 +9,26 @@ import { cropText } from './crop-text.ts';
 import { stockAmount } from './stock-text.ts';
 
 /** How the systems have done beside each other, and where comparing them is not fair. */
-export function seasonText(season: Season, s: Speaker): string {
-  return [
-    ...season.systems.map((figures) => figuresText(figures, s)),
+export function seasonText(
+  { season, asksBest }: Extract<KeepingAnswer, { kind: 'season' }>,
+  s: Speaker,
+): string {
+  const figures = season.systems.map((each) => figuresText(each, s));
+  const compared = [
     ...verdict(season, s),
     ...(season.unfair.length > 0 ? [unfairText(season.unfair, s)] : []),
-  ].join('\n');
+  ];
+  if (!asksBest) return [...figures, ...compared].join('\n');
+  const lead = compared.length > 0 ? compared : [nothingToCompare(season, s)];
+  return [...lead, ...figures].join('\n');
+}
+
+function nothingToCompare({ systems }: Season, s: Speaker): string {
+  const only = systems.find(({ harvestG }) => harvestG > 0);
+  const name = s.greenhouse.systems[0]?.name ?? '';
+  return only
+    ? `Only ${s.system(only.system).name} has given a weighed harvest so far, so there is nothing to compare it with.`
+    : `Nothing can be compared yet: no harvest was weighed. Tell me for example “400 g tomatoes from ${name}”.`;
 }
 
 function figuresText(figures: SeasonFigures, s: Speaker): string {
@@ -31,7 +46,10 @@ function figuresText(figures: SeasonFigures, s: Speaker): string {
 }
 
 function harvestText(figures: SeasonFigures, s: Speaker): string {
-  const { harvestG, firstHarvestOn, gPerPlant, gPerLitre } = figures;
+  const { harvestG, firstHarvestOn, firstFruitOn, gPerPlant, gPerLitre } = figures;
+  if (firstHarvestOn === null && firstFruitOn !== null) {
+    return `first fruit on ${s.dayAndMonth(firstFruitOn)}, nothing weighed yet`;
+  }
   if (firstHarvestOn === null) return 'nothing picked yet';
   const grams = (value: number): string => s.amount(measureOf('harvest', value, s.units));
   const shares = [

@@ -1,7 +1,11 @@
 import type { KeepingAnswer } from '../../../assistant/replies/keeping.ts';
+import type { RainLine } from '../../../planning/rain-left.ts';
 import type { StockLine } from '../../../planning/stock-outlook.ts';
+import { exampleButtL } from '../../spoken/examples.ts';
 import { measure } from '../../spoken/measure.ts';
+import { measureOf } from '../../spoken/measure-of-quantity.ts';
 import type { Speaker } from '../../spoken/speaker.ts';
+import { roughVolume } from '../../spoken/volume.ts';
 import { productName } from '../names.ts';
 
 const mlPerLitre = 1000;
@@ -12,16 +16,16 @@ export function stockAmount(mL: number, s: Speaker): string {
 }
 
 export function stockAnswer(
-  { product, lines, buy }: Extract<KeepingAnswer, { kind: 'stock' }>,
+  { product, lines, buy, rain }: Extract<KeepingAnswer, { kind: 'stock' }>,
   s: Speaker,
 ): string {
-  if (lines.length === 0) {
+  if (lines.length === 0 && !rain) {
     const what = product === null ? 'any bottle' : productName(product);
     return `I know nothing of ${what} in stock. Tell me what there is: “bought 1 l ${productName(product ?? 'ph-down')}”.`;
   }
   const listed = lines.map((line) => `${s.capital(stockLine(line, s))}.`);
   const shopping = product === null ? [shoppingText(buy, s) ?? 'Nothing needs buying yet.'] : [];
-  return [...listed, ...shopping].join('\n');
+  return [...listed, ...(rain ? [rainText(rain, s)] : []), ...shopping].join('\n');
 }
 
 /** `To buy: …`; null: nothing. */
@@ -39,6 +43,24 @@ function stockLine({ product, leftMl, lastsDays }: StockLine, s: Speaker): strin
   if (leftMl === 0) return `${productName(product)}: used up`;
   const lasts = lastsDays === null ? 'none used of late' : `lasts ${lastsText(lastsDays)}`;
   return `${productName(product)}: ${stockAmount(leftMl, s)} left, ${lasts}`;
+}
+
+/** How much rain water there is; null where a round has nothing to say of it. */
+export function rainText({ litres, leftL, lastsDays }: RainLine, s: Speaker): string {
+  const size = s.amount(measureOf('level', litres, s.units));
+  if (leftL === null) {
+    return `Rain butt: it holds ${size}. How full is it? Say for example “butt is full”.`;
+  }
+  if (leftL === 0) return 'Rain butt: empty by what was drawn. Say “butt is full” once it is.';
+  const lasts =
+    lastsDays === null ? 'none drawn of late' : `lasts ${lastsText(lastsDays)} without rain`;
+  return `Rain butt: about ${s.amount(roughVolume(leftL, s.units.volume))} of ${size} left, ${lasts}.`;
+}
+
+export function rainAnswer({ rain }: Extract<KeepingAnswer, { kind: 'rain' }>, s: Speaker): string {
+  return rain
+    ? rainText(rain, s)
+    : `I know of no rain butt. Tell me how much it holds: “rain butt ${s.amount(measureOf('level', exampleButtL[s.units.volume], s.units))}”.`;
 }
 
 const daysPerWeek = 7;

@@ -1,0 +1,1 @@
+ALTER TABLE "greenhouses" ADD COLUMN "rain_butt" json;

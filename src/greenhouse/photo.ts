@@ -1,0 +1,5 @@
+/** A photo by the channel that it came through and that channel's own name for it, which stays good. */
+export interface PhotoRef {
+  readonly channel: string;
+  readonly id: string;
+}

@@ -1,0 +1,17 @@
+import { wordsOf } from '../reading/word-list.ts';
+import type { WishWorld } from './wish-world.ts';
+
+/** Whether words name what rain water is kept in: as such, or as the household calls its water. */
+export function isButt(said: string, world: WishWorld): boolean {
+  return world.words.butts.includes(said) || (isRainUsual(world) && said === nameOf(world));
+}
+
+/** Whether the water that the household tops up with is rain water, by its name. */
+export function isRainUsual(world: WishWorld): boolean {
+  const name = nameOf(world);
+  return [...world.words.butts, ...world.words.waters.rain].some((word) => name.includes(word));
+}
+
+function nameOf({ greenhouse }: WishWorld): string {
+  return wordsOf(greenhouse.water.name.toLowerCase()).join(' ');
+}
