@@ -77,6 +77,7 @@ export function morningRound(
         ...(shopping.length > 0 && reader?.isAway !== true ? { shopping } : {}),
         ...(readers.some(({ isAway }) => isAway) ? { covers } : {}),
         ...(reader?.isAway ? { isBrief: true as const } : {}),
+        ...(reader?.isHelper ? { isPlain: true as const } : {}),
       },
       buttons: reader?.isAway
         ? []
