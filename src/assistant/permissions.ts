@@ -46,6 +46,8 @@ export const permissions: Readonly<Record<UseCase, Row>> = {
   'press-choose': authors,
   'press-decline': authors,
   'press-undo-set-up': authors,
+  'press-undo-settled': authors,
+  'press-picture': everybody,
   'press-guide': row('own', 'no'),
   'settle-away': ownUnlessGrower,
   'settle-back': ownUnlessGrower,
@@ -75,6 +77,7 @@ export const permissions: Readonly<Record<UseCase, Row>> = {
   'change-container-set': growers,
   'change-container-dropped': growers,
   'change-morning-set': growers,
+  'change-risk-set': growers,
   // Whoever comes by the shop or looks at the bottle.
   'change-stock-added': everybody,
   'change-stock-counted': everybody,

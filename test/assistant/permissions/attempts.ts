@@ -86,6 +86,19 @@ export const attempts: Readonly<Record<UseCase, Attempts>> = {
     try: pressed('undo-set-up', 'bought 1 l ph down', 'yes'),
     ofOthers: true,
   },
+  'press-undo-settled': {
+    try: pressed('undo-settled', "i can't go on saturday"),
+    ofOthers: true,
+  },
+  'press-picture': {
+    try: (me) => [
+      { by: 'gale', text: 'bench ph 6.0' },
+      { by: 'gale', text: 'bench ph 6.1' },
+      { by: me, text: 'what was the last ph of the bench?' },
+      { by: me, press: 'picture', under: me },
+    ],
+    onlyTells: true,
+  },
   'press-guide': {
     try: pressed('guide', 'set up a new greenhouse'),
     ofOthers: true,
@@ -154,6 +167,7 @@ export const attempts: Readonly<Record<UseCase, Attempts>> = {
   },
   'change-container-set': { try: changed('a bucket is 8 litres') },
   'change-container-dropped': { try: changed('forget the container jug') },
+  'change-risk-set': { try: changed('set the risk to low') },
   'change-morning-set': { try: changed('the round at 7:30') },
   'change-stock-added': { try: changed('bought 1 l ph down') },
   'change-stock-counted': { try: changed('there are 300 ml of ph down left') },
