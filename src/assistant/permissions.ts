@@ -11,8 +11,8 @@ import type { Action } from './outgoing.ts';
 export type UseCase =
   | `say-${Exclude<Statement['kind'], 'answered' | 'doubt' | 'passed-over'>}`
   | 'edit'
-  /** What a button settles or wishes stands below with the words for it. */
-  | `press-${Exclude<Action['kind'], 'settle' | 'household'>}`
+  /** What a button settles, wishes or asks stands with the words for it. */
+  | `press-${Exclude<Action['kind'], 'settle' | 'household' | 'picture'>}`
   | `settle-${Arranging['kind']}`
   | `change-${SetUpChange['kind']}`
   | `wish-${Exclude<Wish['kind'], 'change'>}`
@@ -47,7 +47,6 @@ export const permissions: Readonly<Record<UseCase, Row>> = {
   'press-decline': authors,
   'press-undo-set-up': authors,
   'press-undo-settled': authors,
-  'press-picture': everybody,
   'press-guide': row('own', 'no'),
   'settle-away': ownUnlessGrower,
   'settle-back': ownUnlessGrower,

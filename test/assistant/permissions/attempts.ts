@@ -90,15 +90,6 @@ export const attempts: Readonly<Record<UseCase, Attempts>> = {
     try: pressed('undo-settled', "i can't go on saturday"),
     ofOthers: true,
   },
-  'press-picture': {
-    try: (me) => [
-      { by: 'gale', text: 'bench ph 6.0' },
-      { by: 'gale', text: 'bench ph 6.1' },
-      { by: me, text: 'what was the last ph of the bench?' },
-      { by: me, press: 'picture', under: me },
-    ],
-    onlyTells: true,
-  },
   'press-guide': {
     try: pressed('guide', 'set up a new greenhouse'),
     ofOthers: true,

@@ -29,7 +29,6 @@ const table: Readonly<Record<UseCase, string>> = {
   'press-decline': 'own own own no',
   'press-undo-set-up': 'own own own no',
   'press-undo-settled': 'own own own no',
-  'press-picture': 'yes yes yes no',
   'press-guide': 'own no no no',
   'settle-away': 'yes own own no',
   'settle-back': 'yes own own no',
