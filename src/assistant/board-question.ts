@@ -9,6 +9,17 @@ export function boardQuestion(standing: Standing, nowMs: number): BoardQuestion 
   const { greenhouse, createdAtMs, logbook, water, weather, arrangements } = standing;
   const outlooks = waterOutlooks(greenhouse, water, nowMs);
   const today = localDateOf(nowMs, greenhouse.timeZone);
-  const canGo = new Roster(greenhouse, arrangements).canGoAhead(today, visitDays + 1);
-  return { greenhouse, createdAtMs, logbook, outlooks, nowMs, weather, canGo };
+  const roster = new Roster(greenhouse, arrangements);
+  const canGo = roster.canGoAhead(today, visitDays + 1);
+  const backOn = roster.growerBackOn(today);
+  return {
+    greenhouse,
+    createdAtMs,
+    logbook,
+    outlooks,
+    nowMs,
+    weather,
+    canGo,
+    ...(backOn === null ? {} : { backOn }),
+  };
 }

@@ -13,6 +13,7 @@ import { withCautionsOnce } from './cautions-told.ts';
 import { type Conversation, withSettledBy } from './conversation.ts';
 import type { HouseholdChange } from './household/household.ts';
 import type { Button, Outgoing, OutgoingNo } from './outgoing.ts';
+import { may } from './permissions.ts';
 import type { Counters, StoredStrike } from './ports/store.ts';
 import type { Reply } from './replies/reply.ts';
 import { type Standing, withGreenhouse, withLogbook } from './standing.ts';
@@ -158,12 +159,10 @@ export class Handling {
     return message;
   }
 
-  /** Whether the member may strike or change this entry: helpers their own, the grower any. */
+  /** Whether the member may strike or change this entry. */
   mayChange(entry: Entry): boolean {
     const { member } = this.heard;
-    return (
-      member.role === 'grower' ||
-      (entry.source.kind === 'member' && entry.source.handle === member.handle)
-    );
+    const isOwn = entry.source.kind === 'member' && entry.source.handle === member.handle;
+    return may(member, 'say-taking-back', isOwn);
   }
 }

@@ -1,56 +1,54 @@
 import type { Member } from '../greenhouse/member.ts';
 import { mayHandleAcids } from '../greenhouse/member.ts';
+import type { SetUpChange } from '../greenhouse/set-up/set-up-change.ts';
 import type { Arranging } from '../understanding/arranging/arranging.ts';
+import type { Statement } from '../understanding/statement.ts';
+import type { Wish } from '../understanding/wishes/wish.ts';
 import type { HouseholdWish } from './household/wish.ts';
+import type { Action } from './outgoing.ts';
 
-/** Everything that somebody can want of the bot. */
+/** Everything that somebody can want of the bot: new words, buttons and wishes ask for a row here. */
 export type UseCase =
-  | 'report'
-  | 'ask'
-  | 'take-back'
+  | `say-${Exclude<Statement['kind'], 'answered' | 'doubt' | 'passed-over'>}`
   | 'edit'
-  | 'tick-duty'
-  | 'be-told-strong-doses'
+  /** What a button settles, wishes or asks stands with the words for it. */
+  | `press-${Exclude<Action['kind'], 'settle' | 'household' | 'picture'>}`
   | `settle-${Arranging['kind']}`
-  | `household-${HouseholdWish['kind']}`;
+  | `change-${SetUpChange['kind']}`
+  | `wish-${Exclude<Wish['kind'], 'change'>}`
+  | `household-${HouseholdWish['kind']}`
+  | 'be-told-strong-doses';
 
-/** Who wants it. A stranger is nobody of the household. */
+/** Who wants it. A stranger is nobody of the household, or no longer. */
 export type Person = 'grower' | 'helper' | 'helper-shown-acids' | 'stranger';
 
-/** `own`: for oneself, or what one entered oneself. */
+/** `own`: for oneself, or what one entered or was asked oneself. */
 export type Permission = 'yes' | 'own' | 'no';
 
 type Row = Readonly<Record<Person, Permission>>;
 
-const everybody: Row = {
-  grower: 'yes',
-  helper: 'yes',
-  'helper-shown-acids': 'yes',
-  stranger: 'no',
-};
-const ownUnlessGrower: Row = {
-  grower: 'yes',
-  helper: 'own',
-  'helper-shown-acids': 'own',
-  stranger: 'no',
-};
-const growers: Row = { grower: 'yes', helper: 'no', 'helper-shown-acids': 'no', stranger: 'no' };
-const authors: Row = { grower: 'own', helper: 'own', 'helper-shown-acids': 'own', stranger: 'no' };
+const everybody = row('yes', 'yes');
+const ownUnlessGrower = row('yes', 'own');
+const growers = row('yes', 'no');
+const authors = row('own', 'own');
 
 /** Every use-case by every kind of person. The compiler asks for a row for each. */
 export const permissions: Readonly<Record<UseCase, Row>> = {
-  report: everybody,
-  ask: everybody,
-  'take-back': ownUnlessGrower,
+  'say-entry': everybody,
+  'say-done': everybody,
+  'say-ask': everybody,
+  'say-taking-back': ownUnlessGrower,
   // Only its author can change a message.
   edit: authors,
-  'tick-duty': everybody,
-  'be-told-strong-doses': {
-    grower: 'yes',
-    helper: 'no',
-    'helper-shown-acids': 'yes',
-    stranger: 'no',
-  },
+  'press-tick': everybody,
+  'press-cannot': everybody,
+  'press-strike': ownUnlessGrower,
+  'press-choose': authors,
+  'press-decline': authors,
+  'press-undo-set-up': authors,
+  'press-undo-settled': authors,
+  'press-guide': row('own', 'no'),
+  'press-how-to': everybody,
   'settle-away': ownUnlessGrower,
   'settle-back': ownUnlessGrower,
   'settle-cannot-go': ownUnlessGrower,
@@ -62,18 +60,59 @@ export const permissions: Readonly<Record<UseCase, Row>> = {
   'settle-who-goes': everybody,
   'settle-plan': everybody,
   'settle-how-to': everybody,
+  'change-chore-added': growers,
+  'change-chore-moved': growers,
+  'change-chore-dropped': growers,
+  'change-system-added': growers,
+  'change-system-renamed': growers,
+  'change-system-dropped': growers,
+  'change-figure-set': growers,
+  'change-range-set': growers,
+  'change-alias-added': growers,
+  'change-alias-dropped': growers,
+  'change-planted': growers,
+  'change-cleared': growers,
+  'change-language-set': ownUnlessGrower,
+  'change-container-set': growers,
+  'change-container-dropped': growers,
+  'change-morning-set': growers,
+  'change-risk-set': growers,
+  'change-acids-shown': growers,
+  'change-butt-set': growers,
+  // Whoever comes by the shop or looks at the bottle.
+  'change-stock-added': everybody,
+  'change-stock-counted': everybody,
+  'change-butt-counted': everybody,
+  'change-set-up-anew': growers,
+  'wish-guide': growers,
+  'wish-stock': everybody,
+  'wish-rain': everybody,
+  'wish-season': everybody,
+  'wish-first-fruit': everybody,
+  'wish-what-if': everybody,
+  'wish-how-to': everybody,
+  'wish-notes': everybody,
+  // A helper's note is an entry of the logbook; what is shown with the steps comes from growers.
+  'wish-attach-note': everybody,
+  'wish-drop-notes': growers,
   'household-invite': growers,
   'household-show': everybody,
   'household-remove': growers,
   'household-leave': authors,
-  'household-stay': everybody,
+  'household-stay': authors,
   'household-turn-to': authors,
   'household-tie-room': growers,
   'household-untie-room': growers,
   'household-no-words': everybody,
+  'be-told-strong-doses': { ...growers, 'helper-shown-acids': 'yes' },
 };
 
-export function personOf(member: Member): Exclude<Person, 'stranger'> {
+/** Helpers alike, shown acids or not, and nothing for strangers. */
+function row(grower: Permission, helper: Permission): Row {
+  return { grower, helper, 'helper-shown-acids': helper, stranger: 'no' };
+}
+
+function personOf(member: Member): Exclude<Person, 'stranger'> {
   if (member.role === 'grower') return 'grower';
   return mayHandleAcids(member) ? 'helper-shown-acids' : 'helper';
 }

@@ -22,6 +22,8 @@ export interface Reminder {
   /** Handles of those who get it. */
   readonly to: readonly string[];
   readonly alert: AdviceAlert;
+  /** Who has heard it already, in answer to their report. */
+  readonly heardBy?: string | null;
 }
 
 /** A reminder comes while there is time left to act: this share of the earliest bound before it. */
@@ -84,7 +86,15 @@ function ofOutage(outage: OpenOutage, question: BoardQuestion): readonly Reminde
   const [alert] = outageAlerts([entry], question);
   const told =
     alert && uninformed.length > 0
-      ? [{ key: `outage:${entry.no}:told`, atMs: entry.recordedAtMs, to: uninformed, alert }]
+      ? [
+          {
+            key: `outage:${entry.no}:told`,
+            atMs: entry.recordedAtMs,
+            to: uninformed,
+            alert,
+            heardBy: reporter,
+          },
+        ]
       : [];
   const reminders = systems.flatMap((prospect) =>
     (['soon', 'now'] as const).map((stage) => ({

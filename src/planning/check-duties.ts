@@ -10,14 +10,14 @@ import {
 } from './check-cadence.ts';
 import type { BoardQuestion } from './duty-board.ts';
 import type { DutyLine } from './duty-line.ts';
-import { isLevelKnown } from './level-known.ts';
+import { isLevelInDoubt, isLevelKnown } from './level-known.ts';
 
 /** A reading a day older than it should be is no reason to go. */
 const graceDays = 1;
 
 /**
  * A look at every system's pH and EC: daily until its drift is known, then as often as the drift
- * makes it worth while; and at its level where that was never told.
+ * makes it worth while; and at its level where that was never told, or is in doubt.
  */
 export function checkDuties(question: BoardQuestion, today: LocalDate): readonly DutyLine[] {
   return question.greenhouse.systems.map((system) => checkOf(system, question, today));
@@ -44,15 +44,15 @@ function checkOf(system: System, question: BoardQuestion, today: LocalDate): Dut
   const standsUntil = saidOn === null ? null : plusDays(saidOn, daysWithoutReading(system));
   const dueOn = later(soonest.dueOn, standsUntil);
   const lastOn = later(oldest(measured), saidOn);
+  const isLevelWanted =
+    !isLevelKnown(logbook, system.id) || isLevelInDoubt(system, question.outlooks.get(system.id)!);
   return {
     duty: { kind: 'check', system: system.id, dueOn: dueOn < today ? today : dueOn },
     ridesFrom: lastOn === null ? dueOn : plusDays(lastOn, 1),
     ...(lastOn === null ? {} : { waitsUntil: plusDays(dueOn, graceDays) }),
     reason: {
       kind: 'not-measured',
-      quantities: isLevelKnown(logbook, system.id)
-        ? checkedQuantities
-        : [...checkedQuantities, 'level'],
+      quantities: isLevelWanted ? [...checkedQuantities, 'level'] : checkedQuantities,
       lastOn,
       drift: driftTold(soonest.cadence, system),
     },

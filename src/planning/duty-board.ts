@@ -1,5 +1,5 @@
 import type { Greenhouse } from '../greenhouse/greenhouse.ts';
-import { localDateOf } from '../greenhouse/local-time.ts';
+import { type LocalDate, localDateOf } from '../greenhouse/local-time.ts';
 import type { Logbook } from '../logbook/logbook.ts';
 import type { WeatherBook } from '../logbook/weather-book.ts';
 import { aerationDuties } from './aeration-duties.ts';
@@ -11,6 +11,7 @@ import { choreDuties } from './chore-duties.ts';
 import { cleanDuties } from './clean-duties.ts';
 import { doseDuties } from './dose-duties.ts';
 import type { DutyLine } from './duty-line.ts';
+import { whileAway } from './family/while-away.ts';
 import { topUpDuties } from './top-up-duties.ts';
 import { tripOfTheDay } from './trip-of-the-day.ts';
 import type { WaterOutlooks } from './water-outlooks.ts';
@@ -25,6 +26,8 @@ export interface BoardQuestion {
   readonly weather?: WeatherBook;
   /** By days ahead, 0 being today: can anybody go? Left out: always. */
   readonly canGo?: readonly boolean[];
+  /** Those who know how are away until the day before; left out: somebody is there. */
+  readonly backOn?: LocalDate;
 }
 
 /** All duties in sight: those of today's trip, and those still to come, soonest first. */
@@ -48,7 +51,8 @@ export function dutyBoard(question: BoardQuestion): DutyBoard {
     ...cleanDuties(question, today),
     ...choreDuties(question, today),
   ]);
-  return tripOfTheDay(lines, today);
+  const { backOn } = question;
+  return tripOfTheDay(backOn === undefined ? lines : whileAway(lines, backOn), today);
 }
 
 /** The same work asked for on two grounds is asked for once: on the first, which is the more urgent. */

@@ -32,6 +32,8 @@ export type Reason =
       readonly lowOnLikely: LocalDate | null;
       /** Where it should be filled to. */
       readonly fillToL: number;
+      /** Topping it up does not tell where the water stands, and that is in doubt by now. */
+      readonly wantsLevel: boolean;
       /** Why the top-up is to be as strong as it is; absent where no strength is known. */
       readonly mix?: MixReason;
     }

@@ -11,9 +11,9 @@ export interface OpenOutage {
   readonly sinceMs: number;
 }
 
-/** What is out as the log stands, earliest first. */
+/** What is out as the log stands, earliest first; told by several, it is one. */
 export function openOutages(logbook: Logbook, systems: readonly SystemId[]): readonly OpenOutage[] {
-  return [null, ...systems]
+  const all = [null, ...systems]
     .flatMap((system) => liveEntries(logbook, system, 'outage'))
     .map((entry) => ({
       entry,
@@ -23,6 +23,14 @@ export function openOutages(logbook: Logbook, systems: readonly SystemId[]): rea
     }))
     .filter((outage) => !isRestored(outage, logbook))
     .toSorted((one, other) => one.sinceMs - other.sinceMs);
+  return all.filter(
+    (outage, i) =>
+      !all.slice(0, i).some((earlier) => earlier.of === outage.of && covers(earlier, outage)),
+  );
+}
+
+function covers({ system }: OpenOutage, other: OpenOutage): boolean {
+  return system === null || system === other.system;
 }
 
 /** The outage that a `restored` ends; null: none was logged. */
@@ -34,7 +42,12 @@ export function endedBy(restored: Entry, logbook: Logbook): Entry | null {
       (entry) => (entry.of ?? 'power') === (restored.of ?? 'power') && entry.atMs <= restored.atMs,
     )
     .toSorted((one, other) => one.atMs - other.atMs);
-  return ended.at(-1) ?? null;
+  // Told by several since it last came back, it began with the first.
+  const backMs = places
+    .flatMap((place) => liveEntries(logbook, place, 'restored'))
+    .filter(({ no, of, atMs }) => no !== restored.no && of === restored.of && atMs <= restored.atMs)
+    .reduce((latest, { atMs }) => Math.max(latest, atMs), Number.NEGATIVE_INFINITY);
+  return ended.find(({ atMs }) => atMs > backMs) ?? ended.at(-1) ?? null;
 }
 
 function isRestored(outage: OpenOutage, logbook: Logbook): boolean {

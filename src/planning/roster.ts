@@ -30,6 +30,16 @@ export class Roster {
     return this.absences.find((each) => each.handle === handle && isWithin(date, each)) ?? null;
   }
 
+  /** The day on which the first grower is there again; null: one is there on `date`. */
+  growerBackOn(date: LocalDate): LocalDate | null {
+    const absences = this.#members
+      .filter(({ role }) => role === 'grower')
+      .map(({ handle }) => this.absenceOn(handle, date));
+    const untils = absences.flatMap((absence) => absence?.until ?? []).toSorted();
+    const [soonest] = untils;
+    return soonest === undefined || untils.length < absences.length ? null : plusDays(soonest, 1);
+  }
+
   /** Neither away nor hindered on that day. */
   canGo(handle: string, date: LocalDate): boolean {
     if (this.absenceOn(handle, date)) return false;
@@ -43,22 +53,24 @@ export class Roster {
 
   /**
    * Whose turn it is to go on a day; empty: nobody can. Where nobody said who, the
-   * grower goes, and while all growers are away the helpers take turns by days.
+   * grower goes, and while all growers are away the helpers take turns, some days each.
    */
   coversOn(date: LocalDate): readonly string[] {
     const named = this.#settled.findLast(
       (each): each is Of<'covers'> => each.kind === 'covers' && isWithin(date, each),
     );
     if (named) {
-      const able = named.handles.filter((handle) => this.canGo(handle, date));
-      if (able.length > 0) return inTurn(able, date);
+      const turn = this.#inTurn(named.handles, named, date);
+      if (turn.length > 0) return turn;
       if (named.handles.length === 0 && !this.#growerOn(date)) return [];
     }
     const regular = this.#regularsOn(date);
     if (regular.length > 0) return regular;
     const grower = this.#growerOn(date);
     if (grower) return [grower];
-    return inTurn(this.#ableHelpers(date), date);
+    const growers = this.#members.filter(({ role }) => role === 'grower');
+    const absence = growers.flatMap(({ handle }) => this.absenceOn(handle, date) ?? [])[0];
+    return this.#inTurn(this.#helpers(), absence ?? { from: date, until: date }, date);
   }
 
   /** All who could go on a day, whoever's turn it is. */
@@ -129,23 +141,34 @@ export class Roster {
   }
 
   /** Whoever keeps to weekdays of their own is not asked on others. */
-  #ableHelpers(date: LocalDate): readonly string[] {
+  #helpers(): readonly string[] {
     return this.#members
       .filter(({ role, handle }) => role === 'helper' && this.rotaOf(handle) === null)
-      .map(({ handle }) => handle)
-      .filter((handle) => this.canGo(handle, date));
+      .map(({ handle }) => handle);
+  }
+
+  /** Of several the one whose day it is, or who comes next where that one cannot; empty: none can. */
+  #inTurn(
+    handles: readonly string[],
+    { from, until }: { readonly from: LocalDate; readonly until: LocalDate },
+    date: LocalDate,
+  ): readonly string[] {
+    const daysEach = Math.min(
+      MOST_DAYS_IN_TURN,
+      Math.ceil((daysBetween(from, until) + 1) / handles.length),
+    );
+    const first = Math.floor(daysBetween(from, date) / daysEach);
+    const inOrder = handles.map((_, i) => handles[(first + i) % handles.length]!);
+    const able = inOrder.find((handle) => this.canGo(handle, date));
+    return able === undefined ? [] : [able];
   }
 }
 
+/** Some days in a row are easier to keep in mind, and trips a few days apart go round fairly. */
+const MOST_DAYS_IN_TURN = 3;
+
 export function weekdayOf(date: LocalDate): number {
   return localTimeOf(Date.parse(`${date}T12:00:00Z`), 'utc').weekday;
-}
-
-/** Of several the one whose day it is. */
-function inTurn(handles: readonly string[], date: LocalDate): readonly string[] {
-  if (handles.length === 0) return [];
-  const turn = daysBetween('2000-01-03' as LocalDate, date) % handles.length;
-  return handles.slice(turn, turn + 1);
 }
 
 function isWithin(date: LocalDate, days: { from: LocalDate; until: LocalDate }): boolean {

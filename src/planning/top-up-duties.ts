@@ -2,7 +2,7 @@ import { type LocalDate, localDateOf, plusDays } from '../greenhouse/local-time.
 import { concentrateCautions } from './cautions-for.ts';
 import type { BoardQuestion } from './duty-board.ts';
 import type { DutyLine } from './duty-line.ts';
-import { isLevelKnown } from './level-known.ts';
+import { isLevelInDoubt, isLevelKnown } from './level-known.ts';
 import { concentratesOf } from './strength-dose.ts';
 import { type TopUpMix, topUpMix } from './top-up-mix.ts';
 import { planTopUps, type TopUpPlan } from './trip-plan.ts';
@@ -54,6 +54,7 @@ export function topUpDuties(question: BoardQuestion, today: LocalDate): readonly
         lowOnEarly: dateOf(water.lowAtMs.p5),
         lowOnLikely: dateOf(water.lowAtMs.p50),
         fillToL: water.fillToL,
+        wantsLevel: isLevelInDoubt(system, water),
         ...(mix ? { mix: mix.reason } : {}),
       },
       ...(mix && mix.concentrates.length > 0 ? mixingOf(mix, question) : {}),

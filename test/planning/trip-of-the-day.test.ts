@@ -30,6 +30,7 @@ function topUp(dueOn: number): DutyLine {
       lowOnEarly: null,
       lowOnLikely: null,
       fillToL: 90,
+      wantsLevel: false,
     },
   };
 }

@@ -158,6 +158,7 @@ export const familyAlerts: OfEach<FamilyAlert> = {
   undone: { kind: 'undone', stage: 'offer', of: 'tomas', duties: [benchTopUp.duty] },
   'your-days': { kind: 'your-days', away: 'ines', from, until, days: [from] },
   'done-by-other': { kind: 'done-by-other', by: 'priya', duty: benchTopUp.duty },
+  'turn-passed': { kind: 'turn-passed', by: 'tomas', days: [from], reason: 'ill', isYours: true },
   'given-back': { kind: 'given-back', by: 'tomas', duties: [benchTopUp.duty], reason: 'ill' },
   'named-for': { kind: 'named-for', by: 'ines', settled: settled.claim },
 };

@@ -69,6 +69,7 @@ export const benchTopUp: DutyLine = {
     lowOnEarly: date('2027-05-06'),
     lowOnLikely: date('2027-05-07'),
     fillToL: 600,
+    wantsLevel: false,
   },
 };
 
@@ -85,6 +86,7 @@ export const jarTopUp: DutyLine = {
     lowOnEarly: date('2027-05-14'),
     lowOnLikely: date('2027-05-17'),
     fillToL: 15,
+    wantsLevel: false,
   },
 };
 

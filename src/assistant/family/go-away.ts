@@ -44,7 +44,8 @@ export function goAway(
   }
   const helpers = helpersOf(handling);
   const isLong = daysBetween(days.from, days.until) + 1 >= TALKED_ABOUT_FROM_DAYS;
-  if (helpers.length > 1 && isLong && !isRotaKnown(handling)) askWhoCovers(handling, days);
+  if (helpers.length > 1 && isLong && !isRotaKnown(handling) && !isCovered(handling, days))
+    askWhoCovers(handling, days);
   else tellPlan(handling, null);
 }
 
@@ -148,6 +149,13 @@ function helpersOf({ standing }: Handling): readonly string[] {
   return standing.greenhouse.members
     .filter(({ role }) => role === 'helper')
     .map(({ handle }) => handle);
+}
+
+/** Said in the same message, or before. */
+function isCovered({ standing }: Handling, { from, until }: Days): boolean {
+  return standing.arrangements.some(
+    (each) => each.kind === 'covers' && each.from <= from && until <= each.until,
+  );
 }
 
 function isRotaKnown({ standing }: Handling): boolean {

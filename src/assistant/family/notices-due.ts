@@ -8,7 +8,8 @@ import {
 } from '../reminders-due.ts';
 import type { Standing } from '../standing.ts';
 import { nextMorning } from '../use-cases/morning-round.ts';
-import { type Notice, noticesOf } from './notices.ts';
+import type { Notice } from './notice.ts';
+import { noticesOf } from './notices.ts';
 
 /** What this process knows to have been said unasked, and until when it has looked. */
 export interface Told {

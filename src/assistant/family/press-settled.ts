@@ -7,7 +7,7 @@ import { settleDrafts } from './settle.ts';
 /** What a button settles; who covers an absence ends its talk with the plan. */
 export function pressSettled(handling: Handling, drafts: readonly ArrangementDraft[]): void {
   handling.conversation = withQuestionsLapsed(handling.conversation);
-  settleDrafts(handling, drafts);
+  if (!settleDrafts(handling, drafts)) return;
   const isForGrower = handling.heard.member.role === 'grower';
   if (isForGrower && drafts.some(({ kind }) => kind === 'covers')) tellPlan(handling, null);
 }

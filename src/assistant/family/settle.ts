@@ -3,7 +3,7 @@ import { localDateOf, plusDays } from '../../greenhouse/local-time.ts';
 import { Roster } from '../../planning/roster.ts';
 import type { Arranging, Days } from '../../understanding/arranging/arranging.ts';
 import type { Handling } from '../handling.ts';
-import { may, type UseCase } from '../permissions.ts';
+import { may } from '../permissions.ts';
 import { undoSettledRow } from '../use-cases/undo-last.ts';
 import { type AwayAsked, tellPlan } from './go-away.ts';
 import { refuse } from './refuse.ts';
@@ -14,22 +14,25 @@ export function settle(
   arrangings: readonly Arranging[],
   asked: AwayAsked | null,
 ): void {
-  const { member } = handling.heard;
   const drafts: ArrangementDraft[] = [];
-  for (const each of arrangings) {
-    const found = draftsOf(handling, each, asked, drafts);
-    if (!found) return refuse(handling);
-    drafts.push(...found);
-  }
-  settleDrafts(handling, drafts);
-  const isPlanMeant = asked?.kind === 'who-covers' && member.role === 'grower';
-  if (isPlanMeant) tellPlan(handling, null);
+  for (const each of arrangings) drafts.push(...draftsOf(handling, each, asked, drafts));
+  const isSettled = settleDrafts(handling, drafts);
+  const isPlanMeant = asked?.kind === 'who-covers' && handling.heard.member.role === 'grower';
+  if (isSettled && isPlanMeant) tellPlan(handling, null);
 }
 
-/** The same for what a button settles. */
-export function settleDrafts(handling: Handling, drafts: readonly ArrangementDraft[]): void {
+/** The same for what a button settles; false: it is not for this member to settle. */
+export function settleDrafts(handling: Handling, drafts: readonly ArrangementDraft[]): boolean {
   const { greenhouse, arrangements } = handling.standing;
   const before = new Roster(greenhouse, arrangements);
+  const { member } = handling.heard;
+  const mayAll = drafts.every((draft) =>
+    may(member, `settle-${draft.kind}`, isOwn(draft, member.handle, before)),
+  );
+  if (!mayAll) {
+    refuse(handling);
+    return false;
+  }
   const instead = drafts.flatMap((draft) => {
     if (draft.kind !== 'claim' || draft.system === null) return [];
     const earlier = before.claimsOn(draft.on).find(({ system }) => system === draft.system);
@@ -39,67 +42,61 @@ export function settleDrafts(handling: Handling, drafts: readonly ArrangementDra
   handling.say({ kind: 'answer', answer: { kind: 'settled', items: drafts, instead } }, [
     undoSettledRow(handling),
   ]);
+  return true;
 }
 
-/** null: the member may not. */
+/** Whether it is about the member alone. */
+function isOwn(draft: ArrangementDraft, me: string, before: Roster): boolean {
+  switch (draft.kind) {
+    case 'covers':
+      return draft.handles.length > 0 && draft.handles.every((handle) => handle === me);
+    case 'claim': {
+      const { handle, system, on } = draft;
+      const had = before
+        .claimsOn(on)
+        .some((claim) => claim.handle === me && claim.system === system);
+      // Whoever has it, or whose day it is, can hand it over.
+      return handle === me || had || before.coversOn(on)[0] === me;
+    }
+    default:
+      return draft.handle === me;
+  }
+}
+
 function draftsOf(
   handling: Handling,
   each: Arranging,
   asked: AwayAsked | null,
   before: readonly ArrangementDraft[],
-): readonly ArrangementDraft[] | null {
-  const { member } = handling.heard;
-  const me = member.handle;
+): readonly ArrangementDraft[] {
+  const { handle: me } = handling.heard.member;
   const { greenhouse } = handling.standing;
   const today = localDateOf(handling.nowMs, greenhouse.timeZone);
-  const allowed = (
-    useCase: UseCase,
-    isOwn: boolean,
-    drafts: readonly ArrangementDraft[],
-  ): readonly ArrangementDraft[] | null => (may(member, useCase, isOwn) ? drafts : null);
   switch (each.kind) {
     case 'cannot-go': {
-      const { handle, days, reason } = each;
-      return allowed('settle-cannot-go', handle === me, [
-        { kind: 'cannot-go', handle, ...days, reason },
-      ]);
+      const { kind, handle, days, reason } = each;
+      return [{ kind, handle, ...days, reason }];
     }
-    case 'rota':
-      return allowed('settle-rota', each.handle === me, [
-        { kind: 'rota', handle: each.handle, weekdays: each.weekdays },
-      ]);
     case 'covers': {
       const days = each.days ?? leftOver(handling, asked, before);
       const handles = each.handles.includes('*')
         ? greenhouse.members.filter(({ role }) => role === 'helper').map(({ handle }) => handle)
         : each.handles;
-      const isOwn = handles.every((handle) => handle === me);
       // Told first, a stretch begins where the absence does.
       const from =
         asked?.kind === 'who-covers' && days.from === today ? asked.days.from : days.from;
-      return allowed('settle-covers', isOwn, [
-        { kind: 'covers', handles, from, until: days.until },
-      ]);
+      return [{ kind: 'covers', handles, from, until: days.until }];
     }
     case 'claim': {
-      const { handle, system, duty, days, isEvening } = each;
-      const on = days.from;
-      const roster = new Roster(greenhouse, handling.standing.arrangements);
-      const had = roster
-        .claimsOn(on)
-        .some((claim) => claim.handle === me && claim.system === system);
-      // Whoever has it, or whose day it is, can hand it over.
-      const isOwn = handle === me || had || roster.coversOn(on)[0] === me;
-      return allowed('settle-claim', isOwn, [
-        { kind: 'claim', handle, system, duty, on, isEvening },
-      ]);
+      const { kind, handle, system, duty, days, isEvening } = each;
+      return [{ kind, handle, system, duty, on: days.from, isEvening }];
     }
     case 'release':
-      return allowed('settle-release', true, [
-        { kind: 'release', handle: me, system: each.system, on: each.on, reason: null },
-      ]);
+      return [{ kind: 'release', handle: me, system: each.system, on: each.on, reason: null }];
     case 'news':
-      return allowed('settle-news', true, [{ kind: 'news', handle: me, every: each.every }]);
+      return [{ kind: 'news', handle: me, every: each.every }];
+    case 'rota':
+      return [each];
     default:
       return [];
   }

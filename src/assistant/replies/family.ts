@@ -81,6 +81,14 @@ export type FamilyAlert =
       readonly duties: readonly Duty[];
       readonly reason: string | null;
     }
+  /** To whoever's turn it is now that somebody cannot go; not `isYours`: to the grower, nobody can. */
+  | {
+      readonly kind: 'turn-passed';
+      readonly by: string;
+      readonly days: readonly LocalDate[];
+      readonly reason: string | null;
+      readonly isYours: boolean;
+    }
   /** To somebody who was named for it by another. */
   | {
       readonly kind: 'named-for';

@@ -53,6 +53,8 @@ export interface Round {
   readonly covers?: readonly string[];
   /** One line only: the reader is away, and others see to it. */
   readonly isBrief?: true;
+  /** What is to be done without the reckoning: the reader steps in for the one who knows. */
+  readonly isPlain?: true;
   /** What became of each duty since, in their order; absent when it goes out. */
   readonly marks?: readonly (DutyMark | null)[];
 }

@@ -13,6 +13,7 @@ import {
   withReceipt,
 } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
+import { may } from '../permissions.ts';
 import type { Standing } from '../standing.ts';
 import { askBack } from './ask-back.ts';
 
@@ -102,18 +103,9 @@ function withNoneLost(restored: Greenhouse, present: Greenhouse): Greenhouse {
   return { ...restored, formerSystems: [...(restored.formerSystems ?? []), ...lost] };
 }
 
-/** Growers change the set-up; anybody says what was bought, what is left, and in which language to talk to them. */
-export function mayChange(member: Member, change: SetUpChange): boolean {
-  switch (change.kind) {
-    case 'stock-added':
-    case 'stock-counted':
-    case 'butt-counted':
-      return true;
-    case 'language-set':
-      return member.role === 'grower' || change.handle === member.handle;
-    default:
-      return member.role === 'grower';
-  }
+function mayChange(member: Member, change: SetUpChange): boolean {
+  const isOwn = change.kind === 'language-set' && change.handle === member.handle;
+  return may(member, `change-${change.kind}`, isOwn);
 }
 
 function withChange({ greenhouse, logbook }: Standing, change: SetUpChange) {

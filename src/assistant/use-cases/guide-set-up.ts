@@ -9,6 +9,7 @@ import { askedStep, type Guide, type GuideOption, newGuide } from '../guide/guid
 import { guidedGreenhouse } from '../guide/guided-greenhouse.ts';
 import type { Handling } from '../handling.ts';
 import type { Button } from '../outgoing.ts';
+import { may } from '../permissions.ts';
 import { contextOf } from '../reading-context.ts';
 import { makeChange, proposeChange } from './change-set-up.ts';
 import type { Surroundings } from './hear-message.ts';
@@ -18,7 +19,7 @@ const guideForMs = 3 * 3_600_000;
 
 /** Begins to ask for a whole greenhouse, or for one more system. */
 export function startGuide(handling: Handling, of: Guide['of']): void {
-  if (handling.heard.member.role !== 'grower') {
+  if (!may(handling.heard.member, 'wish-guide', true)) {
     handling.say({ kind: 'refusal', because: { kind: 'growers-change-set-up' } });
     return;
   }

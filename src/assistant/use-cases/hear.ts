@@ -1,8 +1,10 @@
 import type { Member } from '../../greenhouse/member.ts';
+import { entriesOfMessage } from '../../logbook/logbook.ts';
 import { newConversation } from '../conversation.ts';
 import { Handling } from '../handling.ts';
 import type { Incoming } from '../incoming.ts';
 import { readPressToken } from '../outgoing.ts';
+import { may } from '../permissions.ts';
 import type { ChannelName, Ledger } from '../ports/store.ts';
 import type { Standing } from '../standing.ts';
 import { nothingAround, surroundingsOf } from '../surroundings.ts';
@@ -62,8 +64,12 @@ export async function hear(
     case 'edit': {
       const first = await ledger.incoming(channel, incoming.edits);
       const handling = open(incoming.edits, first?.writtenAtMs ?? nowMs);
-      if (first) hearEdit(handling, incoming.text, nothingAround);
-      else handling.say({ kind: 'refusal', because: { kind: 'edit-of-unknown' } });
+      const isAuthor = entriesOfMessage(standing.logbook, incoming.edits).every(
+        ({ source }) => source.kind === 'member' && source.handle === member.handle,
+      );
+      if (first && may(member, 'edit', isAuthor)) {
+        hearEdit(handling, incoming.text, nothingAround);
+      } else handling.say({ kind: 'refusal', because: { kind: 'edit-of-unknown' } });
       return handling;
     }
     case 'press': {

@@ -4,6 +4,7 @@ import type { Directory } from '../household/household.ts';
 import { invitationTermMs } from '../household/invitation-term.ts';
 import type { HouseholdWish } from '../household/wish.ts';
 import type { Button, Outgoing } from '../outgoing.ts';
+import { may } from '../permissions.ts';
 import type { GreenhouseId } from '../ports/store.ts';
 import type { HouseholdNews } from '../replies/household-news.ts';
 import { freeRoomName } from './room-name.ts';
@@ -24,7 +25,7 @@ export function keepHousehold(
   household: HouseholdDesk,
 ): void {
   const { member } = handling.heard;
-  if (isForGrowers(wish) && member.role !== 'grower') {
+  if (!may(member, `household-${wish.kind}`, true)) {
     tell(handling, { kind: 'growers-only' });
     return;
   }
@@ -68,10 +69,6 @@ export function keepHousehold(
       tell(handling, { kind: 'no-words' });
       return;
   }
-}
-
-function isForGrowers({ kind }: HouseholdWish): boolean {
-  return kind === 'invite' || kind === 'remove' || kind === 'tie-room' || kind === 'untie-room';
 }
 
 function invite(
@@ -122,8 +119,8 @@ function showHousehold(handling: Handling, { directory }: HouseholdDesk): void {
     })),
     rooms: directory.rooms.filter(({ canBeReached }) => canBeReached).map(({ name }) => name),
   };
-  const isGrower = handling.heard.member.role === 'grower';
-  tell(handling, news, isGrower ? householdButtons(handling, members, reachOf) : []);
+  const invites = may(handling.heard.member, 'household-invite', true);
+  tell(handling, news, invites ? householdButtons(handling, members, reachOf) : []);
 }
 
 function householdButtons(

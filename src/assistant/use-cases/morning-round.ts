@@ -80,6 +80,7 @@ export function morningRound(
         ...(rain && reader?.isAway !== true ? { rain } : {}),
         ...(readers.some(({ isAway }) => isAway) ? { covers } : {}),
         ...(reader?.isAway ? { isBrief: true as const } : {}),
+        ...(reader?.isHelper ? { isPlain: true as const } : {}),
       },
       buttons: reader?.isAway
         ? []

@@ -3,7 +3,7 @@ import type { SystemId } from '../../greenhouse/system.ts';
 import { mainsCautions } from '../../planning/cautions-for.ts';
 import type { BoardQuestion } from '../../planning/duty-board.ts';
 import { outageProspects } from '../../planning/outage-prospects.ts';
-import { endedBy } from '../../planning/outages.ts';
+import { endedBy, openOutages } from '../../planning/outages.ts';
 import { boardQuestion } from '../board-question.ts';
 import type { Handling } from '../handling.ts';
 import type { AdviceAlert } from '../replies/advice.ts';
@@ -13,12 +13,26 @@ export function tellOfOutages(handling: Handling, logged: readonly Entry[]): voi
   const told = logged.filter(({ quantity }) => quantity === 'outage' || quantity === 'restored');
   if (told.length === 0) return;
   const question = boardQuestion(handling.standing, handling.nowMs);
-  const outages = told.filter(({ quantity }) => quantity === 'outage');
+  const outages = told
+    .filter(({ quantity }) => quantity === 'outage')
+    .map((entry) => firstTold(entry, question));
   for (const alert of outageAlerts(outages, question)) handling.say({ kind: 'alert', alert });
   for (const entry of told) {
     const alert = entry.quantity === 'restored' ? allClearAlert(entry, question) : null;
     if (alert) handling.say({ kind: 'alert', alert });
   }
+}
+
+/** The outage as it was told first: with that its hours began. */
+function firstTold(entry: Entry, { logbook, greenhouse }: BoardQuestion): Entry {
+  const open = openOutages(
+    logbook,
+    greenhouse.systems.map(({ id }) => id),
+  ).find(
+    ({ of, system }) =>
+      of === (entry.of ?? 'power') && (system === null || system === entry.system),
+  );
+  return open?.entry ?? entry;
 }
 
 /** One alert for each thing that failed, however many systems it was said of. */

@@ -101,6 +101,9 @@ function personStory(handle: string, live: readonly Entry[]): readonly PersonSto
   ];
 }
 
+/** Hand meters repeat to about half of this; common practice. EC in mS/cm. */
+const WORTH_TELLING = { ph: 0.2, ec: 0.2 } as const;
+
 function changedOf(
   system: SystemId,
   quantity: 'ph' | 'ec',
@@ -113,7 +116,9 @@ function changedOf(
   );
   const before = readings.findLast(({ atMs }) => atMs < fromMs);
   const after = readings.findLast(({ atMs }) => atMs >= fromMs && atMs <= untilMs);
-  return before && after ? [{ system, quantity, before: before.value, after: after.value }] : [];
+  if (!before || !after || Math.abs(after.value - before.value) < WORTH_TELLING[quantity])
+    return [];
+  return [{ system, quantity, before: before.value, after: after.value }];
 }
 
 function oddOf(entry: Entry, greenhouse: Greenhouse, logbook: Logbook): readonly Odd[] {

@@ -1,6 +1,7 @@
-import type { Duty } from '../../greenhouse/duty.ts';
+import type { Duty, DutyKind } from '../../greenhouse/duty.ts';
 import type { Greenhouse } from '../../greenhouse/greenhouse.ts';
-import { instantOf, type LocalTime } from '../../greenhouse/local-time.ts';
+import { instantOf, type LocalDate, type LocalTime } from '../../greenhouse/local-time.ts';
+import { mayHandleAcids } from '../../greenhouse/member.ts';
 import type { Logbook } from '../../logbook/logbook.ts';
 import type { PastRound } from '../../logbook/rounds.ts';
 import { dutyMark } from '../duty-mark.ts';
@@ -33,71 +34,83 @@ const QUIET_FROM = time('21:30');
 /** A round gives at least so long before it is asked about. */
 const LEAST_AFTER_ROUND_MS = 2 * 3_600_000;
 
-/** Everything that could be said about the open duties of a round; earliest first. */
+/** Left undone past their latest day, these harm within hours; all else is only late. */
+const harmful: readonly DutyKind[] = ['top-up', 'check', 'dose', 'aeration'];
+
+/** What can wait is asked about on its first day, offered to others on the next, told on the one after. */
+const STAGE_OF_DAY: readonly NudgeStage[] = ['ask', 'offer', 'tell'];
+
+/**
+ * Everything that could be said about the open duties of the latest round; earliest first. Water and
+ * what is urgent goes from one to the others and to the grower within a day; what can wait takes a
+ * day for each. With the grower at home, others are troubled only where harm is near or somebody had
+ * taken it.
+ */
 export function nudgesOf(
-  round: PastRound,
-  before: PastRound | undefined,
+  rounds: readonly PastRound[],
   greenhouse: Greenhouse,
   logbook: Logbook,
   roster: Roster,
 ): readonly Nudge[] {
+  const round = rounds.at(-1);
+  if (!round) return [];
   const { date, sentAtMs } = round;
   const quietMs = instantOf(date, QUIET_FROM, greenhouse.timeZone);
-  const isAway = greenhouse.members.some(
-    ({ role, handle }) => role === 'grower' && roster.absenceOn(handle, date),
-  );
-  const open = round.duties.filter((duty) => {
-    if (dutyMark(duty, logbook, sentAtMs)) return false;
-    const claim = roster.claimOf(duty, date);
-    if (claim) return true;
-    if (duty.alongside === true) return false;
-    // Roots want water; all else can wait for the next round.
-    if (duty.kind !== 'top-up') return false;
-    const isUrgent = duty.latestOn !== undefined && duty.latestOn <= date;
-    // Whoever is at home and was asked yesterday needs no second word, unless it turns urgent.
-    return isAway || isUrgent || !wasAsked(duty, before);
-  });
-  const nudges = open.flatMap((duty) =>
-    ofDuty(duty, round, greenhouse, roster, isAway).filter(
-      ({ atMs }) => atMs < quietMs && atMs - sentAtMs >= LEAST_AFTER_ROUND_MS,
-    ),
-  );
+  const nudges = round.duties
+    .filter((duty) => !dutyMark(duty, logbook, sentAtMs))
+    .flatMap((duty) => ofDuty(duty, askedBefore(duty, rounds), date, greenhouse, roster))
+    .filter(({ atMs }) => atMs < quietMs && atMs - sentAtMs >= LEAST_AFTER_ROUND_MS);
   return together(nudges).toSorted((one, other) => one.atMs - other.atMs);
 }
 
 function ofDuty(
   duty: Duty,
-  { date }: PastRound,
+  daysAsked: number,
+  date: LocalDate,
   greenhouse: Greenhouse,
   roster: Roster,
-  isAway: boolean,
 ): readonly Nudge[] {
   const claim = roster.claimOf(duty, date);
-  const covers = roster.coversOn(date);
-  const of = claim?.handle ?? covers[0] ?? null;
-  const isUrgent = duty.latestOn !== undefined && duty.latestOn <= date;
+  if (!claim && duty.alongside === true) return [];
+  const { members, timeZone } = greenhouse;
+  const growers = members.filter(({ role }) => role === 'grower').map(({ handle }) => handle);
+  const isAway = growers.some((handle) => roster.absenceOn(handle, date));
+  const isUrgent =
+    harmful.includes(duty.kind) && duty.latestOn !== undefined && duty.latestOn <= date;
+  const isSoon = claim !== null || isUrgent || (isAway && duty.kind === 'top-up');
+  const stages = isSoon ? STAGE_OF_DAY : STAGE_OF_DAY.slice(daysAsked, daysAsked + 1);
+  // With the grower at home, others are troubled only where harm is near or somebody had taken it.
+  const isOffered = isSoon || isAway;
+  const able = roster.ableOn(date).filter((handle) => mayDo(duty, handle, greenhouse));
+  const of = claim?.handle ?? roster.coversOn(date).find((each) => able.includes(each)) ?? null;
   const hours = claim?.isEvening ? HOURS.evening : isUrgent ? HOURS.urgent : HOURS.calm;
-  const at = (stage: NudgeStage): number => instantOf(date, hours[stage], greenhouse.timeZone);
-  const growers = greenhouse.members.filter(({ role }) => role === 'grower');
-  // With the grower at home, helpers are troubled only where harm is near or somebody had taken it.
-  const isOffered = duty.kind === 'top-up' && (isAway || isUrgent || claim !== null);
-  const others = (isOffered ? roster.ableOn(date) : []).filter(
-    (handle) => handle !== of && !growers.some((grower) => grower.handle === handle),
+  const readers: Readonly<Record<NudgeStage, readonly string[]>> = {
+    ask: of === null ? [] : [of],
+    offer: isOffered ? able.filter((each) => each !== of && !growers.includes(each)) : [],
+    tell: isOffered ? growers.filter((each) => each !== of) : [],
+  };
+  return stages.flatMap((stage) =>
+    readers[stage].map((to) => ({
+      stage,
+      atMs: instantOf(date, hours[stage], timeZone),
+      to,
+      of,
+      duties: [duty],
+    })),
   );
-  const nudge = (stage: NudgeStage, to: string): Nudge => ({
-    stage,
-    atMs: at(stage),
-    to,
-    of,
-    duties: [duty],
-  });
-  return [
-    ...(of === null ? [] : [nudge('ask', of)]),
-    ...others.map((handle) => nudge('offer', handle)),
-    ...growers
-      .filter(({ handle }) => isOffered && handle !== of)
-      .map(({ handle }) => nudge('tell', handle)),
-  ];
+}
+
+/** Nobody is asked to handle what they were not shown. */
+function mayDo({ kind }: Duty, handle: string, { members }: Greenhouse): boolean {
+  const member = members.find((each) => each.handle === handle);
+  return member !== undefined && (kind !== 'dose' || mayHandleAcids(member));
+}
+
+/** On how many mornings in a row before this one the same was asked for. */
+function askedBefore(duty: Duty, rounds: readonly PastRound[]): number {
+  const earlier = rounds.slice(0, -1);
+  const last = earlier.findLastIndex(({ duties }) => !duties.some((other) => isSame(duty, other)));
+  return earlier.length - 1 - last;
 }
 
 /** One message for all that a member is to be told at once. */
@@ -111,15 +124,14 @@ function together(nudges: readonly Nudge[]): readonly Nudge[] {
   return [...byPlace.values()];
 }
 
-function wasAsked(duty: Duty, before: PastRound | undefined): boolean {
+function isSame(one: Duty, other: Duty): boolean {
   return (
-    before?.duties.some(
-      ({ kind, system, chore, product }) =>
-        kind === duty.kind &&
-        system === duty.system &&
-        chore === duty.chore &&
-        product === duty.product,
-    ) === true
+    one.kind === other.kind &&
+    one.system === other.system &&
+    one.chore === other.chore &&
+    one.product === other.product &&
+    one.probe === other.probe &&
+    other.alongside !== true
   );
 }
 

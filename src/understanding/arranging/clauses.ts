@@ -15,6 +15,7 @@ export function clausesOf(pieces: readonly Piece[]): readonly Clause[] {
     open = [];
   };
   for (const [i, piece] of pieces.entries()) {
+    if (isBetweenNames(pieces, i)) continue;
     if (piece.stop !== null) {
       close(piece.stop === 'question');
       continue;
@@ -28,6 +29,15 @@ export function clausesOf(pieces: readonly Piece[]): readonly Clause[] {
   }
   close(false);
   return clauses;
+}
+
+/** `Tomas, Priya and Olli` is one list. */
+function isBetweenNames(pieces: readonly Piece[], i: number): boolean {
+  const [before, piece, after] = [pieces[i - 1], pieces[i]!, pieces[i + 1]];
+  if (piece.text !== ',' || before?.member == null || after?.member == null) return false;
+  const next = pieces[i + 2];
+  // `Tomas, Priya goes on Monday` speaks to one of the other.
+  return next === undefined || !isDeed(next);
 }
 
 function isJoin({ text, concepts }: Piece): boolean {

@@ -37,13 +37,38 @@ export function readArrangings(text: string, context: Context, asked: ArrangingA
   const left: Clause[] = [];
   for (const clause of clauses) {
     const view = new ClauseView(clause, context);
-    const isCoverMeant = asked.whoCovers || arrangings.some(({ kind }) => kind === 'covers');
-    const read = readClause(view, isCoverMeant) ?? answered(view, asked);
+    const isCoverMeant =
+      asked.whoCovers || arrangings.some(({ kind }) => kind === 'covers' || kind === 'away');
+    const last = arrangings.at(-1);
+    const read = withDaysOf(last, readClause(view, isCoverMeant)) ?? answered(view, asked);
     if (read) arrangings.push(read);
-    else left.push(clause);
+    else if (last && isReasonOf(last, view, left)) {
+      arrangings[arrangings.length - 1] = { ...last, reason: wordsOf(clause, folded) };
+    } else left.push(clause);
   }
   if (arrangings.length === 0) return nothing;
   return { arrangings, rest: restOf(left, folded) };
+}
+
+/** `away until Friday, Tomas steps in`: on the days of the absence. */
+function withDaysOf(last: Arranging | undefined, read: Arranging | null): Arranging | null {
+  const isUndated = read?.kind === 'covers' && read.days === null;
+  return isUndated && last?.kind === 'away' ? { ...read, days: last.days } : read;
+}
+
+/** `I can't on Sunday, my sister is here`: plain words right after it say why. */
+function isReasonOf(
+  last: Arranging,
+  view: ClauseView,
+  left: readonly Clause[],
+): last is Extract<Arranging, { kind: 'cannot-go' }> {
+  if (last.kind !== 'cannot-go' || last.reason !== null || left.length > 0) return false;
+  return !view.isQuestion && !view.hasFigures && view.systems.length === 0 && view.strangers > 0;
+}
+
+function wordsOf({ pieces }: Clause, folded: Folded): string {
+  const from = folded.originAt(pieces[0]!.from);
+  return folded.original.slice(from, folded.originAt(pieces.at(-1)!.to));
 }
 
 function lexiconOf(folded: Folded, { greenhouse, member }: Context): Lexicon {
@@ -63,11 +88,7 @@ function restOf(left: readonly Clause[], folded: Folded): string | null {
   const worth = left.filter(({ pieces }) => !pieces.every(saysNothing));
   if (worth.length === 0) return null;
   return worth
-    .map(({ pieces, isQuestion }) => {
-      const from = folded.originAt(pieces[0]!.from);
-      const to = folded.originAt(pieces.at(-1)!.to);
-      return `${folded.original.slice(from, to)}${isQuestion ? '?' : ''}`;
-    })
+    .map((clause) => `${wordsOf(clause, folded)}${clause.isQuestion ? '?' : ''}`)
     .join('. ');
 }
 

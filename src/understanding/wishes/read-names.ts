@@ -77,10 +77,14 @@ function isDeed(said: string, known: string, { words }: WishWorld): boolean {
 const longestTask = 8;
 const shortestTask = 4;
 
-/** New work, as the member calls it: words alone, beginning with none that begins a report or a question. */
+/**
+ * New work, as the member calls it: words alone, beginning with none that begins a report or a question,
+ * and with nobody's name, which begins who goes when.
+ */
 export function readTask(words: readonly Token[], world: WishWorld): string | undefined {
   if (words.length > longestTask || words.some(({ kind }) => kind !== 'word')) return undefined;
   if (world.words.noTask.includes(words[0]!.text)) return undefined;
+  if (readMember(words.slice(0, 1), world) !== undefined) return undefined;
   const task = asWritten(words, world.folded);
   return task.length >= shortestTask ? task : undefined;
 }

@@ -19,7 +19,7 @@ export function whyText({ reason }: Pick<DutyLine, 'reason'>, s: Speaker): strin
     case 'clean':
       return adviceWhy(reason, s);
     case 'water':
-      return `${waterText(reason, s)}${reason.mix ? ` ${mixWhy(reason.mix, s)}` : ''}`;
+      return `${waterText(reason, s)}${levelWanted({ reason })}${reason.mix ? ` ${mixWhy(reason.mix, s)}` : ''}`;
     case 'not-measured':
       return measuredText(reason, s);
     case 'chore':
@@ -27,6 +27,13 @@ export function whyText({ reason }: Pick<DutyLine, 'reason'>, s: Speaker): strin
         ? `${s.capital(everyDays(reason.everyDays))} dran, bisher noch nicht gemacht.`
         : `${s.capital(everyDays(reason.everyDays))} dran, zuletzt ${onDay(reason.lastDoneOn, s)} gemacht.`;
   }
+}
+
+/** Begins with a space; empty where the level is known well enough. */
+export function levelWanted({ reason }: Pick<DutyLine, 'reason'>): string {
+  return reason.kind === 'water' && reason.wantsLevel
+    ? ' Sag mir danach, wie hoch das Wasser steht.'
+    : '';
 }
 
 function measuredText(reason: Extract<Reason, { kind: 'not-measured' }>, s: Speaker): string {

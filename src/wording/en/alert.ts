@@ -17,6 +17,7 @@ export function alertText(alert: Alert, s: Speaker): string {
     case 'your-days':
     case 'done-by-other':
     case 'given-back':
+    case 'turn-passed':
     case 'named-for':
       return familyAlert(alert, s);
     case 'not-delivered':

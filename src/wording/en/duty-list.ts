@@ -5,16 +5,20 @@ import type { Speaker } from '../spoken/speaker.ts';
 import type { ToldDuties } from '../spoken/told-duties.ts';
 import { howText } from './advice/how-text.ts';
 import { dutyText } from './duty-text.ts';
-import { whyText } from './why.ts';
+import { levelWanted, whyText } from './why.ts';
 
-/** Duties in the order of the trip, numbered, each with its reason; what rides along comes last. */
-export function dutyList(told: readonly ToldDuties[], s: Speaker): readonly string[] {
+/** Duties in the order of the trip, numbered, each with its reason unless plain words will do; what rides along comes last. */
+export function dutyList(
+  told: readonly ToldDuties[],
+  s: Speaker,
+  isPlain = false,
+): readonly string[] {
   const due = told.filter(({ line }) => !line.duty.alongside);
   const alongside = told.filter(({ line }) => line.duty.alongside);
   const inOrder = [...due, ...alongside];
   const careful = cautionsOnce(inOrder.map(({ line }) => line));
   const lines = inOrder.map((each, position) =>
-    numbered({ ...each, line: careful[position] ?? each.line }, position + 1, s),
+    numbered({ ...each, line: careful[position] ?? each.line }, position + 1, s, isPlain),
   );
   if (alongside.length === 0) return lines;
   const heading =
@@ -23,10 +27,16 @@ export function dutyList(told: readonly ToldDuties[], s: Speaker): readonly stri
 }
 
 /** What is closed needs no reason any more, only who closed it. */
-function numbered({ line, lines, mark }: ToldDuties, place: number, s: Speaker): string {
+function numbered(
+  { line, lines, mark }: ToldDuties,
+  place: number,
+  s: Speaker,
+  isPlain: boolean,
+): string {
   const what = dutyText(lines, s);
   if (mark) return `${place}. ${markText(what, mark, s)}`;
-  return `${place}. ${what}. ${whyText(line, s)}${howText(line, s)}`;
+  const why = isPlain ? levelWanted(line) : ` ${whyText(line, s)}`;
+  return `${place}. ${what}.${why}${howText(line, s)}`;
 }
 
 function markText(what: string, { state, by, note }: DutyMark, s: Speaker): string {

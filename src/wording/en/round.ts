@@ -18,9 +18,14 @@ export function roundText(round: Round, s: Speaker): string {
   if (round.duties.length === 0) {
     return [`${day}: nothing to do.`, ...stock].join(' ');
   }
-  const told = toldDuties(round.duties, round.marks);
+  const told = toldDuties(round.duties, round.marks, round.isPlain);
   if (round.isBrief) return `${day}: ${openText(openCount(told))}. ${coverText(round, s)}`;
-  return [`${day}: ${openText(openCount(told))}.`, ...dutyList(told, s), ...stock].join('\n');
+  return [
+    `${day}: ${openText(openCount(told))}.`,
+    ...dutyList(told, s, round.isPlain),
+    ...(round.isPlain ? [askText(round, s)] : []),
+    ...stock,
+  ].join('\n');
 }
 
 function openText(open: number): string {
@@ -32,4 +37,10 @@ function openText(open: number): string {
 function coverText({ covers = [] }: Round, s: Speaker): string {
   if (covers.length === 0) return 'Nobody can go today.';
   return `${s.and(covers.map((handle) => s.member(handle)))} sees to it.`;
+}
+
+function askText({ duties }: Round, s: Speaker): string {
+  const id = duties.find(({ duty }) => duty.system !== null)?.duty.system ?? null;
+  const { name } = id === null ? s.greenhouse.systems[0]! : s.system(id);
+  return `Ask “why” for the reasons, or “how do I top up ${name}” for the steps.`;
 }

@@ -19,7 +19,7 @@ export function whyText({ reason }: Pick<DutyLine, 'reason'>, s: Speaker): strin
     case 'clean':
       return adviceWhy(reason, s);
     case 'water':
-      return `${waterText(reason, s)}${reason.mix ? ` ${mixWhy(reason.mix, s)}` : ''}`;
+      return `${waterText(reason, s)}${levelWanted({ reason })}${reason.mix ? ` ${mixWhy(reason.mix, s)}` : ''}`;
     case 'not-measured':
       return measuredText(reason, s);
     case 'chore':
@@ -27,6 +27,13 @@ export function whyText({ reason }: Pick<DutyLine, 'reason'>, s: Speaker): strin
         ? `To be done ${everyDays(reason.everyDays)}, and not done yet.`
         : `To be done ${everyDays(reason.everyDays)}, last done ${onDay(reason.lastDoneOn, s)}.`;
   }
+}
+
+/** Begins with a space; empty where the level is known well enough. */
+export function levelWanted({ reason }: Pick<DutyLine, 'reason'>): string {
+  return reason.kind === 'water' && reason.wantsLevel
+    ? ' Afterwards tell me how high the water stands.'
+    : '';
 }
 
 function measuredText(reason: Extract<Reason, { kind: 'not-measured' }>, s: Speaker): string {

@@ -11,16 +11,20 @@ export interface ToldDuties {
 
 /**
  * Puts together what is told as one: the same readings, last taken on the same day, of several
- * systems. The order is kept. `marks`: what became of each line, in their order.
+ * systems; where `isPlain` no reason is told, and none keeps them apart. The order is kept. `marks`:
+ * what became of each line, in their order.
  */
 export function toldDuties(
   lines: readonly DutyLine[],
   marks: readonly (DutyMark | null)[] = [],
+  isPlain = false,
 ): readonly ToldDuties[] {
   const told: { line: DutyLine; lines: DutyLine[]; mark: DutyMark | null }[] = [];
   for (const [position, line] of lines.entries()) {
     const mark = marks[position] ?? null;
-    const alike = told.find((other) => areAlike(other.line, line) && sameMark(other.mark, mark));
+    const alike = told.find(
+      (other) => areAlike(other.line, line, isPlain) && sameMark(other.mark, mark),
+    );
     if (alike) alike.lines.push(line);
     else told.push({ line, lines: [line], mark });
   }
@@ -32,16 +36,20 @@ export function openCount(told: readonly ToldDuties[]): number {
   return told.filter(({ line, mark }) => !line.duty.alongside && mark === null).length;
 }
 
-function areAlike(one: DutyLine, other: DutyLine): boolean {
+function areAlike(one: DutyLine, other: DutyLine, isPlain: boolean): boolean {
   return (
     one.duty.kind === 'check' &&
     other.duty.kind === 'check' &&
     one.duty.alongside === other.duty.alongside &&
-    one.duty.dueOn === other.duty.dueOn &&
+    (isPlain || one.duty.dueOn === other.duty.dueOn) &&
     one.duty.system !== null &&
     other.duty.system !== null &&
-    JSON.stringify(one.reason) === JSON.stringify(other.reason)
+    JSON.stringify(toldOf(one, isPlain)) === JSON.stringify(toldOf(other, isPlain))
   );
+}
+
+function toldOf({ reason }: DutyLine, isPlain: boolean): unknown {
+  return isPlain && 'quantities' in reason ? reason.quantities : reason;
 }
 
 function sameMark(one: DutyMark | null, other: DutyMark | null): boolean {

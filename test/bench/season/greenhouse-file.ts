@@ -2,7 +2,11 @@ import type { BenchSystem } from './greenhouse-sets.ts';
 import type { BenchPlace } from './season-weather.ts';
 
 /** A greenhouse file for the bot, as a grower would write one. */
-export function greenhouseFile(place: BenchPlace, systems: readonly BenchSystem[]): object {
+export function greenhouseFile(
+  place: BenchPlace,
+  systems: readonly BenchSystem[],
+  helpers: readonly string[] = ['tomas'],
+): object {
   return {
     format: 1,
     greenhouse: {
@@ -18,7 +22,12 @@ export function greenhouseFile(place: BenchPlace, systems: readonly BenchSystem[
     },
     members: [
       { handle: 'ines', name: 'Ines', role: 'grower', language: 'en' },
-      { handle: 'tomas', name: 'Tomas', role: 'helper', language: 'en' },
+      ...helpers.map((handle) => ({
+        handle,
+        name: handle.charAt(0).toUpperCase() + handle.slice(1),
+        role: 'helper',
+        language: 'en',
+      })),
     ],
     systems: systems.map(({ name, alias, method, brimL, lowL, depthCm, crop, plants }) => ({
       name,

@@ -16,7 +16,10 @@ export function rehearsalKeeper(season: Season, rehearsal: Rehearsal): Keeper {
       const weather = [...observed.slice(-1), ...forecast];
       if (weather.length > 0) await rehearsal.say({ at: at(day, '06:30:00'), weather });
       const answers = await rehearsal.say({ at: at(day, '07:00:00') });
-      return askedIn(answers, season);
+      return topUpsOf(
+        answers.find(({ kind }) => kind === 'round'),
+        season,
+      );
     },
     async toppedUp(day, system, litres) {
       const text = `topped up the ${season.systems[system]!.alias} ${String(litres)} l`;
@@ -28,14 +31,14 @@ export function rehearsalKeeper(season: Season, rehearsal: Rehearsal): Keeper {
   };
 }
 
-/** The top-ups of the round, as the helper reads them. */
-function askedIn(answers: readonly LineOut[], season: Season): Asked[] {
-  const round = answers.find(({ kind }) => kind === 'round');
+/** The top-ups of a round, as the helper reads them. */
+export function topUpsOf(round: LineOut | undefined, season: Season): Asked[] {
   return (round?.due ?? [])
     .filter(({ duty }) => duty === 'top-up')
-    .map(({ system, litres, alongside }) => ({
+    .map(({ system, litres, alongside, why }) => ({
       system: season.systems.findIndex(({ name }) => name === system),
       litres: litres ?? 0,
       alongside: alongside === true,
+      wantsLevel: why.includes('tell me how high the water stands'),
     }));
 }

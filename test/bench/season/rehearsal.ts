@@ -7,13 +7,17 @@ export interface LineOut {
   readonly done?: number;
   readonly error?: string;
   readonly kind?: string;
+  readonly to?: string;
+  readonly text?: string;
   readonly due?: readonly {
     readonly duty: string;
     readonly system: string | null;
     readonly litres?: number;
     readonly dueOn: string;
     readonly alongside?: boolean;
+    readonly why: string;
   }[];
+  readonly buttons?: readonly (readonly { readonly label: string; readonly press: string }[])[];
 }
 
 /** What `npm run rehearse` runs; `npm run bench:season` builds it once for all seasons. */

@@ -37,6 +37,8 @@ export interface Asked {
   readonly system: number;
   readonly litres: number;
   readonly alongside: boolean;
+  /** Where the water stands is to be told as well. */
+  readonly wantsLevel?: boolean;
 }
 
 /** A figure foreseen, for the scores. */

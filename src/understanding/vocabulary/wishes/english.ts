@@ -369,7 +369,7 @@ export const englishWishes: WishWords = {
   ],
   intervals: [
     {
-      pattern: 'every|each|on monday|tuesday|wednesday|thursday|friday|saturday|sunday',
+      pattern: 'every|each monday|tuesday|wednesday|thursday|friday|saturday|sunday',
       days: 7,
     },
     { pattern: 'on mondays|tuesdays|wednesdays|thursdays|fridays|saturdays|sundays', days: 7 },
@@ -482,6 +482,14 @@ export const englishWishes: WishWords = {
   articles: ['the', 'a', 'an', 'our', 'my'],
   noTask: [
     'i',
+    'nobody',
+    'noone',
+    'somebody',
+    'someone',
+    'anybody',
+    'anyone',
+    'everybody',
+    'everyone',
     'we',
     'you',
     'he',

@@ -457,6 +457,12 @@ export const germanWishes: WishWords = {
   ],
   noTask: [
     'ich',
+    'niemand',
+    'keiner',
+    'jemand',
+    'einer',
+    'alle',
+    'jeder',
     'wir',
     'du',
     'er',

@@ -48,7 +48,7 @@ function beforeText({ before }: AwayPlan, s: Speaker): readonly string[] {
     ...fill.map(
       ({ system, litres }) => `${s.system(system).name} füllen: etwa ${waterText(litres, s)}.`,
     ),
-    ...toldDuties(lines).map((told) => `${dutyText(told.lines, s)}.`),
+    ...toldDuties(lines, [], true).map((told) => `${dutyText(told.lines, s)}.`),
     ...timers.map((system) => timerText(system, s)),
     ...buy.map(
       ({ product, mL }) =>
@@ -85,7 +85,7 @@ function tripText({ date, by, topUps, lines }: PlannedTrip, s: Speaker): string 
     ),
   ];
   const water = litres > 0 ? `: zusammen etwa ${waterText(litres, s)} (${what.join(', ')})` : '';
-  const others = toldDuties(lines).map((told) => dutyText(told.lines, s));
+  const others = toldDuties(lines, [], true).map((told) => dutyText(told.lines, s));
   const rest = others.length > 0 ? `; außerdem ${others.join('; ')}` : '';
   return `– ${s.fullDay(date)}, ${by === null ? 'noch niemand' : s.member(by)}${water}${rest}.`;
 }

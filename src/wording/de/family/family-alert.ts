@@ -1,4 +1,5 @@
 import type { FamilyAlert } from '../../../assistant/replies/family.ts';
+import { type LocalDate, plusDays } from '../../../greenhouse/local-time.ts';
 import { clipped, mostQuoted } from '../../spoken/clipped.ts';
 import type { Speaker } from '../../spoken/speaker.ts';
 import { onDay } from '../day-text.ts';
@@ -11,10 +12,7 @@ export function familyAlert(alert: FamilyAlert, s: Speaker): string {
     case 'undone':
       return undoneText(alert, s);
     case 'your-days': {
-      const days =
-        alert.days.length > 0
-          ? ` Deine Tage: ${alert.days.map((date) => s.fullDay(date)).join(', ')}.`
-          : '';
+      const days = alert.days.length > 0 ? ` Deine Tage: ${stretches(alert.days, s)}.` : '';
       return `${s.member(alert.away)} ist ${daysText(alert.from, alert.until, s)} weg, und du springst ein.${days} An diesen Morgen bekommst du die Runde. Frag „wie fülle ich ${s.greenhouse.systems[0]?.name ?? 'die Wanne'} auf“ nach den Schritten, und sag „ich kann am Freitag nicht“, wenn etwas dazwischenkommt.`;
     }
     case 'done-by-other':
@@ -22,6 +20,13 @@ export function familyAlert(alert: FamilyAlert, s: Speaker): string {
     case 'given-back': {
       const why = alert.reason === null ? '' : ` (${clipped(alert.reason, mostQuoted)})`;
       return `${s.member(alert.by)} kann das nicht machen${why}: ${names(alert.duties, s)}. Kannst du?`;
+    }
+    case 'turn-passed': {
+      const days = s.and(alert.days.map((date) => s.fullDay(date)));
+      const why = alert.reason === null ? '' : ` (${clipped(alert.reason, mostQuoted)})`;
+      return alert.isYours
+        ? `${s.member(alert.by)} kann am ${days} nicht${why}, dann bist du dran. Wenn es dir nicht passt, sag es.`
+        : `${s.member(alert.by)} kann am ${days} nicht${why}, und sonst auch niemand. Ich plane drum herum; frag nach „der Plan“, was das heißt.`;
     }
     case 'named-for':
       return alert.settled.kind === 'claim'
@@ -48,4 +53,16 @@ function undoneText(
 
 function names(duties: Extract<FamilyAlert, { kind: 'undone' }>['duties'], s: Speaker): string {
   return s.and(duties.map((duty) => dutyName(duty, s)));
+}
+
+/** Days in a row are told as from and to. */
+function stretches(days: readonly LocalDate[], s: Speaker): string {
+  const firsts = days.filter((day, i) => i === 0 || plusDays(days[i - 1]!, 1) !== day);
+  return firsts
+    .map((first, i) => {
+      const next = firsts[i + 1];
+      const last = days.findLast((day) => next === undefined || day < next)!;
+      return first === last ? s.fullDay(first) : daysText(first, last, s);
+    })
+    .join('; ');
 }

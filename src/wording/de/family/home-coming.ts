@@ -29,7 +29,7 @@ export function homeComingText(
     ...(changed.length > 0 ? [`Verändert: ${changed.join('; ')}.`] : []),
     ...(odd.length > 0 ? ['Einen Blick wert:', ...odd] : ['Nichts Auffälliges.']),
     today.length > 0
-      ? `Heute: ${toldDuties(today)
+      ? `Heute: ${toldDuties(today, [], true)
           .map((told) => dutyText(told.lines, s))
           .join('; ')}.`
       : 'Heute steht nichts an.',

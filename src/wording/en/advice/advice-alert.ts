@@ -5,7 +5,7 @@ import { atTime } from '../day-text.ts';
 import { dutyText } from '../duty-text.ts';
 import { whyText } from '../why.ts';
 import { cautionText } from './caution-text.ts';
-import { byHandText, hoursText, prospectText, whenText } from './hours-text.ts';
+import { byHandText, hoursText, prospectText, untilText } from './hours-text.ts';
 import { howText } from './how-text.ts';
 import { surpriseText } from './surprise-text.ts';
 
@@ -24,7 +24,7 @@ export function adviceAlert(alert: AdviceAlert, s: Speaker): string {
       const { name } = s.system(prospect.system);
       const byHand = `By hand: ${byHandText(prospect.byHand, s)}.`;
       return stage === 'soon'
-        ? `${name}: still ${WITHOUT[of]}? It holds out until ${whenText(prospect.lowAtMs, s)} at the earliest. ${byHand} Tell me when it is back.`
+        ? `${name}: still ${WITHOUT[of]}? It holds out until ${untilText(prospect.lowAtMs, s)} at least. ${byHand} Tell me when it is back.`
         : `${name}: ${WITHOUT[of]} for about ${hoursText(prospect.likelyHours)} now, and harm is likely from here on. ${byHand} Tell me when it is back.`;
     }
     case 'all-clear':
@@ -47,7 +47,7 @@ function outageText(alert: Extract<AdviceAlert, { kind: 'outage' }>, s: Speaker)
   const fine = unaffected.map((id) => s.system(id).name);
   const lines = systems.map((each, place) => `${place + 1}. ${prospectText(each, s)}`);
   return [
-    `${s.capital(WITHOUT[of])} since ${whenText(sinceMs, s).replace(/^at /, '')}. ${systems.length > 1 ? 'In this order:' : ''}`.trimEnd(),
+    `${s.capital(WITHOUT[of])} since ${untilText(sinceMs, s)}. ${systems.length > 1 ? 'In this order:' : ''}`.trimEnd(),
     ...lines,
     ...(fine.length > 0 ? [`${s.and(fine)}: nothing is lost by waiting.`] : []),
     cautionText(cautions),

@@ -42,3 +42,8 @@ export function whenText(atMs: number, s: Speaker): string {
   const clock = `at ${s.clock(atMs)}`;
   return date === s.today ? clock : `${dayText(date, s)} ${clock}`;
 }
+
+/** The same after `until` or `since`: `02:15`, `tomorrow at 02:15`. */
+export function untilText(atMs: number, s: Speaker): string {
+  return s.dateOf(atMs) === s.today ? s.clock(atMs) : whenText(atMs, s);
+}

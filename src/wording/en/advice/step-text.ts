@@ -47,7 +47,7 @@ export function stepText(step: WorkStep, s: Speaker): string {
     case 'clean-part':
       return step.part === 'pump-filter'
         ? 'rinse the filter and the pump inlet until water runs free'
-        : `clean or change the ${partNames[step.part]}`;
+        : `clean or change ${partNames[step.part]}`;
   }
 }
 

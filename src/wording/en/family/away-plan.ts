@@ -45,7 +45,7 @@ function beforeText({ before }: AwayPlan, s: Speaker): readonly string[] {
     ...fill.map(
       ({ system, litres }) => `Fill ${s.system(system).name}: about ${waterText(litres, s)}.`,
     ),
-    ...toldDuties(lines).map((told) => `${dutyText(told.lines, s)}.`),
+    ...toldDuties(lines, [], true).map((told) => `${dutyText(told.lines, s)}.`),
     ...timers.map((system) => timerText(system, s)),
     ...buy.map(
       ({ product, mL }) =>
@@ -80,9 +80,13 @@ function tripText({ date, by, topUps, lines }: PlannedTrip, s: Speaker): string 
     ),
   ];
   const water = litres > 0 ? `: about ${waterText(litres, s)} in all (${what.join(', ')})` : '';
-  const others = toldDuties(lines).map((told) => dutyText(told.lines, s));
+  const others = toldDuties(lines, [], true).map((told) => lowered(dutyText(told.lines, s)));
   const rest = others.length > 0 ? `; also ${others.join('; ')}` : '';
   return `– ${s.fullDay(date)}, ${by === null ? 'nobody yet' : s.member(by)}${water}${rest}.`;
+}
+
+function lowered(text: string): string {
+  return `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
 }
 
 function unsafeText({ unsafe, trips }: AwayPlan, s: Speaker): readonly string[] {

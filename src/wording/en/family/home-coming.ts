@@ -7,7 +7,6 @@ import { roughVolume } from '../../spoken/volume.ts';
 import { dayAndTime, onDay } from '../day-text.ts';
 import { dutyName, dutyText } from '../duty-text.ts';
 import { entryText } from '../entry-text.ts';
-import { quantityNames } from '../names.ts';
 import { valueText } from '../value-text.ts';
 
 const mostOdd = 8;
@@ -21,7 +20,7 @@ export function homeComingText(
   const people = story.people.map((person) => personText(person, s));
   const changed = story.changed.map(
     ({ system, quantity, before, after }) =>
-      `${s.system(system).name} ${quantityNames[quantity]} from ${valueText(quantity, before, s)} to ${valueText(quantity, after, s)}`,
+      `${s.system(system).name} ${valueText(quantity, before, s)} → ${valueText(quantity, after, s)}`,
   );
   const odd = story.odd.slice(0, mostOdd).map((each) => `– ${oddText(each, s)}`);
   return [
@@ -30,7 +29,7 @@ export function homeComingText(
     ...(changed.length > 0 ? [`Changed: ${changed.join('; ')}.`] : []),
     ...(odd.length > 0 ? ['Worth a look:', ...odd] : ['Nothing odd.']),
     today.length > 0
-      ? `Today: ${toldDuties(today)
+      ? `Today: ${toldDuties(today, [], true)
           .map((told) => dutyText(told.lines, s))
           .join('; ')}.`
       : 'Nothing is due today.',

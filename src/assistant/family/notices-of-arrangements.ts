@@ -1,0 +1,85 @@
+import type { Arrangement } from '../../greenhouse/arrangement.ts';
+import { type LocalDate, localDateOf, plusDays } from '../../greenhouse/local-time.ts';
+import { Roster } from '../../planning/roster.ts';
+import { inDaytime } from '../quiet-hours.ts';
+import type { FamilyAlert } from '../replies/family.ts';
+import type { Standing } from '../standing.ts';
+import { type Notice, newsHoldsMs, notice } from './notice.ts';
+
+/** To those whom somebody else's word concerns: who steps in, who was named. */
+export function noticesOfArrangements(
+  { greenhouse, arrangements }: Standing,
+  roster: Roster,
+  nowMs: number,
+): readonly Notice[] {
+  const today = localDateOf(nowMs, greenhouse.timeZone);
+  return arrangements.flatMap((each, n): readonly Notice[] => {
+    if (nowMs - each.atMs > newsHoldsMs * 2) return [];
+    const atMs = inDaytime(each.atMs, greenhouse.timeZone);
+    if (each.kind === 'covers') {
+      const absence = roster.absences.find(
+        ({ from, until }) => from <= each.until && each.from <= until && until >= today,
+      );
+      return each.handles
+        .filter((handle) => handle !== each.byHandle)
+        .map((handle) => {
+          const { byHandle: _by, atMs: _at, ...settled } = each;
+          const alert: FamilyAlert = absence
+            ? {
+                kind: 'your-days',
+                away: absence.handle,
+                from: absence.from,
+                until: absence.until,
+                days: daysOf(roster, handle, each.from, each.until),
+              }
+            : { kind: 'named-for', by: each.byHandle, settled };
+          return notice(`covers:${n}:${handle}`, atMs, handle, alert);
+        });
+    }
+    if (each.kind === 'cannot-go' && each.handle !== null) {
+      return ofTurnsPassed(each, each.handle, n, { greenhouse, arrangements }, roster, atMs);
+    }
+    if (each.kind === 'claim' && each.handle !== each.byHandle) {
+      const { byHandle, atMs: _at, ...settled } = each;
+      return [
+        notice(`claim:${n}`, atMs, each.handle, { kind: 'named-for', by: byHandle, settled }),
+      ];
+    }
+    return [];
+  });
+}
+
+/** While the grower is away: to whoever has the turn of somebody who cannot go, or else to the grower. */
+function ofTurnsPassed(
+  { from, until, reason }: Extract<Arrangement, { kind: 'cannot-go' }>,
+  by: string,
+  n: number,
+  { greenhouse, arrangements }: Pick<Standing, 'greenhouse' | 'arrangements'>,
+  roster: Roster,
+  atMs: number,
+): readonly Notice[] {
+  const before = new Roster(greenhouse, arrangements.slice(0, n));
+  const growers = greenhouse.members.filter(({ role }) => role === 'grower');
+  const passed = new Map<string | null, LocalDate[]>();
+  for (let date = from; date <= until; date = plusDays(date, 1)) {
+    const isAway = growers.some(({ handle }) => roster.absenceOn(handle, date));
+    if (!isAway || before.coversOn(date)[0] !== by) continue;
+    const to = roster.coversOn(date)[0] ?? null;
+    passed.set(to, [...(passed.get(to) ?? []), date]);
+  }
+  return [...passed].flatMap(([to, days]) => {
+    const alert = { kind: 'turn-passed', by, days, reason, isYours: to !== null } as const;
+    const readers = to === null ? growers.map(({ handle }) => handle) : [to];
+    return readers
+      .filter((handle) => handle !== by)
+      .map((handle) => notice(`passed:${n}:${handle}`, atMs, handle, alert));
+  });
+}
+
+function daysOf(roster: Roster, handle: string, from: LocalDate, until: LocalDate): LocalDate[] {
+  const days: LocalDate[] = [];
+  for (let date = from; date <= until; date = plusDays(date, 1)) {
+    if (roster.coversOn(date).includes(handle)) days.push(date);
+  }
+  return days;
+}
