@@ -3,6 +3,10 @@ export const corpora: readonly { readonly file: string; readonly isSealed: boole
   { file: 'fixtures/messages.jsonl', isSealed: false },
   { file: 'understanding/corpus/english-open.jsonl', isSealed: false },
   { file: 'understanding/corpus/german-open.jsonl', isSealed: false },
+  { file: 'understanding/corpus/english-second-open.jsonl', isSealed: false },
+  { file: 'understanding/corpus/german-second-open.jsonl', isSealed: false },
   { file: 'understanding/corpus/english-sealed.jsonl', isSealed: true },
   { file: 'understanding/corpus/german-sealed.jsonl', isSealed: true },
+  { file: 'understanding/corpus/english-second-sealed.jsonl', isSealed: true },
+  { file: 'understanding/corpus/german-second-sealed.jsonl', isSealed: true },
 ];
