@@ -16,15 +16,22 @@ import { withoutRepeatedQuestions } from './refiners/repeated-questions.ts';
 import { settleFacts } from './refiners/settle.ts';
 import { statementsOf } from './refiners/statements-of.ts';
 import type { AskStatement, EntryStatement, Statement } from './statement.ts';
+import { FactsInOrder } from './systems/facts-in-order.ts';
 import { mentionsOf } from './systems/mention.ts';
+import { scopesAmong } from './systems/system-of.ts';
 import { findTimes } from './times/find-times.ts';
 
 export function newStatements(frame: Frame): readonly Statement[] {
   const marks = findTimes(frame);
   const moods = moodsOf(frame, marks);
   const facts = withPhases(frame, withEnds(frame, factsOf(frame, moods), marks));
-  const mentions = mentionsOf(frame, (i) => facts.some(({ at }) => at === i));
-  const settled = asDutiesAnswered(frame, settleFacts(frame, facts, mentions, marks, moods));
+  const inOrder = new FactsInOrder(facts);
+  const mentions = mentionsOf(frame, inOrder);
+  const scopeOf = scopesAmong(frame, inOrder, mentions);
+  const settled = asDutiesAnswered(
+    frame,
+    settleFacts(frame, facts, { mentions, marks, moods, scopeOf }),
+  );
   const phases = new Map<EntryDraft, Fact['phase']>();
   const found = withoutRepeatedQuestions(statementsOf(frame, settled, phases));
   const entries = withoutConflicts(found, (draft) => phases.get(draft));

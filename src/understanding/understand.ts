@@ -1,12 +1,10 @@
-import type { SystemId } from '../greenhouse/system.ts';
-import { readAnswer } from './answers/read-answer.ts';
 import type { Context } from './context.ts';
-import { newStatements } from './new-statements.ts';
 import { unclear } from './nothing-said.ts';
+import { readFrame } from './read-frame.ts';
 import { withoutCompounds } from './reading/compounds.ts';
 import { cutAtSo } from './reading/cut-at-so.ts';
 import { fold } from './reading/fold.ts';
-import { type Frame, frameOf } from './reading/frame.ts';
+import { frameOf } from './reading/frame.ts';
 import { languageOf, lexiconFor } from './reading/lexicon.ts';
 import { readingOf } from './reading/look-up.ts';
 import { putRight } from './reading/put-right.ts';
@@ -15,8 +13,7 @@ import { shadeMeasures } from './reading/shade-measures.ts';
 import { termsOf } from './reading/terms-of.ts';
 import { tokenise } from './reading/tokenise.ts';
 import { findNote, noteEntry } from './recognisers/note.ts';
-import { recogniseTakingBack } from './recognisers/taking-back.ts';
-import type { Statement, Understanding } from './statement.ts';
+import type { Understanding } from './statement.ts';
 
 /** Longer messages are no report from a greenhouse; only a note may be as long as it likes. */
 const longestRead = 2000;
@@ -57,28 +54,4 @@ export function understand(text: string, context: Context): Understanding {
     };
   }
   return { foldedText: folded.text, statements, named };
-}
-
-interface Read {
-  readonly statements: readonly Statement[];
-  readonly named: readonly SystemId[];
-}
-
-function readFrame(frame: Frame): Read {
-  const named = namesSaid(frame);
-  const answer = readAnswer(frame);
-  if (answer) return { statements: [answer], named };
-  frame.taken.fill(false);
-  frame.timed.fill(false);
-  const back = recogniseTakingBack(frame);
-  if (back) return { statements: [back], named };
-  return { statements: newStatements(frame), named };
-}
-
-function namesSaid(frame: Frame): SystemId[] {
-  return [
-    ...new Set(
-      frame.terms.flatMap((term) => (term.kind === 'name' && term.sure ? term.systems : [])),
-    ),
-  ];
 }

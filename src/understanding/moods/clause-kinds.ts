@@ -50,12 +50,15 @@ export function isLabel(term: Term | undefined): boolean {
 
 /** A clause that says nothing of its own: only amounts, names, products, and small words. */
 export function leansOnPrevious(frame: Frame, clause: Clause): boolean {
-  for (let i = clause.from; i < clause.to; i++) {
-    const term = frame.terms[i];
-    if (isLabel(term)) return false;
-    if (isDeed(term) && !isPlainDeed(term) && !means(term, 'full', 'took')) return false;
-  }
-  return true;
+  return !frame.places.hasWhere(isNews, clause.from, clause.to);
+}
+
+function isNews(term: Term): boolean {
+  return isLabel(term) || (isPastDeed(term) && !means(term, 'full', 'took'));
+}
+
+function isPastDeed(term: Term): boolean {
+  return isDeed(term) && !isPlainDeed(term);
 }
 
 /**
@@ -112,9 +115,7 @@ function isReadingUnit(measure: Measure): boolean {
 }
 
 export function hasPastDeed(frame: Frame, from: number, to: number): boolean {
-  for (let i = from; i < to; i++)
-    if (isDeed(frame.terms[i]) && !isPlainDeed(frame.terms[i])) return true;
-  return false;
+  return frame.places.hasWhere(isPastDeed, from, to);
 }
 
 /**

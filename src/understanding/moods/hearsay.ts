@@ -2,11 +2,12 @@ import {
   type Clause,
   clauseHas,
   type Frame,
+  isName,
   isPadding,
   nextIn,
   previousIn,
 } from '../reading/frame.ts';
-import { isMark, isUnknown, means } from '../reading/term.ts';
+import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import { hasPastDeed, isDeed, isLabel, opensWithName } from './clause-kinds.ts';
 import type { Mood } from './mood.ts';
 
@@ -57,13 +58,16 @@ function clauseTells(frame: Frame, clause: Clause): boolean {
 }
 
 function hasProductIn(frame: Frame, clause: Clause): boolean {
-  for (let i = clause.from; i < clause.to; i++) if (hasProduct(frame, i)) return true;
-  return false;
+  return frame.places.hasWhere(isProduct, clause.from, clause.to);
 }
 
 export function hasProduct(frame: Frame, i: number): boolean {
   const term = frame.terms[i];
-  return term?.kind === 'word' && (term.word.product !== null || term.word.anyProduct);
+  return term !== undefined && isProduct(term);
+}
+
+function isProduct(term: Term): boolean {
+  return term.kind === 'word' && (term.word.product !== null || term.word.anyProduct);
 }
 
 export function hear(frame: Frame, clause: Clause, mark: Marker): void {
@@ -84,7 +88,7 @@ export function hear(frame: Frame, clause: Clause, mark: Marker): void {
 
 /** `Olli topped up the dwc, 12 l`: the amount in a clause of its own belongs to the same deed. */
 function endOfAmounts(frame: Frame, clause: Clause): number {
-  const next = frame.clauses[frame.clauses.indexOf(clause) + 1];
+  const next = frame.clauses[frame.clauseOf[clause.from]! + 1];
   const isAmount =
     next?.opens === 'comma' &&
     frame.terms
@@ -123,16 +127,14 @@ export function elsewhere(frame: Frame, clause: Clause, mark: Marker): void {
       continue;
     const before = previousIn(frame, clause, i, (term) => means(term, 'article'));
     const isOrigin = before >= 0 && means(frame.terms[before], 'with', 'from', 'after');
-    const named = frame.terms.slice(clause.from, i).some(({ kind }) => kind === 'name');
+    const named = frame.places.hasWhere(isName, clause.from, i);
     if (!isOrigin && !named) mark(clause.from, clause.to, 'not-a-reading');
   }
 }
 
 /** `last year it was 5.5 and ec 2` goes on until a but, or a word that brings it back to the present. */
 function endOfLongAgo(frame: Frame, clause: Clause): number {
-  const following = frame.clauses.filter(
-    ({ from, sentence }) => from > clause.from && sentence === clause.sentence,
-  );
+  const following = frame.sentences[clause.sentence]!.filter(({ from }) => from > clause.from);
   const present = following.find(
     (next) =>
       next.opens === 'but' ||

@@ -11,8 +11,16 @@ import { findQuestions } from './questions.ts';
 /** The mood of every term; null where something is plainly said. */
 export function moodsOf(frame: Frame, marks: readonly TimeMark[]): readonly (Mood | null)[] {
   const moods: (Mood | null)[] = frame.terms.map(() => null);
+  // From a term that has a mood, a step towards the next that has none.
+  const onwards = frame.terms.map((_, i) => i);
   const mark = (from: number, to: number, mood: Mood) => {
-    for (let i = from; i < to; i++) moods[i] ??= mood;
+    let i = from;
+    while (i < to) {
+      const next = onwards[i]!;
+      if (next === i) moods[i] ??= mood;
+      onwards[i] = Math.max(to, next);
+      i = Math.max(next, i + 1);
+    }
   };
   for (const { from, to, mood } of findQuestions(frame)) mark(from, to, mood);
   frame.clauses.forEach((clause, c) => {

@@ -53,6 +53,5 @@ export function negate(frame: Frame, clause: Clause, c: number, mark: Marker): v
 }
 
 function hasLabel(frame: Frame, from: number, to: number): boolean {
-  for (let i = from; i < to; i++) if (isLabel(frame.terms[i])) return true;
-  return false;
+  return frame.places.hasWhere(isLabel, from, to);
 }

@@ -11,17 +11,11 @@ export interface Questioned {
 }
 
 /** Where the message asks, sentence by sentence. */
-export function findQuestions(frame: Frame): Questioned[] {
-  const found: Questioned[] = [];
-  const last = frame.clauses.at(-1)!.sentence;
-  for (let sentence = 0; sentence <= last; sentence++) {
-    const clauses = frame.clauses.filter((clause) => clause.sentence === sentence);
-    found.push(...questionsOf(frame, clauses));
-  }
-  return found;
+export function findQuestions(frame: Frame): readonly Questioned[] {
+  return frame.sentences.flatMap((clauses) => questionsOf(frame, clauses));
 }
 
-function questionsOf(frame: Frame, clauses: readonly Clause[]): Questioned[] {
+function questionsOf(frame: Frame, clauses: readonly Clause[]): readonly Questioned[] {
   const end = clauses.at(-1)!;
   const asked = end.closes === 'question';
   for (const [n, clause] of clauses.entries()) {

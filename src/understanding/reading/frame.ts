@@ -3,6 +3,7 @@ import type { Measure } from '../numbers/measure.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import type { Folded } from './fold.ts';
 import type { Lexicon } from './lexicon.ts';
+import { Places } from './places.ts';
 import {
   type Cut,
   isMark,
@@ -30,7 +31,11 @@ export interface Frame {
   readonly lexicon: Lexicon;
   readonly folded: Folded;
   readonly terms: readonly Term[];
+  /** Where among the terms something stands. */
+  readonly places: Places;
   readonly clauses: readonly Clause[];
+  /** The clauses of each sentence. */
+  readonly sentences: readonly (readonly Clause[])[];
   /** The clause of each term; a cut belongs to the clause it closes. */
   readonly clauseOf: readonly number[];
   readonly taken: boolean[];
@@ -63,7 +68,10 @@ export function frameOf(
   clauses.push({ from, to: terms.length, sentence, segment, opens, closes: 'end' });
   const taken = terms.map(() => false);
   const timed = terms.map(() => false);
-  return { context, lexicon, folded, terms, clauses, clauseOf, taken, timed };
+  const places = new Places(terms);
+  const sentences = Array.from({ length: sentence + 1 }, (): Clause[] => []);
+  for (const clause of clauses) sentences[clause.sentence]!.push(clause);
+  return { context, lexicon, folded, terms, places, clauses, sentences, clauseOf, taken, timed };
 }
 
 export function take(frame: Frame, ...indices: readonly number[]): void {
@@ -84,6 +92,11 @@ export function measureAtTerm(frame: Frame, i: number): Measure | null {
   return term?.kind === 'measure' && !frame.taken[i] ? term.measure : null;
 }
 
+/** Where the sentence of a clause ends. */
+export function endOfSentence(frame: Frame, clause: Clause): number {
+  return frame.sentences[clause.sentence]!.at(-1)!.to;
+}
+
 /** Indices of the terms of a clause that pass. */
 export function inClause(
   frame: Frame,
@@ -96,21 +109,19 @@ export function inClause(
 }
 
 export function clauseHas(frame: Frame, clause: Clause, ...concepts: readonly Concept[]): boolean {
-  for (let i = clause.from; i < clause.to; i++) if (means(frame.terms[i], ...concepts)) return true;
-  return false;
+  return concepts.some((concept) => frame.places.has(concept, clause.from, clause.to));
 }
 
 export function measuresIn(frame: Frame, clause: Clause): number[] {
-  return inClause(frame, clause, (term, i) => term.kind === 'measure' && !frame.taken[i]);
+  return frame.places.within(isMeasure, clause.from, clause.to).filter((i) => !frame.taken[i]);
 }
 
-export function namesIn(frame: Frame, clause: Clause): number[] {
-  return inClause(frame, clause, (term) => term.kind === 'name');
+export function namesIn(frame: Frame, clause: Clause): readonly number[] {
+  return frame.places.within(isName, clause.from, clause.to);
 }
 
 export function hasUnknown(frame: Frame, from: number, to: number): boolean {
-  for (let i = from; i < to; i++) if (isUnknown(frame.terms[i]) && !frame.taken[i]) return true;
-  return false;
+  return frame.places.within(isUnknown, from, to).some((i) => !frame.taken[i]);
 }
 
 /** Words that may stand between a quantity and its number without changing anything. */

@@ -50,25 +50,31 @@ function correctionAfter(terms: readonly Term[], i: number): number | null {
 }
 
 function endOfClause(terms: readonly Term[], i: number): number {
-  const end = terms.findIndex((term, j) => j > i && term.kind === 'stop');
-  return end < 0 ? terms.length : end;
+  let end = i + 1;
+  while (end < terms.length && terms[end]!.kind !== 'stop') end++;
+  return end;
+}
+
+/** The first term to this side of `i` that is a number or a cut. */
+function nextEdge(terms: readonly Term[], i: number, step: 1 | -1): Term | undefined {
+  let j = i + step;
+  while (terms[j] && terms[j]!.kind !== 'stop' && terms[j]!.kind !== 'measure') j += step;
+  return terms[j];
 }
 
 /** `12 l nachgefüllt, nein 14`: the only number of its clause, and a clause of nothing but the better one. */
 function correctionOfClause(terms: readonly Term[], i: number): number | null {
+  const cut = nextEdge(terms, i, 1);
+  if (cut?.kind !== 'stop' || cut.cut === 'question') return null;
+  if (nextEdge(terms, i, -1)?.kind === 'measure') return null;
   const end = endOfClause(terms, i);
-  const start = terms.findLastIndex((term, j) => j < i && term.kind === 'stop') + 1;
-  const isOnly = terms
-    .slice(start, end)
-    .every((term, n) => term.kind !== 'measure' || start + n === i);
-  const cut = terms[end];
-  if (!isOnly || cut?.kind !== 'stop' || cut.cut === 'question') return null;
   const close = endOfClause(terms, end);
-  const number = terms.findIndex((term, j) => j > end && j < close && term.kind === 'measure');
+  let number = end + 1;
+  while (number < close && terms[number]!.kind !== 'measure') number++;
   const after = terms.slice(number + 1, close);
   const before = terms.slice(end + 1, number);
   const isCorrection =
-    number >= 0 &&
+    number < close &&
     before.length > 0 &&
     before.every((term) => means(term, 'no-wait')) &&
     after.every((term) => means(term, 'filler'));

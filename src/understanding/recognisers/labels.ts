@@ -20,7 +20,7 @@ export function quantityOf(frame: Frame, clause: Clause, i: number): Quantity | 
 
 /** `pen 5.8`, `the stick says 1.7`: a probe for one quantity names it where nothing else does. */
 function quantityOfProbe(frame: Frame, clause: Clause, name: string): Quantity | null {
-  const labels = frame.terms.slice(clause.from, clause.to).some(isLabel);
+  const labels = frame.places.hasWhere(isLabel, clause.from, clause.to);
   const { probes } = frame.context.greenhouse;
   const measures = probes.find((probe) => probe.name === name)?.measures ?? [];
   return labels || measures.length !== 1 ? null : measures[0]!;
@@ -43,15 +43,14 @@ function isJoint(term: Term | undefined): boolean {
 
 /** Whether the temperature at a term is of the air: by the nearest word for air or water before it, else after it. */
 export function isOfTheAir(frame: Frame, clause: Clause, i: number): boolean {
-  for (let j = i; j >= clause.from; j--) {
-    const of = airOrWater(frame.terms[j]);
-    if (of !== null) return of === 'air';
-  }
-  for (let j = i + 1; j < clause.to; j++) {
-    const of = airOrWater(frame.terms[j]);
-    if (of !== null) return of === 'air';
-  }
-  return false;
+  const before = frame.places.lastWhere(isAirOrWater, i);
+  if (before >= clause.from) return airOrWater(frame.terms[before]) === 'air';
+  const after = frame.places.nextWhere(isAirOrWater, i + 1);
+  return after < clause.to && airOrWater(frame.terms[after]) === 'air';
+}
+
+function isAirOrWater(term: Term): boolean {
+  return airOrWater(term) !== null;
 }
 
 function airOrWater(term: Term | undefined): 'air' | 'water' | null {

@@ -6,6 +6,7 @@ import {
   clauseHas,
   type Frame,
   isMeasure,
+  isName,
   isPadding,
   measureOf,
   take,
@@ -53,7 +54,7 @@ export function headingOf(
       means(term, 'ph', 'ec', 'temperature', 'oxygen', 'ppm-word', 'cf-word'),
     );
     const at = clause.from + label;
-    const named = frame.terms.slice(0, at).some(({ kind }) => kind === 'name');
+    const named = frame.places.hasWhere(isName, 0, at);
     return named || label < 0 ? null : { quantity: fact!.quantity, label: at };
   }
   return found.length === 0 && clause.from < clause.to ? before : null;

@@ -5,7 +5,6 @@ import {
   clauseHas,
   type Frame,
   hasUnknown,
-  inClause,
   measureOf,
   measuresIn,
   namesIn,
@@ -86,8 +85,7 @@ function isOfSomethingElse(frame: Frame, clause: Clause, i: number): boolean {
 
 /** A number in a sentence about something else, with words that the reader does not know. */
 function isAside(frame: Frame, clause: Clause, i: number): boolean {
-  const said = inClause(frame, clause, (term) => term.kind === 'name').length > 0;
-  if (!said && hasUnknown(frame, clause.from, clause.to)) return true;
+  if (namesIn(frame, clause).length === 0 && hasUnknown(frame, clause.from, clause.to)) return true;
   const after = i + 1 < clause.to ? frame.terms[i + 1] : undefined;
   return isUnknown(after) && measureOf(frame, i).whole;
 }

@@ -11,7 +11,7 @@ import {
   previousIn,
   take,
 } from '../reading/frame.ts';
-import { isMark, means } from '../reading/term.ts';
+import { isMark, means, type Term } from '../reading/term.ts';
 import { fact } from './level-fact.ts';
 
 /** `full`, `half full`, `empty`, `half empty`, `a third left`. */
@@ -85,17 +85,14 @@ function isStateOfSystem(frame: Frame, clause: Clause, i: number): boolean {
   ) {
     if (!means(after, 'this', 'at-hour', 'yesterday', 'link', 'ish')) return false;
   }
-  const subject = previousIn(
-    frame,
-    clause,
-    i,
-    (term) =>
-      means(term, 'link', 'about', 'filler', 'now', 'all', 'article', 'both', 'level') &&
-      term.kind === 'word',
-  );
-  if (subject < 0) return true;
+  const subject = frame.places.lastWhere(maySayWhat, i - 1);
+  if (subject < clause.from) return true;
   const term = frame.terms[subject];
   return term?.kind === 'name' || means(term, 'all', 'both', 'reservoir', 'level') || isLabel(term);
+}
+
+function maySayWhat(term: Term): boolean {
+  return !means(term, 'link', 'about', 'filler', 'now', 'all', 'article', 'both', 'level');
 }
 
 /** `dwc is low`: how low is asked. */

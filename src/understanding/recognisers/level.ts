@@ -6,6 +6,7 @@ import {
   type Frame,
   inClause,
   isMeasure,
+  isName,
   isPadding,
   measureOf,
   measuresIn,
@@ -14,7 +15,7 @@ import {
   previousIn,
   take,
 } from '../reading/frame.ts';
-import { isMark, means } from '../reading/term.ts';
+import { isMark, means, type Term } from '../reading/term.ts';
 import { fact } from './level-fact.ts';
 import { fromBrim } from './level-from-brim.ts';
 import { inWords, justLow } from './level-in-words.ts';
@@ -77,17 +78,18 @@ function saysAgain(frame: Frame, before: Fact | undefined, i: number): boolean {
 
 /** `levels: bench 400 l, dwc 95 l`: the word stands before the first name and goes on over names and amounts. */
 function isUnderHeading(frame: Frame, clause: Clause): boolean {
-  const first = frame.terms.findIndex((term) => isOpenLabel(term));
-  const name = frame.terms.findIndex(({ kind }) => kind === 'name');
-  if (first < 0 || first > name || frame.clauseOf[first]! >= frame.clauseOf[clause.from]!)
-    return false;
-  for (let i = first + 1; i < clause.to; i++) {
-    const term = frame.terms[i]!;
-    const plain =
-      term.kind === 'name' || term.kind === 'stop' || isMeasure(term) || isPadding(term);
-    if (!plain) return false;
-  }
-  return true;
+  const [first] = frame.places.where(isOpenLabel);
+  if (first === undefined || frame.clauseOf[first]! >= frame.clauseOf[clause.from]!) return false;
+  const name = frame.places.nextWhere(isName, 0);
+  return (
+    name > first &&
+    name < frame.terms.length &&
+    !frame.places.hasWhere(isNoListOfAmounts, first + 1, clause.to)
+  );
+}
+
+function isNoListOfAmounts(term: Term): boolean {
+  return !(term.kind === 'name' || term.kind === 'stop' || isMeasure(term) || isPadding(term));
 }
 
 function nearHumidity(frame: Frame, clause: Clause, i: number): boolean {
@@ -132,9 +134,7 @@ function saysWhatIsThere(frame: Frame, clause: Clause, i: number, volume: boolea
   if (!isTalkOfLevel(frame, clause)) return false;
   if (means(after, 'left-over')) return true;
   if (means(after, 'deep')) return true;
-  const named =
-    namesIn(frame, clause).length > 0 ||
-    frame.terms.slice(0, clause.from).some((term) => term.kind === 'name');
+  const named = namesIn(frame, clause).length > 0 || frame.places.hasWhere(isName, 0, clause.from);
   return named && !clauseHas(frame, clause, 'size', 'humidity');
 }
 

@@ -66,13 +66,12 @@ function isSameAgain(frame: Frame, i: number): boolean {
   return means(before, 'same') && isEndOfPhrase(frame, i);
 }
 
+/** `20 ml of each of the two …`: no more small words than these stand between an amount and its product. */
+const mostBefore = 6;
+
 function beforeProduct(frame: Frame, i: number): Term | undefined {
   let j = i - 1;
-  while (
-    j >= 0 &&
-    (means(frame.terms[j], 'of', 'each', 'both') || (means(frame.terms[j], 'article') && j !== i))
-  )
-    j--;
+  while (i - j <= mostBefore && means(frame.terms[j], 'of', 'each', 'both', 'article')) j--;
   return frame.terms[j];
 }
 

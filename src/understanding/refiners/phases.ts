@@ -1,24 +1,29 @@
-import { isReading } from '../../greenhouse/quantity.ts';
+import { isReading, type Quantity } from '../../greenhouse/quantity.ts';
 import type { Fact } from '../fact.ts';
 import { type Clause, type Frame } from '../reading/frame.ts';
-import { isMark, means } from '../reading/term.ts';
+import { firstAt } from '../reading/places.ts';
+import { isMark, means, type Term } from '../reading/term.ts';
+import type { Concept } from '../vocabulary/concept.ts';
 
 /** Two readings of one quantity that a deed or a word like `now` parts: the first was before, the second is after. */
 export function withPhases(frame: Frame, facts: readonly Fact[]): Fact[] {
   const ordered = [...facts].sort((a, b) => a.at - b.at);
   const phases = new Map<Fact, 'before' | 'after'>();
-  ordered.forEach((second, n) => {
-    if (!isReading(second.quantity)) return;
-    const first = ordered.slice(0, n).findLast((fact) => fact.quantity === second.quantity);
-    if (!first) return;
+  const latest = new Map<Quantity, Fact>();
+  const deeds = ordered.filter(({ quantity }) => !isReading(quantity)).map(({ at }) => at);
+  for (const second of ordered) {
+    if (!isReading(second.quantity)) continue;
+    const first = latest.get(second.quantity);
+    latest.set(second.quantity, second);
+    if (!first) continue;
     if (saysAfterFirst(frame, second, first)) {
       phases.set(second, 'before');
       phases.set(first, 'after');
-    } else if (areParted(frame, first, second, ordered)) {
+    } else if (areParted(frame, first, second, deeds)) {
       phases.set(first, phases.get(first) ?? 'before');
       phases.set(second, 'after');
     }
-  });
+  }
   return ordered.map((fact) => {
     const phase = fact.phase ?? phases.get(fact);
     return phase === undefined ? fact : { ...fact, phase };
@@ -29,65 +34,61 @@ function clauseAt(frame: Frame, fact: Fact): Clause {
   return frame.clauses[frame.clauseOf[fact.at]!]!;
 }
 
-function areParted(frame: Frame, first: Fact, second: Fact, facts: readonly Fact[]): boolean {
-  const deedBetween = facts.some(
-    (fact) => !isReading(fact.quantity) && fact.at > first.at && fact.at < second.at,
-  );
-  if (deedBetween) return true;
-  if (
-    frame.terms
-      .slice(first.to, second.from + 1)
-      .some((term) => isMark(term, '→') || (term.kind === 'stop' && term.cut === 'then'))
-  )
-    return true;
-  const early = wordsAround(frame, first, second, 'first');
-  const late = wordsAround(frame, first, second, 'second');
-  const was =
-    early.some((i) => means(frame.terms[i], 'was', 'before')) || isFromTo(frame, first, second);
-  const now = late.some((i) => means(frame.terms[i], 'now', 'after'));
-  return (
-    (was && now) ||
-    isFromTo(frame, first, second) ||
-    early.some((i) => means(frame.terms[i], 'before')) ||
-    (now && late.length > 0)
-  );
+function areParted(frame: Frame, first: Fact, second: Fact, deeds: readonly number[]): boolean {
+  const deed = deeds[firstAt(deeds, first.at + 1)];
+  if (deed !== undefined && deed < second.at) return true;
+  if (frame.places.hasWhere(turns, first.to, second.from + 1)) return true;
+  if (isFromTo(frame, first, second)) return true;
+  const early = wordsOfFirst(frame, first, second);
+  if (says(frame, early, 'before')) return true;
+  const late = wordsOfSecond(frame, first, second);
+  return says(frame, late, 'now', 'after');
+}
+
+/** An arrow or a `then`. */
+function turns(term: Term): boolean {
+  return isMark(term, '→') || (term.kind === 'stop' && term.cut === 'then');
 }
 
 /** `5.9 now, was 5.4 before`: the later said is the earlier. */
 function saysAfterFirst(frame: Frame, second: Fact, first: Fact): boolean {
-  const late = wordsAround(frame, first, second, 'second');
-  const early = wordsAround(frame, first, second, 'first');
-  const wasLate =
-    late.some((i) => means(frame.terms[i], 'before')) ||
-    late.some((i) => means(frame.terms[i], 'was') && !means(frame.terms[i], 'now'));
+  const late = wordsOfSecond(frame, first, second);
+  const early = wordsOfFirst(frame, first, second);
+  const wasLate = says(frame, late, 'before') || frame.places.hasWhere(wasAndIsNot, ...late);
   const fromLate =
     means(frame.terms[second.at - 1], 'from') && !means(frame.terms[first.at - 1], 'from');
-  if (fromLate && !late.some((i) => i > second.at && means(frame.terms[i], 'to'))) return true;
-  const nowLate = late.some((i) => means(frame.terms[i], 'now', 'after'));
-  const beforeEarly = early.some((i) => means(frame.terms[i], 'was', 'before'));
+  const afterSecond: Stretch = [Math.max(late[0], second.at + 1), late[1]];
+  if (fromLate && !says(frame, afterSecond, 'to')) return true;
   const wasJustBefore = means(frame.terms[second.at - 1], 'was');
   return (
     wasLate &&
-    !nowLate &&
-    !beforeEarly &&
-    (wasJustBefore || early.some((i) => means(frame.terms[i], 'now')))
+    !says(frame, late, 'now', 'after') &&
+    !says(frame, early, 'was', 'before') &&
+    (wasJustBefore || says(frame, early, 'now'))
   );
+}
+
+function wasAndIsNot(term: Term): boolean {
+  return means(term, 'was') && !means(term, 'now');
 }
 
 function isFromTo(frame: Frame, first: Fact, second: Fact): boolean {
-  return (
-    means(frame.terms[first.at - 1], 'from') &&
-    frame.terms.slice(first.at + 1, second.at).some((term) => means(term, 'to'))
-  );
+  return means(frame.terms[first.at - 1], 'from') && says(frame, [first.at + 1, second.at], 'to');
 }
 
-/** Words of the first reading's clause up to it and a little beyond, or from there on to the end of the second's clause. */
-function wordsAround(frame: Frame, first: Fact, second: Fact, which: 'first' | 'second'): number[] {
-  const [from, to] =
-    which === 'first'
-      ? [clauseAt(frame, first).from, Math.min(first.to + 2, second.from)]
-      : [first.to + 1, clauseAt(frame, second).to];
-  const found: number[] = [];
-  for (let i = from; i < to; i++) found.push(i);
-  return found;
+/** Terms from the first up to but not including the second. */
+type Stretch = readonly [from: number, to: number];
+
+function says(frame: Frame, [from, to]: Stretch, ...concepts: readonly Concept[]): boolean {
+  return concepts.some((concept) => frame.places.has(concept, from, to));
+}
+
+/** Of the first reading's clause, up to it and a little beyond. */
+function wordsOfFirst(frame: Frame, first: Fact, second: Fact): Stretch {
+  return [clauseAt(frame, first).from, Math.min(first.to + 2, second.from)];
+}
+
+/** From the first reading on to the end of the second's clause. */
+function wordsOfSecond(frame: Frame, first: Fact, second: Fact): Stretch {
+  return [first.to + 1, clauseAt(frame, second).to];
 }

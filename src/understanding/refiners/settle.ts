@@ -5,19 +5,25 @@ import type { Mood } from '../moods/mood.ts';
 import type { Frame } from '../reading/frame.ts';
 import type { Assumption } from '../statement.ts';
 import type { Mention } from '../systems/mention.ts';
-import { scopeOf } from '../systems/system-of.ts';
+import type { Scope } from '../systems/system-of.ts';
 import type { TimeMark } from '../times/time-mark.ts';
 import { timeOf } from '../times/time-of.ts';
 import { isOfGreenhouse } from './draft-of.ts';
 import type { Settled } from './settled.ts';
 
+/** What is said beside the facts. */
+interface Surroundings {
+  readonly mentions: readonly Mention[];
+  readonly marks: readonly TimeMark[];
+  readonly moods: readonly (Mood | null)[];
+  readonly scopeOf: (fact: Fact) => Scope;
+}
+
 /** Finds for every fact its system, its time and its mood. */
 export function settleFacts(
   frame: Frame,
   facts: readonly Fact[],
-  mentions: readonly Mention[],
-  marks: readonly TimeMark[],
-  moods: readonly (Mood | null)[],
+  { mentions, marks, moods, scopeOf }: Surroundings,
 ): Settled[] {
   return facts.map((fact) => {
     const mark = timeOf(frame, fact, facts, marks, moods);
@@ -26,11 +32,10 @@ export function settleFacts(
       mark,
       mood: moods[fact.at] ?? null,
     };
-    const isPlainNote =
-      fact.quantity === 'note' && scopeOf(frame, fact, facts, mentions).kind !== 'named';
+    const isPlainNote = fact.quantity === 'note' && scopeOf(fact).kind !== 'named';
     if (isOfGreenhouse(fact) || isPlainNote)
       return { fact, systems: null, askSystem: null, assumptions: [], ...time };
-    return { fact, ...systemsOf(frame, fact, facts, mentions), ...time };
+    return { fact, ...systemsOf(frame, fact, mentions, scopeOf), ...time };
   });
 }
 
@@ -39,15 +44,15 @@ type Found = Pick<Settled, 'systems' | 'askSystem' | 'assumptions'>;
 function systemsOf(
   frame: Frame,
   fact: Fact,
-  facts: readonly Fact[],
   mentions: readonly Mention[],
+  scopeOf: (fact: Fact) => Scope,
 ): Found {
   const { context } = frame;
   const all = context.greenhouse.systems;
   const byId = (ids: readonly SystemId[]) => all.filter(({ id }) => ids.includes(id));
   const device = deviceFor(frame, fact, mentions);
   if (device) return { askSystem: null, assumptions: [], ...device, systems: byId(device.systems) };
-  const scope = scopeOf(frame, fact, facts, mentions);
+  const scope = scopeOf(fact);
   switch (scope.kind) {
     case 'named': {
       const { mention } = scope;

@@ -1,7 +1,8 @@
 import type { SystemId } from '../../greenhouse/system.ts';
 import { isDeed, isLabel, isPlainDeed, tellsOfItsOwn } from '../moods/clause-kinds.ts';
 import type { Clause, Frame } from '../reading/frame.ts';
-import { means, type NameTerm } from '../reading/term.ts';
+import { means, type NameTerm, type Term } from '../reading/term.ts';
+import type { FactsInOrder } from './facts-in-order.ts';
 
 /** One naming of one or more systems that stand together: `the bench and the jars`, `all`. */
 export interface Mention {
@@ -21,7 +22,7 @@ export interface Mention {
 }
 
 /** All namings in the order they stand, those that a list joins as one. */
-export function mentionsOf(frame: Frame, isSaid: (i: number) => boolean): Mention[] {
+export function mentionsOf(frame: Frame, facts: FactsInOrder): Mention[] {
   const mentions: Mention[] = [];
   let excepted = -1;
   frame.terms.forEach((term, i) => {
@@ -32,7 +33,7 @@ export function mentionsOf(frame: Frame, isSaid: (i: number) => boolean): Mentio
       excepted = allBut.to;
     } else if (term.kind === 'name') {
       const last = mentions.at(-1);
-      if (last && joins(frame, last, i, isSaid))
+      if (last && joins(frame, last, i, facts))
         mentions[mentions.length - 1] = joined(frame, last, term, i);
       else mentions.push(mentionOf(frame, term, i));
     } else if (isAll(frame, i)) mentions.push(allSystems(frame, i));
@@ -79,15 +80,18 @@ function mentionOf(frame: Frame, term: NameTerm, i: number): Mention {
   };
 }
 
+/** `in all of both the …`: no more small words than these stand between a preposition and a name. */
+const mostBetween = 5;
+
 function isAfterPlace(frame: Frame, i: number): boolean {
   let j = i - 1;
   while (
-    j >= 0 &&
+    i - j <= mostBetween &&
     means(frame.terms[j], 'article', 'both', 'each', 'all') &&
     !means(frame.terms[j], 'place')
   )
     j--;
-  return j >= 0 && means(frame.terms[j], 'place');
+  return means(frame.terms[j], 'place');
 }
 
 function joined(frame: Frame, last: Mention, term: NameTerm, i: number): Mention {
@@ -102,30 +106,28 @@ function joined(frame: Frame, last: Mention, term: NameTerm, i: number): Mention
 }
 
 /** Only `and`, articles and the like between two names, and not a value before one and after the other. */
-function joins(frame: Frame, last: Mention, i: number, isSaid: (i: number) => boolean): boolean {
+function joins(frame: Frame, last: Mention, i: number, facts: FactsInOrder): boolean {
   if (last.unsure || frame.terms[i]?.kind !== 'name') return false;
   let ands = 0;
   for (let j = last.to + 1; j < i; j++) {
     const term = frame.terms[j]!;
     if (term.kind === 'stop' && term.cut === 'and') ands++;
     else if (term.kind === 'mark' && (term.text === '/' || term.text === '+')) ands++;
-    else if (term.kind === 'stop' && term.cut === 'comma') {
+    else if (isComma(term)) {
       if (!listGoesOn(frame, i)) return false;
     } else if (!means(term, 'article', 'place', 'both', 'filler', 'each', 'or')) return false;
     else if (means(term, 'or')) ands++;
   }
-  const comma = frame.terms
-    .slice(last.to + 1, i)
-    .some((term) => term.kind === 'stop' && term.cut === 'comma');
+  const comma = frame.places.hasWhere(isComma, last.to + 1, i);
   const sideBySide = i === last.to + 1 && listGoesOn(frame, i);
   if (ands === 0 && !comma && !sideBySide) return false;
   const clause = frame.clauses[last.clause]!;
-  const before = rangeSays(clause.from, last.from, isSaid);
   const next = frame.clauses[frame.clauseOf[i]!]!;
-  const after = rangeSays(i + 1, next.to, isSaid);
   if (next !== clause && isObject(frame, clause, last) && opensAnew(frame, next, i, clause))
     return false;
-  return !(before && after && last.afterPlace);
+  if (!last.afterPlace) return true;
+  const before = facts.hasBetween(clause.from - 1, last.from);
+  return !(before && facts.hasBetween(i, next.to));
 }
 
 /** `couldn't do the jars`: a verb stands before the name. */
@@ -146,23 +148,23 @@ function opensAnew(frame: Frame, clause: Clause, i: number, before: Clause): boo
 
 /** After a comma the list must go on to an `and`: `dwc, nft and jars`. */
 function listGoesOn(frame: Frame, i: number): boolean {
-  for (let j = i + 1; j < frame.terms.length; j++) {
-    const term = frame.terms[j]!;
-    if (term.kind === 'name') continue;
-    if (term.kind === 'stop' && term.cut === 'and') {
-      let k = j + 1;
-      while (means(frame.terms[k], 'article', 'place')) k++;
-      return frame.terms[k]?.kind === 'name';
-    }
-    if (!(term.kind === 'stop' && term.cut === 'comma') && !means(term, 'article', 'place'))
-      return false;
-  }
-  return false;
+  const { places, terms } = frame;
+  const end = places.nextWhere(endsList, i + 1);
+  const term = terms[end];
+  if (term?.kind !== 'stop' || term.cut !== 'and') return false;
+  return terms[places.nextWhere(isNoPlaceWord, end + 1)]?.kind === 'name';
 }
 
-function rangeSays(from: number, to: number, isSaid: (i: number) => boolean): boolean {
-  for (let i = from; i < to; i++) if (isSaid(i)) return true;
-  return false;
+function endsList(term: Term): boolean {
+  return term.kind !== 'name' && !isComma(term) && isNoPlaceWord(term);
+}
+
+function isNoPlaceWord(term: Term): boolean {
+  return !means(term, 'article', 'place');
+}
+
+function isComma(term: Term): boolean {
+  return term.kind === 'stop' && term.cut === 'comma';
 }
 
 /** `all` and `everything` as the things spoken of, not `all good` or `hi all`. */

@@ -1,10 +1,19 @@
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { Fact } from '../fact.ts';
 import type { Frame } from '../reading/frame.ts';
+import { firstAt } from '../reading/places.ts';
 import { means } from '../reading/term.ts';
+import type { FactsInOrder } from './facts-in-order.ts';
 import type { Mention } from './mention.ts';
 import { strangerBefore } from './stranger.ts';
-import { backwardsOnly, isTrailing, reachesBack } from './trailing.ts';
+import {
+  backwardsOnly,
+  endings,
+  isTarget,
+  isTrailing,
+  leadsToTargets,
+  reachesBack,
+} from './trailing.ts';
 
 /** Of which system a fact is said. */
 export type Scope =
@@ -15,25 +24,57 @@ export type Scope =
   | { readonly kind: 'unknown-name'; readonly written: string }
   | { readonly kind: 'unnamed' };
 
+/** The namings of a message among its facts, and which of them trail: found once for all facts. */
+interface Named {
+  readonly frame: Frame;
+  readonly facts: FactsInOrder;
+  readonly mentions: readonly Mention[];
+  /** First terms of the mentions, rising. */
+  readonly starts: readonly number[];
+  readonly trails: readonly boolean[];
+}
+
 /**
- * A name governs what follows it until another name comes. A name that ends its clause after values
- * governs the values of that clause instead; if nothing was named before, all of them.
+ * Of which system each fact is said. A name governs what follows it until another name comes. A name that
+ * ends its clause after values governs the values of that clause instead; if nothing was named before, all
+ * of them.
  */
-export function scopeOf(
+export function scopesAmong(
   frame: Frame,
-  fact: Fact,
-  facts: readonly Fact[],
+  facts: FactsInOrder,
   allMentions: readonly Mention[],
-): Scope {
-  const mentions = isPutIn(fact)
-    ? allMentions.filter((mention) => !isSource(frame, mention))
-    : allMentions;
-  const source = allMentions.find(
-    (mention) => !mentions.includes(mention) && mention.clause === frame.clauseOf[fact.at],
-  );
-  const scope = scopeAmong(frame, fact, facts, mentions);
-  if (!source || scope.kind === 'named') return scope;
-  return { kind: 'unsure', systems: source.systems, written: source.written };
+): (fact: Fact) => Scope {
+  const sources = allMentions.filter((mention) => isSource(frame, mention));
+  const all = named(frame, facts, allMentions);
+  const targets =
+    sources.length === 0
+      ? all
+      : named(
+          frame,
+          facts,
+          allMentions.filter((mention) => !sources.includes(mention)),
+        );
+  const sourceOf = new Map<number, Mention>();
+  for (const source of sources)
+    if (!sourceOf.has(source.clause)) sourceOf.set(source.clause, source);
+  return (fact) => {
+    if (!isPutIn(fact)) return scopeAmong(all, fact);
+    const scope = scopeAmong(targets, fact);
+    const source = sourceOf.get(frame.clauseOf[fact.at]!);
+    if (!source || scope.kind === 'named') return scope;
+    return { kind: 'unsure', systems: source.systems, written: source.written };
+  };
+}
+
+function named(frame: Frame, facts: FactsInOrder, mentions: readonly Mention[]): Named {
+  const ends = endings(frame, mentions);
+  return {
+    frame,
+    facts,
+    mentions,
+    starts: mentions.map(({ from }) => from),
+    trails: mentions.map((mention, n) => isTrailing(frame, mention, facts, ends[n]!)),
+  };
 }
 
 function isPutIn({ quantity }: Fact): boolean {
@@ -43,26 +84,25 @@ function isPutIn({ quantity }: Fact): boolean {
 /** `5 l from the dwc into the bench`: where it came from is not where it went. */
 function isSource(frame: Frame, { from }: Mention): boolean {
   let before = from - 1;
-  while (means(frame.terms[before], 'article') && !means(frame.terms[before], 'from')) before--;
+  while (
+    from - before <= 3 &&
+    means(frame.terms[before], 'article') &&
+    !means(frame.terms[before], 'from')
+  )
+    before--;
   return means(frame.terms[before], 'from');
 }
 
-function scopeAmong(
-  frame: Frame,
-  fact: Fact,
-  facts: readonly Fact[],
-  mentions: readonly Mention[],
-): Scope {
+function scopeAmong(named: Named, fact: Fact): Scope {
+  const { frame, facts, mentions } = named;
   const clause = frame.clauseOf[fact.at]!;
-  const itself = mentions.find(({ from, to }) => from <= fact.at && fact.at <= to);
-  if (itself) return scopeBy(itself);
-  const trailing = mentions.find(
-    (mention) =>
-      isTrailing(frame, mention, facts) && reachesBack(frame, mention, fact, facts, mentions),
-  );
-  const before = mentions.findLast((mention) => mention.to < fact.at);
+  const next = firstAt(named.starts, fact.at + 1);
+  const last = mentions[next - 1];
+  if (last && fact.at <= last.to) return scopeBy(last);
+  const before = last;
+  const trailing = trailingOver(named, fact, next);
   const inClause =
-    before?.lastClause === clause && !backwardsOnly(frame, before, facts, mentions)
+    before?.lastClause === clause && !backwardsOnly(frame, mentions, next - 1, facts)
       ? before
       : undefined;
   if (trailing && inClause && inClause.systems.join() !== trailing.systems.join()) {
@@ -73,9 +113,8 @@ function scopeAmong(
     };
   }
   if (trailing) return scopeBy(trailing);
-  const later = inClause
-    ? undefined
-    : mentions.find((mention) => mention.clause === clause && mention.from > fact.at);
+  const following = mentions[next];
+  const later = inClause || following?.clause !== clause ? undefined : following;
   // `ph 5.8 dwc ec 1.7`: the name stands between values; whose the first is, only what was said before can blur.
   if (later && !before) return scopeBy(later);
   if (later && before) {
@@ -86,8 +125,24 @@ function scopeAmong(
   if (stranger !== null) return { kind: 'unknown-name', written: stranger };
   if (before) return scopeBy(before);
   const first = mentions[0];
-  if (first && isTrailing(frame, first, facts) && first.from > fact.at) return scopeBy(first);
+  if (first && named.trails[0] && first.from > fact.at) return scopeBy(first);
   return { kind: 'unnamed' };
+}
+
+/**
+ * The name that governs what stands before it. What a top-up led to may follow the name (`12 l in the dwc
+ * to the brim`); else only the next name can reach back, since one beyond it would reach over it.
+ */
+function trailingOver(named: Named, fact: Fact, next: number): Mention | undefined {
+  const { frame, facts, mentions, trails } = named;
+  if (isTarget(fact)) {
+    const clause = frame.clauseOf[fact.at]!;
+    let n = next;
+    while (n > 0 && mentions[n - 1]!.lastClause === clause) n--;
+    for (; n < next; n++)
+      if (trails[n] && leadsToTargets(frame, mentions[n]!, facts)) return mentions[n];
+  }
+  return trails[next] && reachesBack(frame, mentions, next, fact) ? mentions[next] : undefined;
 }
 
 function scopeBy(mention: Mention): Scope {

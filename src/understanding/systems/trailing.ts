@@ -1,21 +1,26 @@
 import type { Fact } from '../fact.ts';
 import { leansOnPrevious } from '../moods/clause-kinds.ts';
-import type { Frame } from '../reading/frame.ts';
-import { means } from '../reading/term.ts';
+import { type Frame, isName } from '../reading/frame.ts';
+import { means, type Term } from '../reading/term.ts';
+import type { FactsInOrder } from './facts-in-order.ts';
 import type { Mention } from './mention.ts';
 
-/** It ends its clause after values (or stands alone in it after a clause of values), with a preposition or none. */
-export function isTrailing(frame: Frame, mention: Mention, facts: readonly Fact[]): boolean {
+/** `isEnd`: nothing of weight follows it in its clause. It ends its clause after values (or stands alone in it after a clause of values), with a preposition or none. */
+export function isTrailing(
+  frame: Frame,
+  mention: Mention,
+  facts: FactsInOrder,
+  isEnd: boolean,
+): boolean {
   const clause = frame.clauses[mention.clause]!;
   const last = frame.clauses[mention.lastClause]!;
-  const after = facts.some(({ at }) => at > mention.to && at < last.to);
-  const isEnd = endsAfter(frame, mention.to + 1, last.to);
-  const factsBefore = facts.some(({ at, to }) => to >= clause.from && at < mention.from);
+  const after = facts.hasBetween(mention.to, last.to);
+  const factsBefore = facts.reaches(clause.from, mention.from);
   if (factsBefore)
     return (
       (isEnd && !after) ||
       (mention.afterPlace && !after) ||
-      (mention.afterPlace && onlyTargetsAfter(facts, mention, last.to))
+      (mention.afterPlace && leadsToTargets(frame, mention, facts))
     );
   const leans = clause.opens === 'and' || clause.opens === 'comma' || clause.opens === 'start';
   return (
@@ -24,23 +29,39 @@ export function isTrailing(frame: Frame, mention: Mention, facts: readonly Fact[
     !after &&
     !leadsOn(frame, mention, facts) &&
     onlySmallWords(frame, clause.from, mention.from) &&
-    facts.some(({ at }) => at < clause.from)
+    facts.hasBetween(-1, clause.from)
   );
 }
 
 /** Alone between commas, with values after it that no other name leads: it is the head of what follows. */
-function leadsOn(frame: Frame, mention: Mention, facts: readonly Fact[]): boolean {
+function leadsOn(frame: Frame, mention: Mention, facts: FactsInOrder): boolean {
   const { segment } = frame.clauses[mention.clause]!;
-  const next = facts.find(({ at }) => at > mention.to);
+  const next = facts.after(mention.to);
   if (!next || frame.clauses[frame.clauseOf[next.at]!]!.segment !== segment) return false;
-  return !frame.terms.slice(mention.to + 1, next.to + 1).some(({ kind }) => kind === 'name');
+  return !frame.places.hasWhere(isName, mention.to + 1, next.to + 1);
 }
 
 /** What a top-up led to may follow the name: `12 l in the dwc to the brim`. */
-function onlyTargetsAfter(facts: readonly Fact[], mention: Mention, to: number): boolean {
-  return facts
-    .filter(({ at }) => at > mention.to && at < to)
-    .every(({ quantity, phase }) => quantity === 'level' && phase === 'after');
+export function leadsToTargets(frame: Frame, mention: Mention, facts: FactsInOrder): boolean {
+  return facts.everyBetween(mention.to, frame.clauses[mention.lastClause]!.to, isTarget);
+}
+
+export function isTarget({ quantity, phase }: Fact): boolean {
+  return quantity === 'level' && phase === 'after';
+}
+
+/** Of each mention, whether nothing but small words follows it in its clause. */
+export function endings(frame: Frame, mentions: readonly Mention[]): readonly boolean[] {
+  const ends: boolean[] = [];
+  for (let n = mentions.length - 1; n >= 0; n--) {
+    const { to, lastClause } = mentions[n]!;
+    const next = mentions[n + 1];
+    const goesOn = next?.clause === lastClause && next.lastClause === lastClause;
+    ends[n] = goesOn
+      ? ends[n + 1]! && endsAfter(frame, to + 1, next.to + 1)
+      : endsAfter(frame, to + 1, frame.clauses[lastClause]!.to);
+  }
+  return ends;
 }
 
 function endsAfter(frame: Frame, from: number, to: number): boolean {
@@ -76,25 +97,22 @@ function endsAfter(frame: Frame, from: number, to: number): boolean {
 }
 
 function onlySmallWords(frame: Frame, from: number, to: number): boolean {
-  for (let i = from; i < to; i++)
-    if (!means(frame.terms[i], 'article', 'place', 'filler', 'all', 'both', 'link')) return false;
-  return true;
+  return !frame.places.hasWhere(isNoSmallWord, from, to);
 }
 
-/** Whether a trailing name governs this fact before it. */
+function isNoSmallWord(term: Term): boolean {
+  return !means(term, 'article', 'place', 'filler', 'all', 'both', 'link');
+}
+
+/** Whether the trailing name `n` governs this fact, which stands before it. */
 export function reachesBack(
   frame: Frame,
-  mention: Mention,
-  fact: Fact,
-  facts: readonly Fact[],
   mentions: readonly Mention[],
+  n: number,
+  fact: Fact,
 ): boolean {
-  if (fact.at > mention.to)
-    return (
-      onlyTargetsAfter(facts, mention, frame.clauses[mention.lastClause]!.to) &&
-      fact.at < frame.clauses[mention.lastClause]!.to
-    );
-  const previous = mentions.findLast((other) => other.to < mention.from);
+  const mention = mentions[n]!;
+  const previous = mentions[n - 1];
   const clause = frame.clauses[mention.clause]!;
   if (fact.to >= clause.from)
     return !previous || previous.to < fact.at || previous.to < clause.from || fact.at > previous.to;
@@ -126,14 +144,13 @@ function isReadingPair(_frame: Frame, from: number, to: number): boolean {
 /** A trailing name that governed what stood before it does not claim what follows in its clause as strongly. */
 export function backwardsOnly(
   frame: Frame,
-  mention: Mention,
-  facts: readonly Fact[],
   mentions: readonly Mention[],
+  n: number,
+  facts: FactsInOrder,
 ): boolean {
+  const mention = mentions[n]!;
   const clause = frame.clauses[mention.clause]!;
-  const earlier = mentions.findLast(
-    (other) => other.to < mention.from && other.lastClause === mention.clause,
-  );
-  const start = earlier ? earlier.to : clause.from - 1;
-  return mention.afterPlace && facts.some(({ at }) => at > start && at < mention.from);
+  const previous = mentions[n - 1];
+  const start = previous?.lastClause === mention.clause ? previous.to : clause.from - 1;
+  return mention.afterPlace && facts.hasBetween(start, mention.from);
 }

@@ -1,6 +1,6 @@
 import { localDateOf, plusDays } from '../../greenhouse/local-time.ts';
 import { unitIs } from '../numbers/quantity-of-measure.ts';
-import { type Frame, isMeasure } from '../reading/frame.ts';
+import { endOfSentence, type Frame, isMeasure } from '../reading/frame.ts';
 import { means } from '../reading/term.ts';
 import { nothingSaid } from './building.ts';
 import { workOut } from './day-time.ts';
@@ -56,11 +56,11 @@ function isAbout(frame: Frame, i: number): boolean {
   return means(frame.terms[i - 1], 'about');
 }
 
+const supplyWords = ['broken', 'no-power', 'no-bubbles', 'working'] as const;
+
 export function isOutageSentence(frame: Frame, i: number): boolean {
-  const { sentence } = frame.clauses[frame.clauseOf[i]!]!;
-  return frame.terms.some(
-    (term, j) =>
-      frame.clauses[frame.clauseOf[j]!]!.sentence === sentence &&
-      means(term, 'broken', 'no-power', 'no-bubbles', 'working'),
-  );
+  const clause = frame.clauses[frame.clauseOf[i]!]!;
+  const from = frame.sentences[clause.sentence]![0]!.from;
+  const to = endOfSentence(frame, clause);
+  return supplyWords.some((concept) => frame.places.has(concept, from, to));
 }

@@ -21,10 +21,10 @@ export function asksForClock(frame: Frame, i: number): boolean {
   if (after?.kind === 'mark' && (after.text === '/' || after.text === '-')) return false;
   const subject = frame.terms[i - 2];
   if (i - 2 >= clause.from && (isLabel(subject) || means(subject, 'was', 'now'))) return false;
-  const otherNumbers = frame.terms
-    .slice(clause.from, clause.to)
-    .filter((term, n) => isMeasure(term) && clause.from + n !== i).length;
-  if (i - 2 >= clause.from && subject?.kind === 'name' && otherNumbers === 0)
+  const otherNumbers =
+    frame.places.hasWhere(isMeasure, clause.from, i) ||
+    frame.places.hasWhere(isMeasure, i + 1, clause.to);
+  if (i - 2 >= clause.from && subject?.kind === 'name' && !otherNumbers)
     return (
       !(means(before, 'with') && saysAdding(frame, clause.from, i)) &&
       saysDeed(frame, clause.from, i)
@@ -32,15 +32,14 @@ export function asksForClock(frame: Frame, i: number): boolean {
   // `around 8` is a time only where the amount has been told.
   if (means(before, 'about'))
     return (
-      frame.terms.slice(clause.from, i).some(isMeasure) ||
-      (i - 1 === clause.from && otherNumbers > 0 && leadsDeed(frame, clause, i))
+      frame.places.hasWhere(isMeasure, clause.from, i) ||
+      (i - 1 === clause.from && otherNumbers && leadsDeed(frame, clause, i))
     );
   if (isAllButEmpty(frame, clause, i)) return true;
   // `topped up the buckets by 15` tells how much.
-  if (means(before, 'with') && otherNumbers === 0 && saysAdding(frame, clause.from, i))
-    return false;
-  if (means(before, 'beyond', 'place')) return otherNumbers > 0 || saysDeed(frame, clause.from, i);
-  if (means(before, 'link')) return otherNumbers > 0 || saysDeed(frame, clause.from, i);
+  if (means(before, 'with') && !otherNumbers && saysAdding(frame, clause.from, i)) return false;
+  if (means(before, 'beyond', 'place')) return otherNumbers || saysDeed(frame, clause.from, i);
+  if (means(before, 'link')) return otherNumbers || saysDeed(frame, clause.from, i);
   return true;
 }
 
@@ -68,24 +67,20 @@ function leadsDeed(frame: Frame, clause: Clause, i: number): boolean {
 function saysAdding(frame: Frame, from: number, to: number): boolean {
   return frame.terms.slice(from, to).some((term) => means(term, 'top-up', 'add', 'fill'));
 }
+const deeds = [
+  'top-up',
+  'change',
+  'changed-solution',
+  'calibrate',
+  'broken',
+  'working',
+  'no-power',
+  'pick',
+  'did',
+  'fill',
+  'done',
+] as const;
 
 function saysDeed(frame: Frame, from: number, to: number): boolean {
-  return frame.terms
-    .slice(from, to)
-    .some((term) =>
-      means(
-        term,
-        'top-up',
-        'change',
-        'changed-solution',
-        'calibrate',
-        'broken',
-        'working',
-        'no-power',
-        'pick',
-        'did',
-        'fill',
-        'done',
-      ),
-    );
+  return deeds.some((deed) => frame.places.has(deed, from, to));
 }

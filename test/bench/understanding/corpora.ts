@@ -5,6 +5,10 @@ export const corpora: readonly { readonly file: string; readonly isSealed: boole
   { file: 'understanding/corpus/german-open.jsonl', isSealed: false },
   { file: 'understanding/corpus/tried.jsonl', isSealed: false },
   { file: 'understanding/corpus/clauses.jsonl', isSealed: false },
+  { file: 'understanding/corpus/english-second-open.jsonl', isSealed: false },
+  { file: 'understanding/corpus/german-second-open.jsonl', isSealed: false },
   { file: 'understanding/corpus/english-sealed.jsonl', isSealed: true },
   { file: 'understanding/corpus/german-sealed.jsonl', isSealed: true },
+  { file: 'understanding/corpus/english-second-sealed.jsonl', isSealed: true },
+  { file: 'understanding/corpus/german-second-sealed.jsonl', isSealed: true },
 ];

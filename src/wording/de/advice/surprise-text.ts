@@ -100,5 +100,5 @@ function stillText(surprise: StillSurprise, s: Speaker): string {
   const shown = valueText(quantity, value, s);
   return by === 'sensor'
     ? `${where}: der Sensor (${name}) zeigt ${since} ${shown} und bewegt sich nicht. Vielleicht hängt er, liegt trocken oder ist ohne Verbindung. Bitte einmal von Hand messen und nachsehen.`
-    : `${where}: ${name} war ${since} ${times}-mal hintereinander ${shown}; echtes Wasser ändert sich ein wenig. Bitte prüfen, ob das Messgerät noch anspricht, in Leitungswasser oder einer Referenz.`;
+    : `${where}: ${since} wurde ${times}-mal hintereinander ${shown} gemessen; echtes Wasser ändert sich ein wenig. Bitte prüfen, ob das Messgerät noch anspricht, in Leitungswasser oder einer Referenz.`;
 }

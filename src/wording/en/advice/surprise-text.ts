@@ -100,5 +100,5 @@ function stillText(surprise: StillSurprise, s: Speaker): string {
   const shown = valueText(quantity, value, s);
   return by === 'sensor'
     ? `The ${name} sensor of ${where} has shown ${shown} since ${since} and does not move. It may be stuck, dry or cut off. Please measure by hand once and look at it.`
-    : `The ${name} of ${where} has been ${shown} ${times} times in a row since ${since}; real water moves a little. Please see whether the meter still answers, in plain water or a reference.`;
+    : `${shown} was measured ${times} times in a row at ${where} since ${since}; real water moves a little. Please see whether the meter still answers, in plain water or a reference.`;
 }

@@ -1,0 +1,31 @@
+import type { SystemId } from '../greenhouse/system.ts';
+import { readAnswer } from './answers/read-answer.ts';
+import { newStatements } from './new-statements.ts';
+import type { Frame } from './reading/frame.ts';
+import { recogniseTakingBack } from './recognisers/taking-back.ts';
+import type { Statement } from './statement.ts';
+
+interface Read {
+  readonly statements: readonly Statement[];
+  readonly named: readonly SystemId[];
+}
+
+/** What a message says, once it is laid out: an answer to an open question, a taking back, or news. */
+export function readFrame(frame: Frame): Read {
+  const named = namesSaid(frame);
+  const answer = readAnswer(frame);
+  if (answer) return { statements: [answer], named };
+  frame.taken.fill(false);
+  frame.timed.fill(false);
+  const back = recogniseTakingBack(frame);
+  if (back) return { statements: [back], named };
+  return { statements: newStatements(frame), named };
+}
+
+function namesSaid(frame: Frame): SystemId[] {
+  return [
+    ...new Set(
+      frame.terms.flatMap((term) => (term.kind === 'name' && term.sure ? term.systems : [])),
+    ),
+  ];
+}
