@@ -30,17 +30,20 @@ export interface WaterFinding {
 
 /** A level is taken to lie this many reading errors nearer to what was expected. */
 const LENIENT_SDS = 1.5;
+/** What is told within this of something else is of the same visit, in whatever order it is told. */
+const SAME_VISIT_MS = 6 * 3_600_000;
 /** A fill tells that little was lost only where fills go to the brim. */
 const BRIM_FILLER_CHANCE = 0.7;
 const AS_ASKED_WITHIN_L = 0.5;
 
-/** What an event says of the use before it; null where it tells no level. */
+/** What an event says of the use before it; null where it tells no level, or comes of the same visit. */
 export function waterEvidence(
   system: WaterSystem,
   before: WaterBelief,
   event: WaterEvent,
   drivers: readonly DayDriver[],
 ): WaterEvidence | null {
+  if (event.atMs - before.atMs < SAME_VISIT_MS) return null;
   const found = levelTold(system, before, event);
   if (!found) return null;
   const { levelL, sdL, tellsHigh } = found;

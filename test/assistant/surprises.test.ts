@@ -70,6 +70,16 @@ describe('Water that goes where it should not', () => {
     expect(surprisesIn(await talk({ at: at(11, '12:00') }))).toEqual([]);
   });
 
+  it('is not told of a level and a top-up of the same visit, told in the wrong order', async () => {
+    const talk = openRehearsal(store);
+    const told = await talk(
+      { at: at(10, '18:00'), from: 'tomas', text: 'dwc level 108 l' },
+      { at: at(10, '18:10'), from: 'ines', text: 'topped up the dwc 12 l' },
+      { at: at(11, '12:00') },
+    );
+    expect(surprisesIn(told)).toEqual([]);
+  });
+
   it('is told the other way round where hardly any is used', async () => {
     const talk = openRehearsal(store);
     const { litres } = await quietWeek(talk);
