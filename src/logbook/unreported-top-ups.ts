@@ -21,7 +21,8 @@ export function unreportedTopUps(
     const toMs = rounds[position + 1]!.sentAtMs;
     const asked = askedSystems(round);
     const untold = asked.filter((system) => !isToldOf(said.get(system) ?? [], fromMs, toMs));
-    const company: Company = untold.length < asked.length ? 'with others' : 'alone';
+    const isSomeDone = asked.some((system) => isFilled(said.get(system) ?? [], fromMs, toMs));
+    const company: Company = isSomeDone ? 'with others' : 'alone';
     const chance = doneChance(settled[company], FIRST[company], fromMs);
     for (const system of untold) {
       const refused = refusedAtMs.get(system) ?? [];
@@ -73,10 +74,23 @@ function askedSystems(round: PastRound): readonly SystemId[] {
 }
 
 function isToldOf(events: readonly WaterEvent[], fromMs: number, toMs: number): boolean {
+  return isThere(events, fromMs, toMs, isWater);
+}
+
+function isFilled(events: readonly WaterEvent[], fromMs: number, toMs: number): boolean {
+  return isThere(events, fromMs, toMs, isFill);
+}
+
+function isThere(
+  events: readonly WaterEvent[],
+  fromMs: number,
+  toMs: number,
+  isMeant: (event: WaterEvent) => boolean,
+): boolean {
   for (let i = events.length - 1; i >= 0; i -= 1) {
     const event = events[i]!;
     if (event.atMs < fromMs) return false;
-    if (isWater(event) && event.atMs < toMs) return true;
+    if (isMeant(event) && event.atMs < toMs) return true;
   }
   return false;
 }
