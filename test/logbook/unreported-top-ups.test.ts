@@ -5,7 +5,12 @@ import type { SystemId } from '../../src/greenhouse/system.ts';
 import type { PastRound } from '../../src/logbook/rounds.ts';
 import { unreportedTopUps } from '../../src/logbook/unreported-top-ups.ts';
 
-const [tubs, jars] = ['s1', 's2'] as unknown as [SystemId, SystemId];
+const [tubs, jars, bench, rail] = ['s1', 's2', 's3', 's4'] as unknown as [
+  SystemId,
+  SystemId,
+  SystemId,
+  SystemId,
+];
 const dayMs = 86_400_000;
 const hourMs = 3_600_000;
 
@@ -39,6 +44,13 @@ describe('A top-up that was asked for and not reported', () => {
     const [alone] = chances([[jars, []]], asked);
     expect(beside).toBeGreaterThan(0.9);
     expect(alone).toBeLessThan(0.5);
+  });
+
+  it('is the less likely done the more of the round is missing', () => {
+    const missing = (...others: SystemId[]) =>
+      chances([[jars, [fill(10, 3)]]], { 10: [tubs, jars, ...others] })[0]!;
+    expect(missing()).toBeGreaterThan(missing(bench));
+    expect(missing(bench)).toBeGreaterThan(missing(bench, rail));
   });
 
   it('is none where it was reported, refused, or the next round is still to come', () => {

@@ -18,9 +18,9 @@ const VISIT_AT_MS = 8.5 * HOUR_MS;
 const HORIZON_DAYS = 60;
 /** 15 April. */
 const FIRST_DAY_OF_YEAR = 105;
-/** That a forgotten report means "done", where others of the trip were reported and where none was. */
-const DONE_WITH_OTHERS = 0.97;
-const DONE_ALONE = 0.4;
+/** That no report means "done": one or two missing of a trip, more, or no word at all. */
+const DONE_BY_MISSING: readonly number[] = [1, 0.97, 0.77];
+const DONE_WITHOUT_A_WORD = 0.4;
 
 /** The estimator and the planner without the bot around them: for the scores of what they foresee. */
 export interface DirectKeeper extends Keeper {
@@ -54,7 +54,8 @@ export function directKeeper(season: Season, watch?: Watch): DirectKeeper {
     const atMs = day * DAY_MS + VISIT_AT_MS;
     for (const { system, litres: askedL } of asked) {
       const litres = said.get(system);
-      const chance = said.size > 0 ? DONE_WITH_OTHERS : DONE_ALONE;
+      const missing = said.size > 0 ? asked.length - said.size : Infinity;
+      const chance = DONE_BY_MISSING[missing] ?? DONE_WITHOUT_A_WORD;
       const event: WaterEvent =
         litres === undefined
           ? { kind: 'unreported-top-up', atMs, chance }
