@@ -8,7 +8,7 @@ import { Rehearsal, rehearsalChannel } from '../../src/channels/rehearsal/rehear
 import { parseGreenhouseText } from '../../src/greenhouse/file/parse-greenhouse-text.ts';
 import { wordings } from '../../src/wording/wordings.ts';
 import { openTestStore } from '../storage/open-test-store.ts';
-import { transcriptOf } from './transcript.ts';
+import { talkAsRead } from './talk-as-read.ts';
 
 const folder = dirname(fileURLToPath(import.meta.url));
 const stories = readdirSync(folder, { withFileTypes: true })
@@ -45,7 +45,7 @@ describe('The story of', () => {
     for (const line of talk) {
       replies.push((await rehearsal.handle(JSON.stringify(line))) as readonly Line[]);
     }
-    const transcript = transcriptOf(talk, replies, read.greenhouse.timeZone);
-    await expect(transcript).toMatchFileSnapshot(join(folder, story, 'transcript.txt'));
+    const asRead = talkAsRead(talk, replies, read.greenhouse.timeZone);
+    await expect(asRead).toMatchFileSnapshot(join(folder, story, 'as-read.txt'));
   });
 });

@@ -3,7 +3,7 @@ import { localTimeOf } from '../../src/greenhouse/local-time.ts';
 type Line = Readonly<Record<string, unknown>>;
 
 /** A rehearsal as it is read: who said what and when, what the bot answered, what was logged. */
-export function transcriptOf(
+export function talkAsRead(
   talk: readonly Line[],
   replies: readonly (readonly Line[])[],
   timeZone: string,
