@@ -3,7 +3,7 @@ import type { SystemId } from '../greenhouse/system.ts';
 import type { PastRound } from './rounds.ts';
 
 /**
- * Top-ups that a round asked for and that nobody had reported when the next round went out. Were they
+ * Top-ups that a round asked for and that nobody had reported by the next morning. Were they
  * done all the same? The household shows it: the amount of the next top-up that is reported fits either
  * the days since the unreported one or all the days since the last known fill. Every case settled so
  * makes the chance of the later ones surer; the chance of one case is made of what was settled before
@@ -13,20 +13,24 @@ export function unreportedTopUps(
   said: ReadonlyMap<SystemId, readonly WaterEvent[]>,
   refusedAtMs: ReadonlyMap<SystemId, readonly number[]>,
   rounds: readonly PastRound[],
+  nowMs: number,
 ): ReadonlyMap<SystemId, readonly WaterEvent[]> {
   const found = new Map<SystemId, Unreported[]>();
   const settled: Record<Company, Settled[]> = {
     'one missing': [],
     'two missing': [],
-    'no word': [],
+    'none of several': [],
+    'the only one': [],
   };
-  for (const [position, round] of rounds.slice(0, -1).entries()) {
+  for (const [position, round] of rounds.entries()) {
     const fromMs = round.sentAtMs;
-    const toMs = rounds[position + 1]!.sentAtMs;
+    const next = rounds[position + 1];
+    if (!next && !isOver(round, nowMs)) break;
+    const toMs = next?.sentAtMs ?? nowMs;
     const asked = askedSystems(round);
     const untold = asked.filter((system) => !isToldOf(said.get(system) ?? [], fromMs, toMs));
     const isSomeDone = asked.some((system) => isFilled(said.get(system) ?? [], fromMs, toMs));
-    const company = companyOf(isSomeDone, untold.length);
+    const company = companyOf(isSomeDone, untold.length, asked.length);
     const chance = doneChance(settled[company], FIRST[company], fromMs);
     for (const system of untold) {
       const refused = refusedAtMs.get(system) ?? [];
@@ -44,13 +48,22 @@ export function unreportedTopUps(
   return found;
 }
 
+/** Of a round that went out this long ago, nothing more is awaited: the next morning has come. */
+const awaitedForMs = 20 * 3_600_000;
+
+/** Whether the day of a round is over, though the next round may not have gone out yet. */
+export function isOver({ sentAtMs }: PastRound, nowMs: number): boolean {
+  return nowMs - sentAtMs >= awaitedForMs;
+}
+
 type Unreported = WaterEvent & { readonly kind: 'unreported-top-up' };
 
-/** How many of a round's top-ups were not reported while others were; more than two are as no word. */
-type Company = 'one missing' | 'two missing' | 'no word';
+/** How many of a round's top-ups were not reported while others were; more than two are as none told. */
+type Company = 'one missing' | 'two missing' | 'none of several' | 'the only one';
 
-function companyOf(isSomeDone: boolean, untold: number): Company {
-  if (!isSomeDone || untold > 2) return 'no word';
+function companyOf(isSomeDone: boolean, untold: number, asked: number): Company {
+  if (asked === 1) return 'the only one';
+  if (!isSomeDone || untold > 2) return 'none of several';
   return untold === 1 ? 'one missing' : 'two missing';
 }
 
@@ -66,14 +79,16 @@ interface Presumed {
 }
 
 /**
- * Common practice: of mornings of which nothing is heard, on fewer than half did anybody go and forget
- * to say so; whoever reports the others of a round had the list in hand. One report in ten is forgotten
- * and one top-up in some hundreds left out without a word: 0.1 to 0.003 for one missing, 0.01 for two.
+ * Common practice: one report in ten is forgotten, and about as many mornings are missed altogether, so
+ * that silence about a single top-up says little; silence about several is hardly ever forgetfulness.
+ * Whoever reports the others of a round had the list in hand, and leaves one top-up in some hundreds
+ * out without a word: 0.1 to 0.003 for one missing, 0.01 for two.
  */
 const FIRST: Readonly<Record<Company, Presumed>> = {
   'one missing': { done: 0.97, cases: 10 },
   'two missing': { done: 0.77, cases: 6 },
-  'no word': { done: 0.4, cases: 2 },
+  'none of several': { done: 0.1, cases: 4 },
+  'the only one': { done: 0.5, cases: 2 },
 };
 /** A duty of the morning is done some time in the morning. */
 const doneAfterMs = 2 * 3_600_000;

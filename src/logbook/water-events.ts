@@ -15,11 +15,12 @@ export function waterEventsOf(
   rounds: readonly PastRound[],
   greenhouse: Greenhouse,
   createdAtMs: number,
+  nowMs: number,
 ): ReadonlyMap<SystemId, readonly WaterEvent[]> {
   const { systems, timeZone } = greenhouse;
   const said = new Map(systems.map(({ id }) => [id, saidOf(logbook, id)]));
   const refused = new Map(systems.map(({ id }) => [id, refusedAtMs(logbook, id)]));
-  const unsaid = unreportedTopUps(said, refused, rounds);
+  const unsaid = unreportedTopUps(said, refused, rounds, nowMs);
   return new Map(
     systems.map((system) => {
       const { id } = system;

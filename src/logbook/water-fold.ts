@@ -12,6 +12,7 @@ import type { System, SystemId } from '../greenhouse/system.ts';
 import { type Calendar, calendarUntil } from './calendar.ts';
 import { emptyLogbook, type Logbook } from './logbook.ts';
 import type { PastRound } from './rounds.ts';
+import { isOver } from './unreported-top-ups.ts';
 import { waterEventsOf } from './water-events.ts';
 import type { WeatherBook } from './weather-book.ts';
 
@@ -21,6 +22,8 @@ export interface WaterFold {
   readonly weather: WeatherBook;
   readonly logbook: Logbook;
   readonly rounds: readonly PastRound[];
+  /** Whether the day of the latest round was over. */
+  readonly isRoundOver: boolean;
   readonly events: SystemEvents;
   readonly calendar: Calendar;
   readonly drivers: readonly DayDriver[];
@@ -54,6 +57,7 @@ export const emptyWaterFold: WaterFold = {
   weather: new Map(),
   logbook: emptyLogbook,
   rounds: [],
+  isRoundOver: false,
   events: new Map(),
   calendar: [],
   drivers: [],
@@ -71,11 +75,16 @@ const sparseEvery = 10;
 /** The fold brought up to its sources at `nowMs`: from the last checkpoint that still holds. */
 export function refolded(fold: WaterFold, sources: WaterSources, nowMs: number): WaterFold {
   const { greenhouse, createdAtMs, weather, logbook, rounds } = sources;
+  const latest = rounds.at(-1);
+  const isRoundOver = latest !== undefined && isOver(latest, nowMs);
   const isLogTheSame =
-    greenhouse === fold.greenhouse && logbook === fold.logbook && rounds === fold.rounds;
+    greenhouse === fold.greenhouse &&
+    logbook === fold.logbook &&
+    rounds === fold.rounds &&
+    isRoundOver === fold.isRoundOver;
   const events = isLogTheSame
     ? fold.events
-    : waterEventsOf(logbook, rounds, greenhouse, createdAtMs);
+    : waterEventsOf(logbook, rounds, greenhouse, createdAtMs, nowMs);
   const calendar = calendarUntil(
     fold.calendar,
     greenhouse.timeZone,
@@ -110,7 +119,7 @@ export function refolded(fold: WaterFold, sources: WaterSources, nowMs: number):
       return [system.id, { system, events: systemEvents, checkpoints }];
     }),
   );
-  return { greenhouse, weather, logbook, rounds, events, calendar, drivers, systems };
+  return { greenhouse, weather, logbook, rounds, isRoundOver, events, calendar, drivers, systems };
 }
 
 /** Of a system that was there from the first day something is heard within this time. */

@@ -28,12 +28,17 @@ function fill(day: number, litres: number): WaterEvent {
   return { kind: 'top-up', atMs, litres, approximate: false, askedL: null };
 }
 
+function evening(day: number): number {
+  return day * dayMs + 19 * hourMs;
+}
+
 function chances(
   said: readonly (readonly [SystemId, readonly WaterEvent[]])[],
   asked: Readonly<Record<number, readonly SystemId[]>>,
   refused: readonly (readonly [SystemId, readonly number[]])[] = [],
+  nowMs = evening(39),
 ): number[] {
-  const found = unreportedTopUps(new Map(said), new Map(refused), rounds(asked));
+  const found = unreportedTopUps(new Map(said), new Map(refused), rounds(asked), nowMs);
   return (found.get(tubs) ?? []).map((event) => ('chance' in event ? event.chance : -1));
 }
 
@@ -41,9 +46,22 @@ describe('A top-up that was asked for and not reported', () => {
   it('is mostly done where another of the same round was reported, else mostly not', () => {
     const asked = { 10: [tubs, jars] };
     const [beside] = chances([[jars, [fill(10, 3)]]], asked);
-    const [alone] = chances([[jars, []]], asked);
+    const [silence] = chances([[jars, []]], asked);
     expect(beside).toBeGreaterThan(0.9);
-    expect(alone).toBeLessThan(0.5);
+    expect(silence).toBeLessThan(0.2);
+  });
+
+  it('is as likely done as not where nothing else was asked', () => {
+    const [chance] = chances([], { 10: [tubs] });
+    expect(chance).toBeGreaterThan(0.3);
+    expect(chance).toBeLessThan(0.7);
+  });
+
+  it('counts from the next morning on, before that morning sends its round', () => {
+    const asked = { 39: [tubs, jars] };
+    const said = [[jars, [fill(39, 3)]]] as const;
+    expect(chances(said, asked, [], evening(39))).toEqual([]);
+    expect(chances(said, asked, [], 40 * dayMs + 7 * hourMs)).toHaveLength(1);
   });
 
   it('is the less likely done the more of the round is missing', () => {
@@ -53,7 +71,7 @@ describe('A top-up that was asked for and not reported', () => {
     expect(missing(bench)).toBeGreaterThan(missing(bench, rail));
   });
 
-  it('is none where it was reported, refused, or the next round is still to come', () => {
+  it('is none where it was reported, refused, or its day is not over', () => {
     expect(chances([[tubs, [fill(10, 20)]]], { 10: [tubs] })).toEqual([]);
     expect(chances([], { 10: [tubs] }, [[tubs, [10 * dayMs + 10 * hourMs]]])).toEqual([]);
     expect(chances([], { 39: [tubs] })).toEqual([]);

@@ -6,6 +6,11 @@ import { observe } from '../../../src/estimation/water-observe.ts';
 import { outlook, type WaterOutlook } from '../../../src/estimation/water-outlook.ts';
 import { startBelief } from '../../../src/estimation/water-start.ts';
 import type { WaterSystem } from '../../../src/estimation/water-system.ts';
+import type { Duty } from '../../../src/greenhouse/duty.ts';
+import type { LocalDate } from '../../../src/greenhouse/local-time.ts';
+import { type SystemId, systemIdAt } from '../../../src/greenhouse/system.ts';
+import type { PastRound } from '../../../src/logbook/rounds.ts';
+import { unreportedTopUps } from '../../../src/logbook/unreported-top-ups.ts';
 import { raiseAtMostL } from '../../../src/planning/fill-ceiling.ts';
 import { planTopUps } from '../../../src/planning/trip-plan.ts';
 import type { Asked, Keeper, Season } from './season.ts';
@@ -18,10 +23,6 @@ const VISIT_AT_MS = 8.5 * HOUR_MS;
 const HORIZON_DAYS = 60;
 /** 15 April. */
 const FIRST_DAY_OF_YEAR = 105;
-/** That no report means "done": one or two missing of a trip, more, or no word at all. */
-const DONE_BY_MISSING: readonly number[] = [1, 0.97, 0.77];
-const DONE_WITHOUT_A_WORD = 0.4;
-
 /** The estimator and the planner without the bot around them: for the scores of what they foresee. */
 export interface DirectKeeper extends Keeper {
   readonly foreseen: (readonly WaterOutlook[])[];
@@ -49,19 +50,19 @@ export function directKeeper(season: Season, watch?: Watch): DirectKeeper {
   const beliefs = systems.map((system) => startBelief(system, 0));
   const foreseen: (readonly WaterOutlook[])[] = [];
   let asked: readonly Asked[] = [];
-  let said = new Map<number, number>();
-  const learnTrip = (day: number, drivers: readonly DayDriver[]) => {
-    const atMs = day * DAY_MS + VISIT_AT_MS;
-    for (const { system, litres: askedL } of asked) {
-      const litres = said.get(system);
-      const missing = said.size > 0 ? asked.length - said.size : Infinity;
-      const chance = DONE_BY_MISSING[missing] ?? DONE_WITHOUT_A_WORD;
-      const event: WaterEvent =
-        litres === undefined
-          ? { kind: 'unreported-top-up', atMs, chance }
-          : { kind: 'top-up', atMs, litres, approximate: false, askedL };
-      watch?.(system, systems[system]!, beliefs[system]!, event, drivers);
-      beliefs[system] = observe(systems[system]!, beliefs[system]!, event, drivers);
+  const said = new Map(systems.map((_, i): [SystemId, WaterEvent[]] => [systemIdAt(i), []]));
+  const rounds: PastRound[] = [];
+  const learn = (system: number, event: WaterEvent, drivers: readonly DayDriver[]) => {
+    watch?.(system, systems[system]!, beliefs[system]!, event, drivers);
+    beliefs[system] = observe(systems[system]!, beliefs[system]!, event, drivers);
+  };
+  const learnDay = (fromMs: number, nowMs: number, drivers: readonly DayDriver[]) => {
+    const unsaid = unreportedTopUps(said, new Map(), rounds, nowMs);
+    for (const [i] of systems.entries()) {
+      const id = systemIdAt(i);
+      for (const event of [...said.get(id)!, ...(unsaid.get(id) ?? [])]) {
+        if (event.atMs >= fromMs) learn(i, event, drivers);
+      }
     }
   };
   return {
@@ -70,12 +71,11 @@ export function directKeeper(season: Season, watch?: Watch): DirectKeeper {
       const drivers = driversOn(season, day, observed, forecast);
       const atMs = day * DAY_MS + ROUND_AT_MS;
       if (day === 0) {
-        for (const [i, system] of systems.entries()) {
-          const full = { kind: 'level', atMs, litres: system.brimL, approximate: false } as const;
-          beliefs[i] = observe(system, beliefs[i]!, full, drivers);
+        for (const [i, { brimL }] of systems.entries()) {
+          learn(i, { kind: 'level', atMs, litres: brimL, approximate: false }, drivers);
         }
       }
-      learnTrip(day - 1, drivers);
+      learnDay(atMs - DAY_MS, atMs, drivers);
       const visitsAtMs = Array.from({ length: HORIZON_DAYS }, (_, ahead) =>
         ahead === 0 ? atMs : (day + ahead) * DAY_MS + VISIT_AT_MS,
       );
@@ -89,11 +89,15 @@ export function directKeeper(season: Season, watch?: Watch): DirectKeeper {
       );
       foreseen.push(outlooks);
       asked = askedToday(season, outlooks);
-      said = new Map();
+      rounds.push(roundOf(season.weather[day]!.date as LocalDate, atMs, asked));
       return Promise.resolve(asked);
     },
-    toppedUp(_day, system, litres) {
-      said.set(system, litres);
+    toppedUp(day, system, litres) {
+      const atMs = day * DAY_MS + VISIT_AT_MS;
+      const askedL = asked.find((duty) => duty.system === system)?.litres ?? null;
+      said
+        .get(systemIdAt(system))!
+        .push({ kind: 'top-up', atMs, litres, approximate: false, askedL });
       return Promise.resolve();
     },
   };
@@ -113,6 +117,13 @@ function askedToday(season: Season, outlooks: readonly WaterOutlook[]): readonly
   return plans.flatMap(({ due, litres }, system) =>
     due === 'later' ? [] : [{ system, litres: Math.round(litres), alongside: due === 'alongside' }],
   );
+}
+
+function roundOf(date: LocalDate, sentAtMs: number, asked: readonly Asked[]): PastRound {
+  const duties = asked.map(
+    ({ system }): Duty => ({ kind: 'top-up', system: systemIdAt(system), dueOn: date }),
+  );
+  return { date, sentAtMs, duties };
 }
 
 function driversOn(

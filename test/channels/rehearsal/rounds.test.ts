@@ -55,6 +55,28 @@ describe('The morning round', () => {
     expect(round?.text?.split('\n')).toHaveLength(1);
   });
 
+  it('does not send anybody again to a top-up that one of several reports left out', async () => {
+    const greenhouse = quarryLaneWith();
+    const talk = openRehearsal(store, {
+      ...greenhouse,
+      systems: greenhouse.systems.slice(1, 3),
+      chores: [],
+    });
+    const topUps = (lines: readonly OutLine[]) =>
+      rounds(lines)[0]!
+        .due!.filter(({ duty }) => duty === 'top-up')
+        .map(({ system }) => system);
+    const low = { at: '2027-05-04T06:00:00+01:00', from: 'ines', text: 'buckets level 74 l' };
+    const lowToo = { at: '2027-05-04T06:01:00+01:00', from: 'ines', text: 'gutters level 42 l' };
+    const before = await talk(low, lowToo, { at: '2027-05-04T07:00:00+01:00' });
+    expect(topUps(before)).toEqual(expect.arrayContaining(['Bucket row', 'Gutter run']));
+    const after = await talk(
+      { at: '2027-05-04T09:00:00+01:00', from: 'tomas', text: 'topped up the buckets 34 l' },
+      { at: '2027-05-05T07:00:00+01:00' },
+    );
+    expect(topUps(after)).toEqual([]);
+  });
+
   it('bundles what can wait with what cannot, and says why for each', async () => {
     const talk = openRehearsal(store);
     const out = await talk(
