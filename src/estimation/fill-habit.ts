@@ -9,7 +9,7 @@ const TO_BRIM_SHARES = [0.995, 0.6, 0.03] as const;
 
 export const BRIM_FILLERS: FillHabit = [0.85, 0.1, 0.05];
 /** Jars are topped up by an amount, since an air gap must stay. */
-export const AMOUNT_ADDERS: FillHabit = [0.25, 0.25, 0.5];
+export const AMOUNT_ADDERS: FillHabit = [0.1, 0.2, 0.7];
 
 /** The chance that the next top-up goes to the brim. */
 export function toBrimChance(habit: FillHabit): number {

@@ -1,4 +1,4 @@
-import { type LocalTrendModel, learn, type Trend, trendAhead, trendOfTwo } from './local-trend.ts';
+import { type LocalTrendModel, learn, type Trend, trendAhead } from './local-trend.ts';
 import { normalCdf } from './normal.ts';
 
 /** A reading of a quantity that drifts, pH or EC, oldest first. */
@@ -19,6 +19,8 @@ export interface DriftPrior {
   readonly slopeTurnSdPerDay: number;
   /** How far putting something in may move the level. */
   readonly disturbanceSd: number;
+  /** Slopes a day of solutions nobody has measured twice: as often up as down, of about this size. */
+  readonly slopeSd: number;
 }
 
 /** How the quantity goes on from now, as a mixture over how much it may wander. */
@@ -39,27 +41,25 @@ const WANDER_MULTIPLES: readonly (readonly [multiple: number, weight: number])[]
   [2, 0.2],
   [4, 0.15],
 ];
-/** Readings closer together than this tell no slope: a second look, not a second day. */
-const LEAST_DAYS = 0.02;
 
-/** What the readings say of level and slope at `nowMs`; null where there are fewer than two. */
+/** What the readings say of level and slope at `nowMs`; null where there is none. */
 export function driftOf(
   readings: readonly DriftReading[],
   prior: DriftPrior,
   nowMs: number,
 ): Drift | null {
-  const [first, second, ...later] = readings;
+  const [first, ...later] = readings;
   const last = readings.at(-1);
-  if (!first || !second || !last) return null;
+  if (!first || !last) return null;
   const tried = WANDER_MULTIPLES.map(([multiple, weight]) => {
     const model: LocalTrendModel = {
       readingVar: prior.readingSd ** 2,
       levelVarPerDay: (prior.wanderSdPerDay * multiple) ** 2,
       slopeVarPerDay: (prior.slopeTurnSdPerDay * multiple) ** 2,
     };
-    let trend = startOf(first, second, prior, model);
+    let trend = startOf(first, prior, model);
     let log = Math.log(weight);
-    let atMs = second.atMs;
+    let atMs = first.atMs;
     for (const reading of later) {
       const days = (reading.atMs - atMs) / DAY_MS;
       const foreseen = disturbedBy(trendAhead(trend, days, model), reading, prior);
@@ -82,17 +82,14 @@ export function driftOf(
   };
 }
 
-function startOf(
-  first: DriftReading,
-  second: DriftReading,
-  prior: DriftPrior,
-  model: LocalTrendModel,
-): Trend {
-  const days = Math.max(LEAST_DAYS, (second.atMs - first.atMs) / DAY_MS);
-  const trend = trendOfTwo(first.value, second.value, days, model);
-  if (!second.disturbed) return trend;
-  // Across a disturbance the two values say nothing of the slope.
-  return { ...trend, slopePerDay: 0, slopeVar: (prior.disturbanceSd / days) ** 2, covariance: 0 };
+function startOf(first: DriftReading, prior: DriftPrior, model: LocalTrendModel): Trend {
+  return {
+    level: first.value,
+    slopePerDay: 0,
+    levelVar: model.readingVar,
+    slopeVar: prior.slopeSd ** 2,
+    covariance: 0,
+  };
 }
 
 function disturbedBy(trend: Trend, { disturbed }: DriftReading, prior: DriftPrior): Trend {

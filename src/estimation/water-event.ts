@@ -20,7 +20,13 @@ export type WaterEvent =
     }
   | { readonly kind: 'reservoir-change'; readonly atMs: number; readonly litres: number | null }
   /** Asked for in a round, and nobody said a word; `chance` that it was done all the same. */
-  | { readonly kind: 'unreported-top-up'; readonly atMs: number; readonly chance: number }
+  | {
+      readonly kind: 'unreported-top-up';
+      readonly atMs: number;
+      readonly chance: number;
+      /** What the round had asked for; null: a round that named no litres. */
+      readonly askedL: number | null;
+    }
   /** A young crop went in, in place of what grew there. */
   | { readonly kind: 'planted'; readonly atMs: number }
   /** Harvested or pruned: leaves went, so use may have stepped down. */

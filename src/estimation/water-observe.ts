@@ -63,7 +63,7 @@ export function observe(
       return weighed(belief, system, (part) => afterLevel(part, event, system));
     case 'top-up':
       return event.litres === null
-        ? weighed(belief, system, (part) => afterUnknownTopUp(part, belief, system))
+        ? weighed(belief, system, (part) => afterUntoldTopUp(part, event.askedL, 0, belief, system))
         : weighed(belief, system, (part) =>
             afterTopUp(part, event.litres ?? 0, event, belief, system),
           );
@@ -73,7 +73,7 @@ export function observe(
       ]);
     case 'unreported-top-up':
       return weighed(belief, system, (part) => [
-        filledTo(part, system.brimL, fillSdL, Math.log(event.chance), null),
+        ...afterUntoldTopUp(part, event.askedL, Math.log(event.chance), belief, system),
         { state: copyOf(part), logWeight: Math.log1p(-event.chance), filled: null },
       ]);
     case 'planted':
@@ -156,19 +156,25 @@ function afterTopUp(
   return [...toBrim, astray, addedWay];
 }
 
-function afterUnknownTopUp(
+/** Topped up by an amount nobody told: to the brim, or by what was asked, as the household does it. */
+function afterUntoldTopUp(
   part: BeliefPart,
+  askedL: number | null,
+  logChance: number,
   belief: WaterBelief,
   system: WaterSystem,
 ): Hypothesis[] {
   const habit = toBrimChance(belief.habit);
   const { litres, variance } = levelOf(part);
-  const half = Math.max(0, system.brimL - litres) / 2;
-  const some = copyOf(part);
-  anchorAt(some, litres + half, Math.sqrt(variance + (half * half) / 3));
+  const roomL = Math.max(0, system.brimL - litres);
+  const addedL = Math.min(roomL, askedL ?? roomL / 2);
+  const addedSdL = askedL === null ? addedL / Math.sqrt(3) : amountSdL(addedL, true, system);
+  const added = copyOf(part);
+  anchorAt(added, litres + addedL, Math.sqrt(variance + addedSdL * addedSdL));
+  const fillSdL = FILL_SLOP_SHARE * system.brimL;
   return [
-    filledTo(part, system.brimL, FILL_SLOP_SHARE * system.brimL, Math.log(habit), null),
-    { state: some, logWeight: Math.log1p(-habit), filled: null },
+    filledTo(part, system.brimL, fillSdL, logChance + Math.log(habit), null),
+    { state: added, logWeight: logChance + Math.log1p(-habit), filled: null },
   ];
 }
 

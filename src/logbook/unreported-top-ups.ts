@@ -39,7 +39,7 @@ export function unreportedTopUps(
       const events = said.get(system) ?? [];
       found.set(system, [
         ...(found.get(system) ?? []),
-        { kind: 'unreported-top-up', atMs, chance },
+        { kind: 'unreported-top-up', atMs, chance, askedL: askedL(round, system) },
       ]);
       const shown = shownDone(events, atMs, chance);
       if (shown) settled[company].push(shown);
@@ -97,6 +97,11 @@ function askedSystems(round: PastRound): readonly SystemId[] {
   return round.duties.flatMap(({ kind, system }) =>
     kind === 'top-up' && system !== null ? [system] : [],
   );
+}
+
+function askedL({ duties }: PastRound, system: SystemId): number | null {
+  const asked = duties.find((duty) => duty.kind === 'top-up' && duty.system === system);
+  return asked?.litres ?? null;
 }
 
 function isToldOf(events: readonly WaterEvent[], fromMs: number, toMs: number): boolean {

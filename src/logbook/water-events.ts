@@ -81,7 +81,7 @@ function waterEvent(entry: Entry): WaterEvent[] {
       return [{ kind: 'cut', atMs }];
     case 'duty-done':
       return entry.duty === 'top-up'
-        ? [{ kind: 'top-up', atMs, litres: null, approximate: true, askedL: null }]
+        ? [{ kind: 'top-up', atMs, litres: null, approximate: true, askedL: entry.askedL ?? null }]
         : [];
     default:
       return [];

@@ -261,7 +261,12 @@ function isSame(one: WaterEvent, other: WaterEvent): boolean {
   if (one.kind === 'cut' || other.kind === 'cut') return true;
   if (one.kind === 'planted' || other.kind === 'planted') return true;
   if (one.kind === 'unreported-top-up' || other.kind === 'unreported-top-up') {
-    return 'chance' in one && 'chance' in other && one.chance === other.chance;
+    return (
+      'chance' in one &&
+      'chance' in other &&
+      one.chance === other.chance &&
+      one.askedL === other.askedL
+    );
   }
   if (one.litres !== other.litres) return false;
   if (one.kind === 'reservoir-change' || other.kind === 'reservoir-change') return true;

@@ -9,6 +9,7 @@ import {
 } from '../estimation/reading-drift.ts';
 import type { Method, Range, System } from '../greenhouse/system.ts';
 import { type Logbook, liveEntries } from '../logbook/logbook.ts';
+import { harmlessRange } from './slightly-out.ts';
 
 /** What a check reads. */
 export type CheckedQuantity = 'ph' | 'ec';
@@ -18,6 +19,8 @@ export const checkedQuantities: readonly CheckedQuantity[] = ['ph', 'ec'];
 export interface CheckCadence {
   readonly quantity: CheckedQuantity;
   readonly everyDays: number;
+  /** By then somebody goes for it alone, where no trip came before. */
+  readonly aloneAfterDays: number;
   /** Null: too few readings to know a drift. */
   readonly drift: {
     readonly perDay: number;
@@ -27,10 +30,25 @@ export interface CheckCadence {
   } | null;
 }
 
-/** Common practice: hand meters repeat to about this, and solutions wander about so much in a day. */
+/**
+ * Common practice: hand meters repeat to about this, and solutions wander and drift about so much in a
+ * day; pH of a fed crop goes a tenth a day one way or the other.
+ */
 const priors: Readonly<Record<CheckedQuantity, DriftPrior>> = {
-  ph: { readingSd: 0.07, wanderSdPerDay: 0.06, slopeTurnSdPerDay: 0.02, disturbanceSd: 0.4 },
-  ec: { readingSd: 0.05, wanderSdPerDay: 0.04, slopeTurnSdPerDay: 0.015, disturbanceSd: 0.3 },
+  ph: {
+    readingSd: 0.07,
+    wanderSdPerDay: 0.06,
+    slopeTurnSdPerDay: 0.02,
+    disturbanceSd: 0.4,
+    slopeSd: 0.08,
+  },
+  ec: {
+    readingSd: 0.05,
+    wanderSdPerDay: 0.04,
+    slopeTurnSdPerDay: 0.015,
+    disturbanceSd: 0.3,
+    slopeSd: 0.06,
+  },
 };
 
 /**
@@ -48,6 +66,11 @@ const longestDays: Readonly<Record<Method, number>> = {
 const soonestDays = 1;
 /** A check is worth a look once the quantity is out of its range with this chance. */
 export const worthALookChance = 0.25;
+/** A trip of its own it is worth when harm is more likely than not, or it has waited so many times as long. */
+const worthATripChance = 0.6;
+const aloneAfterTimes = 2;
+/** One reading shows no drift; what is usual stands in for it. */
+const fewestForDrift = 3;
 /** Readings from further back say nothing of the drift now. */
 const readingsUsed = 30;
 
@@ -60,11 +83,25 @@ export function checkCadence(
   const readings = driftReadings(system, quantity, logbook);
   const last = readings.at(-1);
   const drift = last ? driftOf(readings, priors[quantity], last.atMs) : null;
-  if (!drift) return { quantity, everyDays: soonestDays, drift: null };
+  if (!drift) return { quantity, everyDays: soonestDays, aloneAfterDays: soonestDays, drift: null };
   const range = rangeOf(system, quantity);
-  const bounds = [soonestDays, longestDays[system.method]] as const;
-  const everyDays = daysUntilCheck(drift, range, worthALookChance, bounds);
-  return { quantity, everyDays, drift: prospect(drift, range, everyDays) };
+  const longest = longestDays[system.method];
+  const everyDays = daysUntilCheck(drift, range, worthALookChance, [soonestDays, longest]);
+  // What is known to be out is waited for or dosed, and measured then; to look again changes nothing.
+  const isOut = chanceOutside(drift, range, 0) > worthATripChance;
+  const aloneAfterDays = isOut
+    ? Math.max(everyDays, Math.ceil(longest / 2))
+    : daysUntilCheck(drift, harmlessRange(quantity, range), worthATripChance, [
+        everyDays,
+        aloneAfterTimes * longest,
+      ]);
+  const isShown = readings.length >= fewestForDrift;
+  return {
+    quantity,
+    everyDays,
+    aloneAfterDays,
+    drift: isShown ? prospect(drift, range, everyDays) : null,
+  };
 }
 
 /** Said to be done without a reading: how long that is taken to stand. */

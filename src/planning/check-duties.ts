@@ -12,12 +12,12 @@ import type { BoardQuestion } from './duty-board.ts';
 import type { DutyLine } from './duty-line.ts';
 import { isLevelInDoubt, isLevelKnown } from './level-known.ts';
 
-/** A reading a day older than it should be is no reason to go. */
-const graceDays = 1;
+/** On a trip that is made anyway, it is worth measuring again from this share of the interval on. */
+const ridesFromShare = 0.5;
 
 /**
- * A look at every system's pH and EC: daily until its drift is known, then as often as the drift
- * makes it worth while; and at its level where that was never told, or is in doubt.
+ * A look at every system's pH and EC, as often as the drift makes it worth while, on a trip that is
+ * made for water where one comes in time; and at its level where that was never told, or is in doubt.
  */
 export function checkDuties(question: BoardQuestion, today: LocalDate): readonly DutyLine[] {
   return question.greenhouse.systems.map((system) => checkOf(system, question, today));
@@ -26,6 +26,8 @@ export function checkDuties(question: BoardQuestion, today: LocalDate): readonly
 interface Measured {
   readonly lastOn: LocalDate | null;
   readonly dueOn: LocalDate;
+  readonly ridesFrom: LocalDate;
+  readonly aloneOn: LocalDate;
   readonly cadence: CheckCadence | null;
 }
 
@@ -34,12 +36,22 @@ function checkOf(system: System, question: BoardQuestion, today: LocalDate): Dut
   const firstOn = localDateOf(createdAtMs, greenhouse.timeZone);
   const measured = checkedQuantities.map((quantity): Measured => {
     const latest = latestEntry(logbook, system.id, quantity);
-    if (!latest) return { lastOn: null, dueOn: firstOn, cadence: null };
+    if (!latest) {
+      return { lastOn: null, dueOn: firstOn, ridesFrom: firstOn, aloneOn: firstOn, cadence: null };
+    }
     const lastOn = localDateOf(latest.atMs, greenhouse.timeZone);
     const cadence = checkCadence(system, quantity, logbook);
-    return { lastOn, dueOn: plusDays(lastOn, cadence.everyDays), cadence };
+    return {
+      lastOn,
+      dueOn: plusDays(lastOn, cadence.everyDays),
+      ridesFrom: plusDays(lastOn, Math.ceil(cadence.everyDays * ridesFromShare)),
+      aloneOn: plusDays(lastOn, cadence.aloneAfterDays),
+      cadence,
+    };
   });
   const soonest = measured.reduce((one, other) => (other.dueOn < one.dueOn ? other : one));
+  const earliest = (which: 'ridesFrom' | 'aloneOn'): LocalDate =>
+    measured.map((each) => each[which]).reduce((one, other) => (other < one ? other : one));
   const saidOn = saidDoneOn(system, question);
   const standsUntil = saidOn === null ? null : plusDays(saidOn, daysWithoutReading(system));
   const dueOn = later(soonest.dueOn, standsUntil);
@@ -48,8 +60,9 @@ function checkOf(system: System, question: BoardQuestion, today: LocalDate): Dut
     !isLevelKnown(logbook, system.id) || isLevelInDoubt(system, question.outlooks.get(system.id)!);
   return {
     duty: { kind: 'check', system: system.id, dueOn: dueOn < today ? today : dueOn },
-    ridesFrom: lastOn === null ? dueOn : plusDays(lastOn, 1),
-    ...(lastOn === null ? {} : { waitsUntil: plusDays(dueOn, graceDays) }),
+    ridesFrom:
+      saidOn === null ? earliest('ridesFrom') : later(earliest('ridesFrom'), plusDays(saidOn, 1)),
+    ...(lastOn === null ? {} : { waitsUntil: later(earliest('aloneOn'), dueOn) }),
     reason: {
       kind: 'not-measured',
       quantities: isLevelWanted ? [...checkedQuantities, 'level'] : checkedQuantities,

@@ -1,5 +1,5 @@
 import type { Duty } from '../greenhouse/duty.ts';
-import { type LocalDate, localDateOf, plusDays } from '../greenhouse/local-time.ts';
+import { type LocalDate, localDateOf } from '../greenhouse/local-time.ts';
 import type { Quantity } from '../greenhouse/quantity.ts';
 import type { System } from '../greenhouse/system.ts';
 import type { BeforeDoseReason } from './advice-reason.ts';
@@ -11,6 +11,7 @@ import { DOSE_WAIT } from './doses-given.ts';
 import type { BoardQuestion } from './duty-board.ts';
 import type { DutyLine } from './duty-line.ts';
 import type { PlannedDose } from './planned-dose.ts';
+import { waitsForTripUntil } from './slightly-out.ts';
 import type { WorkStep } from './work-step.ts';
 
 const doseQuantities = ['ec', 'ph'] as const satisfies readonly DoseQuantity[];
@@ -23,17 +24,9 @@ export function doseDuties(question: BoardQuestion, today: LocalDate): readonly 
     doseQuantities.flatMap((quantity) => {
       const advice = doseAdvice(question, system, quantity);
       if (advice.kind === 'dose') return doseLines(advice.dose, system, question, today);
-      return advice.kind === 'refused' ? beforeDose(advice, system, quantity, today) : [];
+      return advice.kind === 'refused' ? beforeDose(advice, system, quantity, question, today) : [];
     }),
   );
-}
-
-/** So little beyond the range that it can wait for a trip that is made anyway, in the unit. */
-const SLIGHTLY_OUT: Readonly<Record<DoseQuantity, number>> = { ph: 0.2, ec: 0.15 };
-const SLIGHTLY_OUT_DAYS = 2;
-
-function outsideBy({ value, lowest, highest }: PlannedDose['reason']): number {
-  return Math.max(lowest - value, value - highest);
 }
 
 /** A line a product, in the order in which they go in. */
@@ -47,15 +40,20 @@ export function doseLines(
   const { reason, amounts } = dose;
   const systems = greenhouse.systems.map(({ id }) => id);
   const isStale = nowMs - reason.measuredAtMs > MEASURE_ANEW_MS;
-  const isUrgent = !reason.isFirstPart || outsideBy(reason) > SLIGHTLY_OUT[reason.quantity];
+  const isUnderWay = !reason.isFirstPart && !isStale;
   const measuredOn = localDateOf(reason.measuredAtMs, greenhouse.timeZone);
-  const dueOn = isUrgent ? today : plusDays(measuredOn, SLIGHTLY_OUT_DAYS);
+  const range = [reason.lowest, reason.highest] as const;
+  const waitsUntil = isUnderWay
+    ? null
+    : waitsForTripUntil(reason.quantity, reason.value, range, measuredOn);
+  const latestOn = waitsUntil === null || waitsUntil < today ? today : waitsUntil;
   return amounts.map(({ product, mL }, place): DutyLine => {
     const isLast = place === amounts.length - 1;
     const cautionsOf = reason.quantity === 'ph' ? reagentCautions : concentrateCautions;
     return {
-      duty: { kind: 'dose', system: system.id, dueOn, latestOn: dueOn, product, mL },
+      duty: { kind: 'dose', system: system.id, dueOn: today, latestOn, product, mL },
       ridesFrom: today,
+      ...(waitsUntil === null ? {} : { waitsUntil }),
       reason,
       steps: [
         ...(isStale && place === 0
@@ -93,9 +91,13 @@ function beforeDose(
   { entry, because }: Extract<DoseAdvice, { kind: 'refused' }>,
   system: System,
   quantity: DoseQuantity,
+  { greenhouse }: BoardQuestion,
   today: LocalDate,
 ): readonly DutyLine[] {
   if (!entry) return [];
+  const measuredOn = localDateOf(entry.atMs, greenhouse.timeZone);
+  const range = quantity === 'ph' ? system.ph : system.ecMsPerCm;
+  const waitsUntil = waitsForTripUntil(quantity, entry.value, range, measuredOn);
   const line = (duty: Omit<Duty, 'system' | 'dueOn'>, measured: readonly Quantity[]) => {
     const reason: BeforeDoseReason = {
       kind: 'before-dose',
@@ -105,7 +107,8 @@ function beforeDose(
       because,
     };
     const whole: Duty = { ...duty, system: duty.probe ? null : system.id, dueOn: today };
-    return [{ duty: whole, ridesFrom: null, reason } satisfies DutyLine];
+    const wait = waitsUntil === null ? {} : { waitsUntil };
+    return [{ duty: whole, ridesFrom: null, ...wait, reason } satisfies DutyLine];
   };
   switch (because.kind) {
     case 'stale-probe':

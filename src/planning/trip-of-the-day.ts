@@ -4,17 +4,17 @@ import type { DutyLine } from './duty-line.ts';
 /**
  * Bundles work into trips. What is due and cannot wait makes a trip today; on a trip, all that is due
  * is done, and what comes due before the next trip rides along where that is not too early. Without
- * one, what may wait until a trip that is in sight is put off to it.
+ * one, what may still wait is put off to the trip in sight, or to the last day that it may wait.
  */
 export function tripOfTheDay(
   lines: readonly DutyLine[],
   today: LocalDate,
 ): { readonly today: readonly DutyLine[]; readonly later: readonly DutyLine[] } {
   const nextTripOn = nextTrip(lines, today);
-  const mustGo = lines.some((line) => isDueOn(line, today) && !mayWait(line, nextTripOn));
+  const mustGo = lines.some((line) => isDueOn(line, today) && !mayWait(line, today));
   const settled = lines.map((line) => {
     if (mustGo) return ridingAlong(line, today);
-    return isDueOn(line, today) && nextTripOn !== null ? putOff(line, nextTripOn) : line;
+    return isDueOn(line, today) ? putOff(line, nextTripOn) : line;
   });
   const isToday = (line: DutyLine): boolean => isDueOn(line, today) || isAlongside(line);
   return {
@@ -36,12 +36,16 @@ function nextTrip(lines: readonly DutyLine[], today: LocalDate): LocalDate | nul
   );
 }
 
-function mayWait({ waitsUntil }: DutyLine, nextTripOn: LocalDate | null): boolean {
-  return waitsUntil !== undefined && nextTripOn !== null && nextTripOn <= waitsUntil;
+function mayWait({ waitsUntil }: DutyLine, today: LocalDate): boolean {
+  return waitsUntil !== undefined && today < waitsUntil;
 }
 
-function putOff(line: DutyLine, nextTripOn: LocalDate): DutyLine {
-  return { ...line, duty: { ...line.duty, dueOn: nextTripOn } };
+/** To the next trip for water, or to the last day it may wait for one. */
+function putOff(line: DutyLine, nextTripOn: LocalDate | null): DutyLine {
+  const { duty, waitsUntil } = line;
+  const isInTime = nextTripOn !== null && (waitsUntil === undefined || nextTripOn < waitsUntil);
+  const dueOn = isInTime ? nextTripOn : (waitsUntil ?? duty.dueOn);
+  return { ...line, duty: { ...duty, dueOn } };
 }
 
 function isDueOn(line: DutyLine, today: LocalDate): boolean {

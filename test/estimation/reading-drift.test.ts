@@ -9,7 +9,13 @@ import {
 } from '../../src/estimation/reading-drift.ts';
 
 const day = 86_400_000;
-const ph = { readingSd: 0.04, wanderSdPerDay: 0.05, slopeTurnSdPerDay: 0.01, disturbanceSd: 0.4 };
+const ph = {
+  readingSd: 0.04,
+  wanderSdPerDay: 0.05,
+  slopeTurnSdPerDay: 0.01,
+  disturbanceSd: 0.4,
+  slopeSd: 0.08,
+};
 const band = [5.8, 6.4] as const;
 
 function daily(values: readonly number[]): DriftReading[] {
@@ -17,8 +23,11 @@ function daily(values: readonly number[]): DriftReading[] {
 }
 
 describe('the drift of a reading', () => {
-  it('says nothing of one reading', () => {
-    expect(driftOf(daily([6]), ph, 0)).toBeNull();
+  it('takes one reading to go on as is usual, and none for nothing', () => {
+    expect(driftOf([], ph, 0)).toBeNull();
+    const { mean, slopePerDay, slopeSd } = driftIn(driftOf(daily([6]), ph, 0)!, 3);
+    expect([mean, slopePerDay]).toEqual([6, 0]);
+    expect(slopeSd).toBeGreaterThanOrEqual(ph.slopeSd);
   });
 
   it('sees a steady rise and goes on along it', () => {

@@ -2,8 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { toBrimChance } from '../../src/estimation/fill-habit.ts';
 import type { WaterEvent } from '../../src/estimation/water-event.ts';
+import { observe } from '../../src/estimation/water-observe.ts';
+import { outlook } from '../../src/estimation/water-outlook.ts';
 import { startBelief } from '../../src/estimation/water-start.ts';
-import { dayMs, folded, hourMs, outlookOf, steadyFills, tubs } from './still-weather.ts';
+import type { WaterSystem } from '../../src/estimation/water-system.ts';
+import { dayMs, folded, hourMs, outlookOf, steadyFills, stillDays, tubs } from './still-weather.ts';
 
 describe('the water estimate', () => {
   it('learns a steady use from a few top-ups to the brim', () => {
@@ -64,9 +67,39 @@ describe('the water estimate', () => {
     expect(misled! / led!).toBeLessThan(1.3);
   });
 
+  it('takes a forgotten top-up of jars for the amount that was asked, not for full jars', () => {
+    const jars: WaterSystem = {
+      brimL: 24,
+      lowL: 4,
+      crop: 'lettuce',
+      plants: 12,
+      filledToBrim: false,
+    };
+    const at = (day: number) => day * dayMs + 8 * hourMs;
+    const level = { kind: 'level', atMs: at(0), litres: 8, approximate: false } as const;
+    const silent = { kind: 'unreported-top-up', atMs: at(1), chance: 0.97, askedL: 2.5 } as const;
+    const belief = [level, silent].reduce(
+      (held, event) => observe(jars, held, event, stillDays),
+      startBelief(jars, 0),
+    );
+    const { litres } = outlook(jars, belief, {
+      atMs: at(1) + hourMs,
+      drivers: stillDays.slice(0, 62),
+      visitsAtMs: [],
+      raiseAtMostL: 2.5,
+    });
+    expect(litres).toBeGreaterThan(8);
+    expect(litres).toBeLessThan(14);
+  });
+
   it('takes a forgotten top-up for done or not, and finds out at the next', () => {
     const before = steadyFills(6, 3, 6);
-    const silent: WaterEvent = { kind: 'unreported-top-up', atMs: 21 * dayMs, chance: 0.6 };
+    const silent: WaterEvent = {
+      kind: 'unreported-top-up',
+      atMs: 21 * dayMs,
+      chance: 0.6,
+      askedL: null,
+    };
     const next = (litres: number): WaterEvent => ({
       kind: 'top-up',
       atMs: 22 * dayMs + 8 * hourMs,
@@ -150,6 +183,7 @@ describe('the water estimate', () => {
       fc.record({
         kind: fc.constant('unreported-top-up' as const),
         chance: fc.double({ min: 0.01, max: 0.99, noNaN: true }),
+        askedL: fc.option(fc.integer({ min: 0, max: 120 })),
       }),
       fc.record({ kind: fc.constant('cut' as const) }),
     );

@@ -44,8 +44,15 @@ describe('Work that is due', () => {
     expect(later.map(({ duty }) => duty.dueOn)).toEqual([day(11), day(11)]);
   });
 
-  test('makes a trip of its own when its grace ends before the next one', () => {
-    expect(kinds(tripOfTheDay([chore(10, 8, 12), topUp(20)], today).today)).toEqual(['chore']);
+  test('waits to the last day of its grace where no water trip comes before', () => {
+    const { today: now, later } = tripOfTheDay([chore(9, 8, 12), topUp(20)], today);
+    expect(now).toEqual([]);
+    expect(later.map(({ duty }) => duty.dueOn)).toEqual([day(12), day(20)]);
+  });
+
+  test('makes a trip of its own when its grace ends, and takes along what waits as well', () => {
+    const lines = [chore(8, 6, 10), chore(9, 8, 14), topUp(20)];
+    expect(kinds(tripOfTheDay(lines, today).today)).toEqual(['chore', 'chore']);
   });
 
   test('never waits without a grace', () => {

@@ -4,11 +4,12 @@ import type { Standing } from '../standing.ts';
 
 /**
  * Top-ups with the litres that the round before them had asked for: who pours just those may not have
- * looked at the brim, who says another figure has.
+ * looked at the brim, who says another figure has, and who says only that it is done poured about that.
  */
 export function askedFor(drafts: readonly EntryDraft[], standing: Standing): readonly EntryDraft[] {
   return drafts.map((draft) => {
-    if (draft.quantity !== 'top-up') return draft;
+    const isTickedOff = draft.quantity === 'duty-done' && draft.duty === 'top-up';
+    if (draft.quantity !== 'top-up' && !isTickedOff) return draft;
     const askedL = litresAsked(draft, standing);
     return askedL === null ? draft : { ...draft, askedL };
   });

@@ -18,6 +18,8 @@ export function closeDuties(
   done: DoneStatement,
   asked: AskedDuties | null,
 ): void {
+  const early = choreNotAsked(done, asked, handling);
+  if (early) return recordEntries(handling, [doneDraft(early, handling.heard.writtenAtMs)]);
   if (!asked) return askWhich(handling);
   const meant = asked.duties.filter((duty) => isMeant(duty, done));
   if (meant.length === 0) return askWhich(handling);
@@ -32,14 +34,28 @@ export function closeDuties(
   );
 }
 
-export function doneDraft(duty: Duty, atMs: number): EntryDraft {
+/** A chore told by its name counts on a day that did not ask for it, too; null: it was asked for. */
+function choreNotAsked(
+  { chore: name }: DoneStatement,
+  asked: AskedDuties | null,
+  { standing }: Handling,
+): SaidDuty | null {
+  const chore = standing.greenhouse.chores.find((each) => each.name === name);
+  if (!chore || asked?.duties.some((duty) => duty.chore === name)) return null;
+  return { kind: 'chore', system: chore.system, chore: chore.name };
+}
+
+/** A duty as far as an entry keeps it. */
+type SaidDuty = Omit<Duty, 'dueOn'>;
+
+export function doneDraft(duty: SaidDuty, atMs: number): EntryDraft {
   return saidDraft('duty-done', duty, atMs);
 }
 
 /** What a member says of a duty, as an entry. */
 export function saidDraft(
   quantity: 'duty-done' | 'duty-failed',
-  duty: Duty,
+  duty: SaidDuty,
   atMs: number,
 ): EntryDraft {
   return {

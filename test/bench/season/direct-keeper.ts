@@ -121,7 +121,12 @@ function askedToday(season: Season, outlooks: readonly WaterOutlook[]): readonly
 
 function roundOf(date: LocalDate, sentAtMs: number, asked: readonly Asked[]): PastRound {
   const duties = asked.map(
-    ({ system }): Duty => ({ kind: 'top-up', system: systemIdAt(system), dueOn: date }),
+    ({ system, litres }): Duty => ({
+      kind: 'top-up',
+      system: systemIdAt(system),
+      dueOn: date,
+      litres,
+    }),
   );
   return { date, sentAtMs, duties };
 }

@@ -1,6 +1,10 @@
 import type { BenchSystem } from './greenhouse-sets.ts';
 import type { BenchPlace } from './season-weather.ts';
 
+/** What every system's solution is to be, in pH and in mS/cm. */
+export const phRange = [5.5, 6.5] as const;
+export const ecRange = [1.2, 2.2] as const;
+
 /** A greenhouse file for the bot, as a grower would write one. */
 export function greenhouseFile(
   place: BenchPlace,
@@ -38,8 +42,8 @@ export function greenhouseFile(
       depthCm,
       crop,
       plants,
-      ph: [5.5, 6.5],
-      ec: [1.2, 2.2],
+      ph: phRange,
+      ec: ecRange,
       waterTemperatureC: [16, 26],
     })),
     probes: [],

@@ -13,6 +13,9 @@ export interface LineOut {
     readonly duty: string;
     readonly system: string | null;
     readonly litres?: number;
+    readonly product?: string;
+    readonly mL?: number;
+    readonly probe?: string;
     readonly dueOn: string;
     readonly alongside?: boolean;
     readonly why: string;
