@@ -12,7 +12,7 @@ export interface UseModel {
 
 /** A growth spurt is forgotten over about a month. */
 export const GROWTH_MEMORY = 0.95;
-const GROWTH_PULLS = [0.015, 0.04];
+const GROWTH_PULLS = [0.01, 0.025];
 /** What a grown crop would lose drifts as fruit sets and leaves age; ln per √day. */
 export const GROWN_WANDER_SD = 0.01;
 /** A young crop may spurt: this much more turn of growth for each unit of ln it is from grown. */

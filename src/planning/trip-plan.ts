@@ -39,7 +39,7 @@ export interface TopUpPlan {
  */
 const TRIPS_A_LOW_DAY: Readonly<Record<RiskSetting, number>> = {
   careful: 24,
-  normal: 6,
+  normal: 5,
   relaxed: 2,
 };
 
