@@ -13,6 +13,7 @@ import { recogniseLevels } from './recognisers/level.ts';
 import { takeNotReadings } from './recognisers/not-readings.ts';
 import { recogniseOutages } from './recognisers/outage.ts';
 import { recogniseReadings } from './recognisers/readings.ts';
+import { recogniseSameAsBefore } from './recognisers/same-as-before.ts';
 import { recogniseShorthand } from './recognisers/shorthand.ts';
 import { recogniseTopUps } from './recognisers/top-up.ts';
 import { recogniseWellBeing } from './recognisers/well-being.ts';
@@ -37,6 +38,7 @@ export function factsOf(frame: Frame, moods: readonly (Mood | null)[]): Fact[] {
   const facts = recogniseFailures(frame);
   takeNotReadings(frame);
   for (const recognise of recognisers) facts.push(...recognise(frame, facts));
+  facts.push(...recogniseSameAsBefore(frame, moods, facts));
   facts.push(...recogniseWellBeing(frame, moods, facts));
   return facts.sort((a, b) => a.at - b.at);
 }

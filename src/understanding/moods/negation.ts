@@ -49,6 +49,12 @@ export function negate(frame: Frame, clause: Clause, c: number, mark: Marker): v
       return;
     }
     if (means(term, 'not') && next >= 0) mark(i, clause.to, 'negation');
+    const isLast = nextIn(frame, clause, i, () => false) < 0;
+    // `topped up I have not`: at the end it denies the deed that opens its clause.
+    if (means(term, 'not') && isLast && isDeed(frame.terms[clause.from])) {
+      mark(clause.from, clause.to, 'negation');
+      return;
+    }
   }
 }
 

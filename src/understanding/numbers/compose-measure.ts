@@ -5,6 +5,7 @@ import type { Token } from '../reading/token.ts';
 import type { Unit } from '../reading/word-list.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import { concept } from './concept-at.ts';
+import { smallerContainer } from './containers-together.ts';
 import type { Measure } from './measure.ts';
 import { type Core, coreAt } from './number-core.ts';
 
@@ -25,7 +26,9 @@ export function measureAt(
   if (unit) end += unit.length;
   else if (core.needsUnit) return null;
   let values = core.values;
-  const more = unit ? concept(reading, end, 'half-more') : 0;
+  const half = unit ? concept(reading, end, 'half-more') : 0;
+  // `3 Kannen und ein halber Krug`: half of what follows, not of what went before.
+  const more = unitAt(reading, end + half) ? 0 : half;
   if (more > 0) {
     values = values.map((value) => value + 1 / 2);
     end += more;
@@ -39,9 +42,15 @@ export function measureAt(
     end += rest.length;
   }
   const tokens = reading.tokens;
+  const together =
+    unit && values.length === 1 ? smallerContainer(reading, at, end, unit.value) : null;
+  if (together && unit && 'litres' in unit.value) {
+    values = [values[0]! * unit.value.litres + together.litres];
+    end += together.length;
+  }
   const measure: Measure = {
     values,
-    unit: unit?.value ?? null,
+    unit: together ? { id: 'l', shy: false } : (unit?.value ?? null),
     approximate: core.approximate,
     bound: false,
     share: core.share,

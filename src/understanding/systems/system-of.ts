@@ -44,7 +44,9 @@ export function scopesAmong(
   facts: FactsInOrder,
   allMentions: readonly Mention[],
 ): (fact: Fact) => Scope {
-  const sources = allMentions.filter((mention) => isSource(frame, mention));
+  const sources = allMentions.filter(
+    (mention) => isSource(frame, mention) && !isPickedFrom(frame, mention, facts),
+  );
   const all = named(frame, facts, allMentions);
   const targets =
     sources.length === 0
@@ -91,6 +93,15 @@ function isSource(frame: Frame, { from }: Mention): boolean {
   )
     before--;
   return means(frame.terms[before], 'from');
+}
+
+/** `from the bench 2 kg, then 30 l topped up`: what was picked there is no water that came from there. */
+function isPickedFrom(frame: Frame, { clause }: Mention, facts: FactsInOrder): boolean {
+  const { from, to } = frame.clauses[clause]!;
+  return (
+    facts.hasBetween(from - 1, to) &&
+    facts.everyBetween(from - 1, to, ({ quantity }) => quantity === 'harvest')
+  );
 }
 
 function scopeAmong(named: Named, fact: Fact): Scope {

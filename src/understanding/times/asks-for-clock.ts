@@ -29,6 +29,9 @@ export function asksForClock(frame: Frame, i: number): boolean {
       !(means(before, 'with') && saysAdding(frame, clause.from, i)) &&
       saysDeed(frame, clause.from, i)
     );
+  // `around 7 12 l …`: of two numbers side by side the second is the amount.
+  if (means(before, 'about') && i - 1 === clause.from && isMeasure(after) && after.measure.unit)
+    return true;
   // `around 8` is a time only where the amount has been told.
   if (means(before, 'about'))
     return (

@@ -52,6 +52,8 @@ export type GrammarConcept =
   | 'half-more'
   | 'times'
   | 'same'
+  /** too, likewise: the same of one more. */
+  | 'alike'
   /** i.e., that is, equals: the same again in other words. */
   | 'that-is'
   /** so, hence: what follows is a saying of its own. */

@@ -75,8 +75,8 @@ export const products: Words<CommonProduct> = {
 };
 
 export const shyProducts: Words<CommonProduct> = {
-  'ph-up': ['up'],
-  'ph-down': ['down'],
+  'ph-up': ['up', 'rauf', 'hoch', 'plus'],
+  'ph-down': ['down', 'runter', 'minus'],
   'nutrient-a': ['a'],
   'nutrient-b': ['b'],
 };

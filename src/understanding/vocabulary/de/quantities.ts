@@ -276,6 +276,8 @@ export const quantities: Words<QuantityConcept> = {
   level: [
     'wie voll',
     'stand',
+    'stände',
+    'pegelstände',
     'wasserstand',
     'wasserstände',
     'füllstand',

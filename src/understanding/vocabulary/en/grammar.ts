@@ -646,6 +646,7 @@ export const grammar: Words<GrammarConcept> = {
     'the same of',
     'likewise',
   ],
+  alike: ['too', 'as well', 'likewise'],
   'that-is': [
     'i.e',
     'i.e.',

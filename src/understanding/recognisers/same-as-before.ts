@@ -1,0 +1,74 @@
+import type { Fact } from '../fact.ts';
+import type { Mood } from '../moods/mood.ts';
+import { type Clause, type Frame, inClause, namesIn, takeRange } from '../reading/frame.ts';
+import { means } from '../reading/term.ts';
+
+/**
+ * `gutters too`, `same for the gutters`: a clause of names alone, of which all holds that was told of the
+ * system before. What was only meant, asked or denied of that one is not told of this one either.
+ */
+export function recogniseSameAsBefore(
+  frame: Frame,
+  moods: readonly (Mood | null)[],
+  told: readonly Fact[],
+): Fact[] {
+  const byClause = new Map<number, Fact[]>();
+  for (const fact of told) {
+    const clause = frame.clauseOf[fact.at]!;
+    byClause.set(clause, [...(byClause.get(clause) ?? []), fact]);
+  }
+  return frame.clauses.flatMap((clause, c): Fact[] => {
+    const names = namesIn(frame, clause);
+    if (names.length === 0 || !saysOnlySame(frame, clause)) return [];
+    const facts = toldBefore(frame, byClause, c);
+    if (facts.length === 0 || !facts.every((fact) => moods[fact.at] === null && isCopied(fact)))
+      return [];
+    takeRange(frame, clause.from, clause.to);
+    const at = names.at(-1)!;
+    return facts.map((fact) => ({
+      ...fact,
+      at,
+      from: at,
+      to: at,
+      each: true,
+      because: 'same as the system before',
+    }));
+  });
+}
+
+function saysOnlySame(frame: Frame, clause: Clause): boolean {
+  const same = inClause(frame, clause, (term) => means(term, 'same', 'alike'));
+  const rest = inClause(
+    frame,
+    clause,
+    (term) => term.kind !== 'name' && !means(term, 'same', 'alike', 'article', 'place', 'with'),
+  );
+  return same.length > 0 && rest.length === 0;
+}
+
+/** What the clauses before tell, back to the one that names a system. */
+function toldBefore(frame: Frame, byClause: ReadonlyMap<number, Fact[]>, c: number): Fact[] {
+  const facts: Fact[] = [];
+  let last = c - 1;
+  // `…, bench and gutters too`: the names of one list.
+  while (last >= 0 && frame.clauses[last + 1]!.opens === 'and' && isOnlyNames(frame, last)) last--;
+  for (let before = last; before >= 0; before--) {
+    const here = byClause.get(before) ?? [];
+    if (here.length === 0) return [];
+    facts.unshift(...here);
+    if (namesIn(frame, frame.clauses[before]!).length > 0) return facts;
+  }
+  return [];
+}
+
+function isOnlyNames(frame: Frame, c: number): boolean {
+  const clause = frame.clauses[c]!;
+  const others = inClause(frame, clause, (term) => term.kind !== 'name' && !means(term, 'article'));
+  return others.length === 0 && namesIn(frame, clause).length > 0;
+}
+
+const copied = ['ph', 'ec', 'water-temperature', 'dissolved-oxygen', 'level', 'top-up', 'dose'];
+
+function isCopied({ quantity, amount, byDevice }: Fact): boolean {
+  return copied.includes(quantity) && amount.kind !== 'missing' && byDevice === undefined;
+}
