@@ -8,6 +8,7 @@ export function choose(choices: readonly Choice[], said: Said): Choice | null {
   const offered = choices.filter(
     ({ label }) => label.kind !== 'keep-as-note' || choices.length === 1,
   );
+  if (said.keep) return choices.find(({ label }) => label.kind === 'keep-as-note') ?? null;
   if (said.yes)
     return (
       offered.find(({ label }) => label.kind === 'yes') ??
@@ -29,7 +30,8 @@ function isThatTime(said: Said, timeMs: number, offeredMs: number): boolean {
 /** `both`, of two systems that a reading may be of: the drafts of each. */
 export function chooseAll(choices: readonly Choice[], said: Said): EntryDraft[] | null {
   const drafts = choices.flatMap((choice) => choice.drafts);
-  const isOfEach = choices.length > 1 && choices.every(({ label }) => label.kind === 'system');
+  const isEnough = said.both ? choices.length === 2 : choices.length > 1;
+  const isOfEach = isEnough && choices.every(({ label }) => label.kind === 'system');
   if (!said.ofAll || !isOfEach || !drafts.every(({ quantity }) => isReading(quantity))) return null;
   return drafts;
 }

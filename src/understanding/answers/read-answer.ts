@@ -10,7 +10,9 @@ import { tokenise } from '../reading/tokenise.ts';
 import { answeredCalibrations } from '../recognisers/calibration.ts';
 import type { AnsweredStatement, Choice, Statement } from '../statement.ts';
 import { choose, chooseAll } from './choose.ts';
+import { eachItsOwn, type OwnAmount } from './each-its-own.ts';
 import { type Answered, fillValue } from './fill-value.ts';
+import { pickByNumber } from './pick-by-number.ts';
 import { isSomethingElse } from './something-else.ts';
 import { type Said, whatIsSaid } from './what-is-said.ts';
 
@@ -48,15 +50,42 @@ function answerTo(frame: Frame, question: OpenQuestion): Statement | null {
   });
   const calibrated = calibrations(frame, doubt);
   if (calibrated) return answered(calibrated);
+  const own = eachItsOwn(frame, doubt);
+  if (own) return fillOwn(frame, doubt, own, answered);
   const said = whatIsSaid(frame);
   if (!said) return null;
+  if (doubt.reason.kind === 'which-duties') return duties(frame, said);
   if (said.no) return answered([]);
   if (isSomethingElse(doubt, said, frame.context.greenhouse.units)) return null;
-  const chosen = choose(doubt.choices, said);
+  const chosen = choose(doubt.choices, said) ?? pickByNumber(doubt, said);
   if (chosen) return answered(chosen.drafts);
+  const each = doubt.choices.find(({ label }) => label.kind === 'each');
+  if (each && said.each && said.measure)
+    return fillValue(frame, doubt, each.drafts, said.measure, true, answered);
   const all = chooseAll(doubt.choices, said);
   if (all) return answered(all);
   return fill(frame, doubt, said, answered);
+}
+
+/** Which work is done, where that was asked: `the jars`. */
+function duties(frame: Frame, { systems, measure, quantity, no }: Said): Statement | null {
+  if (no || systems.length === 0 || measure !== null || quantity !== null) return null;
+  const span = { from: 0, to: frame.folded.text.length };
+  return { kind: 'done', systems, chore: null, except: [], span, because: ['answered'] };
+}
+
+/** Puts each amount into its own draft; the first that needs asking about is asked. */
+function fillOwn(
+  frame: Frame,
+  doubt: Doubt,
+  own: readonly OwnAmount[],
+  answered: Answered,
+): Statement {
+  const filled = own.map(({ draft, measure }) =>
+    fillValue(frame, doubt, [draft], measure, true, answered),
+  );
+  const drafts = filled.flatMap((one) => (one.kind === 'answered' ? one.drafts : []));
+  return filled.find(({ kind }) => kind !== 'answered') ?? answered(drafts);
 }
 
 /** What a probe read in its references, where that was asked. */

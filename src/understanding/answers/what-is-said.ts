@@ -2,10 +2,11 @@ import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { Measure } from '../numbers/measure.ts';
 import { type Frame, isMeasure } from '../reading/frame.ts';
-import { readingOf, unitAt } from '../reading/look-up.ts';
+import { phraseAt, readingOf, unitAt } from '../reading/look-up.ts';
 import { isMark, isUnknown, means } from '../reading/term.ts';
 import { tokenise } from '../reading/tokenise.ts';
 import { findTimes } from '../times/find-times.ts';
+import type { Concept } from '../vocabulary/concept.ts';
 
 /** What of an answer a message holds. */
 export interface Said {
@@ -14,10 +15,14 @@ export interface Said {
   readonly ordinal: number | null;
   readonly yes: boolean;
   readonly no: boolean;
+  /** `keep it`: as a note. */
+  readonly keep: boolean;
   readonly each: boolean;
   readonly inAll: boolean;
   /** `both`, `all`: of each that was offered. */
   readonly ofAll: boolean;
+  /** `both`: of two. */
+  readonly both: boolean;
   readonly quantity: Quantity | null;
   readonly timeMs: number | null;
   /** A day or a part of one, no time. */
@@ -54,6 +59,8 @@ export function whatIsSaid(frame: Frame): Said | null {
       'pronoun',
       'yes',
       'said-no',
+      'keep',
+      'numbered',
       'each',
       'both',
       'in-all',
@@ -102,6 +109,8 @@ export function whatIsSaid(frame: Frame): Said | null {
     ordinal: names.length > 0 ? null : ordinal,
     yes: some('yes') && measures.length === 0 && names.length === 0,
     no: some('said-no') && measures.length === 0 && names.length === 0,
+    keep: some('keep') && measures.length === 0 && names.length === 0,
+    both: some('both'),
     each: some('each', 'both'),
     inAll: some('in-all'),
     ofAll: some('both', 'all') && measures.length === 0 && names.length === 0,
@@ -132,9 +141,19 @@ function quantitySaid(
   return some('add') ? 'top-up' : null;
 }
 
+const mostBeforeUnit = 4;
+const leadsToUnit: readonly Concept[] = ['place', 'pronoun', 'link', 'was', 'article', 'filler'];
+
 /** A unit said by itself: `litres`. */
 function unitAlone(frame: Frame): string | null {
   const reading = readingOf(tokenise(frame.folded.text), frame.lexicon);
-  const unit = unitAt(reading, 0);
-  return unit?.length === reading.tokens.length ? frame.folded.text : null;
+  // `in litres`, `it was litres`: small words may lead to it.
+  for (let from = 0; from < mostBeforeUnit && from < reading.tokens.length; from++) {
+    const unit = unitAt(reading, from);
+    if (unit?.length === reading.tokens.length - from)
+      return frame.folded.text.slice(reading.tokens[from]!.from);
+    const small = phraseAt(reading, from, 1)?.value.concepts;
+    if (!small || !leadsToUnit.some((concept) => small.has(concept))) return null;
+  }
+  return null;
 }

@@ -241,7 +241,9 @@ export type TimeConcept =
   | 'until'
   | 'week';
 
-export type TalkConcept = 'note' | 'greeting' | 'thanks' | 'chatter' | 'yes' | 'said-no' | 'in-all';
+export type TalkConcept =
+  /** keep it: as a note. */
+  'keep' | 'note' | 'greeting' | 'thanks' | 'chatter' | 'yes' | 'said-no' | 'in-all';
 
 export type Concept =
   | GrammarConcept

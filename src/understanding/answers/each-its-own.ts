@@ -1,0 +1,61 @@
+import type { EntryDraft } from '../../greenhouse/entry.ts';
+import type { SystemId } from '../../greenhouse/system.ts';
+import type { Doubt } from '../doubt.ts';
+import type { Measure } from '../numbers/measure.ts';
+import { type Frame, isMeasure } from '../reading/frame.ts';
+import { isMark, means } from '../reading/term.ts';
+
+/** A draft and the amount that the answer gives it. */
+export interface OwnAmount {
+  readonly draft: EntryDraft;
+  readonly measure: Measure;
+}
+
+/** `7 in the bench and 3 in the jars`, `jars 2, gutters 8`: every system asked about gets an amount of its own. */
+export function eachItsOwn(frame: Frame, doubt: Doubt): readonly OwnAmount[] | null {
+  const asked = askedFor(doubt);
+  if (asked.length < 2) return null;
+  const parts = partsOf(frame);
+  if (!parts || parts.length !== 2 * asked.length) return null;
+  const own: OwnAmount[] = [];
+  for (let n = 0; n < parts.length; n += 2) {
+    const pair = [parts[n]!, parts[n + 1]!];
+    const system = pair.find((part) => typeof part === 'string');
+    const measure = pair.find((part) => typeof part !== 'string');
+    const draft = asked.find((one) => one.system === system);
+    if (!draft || !measure || own.some((one) => one.draft === draft)) return null;
+    own.push({ draft, measure });
+  }
+  return own;
+}
+
+/** The drafts that wait for an amount, one a system. */
+function askedFor({ waiting, choices, reason }: Doubt): readonly EntryDraft[] {
+  const drafts =
+    reason.kind === 'shared-amount'
+      ? (choices.find(({ label }) => label.kind === 'each')?.drafts ?? [])
+      : reason.kind === 'missing-amount' && waiting?.for === 'value'
+        ? waiting.drafts
+        : [];
+  const systems = new Set(drafts.map(({ system }) => system));
+  return systems.size === drafts.length && !systems.has(null) ? drafts : [];
+}
+
+/** Names and amounts in the order they are said; null if anything else is said. */
+function partsOf(frame: Frame): readonly (SystemId | Measure)[] | null {
+  const parts: (SystemId | Measure)[] = [];
+  for (const term of frame.terms) {
+    if (isMeasure(term)) parts.push(term.measure);
+    else if (term.kind === 'name') {
+      if (!term.sure || term.systems.length !== 1) return null;
+      parts.push(term.systems[0]!);
+    } else if (term.kind === 'stop') {
+      if (term.cut === 'question') return null;
+    } else if (
+      !isMark(term, '-', ':') &&
+      !means(term, 'article', 'place', 'filler', 'top-up', 'add', 'about', 'ish')
+    )
+      return null;
+  }
+  return parts;
+}

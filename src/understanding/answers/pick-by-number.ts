@@ -1,0 +1,26 @@
+import type { Doubt } from '../doubt.ts';
+import { isBare } from '../numbers/quantity-of-measure.ts';
+import type { Choice, ChoiceLabel } from '../statement.ts';
+import type { Said } from './what-is-said.ts';
+
+/** Buttons whose number cannot be taken for an amount that was asked for. */
+const numbered: readonly ChoiceLabel['kind'][] = [
+  'system',
+  'systems',
+  'quantity',
+  'yes',
+  'no',
+  'one-top-up',
+  'two-top-ups',
+];
+
+/** `2`: the second button, where the question is not about a number. */
+export function pickByNumber(
+  { choices, waiting }: Doubt,
+  { measure, systems }: Said,
+): Choice | null {
+  if (!measure || !isBare(measure) || !measure.whole || systems.length > 0) return null;
+  if (waiting?.for === 'value' || waiting?.for === 'time') return null;
+  if (!choices.every(({ label }) => numbered.includes(label.kind))) return null;
+  return choices[measure.values[0]! - 1] ?? null;
+}
