@@ -56,6 +56,7 @@ const english: Readonly<Record<Exclude<DoubtReason['kind'], ElsewhereTried>, Ask
     said: 'dwc 12',
     answers: {
       temp: ['Bucket row water-temperature 12'],
+      water: ['Bucket row water-temperature 12'],
       1: ['Bucket row water-temperature 12'],
       no: [],
       9: [],
@@ -223,6 +224,9 @@ async function faultsOf(
   return faults;
 }
 
+/** `2` may be `Tote 2` there, and the second button is another. */
+const namesWithNumbers: Asked = { said: 'tote ph 6.0', answers: { 2: [] } };
+
 describe('A typed answer', () => {
   it.each(Object.entries(english))(
     'to a question of the kind %s logs what it says and no more',
@@ -231,6 +235,10 @@ describe('A typed answer', () => {
     },
     60_000,
   );
+
+  it('takes no number for a button where a name on offer holds one', async () => {
+    expect(await faultsOf(namesWithNumbers, 'hollow-oak', 'finn')).toEqual([]);
+  }, 60_000);
 
   it.each(german.map((asked) => [asked.said, asked] as const))(
     'in German, after “%s”, logs what it says and no more',

@@ -57,7 +57,8 @@ function answerTo(frame: Frame, question: OpenQuestion): Statement | null {
   if (doubt.reason.kind === 'which-duties') return duties(frame, said);
   if (said.no) return answered([]);
   if (isSomethingElse(doubt, said, frame.context.greenhouse.units)) return null;
-  const chosen = choose(doubt.choices, said) ?? pickByNumber(doubt, said);
+  const chosen =
+    choose(doubt.choices, said) ?? pickByNumber(doubt, said, frame.context.greenhouse.systems);
   if (chosen) return answered(chosen.drafts);
   const each = doubt.choices.find(({ label }) => label.kind === 'each');
   if (each && said.each && said.measure)

@@ -138,7 +138,8 @@ function quantitySaid(
   if (some('top-up', 'fill')) return 'top-up';
   if (some('temperature')) return some('air', 'inside') ? 'air-temperature' : 'water-temperature';
   if (some('level', 'left-over', 'full', 'empty')) return 'level';
-  return some('add') ? 'top-up' : null;
+  if (some('add')) return 'top-up';
+  return some('water') ? 'water-temperature' : null;
 }
 
 const mostBeforeUnit = 4;

@@ -28,7 +28,8 @@ export function measureAt(
   let values = core.values;
   const half = unit ? concept(reading, end, 'half-more') : 0;
   // `3 Kannen und ein halber Krug`: half of what follows, not of what went before.
-  const more = unitAt(reading, end + half) ? 0 : half;
+  const next = unitAt(reading, end + half)?.value;
+  const more = next && 'litres' in next ? 0 : half;
   if (more > 0) {
     values = values.map((value) => value + 1 / 2);
     end += more;

@@ -718,11 +718,9 @@ export const grammar: Words<GrammarConcept> = {
     'oberhalb von',
     'unterhalb von',
   ],
-  couple: [],
+  couple: ['ein paar', 'n paar', 'paar'],
   'vague-amount': [
     'ein paar',
-    'n paar',
-    'paar',
     'einige',
     'einigen',
     'mehrere',
