@@ -16,7 +16,7 @@ export function eachItsOwn(frame: Frame, doubt: Doubt): readonly OwnAmount[] | n
   const asked = askedFor(doubt);
   if (asked.length < 2) return null;
   const parts = partsOf(frame);
-  if (!parts || parts.length !== 2 * asked.length) return null;
+  if (parts?.length !== 2 * asked.length) return null;
   const own: OwnAmount[] = [];
   for (let n = 0; n < parts.length; n += 2) {
     const pair = [parts[n]!, parts[n + 1]!];
