@@ -108,12 +108,27 @@ function median(values: readonly number[]): number {
   return values.toSorted((one, other) => one - other)[Math.floor(values.length / 2)]!;
 }
 
+/** How much slower the house is, as the median over the rounds: each pair ran under one load. */
+function pairedRatio(
+  figure: keyof Figures,
+  kind: keyof Measured,
+  ours: readonly Measured[],
+  theirs: readonly Measured[],
+): number {
+  return median(
+    ours.map((each, round) => {
+      const times = each[kind][figure] / theirs[round]![kind][figure];
+      return figure === 'perSecond' ? 1 / times : times;
+    }),
+  );
+}
+
 function row(name: string, kind: keyof Measured, ours: Measured[], theirs: Measured[]): string {
   const of = (measured: Measured[], figure: keyof Figures) =>
     median(measured.map((each) => each[kind][figure]));
   const cells = (['perSecond', 'p50Ms', 'p99Ms'] as const).map((figure) => {
     const [house, bare] = [of(ours, figure), of(theirs, figure)];
-    const ratio = figure === 'perSecond' ? bare / house : house / bare;
+    const ratio = pairedRatio(figure, kind, ours, theirs);
     const digits = figure === 'perSecond' ? 0 : 1;
     return `${house.toFixed(digits)} | ${bare.toFixed(digits)} | ${ratio.toFixed(2)}`;
   });
