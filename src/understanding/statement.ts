@@ -99,6 +99,8 @@ export type ChoiceLabel =
   /** Of two reports of a top-up: the same one, or another. */
   | { readonly kind: 'one-top-up' }
   | { readonly kind: 'two-top-ups' }
+  /** A calibration that was made, and nobody kept its figures. */
+  | { readonly kind: 'done-without-figures' }
   | { readonly kind: 'keep-as-note' };
 
 /**

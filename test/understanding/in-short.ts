@@ -88,6 +88,7 @@ function choiceInShort({ label }: Choice, nameOf: NameOf): string {
     case 'no':
     case 'one-top-up':
     case 'two-top-ups':
+    case 'done-without-figures':
     case 'keep-as-note':
       return label.kind;
   }

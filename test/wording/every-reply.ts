@@ -139,6 +139,7 @@ const choiceLabels: OfEach<ChoiceLabel> = {
   no: { kind: 'no' },
   'one-top-up': { kind: 'one-top-up' },
   'two-top-ups': { kind: 'two-top-ups' },
+  'done-without-figures': { kind: 'done-without-figures' },
   'keep-as-note': { kind: 'keep-as-note' },
 };
 

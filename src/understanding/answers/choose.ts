@@ -67,6 +67,7 @@ function fits({ label }: Choice, said: Said): boolean {
     case 'no':
     case 'one-top-up':
     case 'two-top-ups':
+    case 'done-without-figures':
     case 'keep-as-note':
       return false;
   }

@@ -62,5 +62,20 @@ export function doubtOf(
     }),
   );
   const wait: Waiting | null = { for: 'value', drafts };
-  return doubt(frame, one, value.reason, choices, wait);
+  return doubt(frame, one, value.reason, [...choices, ...withoutFigures(one)], wait);
+}
+
+/** Whoever calibrated and kept no figures has still calibrated. */
+function withoutFigures({ fact, atMs }: Settled): readonly Choice[] {
+  const { quantity, amount, probe } = fact;
+  if (quantity !== 'calibration' || amount.kind !== 'missing' || probe === undefined) return [];
+  const done: EntryDraft = {
+    system: null,
+    quantity: 'duty-done',
+    value: 1,
+    atMs,
+    duty: 'calibration',
+    probe,
+  };
+  return [{ label: { kind: 'done-without-figures' }, drafts: [done] }];
 }

@@ -83,6 +83,8 @@ export function choiceText(choice: ChoiceLabel, s: Speaker): string {
       return 'dieselbe';
     case 'two-top-ups':
       return 'eine weitere';
+    case 'done-without-figures':
+      return 'erledigt, ohne Zahlen';
     case 'keep-as-note':
       return 'als Notiz behalten';
   }

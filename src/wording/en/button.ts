@@ -83,6 +83,8 @@ export function choiceText(choice: ChoiceLabel, s: Speaker): string {
       return 'the same one';
     case 'two-top-ups':
       return 'another one';
+    case 'done-without-figures':
+      return 'done, no figures';
     case 'keep-as-note':
       return 'keep as a note';
   }

@@ -77,6 +77,33 @@ describe('The morning round', () => {
     expect(topUps(after)).toEqual([]);
   });
 
+  it('asks no more for a calibration that was made and whose figures nobody kept', async () => {
+    const greenhouse = quarryLaneWith();
+    const [pen] = greenhouse.probes;
+    const talk = openRehearsal(store, { ...greenhouse, probes: [{ ...pen!, calibratedOn: null }] });
+    const calibrations = (lines: readonly OutLine[]) =>
+      rounds(lines)[0]!.due!.filter(({ duty }) => duty === 'calibration');
+    const before = await talk(
+      { at: '2027-05-04T06:00:00+01:00' },
+      { at: '2027-05-04T07:00:00+01:00' },
+    );
+    expect(calibrations(before)).toHaveLength(1);
+    const [question] = await talk({
+      at: '2027-05-04T09:00:00+01:00',
+      from: 'ines',
+      text: 'calibrated the pen',
+    });
+    const done = question!.buttons!.flat().find(({ label }) => label.includes('no figures'))!;
+    const after = await talk(
+      { at: '2027-05-04T09:01:00+01:00', from: 'ines', press: done.press },
+      { at: '2027-05-05T07:00:00+01:00' },
+    );
+    expect(after.find(({ kind }) => kind === 'receipt')!.logged).toMatchObject([
+      { quantity: 'duty-done', value: 1 },
+    ]);
+    expect(calibrations(after)).toEqual([]);
+  });
+
   it('bundles what can wait with what cannot, and says why for each', async () => {
     const talk = openRehearsal(store);
     const out = await talk(

@@ -26,7 +26,7 @@ describe('top-ups', () => {
     'added some water to the dwc': '? missing-amount',
     'added A and B': '? missing-amount',
     'added A and B to the bench': '? missing-amount',
-    'calibrated the pen': '? missing-amount',
+    'calibrated the pen': '? missing-amount (done-without-figures)',
     'topped up 5 l, then another 4 in the dwc': 'Bucket row top-up 5; Bucket row top-up 4',
     'dwc topped up 5 l, then another 4': 'Bucket row top-up 5; Bucket row top-up 4',
     'dwc: 5 l, then another 4 l':

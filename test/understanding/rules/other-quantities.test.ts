@@ -58,7 +58,7 @@ describe('calibrations', () => {
     'pen read 7.12 in the 7.00 buffer': 'greenhouse calibration 7 pen read 7.12',
     'calibrated the pen, read 7.12 in the 7.00 and 4.08 in the 4.01':
       'greenhouse calibration 7 pen read 7.12; greenhouse calibration 4.01 pen read 4.08',
-    'calibrated the pen at 7.00 and 4.01': '? missing-amount',
+    'calibrated the pen at 7.00 and 4.01': '? missing-amount (done-without-figures)',
     'calibrated the pen yesterday, 7 read 7.1':
       'greenhouse calibration ~7 pen read 7.1 at 3 May 12:00',
     'the 4.01 solution ran out': '? unclear (keep-as-note)',
@@ -68,7 +68,7 @@ describe('calibrations', () => {
     'calibrated the pen, 7.00 read 7.12, dwc ph 5.8':
       'greenhouse calibration 7 pen read 7.12; Bucket row ph 5.8',
     'calibrated both probes': '? missing-amount',
-    'calibrated the pen with 7.00 and 4.01, all good': '? missing-amount',
+    'calibrated the pen with 7.00 and 4.01, all good': '? missing-amount (done-without-figures)',
   });
 });
 
