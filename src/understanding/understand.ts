@@ -10,6 +10,7 @@ import { readingOf } from './reading/look-up.ts';
 import { putRight } from './reading/put-right.ts';
 import { saidOnce, withoutBrackets } from './reading/said-twice.ts';
 import { shadeMeasures } from './reading/shade-measures.ts';
+import { joinSplitDecimals } from './reading/split-decimals.ts';
 import { termsOf } from './reading/terms-of.ts';
 import { tokenise } from './reading/tokenise.ts';
 import { findNote, noteEntry } from './recognisers/note.ts';
@@ -35,7 +36,7 @@ export function understand(text: string, context: Context): Understanding {
     return { foldedText: folded.text, statements: [kept], named: [] };
   }
   const said = note ? tokens.filter(({ to }) => to <= note.from) : tokens;
-  const read = withoutCompounds(said, lexicon);
+  const read = joinSplitDecimals(withoutCompounds(said, lexicon), lexicon);
   const written = withoutBrackets(
     saidOnce(termsOf(readingOf(read, lexicon)), context.greenhouse.units),
   );

@@ -6,8 +6,10 @@ import type { Unit } from '../reading/word-list.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import { concept } from './concept-at.ts';
 import { smallerContainer } from './containers-together.ts';
+import { partMore } from './fraction.ts';
 import type { Measure } from './measure.ts';
 import { type Core, coreAt } from './number-core.ts';
+import { litresOfUnit } from './quantity-of-measure.ts';
 
 /** The number that starts at a token, with its unit, range and parts: `10-12 l`, `half a can`, `1 lb 4 oz`. */
 export function measureAt(
@@ -26,18 +28,21 @@ export function measureAt(
   if (unit) end += unit.length;
   else if (core.needsUnit) return null;
   let values = core.values;
-  const half = unit ? concept(reading, end, 'half-more') : 0;
-  // `3 Kannen und ein halber Krug`: half of what follows, not of what went before.
-  const next = unitAt(reading, end + half)?.value;
-  const more = next && 'litres' in next ? 0 : half;
-  if (more > 0) {
-    values = values.map((value) => value + 1 / 2);
-    end += more;
+  const part = unit && core.whole ? partMore(reading, end) : null;
+  // `2 cans and half a jug`: the share has a unit of its own.
+  const more = part && !unitFrom(reading, end + part.length) ? part : null;
+  if (more) {
+    values = values.map((value) => value + more.share);
+    end += more.length;
   }
+  const other = unit && part && !more ? partOfOther(reading, end, unit.value, part) : null;
   const rest =
-    unit && values.length === 1
-      ? (smallerPart(reading, end, unit.value) ?? restInWords(reading, end, unit.value))
-      : null;
+    other ??
+    (unit && values.length === 1
+      ? (smallerPart(reading, end, unit.value) ??
+        smallerVessel(reading, end, unit.value) ??
+        restInWords(reading, end, unit.value))
+      : null);
   if (rest) {
     values = [values[0]! + rest.share];
     end += rest.length;
@@ -56,7 +61,7 @@ export function measureAt(
     bound: false,
     share: core.share,
     written: writtenFrom(tokens, at, end),
-    whole: core.whole && more === 0,
+    whole: core.whole && !more,
     decimals: core.decimals,
   };
   if (core.inWords && !unit && !core.share && core.whole && values[0]! <= 1) return null;
@@ -197,6 +202,37 @@ function smallerPart(
   return token.values[0]! < parts.count
     ? { share: token.values[0]! / parts.count, length: 1 + unit.length }
     : null;
+}
+
+/** `3 l and a half can`: a share of another vessel. */
+function partOfOther(
+  reading: Reading,
+  at: number,
+  unit: Unit,
+  part: { readonly share: number; readonly length: number },
+): { share: number; length: number } | null {
+  const next = unitFrom(reading, at + part.length);
+  const [litres, others] = [litresOfUnit(unit), next && litresOfUnit(next.value)];
+  if (!next || litres === null || others === null) return null;
+  return { share: (part.share * others) / litres, length: part.length + next.length };
+}
+
+/** `three cans and a jug`: one amount told in two of the greenhouse's containers, as a share of the larger. */
+function smallerVessel(
+  reading: Reading,
+  at: number,
+  larger: Unit,
+): { share: number; length: number } | null {
+  if (!('litres' in larger)) return null;
+  const and = concept(reading, at, 'and') || (reading.tokens[at]?.text === '+' ? 1 : 0);
+  const count = and > 0 ? coreAt(reading, at + and) : null;
+  if (count?.values.length !== 1) return null;
+  const unit = unitFrom(reading, at + and + count.length);
+  if (!unit || !('litres' in unit.value) || unit.value.litres >= larger.litres) return null;
+  return {
+    share: (count.values[0]! * unit.value.litres) / larger.litres,
+    length: and + count.length + unit.length,
+  };
 }
 
 /** `ein Kilo zweihundert`, `zwei Liter fünfhundert`: the thousandths are said without their unit. */

@@ -30,3 +30,22 @@ export function shareOf(reading: Reading, at: number): number {
   const indefinite = concept(reading, at + of, 'indefinite');
   return indefinite > 0 && unitAt(reading, at + of + indefinite) ? of + indefinite : 0;
 }
+
+/** `and a half`, `and a quarter`, `and three quarters` after a whole number or its unit: the share, and how many tokens say it. */
+export function partMore(
+  reading: Reading,
+  at: number,
+): { readonly share: number; readonly length: number } | null {
+  const half = concept(reading, at, 'half-more');
+  if (half > 0) return { share: 1 / 2, length: half };
+  const and = concept(reading, at, 'and');
+  const part = and > 0 ? phraseAt(reading, at + and) : null;
+  const share = part?.value.fraction ?? null;
+  if (!part || share === null) return null;
+  const end = at + and + part.length;
+  // `2 cans and three quarters full`, `two and a third one`: the share is of something else.
+  const isOfItsOwn = !unitAt(reading, end) && isShareOfSomething(reading, end);
+  const isCounted = (phraseAt(reading, end)?.value.number ?? null) !== null;
+  if (isOfItsOwn || isCounted) return null;
+  return { share, length: and + part.length };
+}

@@ -2,7 +2,7 @@ import { phraseAt, type Reading, unitAt } from '../reading/look-up.ts';
 import type { Token } from '../reading/token.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import { concept } from './concept-at.ts';
-import { fractionFrom, isShareOfSomething, shareOf } from './fraction.ts';
+import { fractionFrom, isShareOfSomething, partMore, shareOf } from './fraction.ts';
 
 /** A number without its unit, and how many tokens it takes. */
 export interface Core {
@@ -137,12 +137,12 @@ function withDecimals(reading: Reading, at: number, core: Core): Core {
       };
     }
   }
-  const half = concept(reading, end, 'half-more');
-  if (half === 0) return core;
+  const part = core.whole ? partMore(reading, end) : null;
+  if (!part) return core;
   return {
     ...core,
-    values: core.values.map((value) => value + 1 / 2),
-    length: core.length + half,
+    values: core.values.map((value) => value + part.share),
+    length: core.length + part.length,
     whole: false,
   };
 }

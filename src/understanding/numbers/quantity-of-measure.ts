@@ -1,6 +1,7 @@
 import type { SpokenUnits } from '../../greenhouse/greenhouse.ts';
 import { believable, type Quantity } from '../../greenhouse/quantity.ts';
 import type { System } from '../../greenhouse/system.ts';
+import type { Unit } from '../reading/word-list.ts';
 import type { Assumption } from '../statement.ts';
 import type { UnitId } from '../vocabulary/vocabulary.ts';
 import type { Measure } from './measure.ts';
@@ -34,9 +35,13 @@ function factorOf(measure: Measure, table: Partial<Record<UnitId, number>>): num
   return measure.unit && 'id' in measure.unit ? (table[measure.unit.id] ?? null) : null;
 }
 
-export function litresFactor(measure: Measure): number | null {
-  if (measure.unit && 'litres' in measure.unit) return measure.unit.litres;
-  return factorOf(measure, litresIn);
+export function litresFactor({ unit }: Measure): number | null {
+  return unit && litresOfUnit(unit);
+}
+
+/** What one of a unit of volume or of a container holds; null for any other unit. */
+export function litresOfUnit(unit: Unit): number | null {
+  return 'litres' in unit ? unit.litres : (litresIn[unit.id] ?? null);
 }
 
 export function isVolume(measure: Measure): boolean {

@@ -106,7 +106,8 @@ function calibrates(frame: Frame, clause: Clause): boolean {
   return false;
 }
 
-function isPlural(frame: Frame, text: string): boolean {
+/** Whether a name is said as of several things: `jars`. */
+export function isPlural(frame: Frame, text: string): boolean {
   const { endings } = frame.lexicon.own.vocabulary;
   return endings.some(([ending]) => text.length > ending.length + 2 && text.endsWith(ending));
 }

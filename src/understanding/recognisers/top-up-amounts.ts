@@ -14,6 +14,7 @@ import {
 } from '../reading/frame.ts';
 import { isUnknown, means, type Term } from '../reading/term.ts';
 import type { Unit } from '../reading/word-list.ts';
+import { isPlural } from './not-readings.ts';
 import { brimOrMark, type Target } from './top-up-mark.ts';
 import { afterTopUp } from './top-up-order.ts';
 
@@ -178,14 +179,28 @@ function bareAmounts(
   if (labelled || dosed || unfit || bare.some((i) => hasProductsOrUnknown(frame, clause, i)))
     return [];
   take(frame, ...bare);
-  return bare.map(
-    (i): Fact => ({
+  return bare.map((i): Fact => {
+    const value = countedName(frame, clause, i);
+    if (value !== null) {
+      const doubt = { kind: 'which-unit' as const, quantity: 'top-up' as const, value };
+      return { ...shape(frame, i, verb), amount: { kind: 'missing' }, doubt };
+    }
+    return {
       ...shape(frame, i, verb),
       amount: { kind: 'measure', measure: measureOf(frame, i) },
       bareVolume: true,
       ...each,
-    }),
-  );
+    };
+  });
+}
+
+/** `topped up 6 buckets`, `3 buckets into the bench`: how many vessels, and not how many litres. */
+function countedName(frame: Frame, clause: Clause, i: number): string | null {
+  const name = i + 1 < clause.to ? frame.terms[i + 1] : undefined;
+  const measure = measureOf(frame, i);
+  const isListed = frame.terms[i - 1]?.kind === 'name';
+  if (name?.kind !== 'name' || name.everyday || !measure.whole || isListed) return null;
+  return isPlural(frame, name.text) ? `${measure.written} ${name.text}` : null;
 }
 
 function isProduct(term: Term): boolean {

@@ -64,22 +64,60 @@ export function recogniseTopUps(frame: Frame): Fact[] {
     }
   }
   settle();
-  return withoutSum(frame, facts);
+  return withoutSum(
+    frame,
+    facts.filter((fact) => !isToldAgain(frame, fact)),
+  );
+}
+
+/**
+ * `the 18 l went into the buckets, not the gutters`: an amount spoken of as known, and a system that did not get it.
+ * What was told before is put right; logging it would count the water twice.
+ */
+function isToldAgain({ terms }: Frame, { at }: Fact): boolean {
+  const before = terms[at - 1];
+  const isKnown =
+    (means(before, 'article', 'pronoun') && !means(before, 'indefinite')) || before?.text === "'s";
+  return (
+    isKnown &&
+    terms.some((term, i) => {
+      const article = means(terms[i - 1], 'article') ? 1 : 0;
+      return term.kind === 'name' && means(terms[i - 1 - article], 'not', 'instead-of');
+    })
+  );
 }
 
 /** `4 cans and 2 more, 60 l in all`: the sum of what was told is no more water; another sum is asked about. */
 function withoutSum(frame: Frame, facts: readonly Fact[]): Fact[] {
-  return facts.flatMap((fact, n) => {
-    const isInAll = [fact.at - 1, fact.at + 1].some((i) => means(frame.terms[i], 'in-all'));
+  const inDispute = new Set<Fact>();
+  const kept = facts.flatMap((fact, n): Fact[] => {
     const before = facts.slice(0, n).filter(({ quantity }) => quantity === 'top-up');
-    const said = litresSaid(fact);
-    if (!isInAll || said === null || before.length === 0) return [fact];
+    const said = litresSaid(fact) ?? bareSum(fact, before.at(-1));
+    if (!isInAll(frame, fact.at) || said === null || before.length === 0) return [fact];
     const amounts = before.map(litresSaid);
     if (amounts.includes(null)) return [fact];
     const sum = amounts.reduce<number>((so, litres) => so + litres!, 0);
     if (Math.abs(sum - said) <= 0.04 * sum) return [];
+    // Parts of one system are as doubtful as their sum.
+    if (countNames(frame, fact.at) <= 1) for (const part of before) inDispute.add(part);
     return [{ ...fact, doubt: { kind: 'conflict', quantity: 'top-up', values: [sum, said] } }];
   });
+  return kept.filter((fact) => !inDispute.has(fact));
+}
+
+function isInAll({ terms }: Frame, at: number): boolean {
+  return means(terms[at - 1], 'in-all') || means(terms[at + 1], 'in-all');
+}
+
+/** `3 cans and 2 cans, 5 in total`: a bare sum is in the unit of its parts. */
+function bareSum({ amount, bareVolume }: Fact, part: Fact | undefined): number | null {
+  if (!bareVolume || amount.kind !== 'measure' || part?.amount.kind !== 'measure') return null;
+  const factor = litresFactor(part.amount.measure);
+  return factor === null ? null : amount.measure.values[0]! * factor;
+}
+
+function countNames({ terms }: Frame, to: number): number {
+  return terms.slice(0, to).filter(({ kind }) => kind === 'name').length;
 }
 
 function litresSaid({ quantity, amount, bareVolume }: Fact): number | null {
@@ -160,7 +198,9 @@ function isMoreOfTheSame(frame: Frame, clause: Clause, bareBefore: boolean): boo
         !(
           isVolume(term.measure) ||
           (isBare(term.measure) &&
-            (hasAnother(frame, clause) || isOneForOne(frame, clause, bareBefore)))
+            (hasAnother(frame, clause) ||
+              isInAll(frame, i) ||
+              isOneForOne(frame, clause, bareBefore)))
         )
       )
         return false;

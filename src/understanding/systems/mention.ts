@@ -174,12 +174,24 @@ function isAll(frame: Frame, i: number): boolean {
   const [before, after] = [frame.terms[i - 1], frame.terms[i + 1]];
   let next = i + 1;
   while (means(frame.terms[next], 'article', 'of')) next++;
-  if (frame.terms[next]?.kind === 'name') return false;
+  if (frame.terms[next]?.kind === 'name' || isSaidOfName(frame, i)) return false;
   return (
     (!means(before, 'greeting', 'thanks', 'not') &&
       !means(after, 'done', 'tick', 'judged', 'solution', 'reservoir', 'except')) ||
     (means(after, 'full', 'empty', 'both') && !means(before, 'greeting'))
   );
+}
+
+/** `dwc all checked`, `the jars are all fine`: the whole of what was just named. */
+function isSaidOfName(frame: Frame, i: number): boolean {
+  let before = i - 1;
+  while (
+    i - before <= mostBetween &&
+    means(frame.terms[before], 'filler', 'link', 'pronoun') &&
+    !means(frame.terms[before], 'and')
+  )
+    before--;
+  return frame.terms[before]?.kind === 'name';
 }
 
 function allSystems(frame: Frame, i: number): Mention {

@@ -27,6 +27,15 @@ describe('top-ups', () => {
     'added A and B': '? missing-amount',
     'added A and B to the bench': '? missing-amount',
     'calibrated the pen': '? missing-amount (done-without-figures)',
+    'topped up the bench 30 l and 20 l, 60 l in total': '? conflict',
+    'topped up the bench 3 cans then 2 cans, 6 in all': '? conflict',
+    'topped up the bench 3 cans then 2 cans, 5 in all':
+      'North bench top-up 30; North bench top-up 20',
+    'topped up the gutters 18 l || the 18 l went into the buckets, not the gutters':
+      'passed over: negation',
+    "topped up the gutters 18 l || yesterday's 18 l went into the buckets, not the gutters":
+      'passed over: negation',
+    'topped up the buckets 18 l, not the gutters': 'Bucket row top-up 18',
     'topped up 5 l, then another 4 in the dwc': 'Bucket row top-up 5; Bucket row top-up 4',
     'dwc topped up 5 l, then another 4': 'Bucket row top-up 5; Bucket row top-up 4',
     'dwc: 5 l, then another 4 l':

@@ -7,6 +7,9 @@ describe('a name governs what follows, or the clause it ends', () => {
     'buckets: 5.9 / 1.8 / 21':
       'Bucket row ph 5.9; Bucket row ec 1.8; Bucket row water-temperature 21',
     'row ph 6': 'Bucket row ph 6',
+    'dwc all checked: ph 5.8': 'Bucket row ph 5.8',
+    'the jars are all fine, ph 5.9': 'Jar shelf ph 5.9',
+    'bench everything ok, ph 6.0': 'North bench ph 6',
     "bucket row's ph is 5.9": 'Bucket row ph 5.9',
     'north bench ph 6.1 ec 2.3': 'North bench ph 6.1; North bench ec 2.3',
     'nor ph 6.1': 'North bench ph 6.1',
