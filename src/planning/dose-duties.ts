@@ -40,12 +40,12 @@ export function doseLines(
   const { reason, amounts } = dose;
   const systems = greenhouse.systems.map(({ id }) => id);
   const isStale = nowMs - reason.measuredAtMs > MEASURE_ANEW_MS;
-  const isUnderWay = !reason.isFirstPart && !isStale;
   const measuredOn = localDateOf(reason.measuredAtMs, greenhouse.timeZone);
   const range = [reason.lowest, reason.highest] as const;
-  const waitsUntil = isUnderWay
-    ? null
-    : waitsForTripUntil(reason.quantity, reason.value, range, measuredOn);
+  // Whoever has just measured is there.
+  const waitsUntil = isStale
+    ? waitsForTripUntil(reason.quantity, reason.value, range, measuredOn)
+    : null;
   const latestOn = waitsUntil === null || waitsUntil < today ? today : waitsUntil;
   return amounts.map(({ product, mL }, place): DutyLine => {
     const isLast = place === amounts.length - 1;
@@ -91,13 +91,14 @@ function beforeDose(
   { entry, because }: Extract<DoseAdvice, { kind: 'refused' }>,
   system: System,
   quantity: DoseQuantity,
-  { greenhouse }: BoardQuestion,
+  { greenhouse, nowMs }: BoardQuestion,
   today: LocalDate,
 ): readonly DutyLine[] {
   if (!entry) return [];
+  const isStale = nowMs - entry.atMs > MEASURE_ANEW_MS;
   const measuredOn = localDateOf(entry.atMs, greenhouse.timeZone);
   const range = quantity === 'ph' ? system.ph : system.ecMsPerCm;
-  const waitsUntil = waitsForTripUntil(quantity, entry.value, range, measuredOn);
+  const waitsUntil = isStale ? waitsForTripUntil(quantity, entry.value, range, measuredOn) : null;
   const line = (duty: Omit<Duty, 'system' | 'dueOn'>, measured: readonly Quantity[]) => {
     const reason: BeforeDoseReason = {
       kind: 'before-dose',

@@ -56,6 +56,23 @@ describe('a dose for a pH out of range', () => {
     expect(doseOf(standingWith(high, may(4)), bench).amounts[0]?.product).toBe('ph-down');
   });
 
+  test('is due while whoever measured is there, and waits for a trip next morning where it is slight', () => {
+    const said = (value: number) => [...known(bench, 500, 2.4, may(4)), ph(bench, value, may(4))];
+    const isToday = (value: number, at: string) =>
+      boardOf(standingWith(said(value), at), Date.parse(at)).today.some(
+        ({ duty }) => duty.kind === 'dose' && duty.system === bench && duty.alongside !== true,
+      );
+    const [slightly, clearly] = [6.6, 7.4];
+    expect(isToday(slightly, may(4, '12:00'))).toBe(true);
+    expect(isToday(clearly, may(5, '07:00'))).toBe(true);
+    const morning = boardOf(
+      standingWith(said(slightly), may(5, '07:00')),
+      Date.parse(may(5, '07:00')),
+    );
+    const dose = [...morning.today, ...morning.later].find(({ duty }) => duty.kind === 'dose')!;
+    expect(dose.waitsUntil).toBe('2027-05-08');
+  });
+
   test('starts with no more than half of the whole', () => {
     const { amounts, reason } = doseOf(standingWith(low, may(4)), bench);
     expect(amounts[0]!.mL).toBeGreaterThan(0);
