@@ -126,7 +126,7 @@ describe('German: changes, calibrations, harvests, floods, aeration, outages', (
       'Lampe über dem Tisch getauscht': '? unclear (keep-as-note)',
       'Stift kalibriert: 7,00 zeigte 7,10 und 4,01 zeigte 4,05':
         'greenhouse calibration 7 Stift read 7.1; greenhouse calibration 4.01 Stift read 4.05',
-      'Stift kalibriert': '? missing-amount',
+      'Stift kalibriert': '? missing-amount (done-without-figures)',
       'Stab kalibriert, 1413 µS zeigte 1390': 'greenhouse calibration 1.41 Stab read 1.39',
       '1,2 kg Gurken aus der Wanne geerntet': 'Südwanne harvest 1200',
       '300 g Basilikum gepflückt': 'Rinnenstrecke harvest 300',
@@ -1080,7 +1080,7 @@ describe('German: floods, references and harvests once more', () => {
       '2,0 kg Gurken': 'Südwanne harvest 2000',
       'Gurken geerntet: 1.5 kg': 'Südwanne harvest 1500',
       'geerntet 1,5 kg in der Wanne': 'Südwanne harvest 1500',
-      'Stift kalibriert mit 7,00 und 4,01': '? missing-amount',
+      'Stift kalibriert mit 7,00 und 4,01': '? missing-amount (done-without-figures)',
       'Stift kalibriert: 7,00 → 7,08, 4,01 → 4,05':
         'greenhouse calibration 7 Stift read 7.08; greenhouse calibration 4.01 Stift read 4.05',
       'Stift zeigt 7,12 im 7,00er Puffer': 'greenhouse calibration 7 Stift read 7.12',
