@@ -6,7 +6,7 @@ import { advanceBelief, type MovingState, moveOn, stretchesBetween } from './wat
 import { ANCHOR, LOST, STATE_SIZE, type WaterBelief } from './water-belief.ts';
 import type { WaterSystem } from './water-system.ts';
 
-/** What is to be expected of one system's water; plain data. */
+/** What is to be expected of one system's water. */
 export interface WaterOutlook {
   readonly atMs: number;
   readonly litres: number;
@@ -56,7 +56,10 @@ const LIGHTEST_FORESEEN = 0.002;
 /** Once it is this sure, later visits are as sure. */
 const SURE = 0.9995;
 
-/** What the belief, moved on to `atMs`, says about the days ahead. */
+/**
+ * What the belief, moved on to `atMs`, says about the days ahead. The level now is worked out at once,
+ * what lies ahead when it is first asked for: most receipts ask for the level alone.
+ */
 export function outlook(
   system: WaterSystem,
   before: WaterBelief,
@@ -65,32 +68,56 @@ export function outlook(
   const belief = heavyParts(advanceBelief(before, question.atMs, question.drivers));
   const now = levelNow(belief, system);
   const fillToL = Math.min(system.brimL, now.litres + (question.raiseAtMostL ?? system.brimL));
-  const filled = { ...belief, parts: belief.parts.map((part) => filledPart(part, fillToL)) };
-  const asItIs = foresee(belief, system, question);
-  const ifFilled = foresee(filled, system, question);
-  const firstDay = momentsOfLoss(ifFilled.lossAfterDays[0]!);
+  const asItIs = once(() => foresee(belief, system, question));
+  const ifFilled = once(() => {
+    const filled = { ...belief, parts: belief.parts.map((part) => filledPart(part, fillToL)) };
+    return foresee(filled, system, question);
+  });
+  const firstDay = once(() => momentsOfLoss(ifFilled().lossAfterDays[0]!));
   return {
     atMs: question.atMs,
     litres: now.litres,
     litresSd: now.sd,
-    usePerDay: firstDay.mean,
-    usePerDaySd: firstDay.sd,
-    lowAtMs: {
-      p5: whenReached(asItIs.curve, 0.05),
-      p50: whenReached(asItIs.curve, 0.5),
-      p95: whenReached(asItIs.curve, 0.95),
+    get usePerDay() {
+      return firstDay().mean;
     },
-    useNext: USE_DAYS.map((days, i) => {
-      const parts = ifFilled.lossAfterDays[i]!;
-      const at = (p: number) => lossQuantile(parts, p);
-      return { days, p5: at(0.05), p50: at(0.5), p95: at(0.95) };
-    }),
-    lossNext: USE_DAYS.map((days, i) => ({ days, parts: ifFilled.lossAfterDays[i]! })),
-    lowCurve: asItIs.curve,
-    lowByVisit: asItIs.lowByVisit,
-    lowByVisitIfFilled: ifFilled.lowByVisit,
+    get usePerDaySd() {
+      return firstDay().sd;
+    },
+    get lowAtMs() {
+      const { curve } = asItIs();
+      return {
+        p5: whenReached(curve, 0.05),
+        p50: whenReached(curve, 0.5),
+        p95: whenReached(curve, 0.95),
+      };
+    },
+    get useNext() {
+      return USE_DAYS.map((days, i) => {
+        const at = (p: number) => lossQuantile(ifFilled().lossAfterDays[i]!, p);
+        return { days, p5: at(0.05), p50: at(0.5), p95: at(0.95) };
+      });
+    },
+    get lossNext() {
+      return USE_DAYS.map((days, i) => ({ days, parts: ifFilled().lossAfterDays[i]! }));
+    },
+    get lowCurve() {
+      return asItIs().curve;
+    },
+    get lowByVisit() {
+      return asItIs().lowByVisit;
+    },
+    get lowByVisitIfFilled() {
+      return ifFilled().lowByVisit;
+    },
     fillToL,
   };
+}
+
+/** Works something out when it is first asked for. */
+function once<T>(work: () => T): () => T {
+  let found: { readonly value: T } | null = null;
+  return () => (found ??= { value: work() }).value;
 }
 
 function heavyParts(belief: WaterBelief): WaterBelief {

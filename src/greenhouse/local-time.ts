@@ -5,6 +5,10 @@ export type LocalDate = string & { readonly __brand: 'LocalDate' };
 /** A local time of day, `07:00`. */
 export type LocalTime = string & { readonly __brand: 'LocalTime' };
 
+const DAY_MS = 86_400_000;
+const FIRST_DAY_MS = Date.parse('0001-01-01');
+const LAST_DAY_MS = Date.parse('9999-12-31');
+
 export function isLocalDate(text: string): text is LocalDate {
   return /^\d{4}-\d{2}-\d{2}$/.test(text) && DateTime.fromISO(text, { zone: 'utc' }).isValid;
 }
@@ -19,8 +23,24 @@ export function localTimeOf(atMs: number, timeZone: string): DateTime {
 }
 
 export function localDateOf(atMs: number, timeZone: string): LocalDate {
-  return localTimeOf(atMs, timeZone).toISODate() as LocalDate;
+  const known = lastDays.get(timeZone);
+  if (known && atMs >= known.fromMs && atMs < known.toMs) return known.date;
+  const time = localTimeOf(atMs, timeZone);
+  const date = time.toISODate() as LocalDate;
+  const start = time.startOf('day');
+  lastDays.set(timeZone, {
+    date,
+    fromMs: start.toMillis(),
+    toMs: start.plus({ days: 1 }).startOf('day').toMillis(),
+  });
+  return date;
 }
+
+/** The day last asked for in each zone: asked for again and again, and slow to work out. */
+const lastDays = new Map<
+  string,
+  { readonly date: LocalDate; readonly fromMs: number; readonly toMs: number }
+>();
 
 /** `2027-05-04T08:20:00+01:00`: to the second, or the millisecond where there are any. */
 export function isoAt(atMs: number, timeZone: string): string {
@@ -29,12 +49,14 @@ export function isoAt(atMs: number, timeZone: string): string {
 
 /** Whole days from one local date to another; negative if the second is earlier. */
 export function daysBetween(from: LocalDate, to: LocalDate): number {
-  const utc = { zone: 'utc' };
-  return Math.round(DateTime.fromISO(to, utc).diff(DateTime.fromISO(from, utc), 'days').days);
+  return Math.round((Date.parse(to) - Date.parse(from)) / DAY_MS);
 }
 
+/** Never beyond the years that a date can be written in. */
 export function plusDays(date: LocalDate, days: number): LocalDate {
-  return DateTime.fromISO(date, { zone: 'utc' }).plus({ days }).toISODate() as LocalDate;
+  const wantedMs = Date.parse(date) + days * DAY_MS;
+  const atMs = Math.min(LAST_DAY_MS, Math.max(FIRST_DAY_MS, wantedMs));
+  return new Date(atMs).toISOString().slice(0, 10) as LocalDate;
 }
 
 /**

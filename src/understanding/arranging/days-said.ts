@@ -177,7 +177,8 @@ function onOrAfter(date: LocalDate, weekday: number): LocalDate {
 }
 
 function weekdayOf(date: LocalDate): number {
-  return DateTime.fromISO(date, { zone: 'utc' }).weekday;
+  // Sunday is 0 to the platform.
+  return new Date(date).getUTCDay() || 7;
 }
 
 function passed(

@@ -13,16 +13,39 @@ export function matchPattern(
   words: readonly Token[],
   readSlot: ReadSlot,
 ): ReadonlyMap<string, unknown> | null {
-  return mayFit(pattern, words) ? matchFrom(pattern, 0, words, 0, readSlot) : null;
+  return matchPatternAmong(pattern, words, wordsSaid(words), readSlot);
+}
+
+/** Whether a word is among those said, slips of the finger allowed; remembered, as many patterns ask. */
+export type WordsSaid = (word: string) => boolean;
+
+export function wordsSaid(words: readonly Token[]): WordsSaid {
+  const known = new Map<string, boolean>();
+  return (word) => {
+    let isSaid = known.get(word);
+    if (isSaid === undefined) {
+      isSaid = words.some(({ text }) => isWord(text, word));
+      known.set(word, isSaid);
+    }
+    return isSaid;
+  };
+}
+
+/** The same as `matchPattern` for one of many patterns over the same words. */
+export function matchPatternAmong(
+  pattern: Pattern,
+  words: readonly Token[],
+  isSaid: WordsSaid,
+  readSlot: ReadSlot,
+): ReadonlyMap<string, unknown> | null {
+  return mayFit(pattern, isSaid) ? matchFrom(pattern, 0, words, 0, readSlot) : null;
 }
 
 /** Most patterns are out of the question since a word that they need is not there at all. */
-function mayFit(pattern: Pattern, words: readonly Token[]): boolean {
+function mayFit(pattern: Pattern, isSaid: WordsSaid): boolean {
   return pattern.every(
     (part) =>
-      part.optional ||
-      part.kind === 'slot' ||
-      part.any.some((phrase) => words.some(({ text }) => isWord(text, phrase[0]!))),
+      part.optional || part.kind === 'slot' || part.any.some((phrase) => isSaid(phrase[0]!)),
   );
 }
 

@@ -6,7 +6,7 @@ import type { SetUpChange, WantedQuantity } from '../../greenhouse/set-up/set-up
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { Days } from '../arranging/arranging.ts';
 import { isRainUsual } from './is-butt.ts';
-import { matchPattern } from './match-pattern.ts';
+import { matchPatternAmong, wordsSaid } from './match-pattern.ts';
 import { patternOf } from './pattern.ts';
 import { systemOfTask } from './read-names.ts';
 import { readSlot } from './read-slot.ts';
@@ -28,9 +28,10 @@ export function readWish(
   if (text.length > longestWish) return null;
   for (const world of wishWorlds(text, greenhouse, member, atMs)) {
     if (world.tokens.length === 0) continue;
+    const isSaid = wordsSaid(world.tokens);
     for (const kind of Object.keys(world.words.patterns) as WishKind[]) {
       for (const pattern of world.words.patterns[kind]) {
-        const slots = matchPattern(patternOf(pattern), world.tokens, (slot, words) =>
+        const slots = matchPatternAmong(patternOf(pattern), world.tokens, isSaid, (slot, words) =>
           readSlot(slot, words, world),
         );
         if (slots) return wishOf(kind, new Slots(slots), world);
