@@ -1,4 +1,4 @@
-import { and, eq, getTableColumns, gt, type SQL, sql } from 'drizzle-orm';
+import { and, eq, getTableColumns, gt, sql } from 'drizzle-orm';
 import type { OutgoingNo } from '../assistant/outgoing.ts';
 import type {
   ChannelName,
@@ -7,6 +7,7 @@ import type {
   Settled,
 } from '../assistant/ports/store.ts';
 import { outgoingOf } from './outgoing-messages.ts';
+import { storable } from './schema/column-types.ts';
 import type { Database } from './schema/database.ts';
 import { outbox } from './schema/traffic-tables.ts';
 
@@ -26,16 +27,8 @@ export async function leasePending(
   most: number,
   leaseMs: number,
 ): Promise<readonly PendingOutgoing[]> {
-  const rows = await database
-    .update(outbox)
-    .set({
-      leasedUntilMs: nowMs + leaseMs,
-      attempts: sql`${outbox.attempts} + 1`,
-      // A lease still on it ended with its process, before the platform's answer.
-      unanswered: sql`${outbox.unanswered} + (${outbox.leasedUntilMs} > 0)::integer`,
-    })
-    .where(sql`(${outbox.greenhouse}, ${outbox.no}) in (${dueNow(channel, nowMs, most)})`)
-    .returning({ ...getTableColumns(outbox), editsPlatformId: platformIdOfEdited });
+  const { lease } = statementsFor(database);
+  const rows = await lease.execute({ channel, nowMs, most, untilMs: nowMs + leaseMs });
   return rows
     .toSorted((one, other) => one.greenhouse - other.greenhouse || one.no - other.no)
     .map((row) => ({
@@ -48,34 +41,82 @@ export async function leasePending(
     }));
 }
 
+/** What goes through a database for every single message: worded once, since wording takes longer. */
+interface Statements {
+  readonly lease: ReturnType<typeof prepareLease>;
+  readonly sent: ReturnType<typeof prepareSent>;
+}
+
+const statements = new WeakMap<Database, Statements>();
+
+function statementsFor(database: Database): Statements {
+  const known = statements.get(database);
+  if (known) return known;
+  const made = { lease: prepareLease(database), sent: prepareSent(database) };
+  statements.set(database, made);
+  return made;
+}
+
+function prepareLease(database: Database) {
+  return database
+    .update(outbox)
+    .set({
+      leasedUntilMs: sql`${sql.placeholder('untilMs')}`,
+      attempts: sql`${outbox.attempts} + 1`,
+      // A lease still on it ended with its process, before the platform's answer.
+      unanswered: sql`${outbox.unanswered} + (${outbox.leasedUntilMs} > 0)::integer`,
+    })
+    .where(sql`(${outbox.greenhouse}, ${outbox.no}) in (${dueNow})`)
+    .returning({ ...getTableColumns(outbox), editsPlatformId: platformIdOfEdited })
+    .prepare('lease_outgoing');
+}
+
+function prepareSent(database: Database) {
+  return database
+    .update(outbox)
+    .set({
+      status: sql`'sent'`,
+      platformId: sql`${sql.placeholder('platformId')}`,
+      settledAtMs: sql`${sql.placeholder('atMs')}`,
+    })
+    .where(
+      and(
+        eq(outbox.greenhouse, sql.placeholder('greenhouse')),
+        eq(outbox.no, sql.placeholder('no')),
+        eq(outbox.status, sql`'waiting'`),
+      ),
+    )
+    .prepare('settle_sent');
+}
+
+const waiting = sql`"status" = 'waiting' and "channel" = ${sql.placeholder('channel')}`;
+const now = sql.placeholder('nowMs');
+
 /**
  * Up to `most` first messages of their chats, due and in nobody's hands, locked; the longest due
  * first. From one chat the index is stepped to the next, so that it takes as long as there are
  * chats, however many messages wait behind.
  */
-function dueNow(channel: ChannelName, nowMs: number, most: number): SQL {
-  const waiting = sql`"status" = 'waiting' and "channel" = ${channel}`;
-  return sql`
-    with recursive "first" as (
-      (
-        select "greenhouse", "to", "no", "not_before_ms", "leased_until_ms" from "outbox"
-        where ${waiting} order by "greenhouse", "to", "no" limit 1
-      )
-      union all
-      select "next".* from "first" cross join lateral (
-        select "greenhouse", "to", "no", "not_before_ms", "leased_until_ms" from "outbox"
-        where ${waiting} and ("greenhouse", "to") > ("first"."greenhouse", "first"."to")
-        order by "greenhouse", "to", "no" limit 1
-      ) "next"
+const dueNow = sql`
+  with recursive "first" as (
+    (
+      select "greenhouse", "to", "no", "not_before_ms", "leased_until_ms" from "outbox"
+      where ${waiting} order by "greenhouse", "to", "no" limit 1
     )
-    select "greenhouse", "no" from "outbox"
-    where ${waiting} and "leased_until_ms" <= ${nowMs} and ("greenhouse", "no") in (
-      select "greenhouse", "no" from "first"
-      where "not_before_ms" <= ${nowMs} and "leased_until_ms" <= ${nowMs}
-      order by "not_before_ms", "greenhouse", "no" limit ${most}
-    )
-    for update skip locked`;
-}
+    union all
+    select "next".* from "first" cross join lateral (
+      select "greenhouse", "to", "no", "not_before_ms", "leased_until_ms" from "outbox"
+      where ${waiting} and ("greenhouse", "to") > ("first"."greenhouse", "first"."to")
+      order by "greenhouse", "to", "no" limit 1
+    ) "next"
+  )
+  select "greenhouse", "no" from "outbox"
+  where ${waiting} and "leased_until_ms" <= ${now} and ("greenhouse", "no") in (
+    select "greenhouse", "no" from "first"
+    where "not_before_ms" <= ${now} and "leased_until_ms" <= ${now}
+    order by "not_before_ms", "greenhouse", "no" limit ${sql.placeholder('most')}
+  )
+  for update skip locked`;
 
 /**
  * What the platform calls the message that a row takes the place of. The names are written out,
@@ -92,10 +133,22 @@ export async function settle(
   no: OutgoingNo,
   outcome: Settled,
 ): Promise<void> {
-  await database
-    .update(outbox)
-    .set(settledColumns(outcome))
-    .where(and(eq(outbox.greenhouse, greenhouse), eq(outbox.no, no), eq(outbox.status, 'waiting')));
+  if (outcome.kind === 'sent') {
+    const { platformId, atMs } = outcome;
+    await statementsFor(database).sent.execute({
+      greenhouse,
+      no,
+      platformId: platformId === null ? null : storable(platformId),
+      atMs,
+    });
+  } else {
+    await database
+      .update(outbox)
+      .set(settledColumns(outcome))
+      .where(
+        and(eq(outbox.greenhouse, greenhouse), eq(outbox.no, no), eq(outbox.status, 'waiting')),
+      );
+  }
   if (outcome.kind === 'sent' && outcome.renews !== undefined) {
     await database
       .update(outbox)
@@ -117,10 +170,8 @@ export async function keepPartsSent(
     .where(and(eq(outbox.greenhouse, greenhouse), eq(outbox.no, no), eq(outbox.status, 'waiting')));
 }
 
-function settledColumns(outcome: Settled) {
+function settledColumns(outcome: Exclude<Settled, { readonly kind: 'sent' }>) {
   switch (outcome.kind) {
-    case 'sent':
-      return { status: 'sent', platformId: outcome.platformId, settledAtMs: outcome.atMs } as const;
     case 'retry': {
       const unanswered = outcome.isUnanswered === true ? 1 : 0;
       return {
