@@ -114,7 +114,8 @@ function prospect(drift: Drift, range: Range, days: number): CheckCadence['drift
   return { perDay: slopePerDay, expected: mean, chanceOut: chanceOutside(drift, range, days) };
 }
 
-function rangeOf(system: System, quantity: CheckedQuantity): Range {
+/** The range that a system is kept in. */
+export function rangeOf(system: System, quantity: CheckedQuantity): Range {
   return quantity === 'ph' ? system.ph : system.ecMsPerCm;
 }
 

@@ -6,10 +6,11 @@ import {
   checkCadence,
   checkedQuantities,
   daysWithoutReading,
+  rangeOf,
   worthALookChance,
 } from './check-cadence.ts';
 import type { BoardQuestion } from './duty-board.ts';
-import type { DutyLine } from './duty-line.ts';
+import type { CheckRhythm, DutyLine } from './duty-line.ts';
 import { isLevelInDoubt, isLevelKnown } from './level-known.ts';
 
 /** On a trip that is made anyway, it is worth measuring again from this share of the interval on. */
@@ -68,6 +69,7 @@ function checkOf(system: System, question: BoardQuestion, today: LocalDate): Dut
       quantities: isLevelWanted ? [...checkedQuantities, 'level'] : checkedQuantities,
       lastOn,
       drift: driftTold(soonest.cadence, system),
+      rhythm: soonest.cadence && rhythmOf(soonest.cadence, system),
     },
   };
 }
@@ -78,8 +80,13 @@ function driftTold(
   system: System,
 ): Extract<DutyLine['reason'], { kind: 'not-measured' }>['drift'] {
   if (!cadence?.drift || cadence.drift.chanceOut <= worthALookChance) return null;
-  const [lowest, highest] = cadence.quantity === 'ph' ? system.ph : system.ecMsPerCm;
+  const [lowest, highest] = rangeOf(system, cadence.quantity);
   return { ...cadence.drift, quantity: cadence.quantity, lowest, highest };
+}
+
+function rhythmOf({ quantity, everyDays, drift }: CheckCadence, system: System): CheckRhythm {
+  const [lowest, highest] = rangeOf(system, quantity);
+  return { quantity, everyDays, lowest, highest, foreseen: drift, worthALookChance };
 }
 
 /** The last time that a check was reported as done without a figure. */

@@ -51,9 +51,27 @@ export type Reason =
         readonly lowest: number;
         readonly highest: number;
       } | null;
+      /** What the interval rests on; null: a quantity was never measured. */
+      readonly rhythm: CheckRhythm | null;
     }
   | {
       readonly kind: 'chore';
       readonly everyDays: number;
       readonly lastDoneOn: LocalDate | null;
     };
+
+/** How often the quantity that wants it soonest is measured, and why so often. */
+export interface CheckRhythm {
+  readonly quantity: 'ph' | 'ec';
+  readonly everyDays: number;
+  readonly lowest: number;
+  readonly highest: number;
+  /** By the day that it is due; null: too few readings to know how it moves here. */
+  readonly foreseen: {
+    readonly perDay: number;
+    readonly expected: number;
+    readonly chanceOut: number;
+  } | null;
+  /** The chance of being outside from which a look is worth while. */
+  readonly worthALookChance: number;
+}

@@ -110,6 +110,26 @@ describe('A figure that does not do what it should', () => {
     expect(told[0]!.text).toMatch(/sensor of Gutter run has shown 20.7 °C since/);
   });
 
+  it.each([
+    [
+      'one by one',
+      ['nft ph 5.83', 'buckets ph 5.83', 'bench ph 5.83'],
+      /in a row at Gutter run since/,
+    ],
+    ['at once', ['nft ph 5.83, buckets ph 5.83, bench ph 5.83'], /in a row at .+, .+ and .+ since/],
+  ])('is told once of a hand meter, wherever it was read, %s', async (_how, texts, expected) => {
+    const talk = openRehearsal(store);
+    const out = [];
+    for (let day = 1; day < 12; day += 1) {
+      for (const text of texts) {
+        out.push(...(await talk({ at: at(day, '18:00'), from: 'tomas', text })));
+      }
+    }
+    const told = surprisesIn(out);
+    expect(told).toHaveLength(1);
+    expect(told[0]!.text).toMatch(expected);
+  });
+
   it('is told where pH runs off by itself, once', async () => {
     const talk = openRehearsal(store);
     const out = [];

@@ -99,9 +99,19 @@ export function check(system: typeof bench, more: Partial<DutyLine['duty']> = {}
       quantities: ['ph', 'ec'],
       lastOn: date('2027-05-03'),
       drift: null,
+      rhythm: {
+        quantity: 'ph',
+        everyDays: 4,
+        lowest: 5.5,
+        highest: 6.2,
+        foreseen: { perDay: -0.06, expected: 5.62, chanceOut: 0.27 },
+        worthALookChance: 0.25,
+      },
     },
   };
 }
+
+export const benchCheck: DutyLine = check(bench);
 
 export const tieUp: DutyLine = {
   duty: {

@@ -4,7 +4,7 @@ import type { Reading } from '../../greenhouse/quantity.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import { type Logbook, liveEntries } from '../../logbook/logbook.ts';
 import { spaced } from './spaced.ts';
-import type { Surprise } from './surprise.ts';
+import type { StillSurprise, Surprise } from './surprise.ts';
 
 /**
  * Common practice: by how much two readings of a thing at rest differ, and how far the thing itself
@@ -30,6 +30,58 @@ const LEAST_TIMES = 4;
 const ENTRIES_USED = 60;
 const DAY_MS = 86_400_000;
 
+type Still = Surprise & StillSurprise;
+
+/** What shows the same figure in several systems is one meter, carried from one to the next. */
+export function oneForEachMeter(
+  found: readonly Surprise[],
+  systems: readonly SystemId[],
+  logbook: Logbook,
+): readonly Surprise[] {
+  const meters = new Map<string, Still[]>();
+  for (const each of found) {
+    if (each.kind !== 'still' || each.by !== 'hand') continue;
+    const meter = `${each.quantity} ${each.value}`;
+    meters.set(meter, [...(meters.get(meter) ?? []), each]);
+  }
+  const others = found.filter((each) => each.kind !== 'still' || each.by !== 'hand');
+  return [...others, ...[...meters.values()].map((stills) => together(stills, systems, logbook))];
+}
+
+/** The key is that of the reading which the meter first stood still at, so that a system more is no news. */
+function together(stills: readonly Still[], systems: readonly SystemId[], logbook: Logbook): Still {
+  const [last] = stills.toSorted((one, other) => other.atMs - one.atMs);
+  const { quantity, value, system } = last!;
+  const firstNos = systems.flatMap((each) => {
+    const readings = readingsOf(each, quantity as Reading, 'member', logbook);
+    return readings.at(-1)?.value === value ? [runAtEnd(readings)[0]!.no] : [];
+  });
+  return {
+    ...last!,
+    key: `still:hand:${quantity}:${Math.min(...firstNos)}`,
+    fromMs: Math.min(...stills.map(({ fromMs }) => fromMs)),
+    times: stills.reduce((sum, { times }) => sum + times, 0),
+    elsewhere: stills.flatMap((still) =>
+      still.system === null || still.system === system ? [] : [still.system],
+    ),
+  };
+}
+
+function readingsOf(
+  of: SystemId | null,
+  quantity: Reading,
+  source: Entry['source']['kind'],
+  logbook: Logbook,
+): readonly Entry[] {
+  return liveEntries(logbook, of, quantity).filter((entry) => entry.source.kind === source);
+}
+
+/** The last readings that are all alike; there is a reading. */
+function runAtEnd(readings: readonly Entry[]): readonly Entry[] {
+  const { value } = readings.at(-1)!;
+  return readings.slice(readings.findLastIndex((entry) => entry.value !== value) + 1);
+}
+
 /** A sensor that is stuck, dry or cut off; a hand meter that no longer answers. */
 export function stillSurprises(
   system: { readonly id: SystemId; readonly brimL: number } | null,
@@ -50,13 +102,12 @@ function stillOf(
   logbook: Logbook,
 ): readonly Surprise[] {
   const of = system?.id ?? null;
-  const all = liveEntries(logbook, of, quantity).filter((entry) => entry.source.kind === source);
+  const all = readingsOf(of, quantity, source, logbook);
   const last = all.at(-1);
   if (!last) return [];
-  let from = all.length - 1;
-  while (from > 0 && all[from - 1]!.value === last.value) from -= 1;
-  const first = all[from]!;
-  const run = spaced(all.slice(from), APART_MS, ENTRIES_USED);
+  const alike = runAtEnd(all);
+  const first = alike[0]!;
+  const run = spaced(alike, APART_MS, ENTRIES_USED);
   if (run.length < LEAST_TIMES || last.atMs - first.atMs < SHORTEST_MS) return [];
   if (quantity === 'level' && wasFilledSince(of, logbook, first.atMs)) return [];
   const step = stepOf(all.slice(-ENTRIES_USED * 4));
@@ -71,10 +122,11 @@ function stillOf(
       key: `still:${of ?? ''}:${quantity}:${source}:${first.no}`,
       atMs: last.atMs,
       system: of,
+      elsewhere: [],
       quantity,
       by: source === 'sensor' ? 'sensor' : 'hand',
       value: last.value,
-      times: all.length - from,
+      times: alike.length,
       fromMs: first.atMs,
     },
   ];

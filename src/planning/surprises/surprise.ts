@@ -35,6 +35,8 @@ export interface MoveSurprise {
 export interface StillSurprise {
   readonly kind: 'still';
   readonly system: SystemId | null;
+  /** Where else the same meter shows the same. */
+  readonly elsewhere: readonly SystemId[];
   readonly quantity: Quantity;
   readonly by: 'sensor' | 'hand';
   readonly value: number;

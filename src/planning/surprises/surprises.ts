@@ -5,7 +5,7 @@ import type { Logbook } from '../../logbook/logbook.ts';
 import type { WaterFold } from '../../logbook/water-fold.ts';
 import type { WaterOutlooks } from '../water-outlooks.ts';
 import { moveSurprises } from './move-surprises.ts';
-import { stillSurprises } from './still-surprises.ts';
+import { oneForEachMeter, stillSurprises } from './still-surprises.ts';
 import type { Surprise } from './surprise.ts';
 import { useSurprises } from './use-surprises.ts';
 
@@ -34,11 +34,8 @@ export function freshSurprises(
     ...greenhouse.systems.flatMap((system) => [
       ...(has(system.id, tellsLevel) ? useSurprises(system, water, outlooks) : []),
       ...(has(system.id, isMoving) ? moveSurprises(system, logbook) : []),
-      ...(has(system.id, ({ quantity }) => isReading(quantity))
-        ? stillSurprises(system, logbook)
-        : []),
     ]),
-    ...(has(null, ({ quantity }) => isReading(quantity)) ? stillSurprises(null, logbook) : []),
+    ...(fresh.some(({ quantity }) => isReading(quantity)) ? allStill(greenhouse, logbook) : []),
   ];
   return found.flatMap((surprise) => {
     const by = fresh.find(
@@ -46,6 +43,15 @@ export function freshSurprises(
     );
     return by ? [{ surprise, toldAtMs: by.recordedAtMs }] : [];
   });
+}
+
+/** Looked for everywhere, since one meter may have been read elsewhere before. */
+function allStill(greenhouse: Greenhouse, logbook: Logbook): readonly Surprise[] {
+  return oneForEachMeter(
+    [...greenhouse.systems, null].flatMap((system) => stillSurprises(system, logbook)),
+    greenhouse.systems.map(({ id }) => id),
+    logbook,
+  );
 }
 
 function tellsLevel({ quantity }: Entry): boolean {

@@ -74,16 +74,3 @@ function waterText(reason: WaterReason, s: Speaker): string {
       return `${left}, ${use}; das reicht noch mehr als zwei Monate.`;
   }
 }
-
-/** The figures without the rounding, for who asks why exactly; null where there are none to add. */
-export function exactText({ reason }: Pick<DutyLine, 'reason'>, s: Speaker): string | null {
-  if (reason.kind !== 'water') return null;
-  const unit = s.units.volume;
-  const left = s.amount(volume(reason.litresNow, unit));
-  const giveOrTake = s.amount(volume(reason.litresSd, unit));
-  const use = s.amount(volume(reason.usePerDayL, unit));
-  const [early, likely] = [reason.lowOnEarly, reason.lowOnLikely].map((date) =>
-    date === null ? 'nicht in zwei Monaten' : onDay(date, s),
-  );
-  return `Genau: ${left} drin, plus/minus ${giveOrTake}; ${use} am Tag; untere Marke frühestens ${early}, voraussichtlich ${likely}.`;
-}

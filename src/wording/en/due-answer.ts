@@ -5,7 +5,8 @@ import { type ToldDuties, toldDuties } from '../spoken/told-duties.ts';
 import { onDay } from './day-text.ts';
 import { dutyList } from './duty-list.ts';
 import { dutyName, dutyText } from './duty-text.ts';
-import { exactText, whyText } from './why.ts';
+import { exactText } from './exactly.ts';
+import { whyText } from './why.ts';
 
 export function dueAnswer(answer: AnswerOf<'due'>, s: Speaker): string {
   const { system, duties, next, leftToGrower = [] } = answer;
@@ -28,10 +29,12 @@ function leftText(lines: readonly DutyLine[], s: Speaker): string {
 
 export function whyAnswer({ duties, exactly }: AnswerOf<'why'>, s: Speaker): string {
   if (duties.length === 0) return 'Nothing is planned for that.';
-  return toldDuties(duties)
+  // The figures are each system's own.
+  const each = exactly ? duties.flatMap((line) => toldDuties([line])) : toldDuties(duties);
+  return each
     .map((told) => {
-      const exact = exactly ? exactText(told.line, s) : null;
-      return `${whatAndWhen(told, s)}. ${whyText(told.line, s)}${exact === null ? '' : ` ${exact}`}`;
+      const figures = exactly ? ` ${exactText(told.line, s)}` : '';
+      return `${whatAndWhen(told, s)}. ${whyText(told.line, s)}${figures}`;
     })
     .join('\n');
 }

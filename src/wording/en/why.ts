@@ -74,16 +74,3 @@ function waterText(reason: WaterReason, s: Speaker): string {
       return `${left} and ${use}, so ${low} is more than two months away.`;
   }
 }
-
-/** The figures without the rounding, for who asks why exactly; null where there are none to add. */
-export function exactText({ reason }: Pick<DutyLine, 'reason'>, s: Speaker): string | null {
-  if (reason.kind !== 'water') return null;
-  const unit = s.units.volume;
-  const left = s.amount(volume(reason.litresNow, unit));
-  const giveOrTake = s.amount(volume(reason.litresSd, unit));
-  const use = s.amount(volume(reason.usePerDayL, unit));
-  const [early, likely] = [reason.lowOnEarly, reason.lowOnLikely].map((date) =>
-    date === null ? 'not within two months' : onDay(date, s),
-  );
-  return `Exactly: ${left} left, give or take ${giveOrTake}; ${use} a day; low mark at the earliest ${early}, most likely ${likely}.`;
-}

@@ -48,8 +48,10 @@ function areAlike(one: DutyLine, other: DutyLine, isPlain: boolean): boolean {
   );
 }
 
+/** What of a reason is told; how often each is measured, only to who asks why exactly. */
 function toldOf({ reason }: DutyLine, isPlain: boolean): unknown {
-  return isPlain && 'quantities' in reason ? reason.quantities : reason;
+  if (isPlain && 'quantities' in reason) return reason.quantities;
+  return reason.kind === 'not-measured' ? { ...reason, rhythm: null } : reason;
 }
 
 function sameMark(one: DutyMark | null, other: DutyMark | null): boolean {

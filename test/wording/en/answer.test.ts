@@ -49,7 +49,7 @@ describe('an English answer', () => {
       'Top up North bench with up to 43 L (4½ cans), to the brim. About 180 L left and it drinks about 24 L a day, so it could reach the low mark (150 L) by Thursday.',
     );
     expect(tell({ kind: 'why', duties: [benchTopUp], exactly: true })).toBe(
-      `${plain} Exactly: 180.4 L left, give or take 5.2 L; 24.3 L a day; low mark at the earliest on Thursday, most likely on Friday.`,
+      `${plain} Exactly: 180.4 L left, give or take 5.2 L; 24.3 L a day; low mark at the earliest on Thursday, most likely on Friday; due Tuesday 4 May.`,
     );
   });
 

@@ -8,7 +8,7 @@ import type {
 import { measureOf } from '../../spoken/measure-of-quantity.ts';
 import type { Speaker } from '../../spoken/speaker.ts';
 import { roughVolume } from '../../spoken/volume.ts';
-import { atTime, sinceDay } from '../day-text.ts';
+import { onDay, sinceDay } from '../day-text.ts';
 import { quantityNames } from '../names.ts';
 import { rangeText, valueText } from '../value-text.ts';
 
@@ -24,6 +24,8 @@ export function surpriseText(surprise: Surprise, s: Speaker): string {
   }
 }
 
+/** Further off, no estimate is good to the hour. */
+const COUNTED_HOURS = 12;
 /** Less than this is no figure: readings are no finer. */
 const HARDLY_ANY_L = 0.5;
 
@@ -43,7 +45,12 @@ function useText(surprise: UseSurprise, s: Speaker): string {
 function lowText(lowAtMs: number | null, s: Speaker): string {
   if (lowAtMs === null) return '';
   if (lowAtMs <= s.nowMs) return ' Es ist wohl schon an der unteren Marke.';
-  return ` Geht es so weiter, ist es ${atTime(lowAtMs, s)} zu leer.`;
+  const hours = Math.round((lowAtMs - s.nowMs) / 3_600_000);
+  const when =
+    hours < COUNTED_HOURS
+      ? `in etwa ${hours <= 1 ? 'einer Stunde' : `${hours} Stunden`}`
+      : `irgendwann ${onDay(s.dateOf(lowAtMs), s)}`;
+  return ` Geht es so weiter, ist es ${when} zu leer.`;
 }
 
 const leaks: Readonly<Record<Method, string>> = {
@@ -94,7 +101,10 @@ const looks = {
 
 function stillText(surprise: StillSurprise, s: Speaker): string {
   const { quantity, value, by, times, system } = surprise;
-  const where = system === null ? 'Gewächshaus' : s.system(system).name;
+  const where =
+    system === null
+      ? 'Gewächshaus'
+      : s.and([system, ...surprise.elsewhere].map((id) => s.system(id).name));
   const since = sinceDay(s.dateOf(surprise.fromMs), s);
   const name = quantityNames[quantity];
   const shown = valueText(quantity, value, s);

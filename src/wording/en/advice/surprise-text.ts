@@ -8,7 +8,7 @@ import type {
 import { measureOf } from '../../spoken/measure-of-quantity.ts';
 import type { Speaker } from '../../spoken/speaker.ts';
 import { roughVolume } from '../../spoken/volume.ts';
-import { atTime, dayText } from '../day-text.ts';
+import { dayText, onDay } from '../day-text.ts';
 import { quantityNames } from '../names.ts';
 import { rangeText, valueText } from '../value-text.ts';
 
@@ -24,6 +24,8 @@ export function surpriseText(surprise: Surprise, s: Speaker): string {
   }
 }
 
+/** Further off, no estimate is good to the hour. */
+const COUNTED_HOURS = 12;
 /** Less than this is no figure: readings are no finer. */
 const HARDLY_ANY_L = 0.5;
 
@@ -43,7 +45,12 @@ function useText(surprise: UseSurprise, s: Speaker): string {
 function lowText(lowAtMs: number | null, s: Speaker): string {
   if (lowAtMs === null) return '';
   if (lowAtMs <= s.nowMs) return ' It is likely down to its low mark by now.';
-  return ` Going on like this it is low ${atTime(lowAtMs, s)}.`;
+  const hours = Math.round((lowAtMs - s.nowMs) / 3_600_000);
+  const when =
+    hours < COUNTED_HOURS
+      ? `in about ${hours <= 1 ? 'an hour' : `${hours} hours`}`
+      : `some time ${onDay(s.dateOf(lowAtMs), s)}`;
+  return ` Going on like this it is low ${when}.`;
 }
 
 const leaks: Readonly<Record<Method, string>> = {
@@ -94,7 +101,10 @@ const looks = {
 
 function stillText(surprise: StillSurprise, s: Speaker): string {
   const { quantity, value, by, times, system } = surprise;
-  const where = system === null ? 'the greenhouse' : s.system(system).name;
+  const where =
+    system === null
+      ? 'the greenhouse'
+      : s.and([system, ...surprise.elsewhere].map((id) => s.system(id).name));
   const since = dayText(s.dateOf(surprise.fromMs), s);
   const name = quantityNames[quantity];
   const shown = valueText(quantity, value, s);
