@@ -4,6 +4,7 @@ import type { Quantity } from '../greenhouse/quantity.ts';
 import type { SystemId } from '../greenhouse/system.ts';
 import type { Measure } from './numbers/measure.ts';
 import type { DoubtReason } from './statement.ts';
+import type { TimeMark } from './times/time-mark.ts';
 
 /** How much was said, before it is known of which system. */
 export type Amount =
@@ -45,6 +46,8 @@ export interface Fact {
   readonly shared?: readonly string[];
   /** restored: told together with its outage, `from 2 to 4`. */
   readonly ends?: boolean;
+  /** When it was, where that follows from more than one thing said: `for 2 hours last night`. */
+  readonly time?: TimeMark;
   /** Understood, but not to be believed without asking. */
   readonly doubt?: DoubtReason | null;
   /** level: filled up to it, and the litres were not told. */

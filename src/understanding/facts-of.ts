@@ -4,6 +4,7 @@ import type { Frame } from './reading/frame.ts';
 import { recogniseAeration } from './recognisers/aeration.ts';
 import { recogniseCalibrations } from './recognisers/calibration.ts';
 import { recogniseChanges } from './recognisers/change.ts';
+import { recogniseCleaning } from './recognisers/cleaning.ts';
 import { recogniseDoses } from './recognisers/dose.ts';
 import { recogniseFailures } from './recognisers/duty-failed.ts';
 import { recogniseFillTimes } from './recognisers/fill-time.ts';
@@ -23,6 +24,7 @@ const recognisers: readonly ((frame: Frame, told: readonly Fact[]) => Fact[])[] 
   recogniseCalibrations,
   recogniseAeration,
   recogniseFillTimes,
+  recogniseCleaning,
   recogniseOutages,
   recogniseDoses,
   recogniseHarvests,

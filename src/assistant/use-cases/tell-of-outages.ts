@@ -15,7 +15,7 @@ export function tellOfOutages(handling: Handling, logged: readonly Entry[]): voi
   const question = boardQuestion(handling.standing, handling.nowMs);
   const outages = told
     .filter(({ quantity }) => quantity === 'outage')
-    .map((entry) => firstTold(entry, question));
+    .flatMap((entry) => firstTold(entry, question) ?? []);
   for (const alert of outageAlerts(outages, question)) handling.say({ kind: 'alert', alert });
   for (const entry of told) {
     const alert = entry.quantity === 'restored' ? allClearAlert(entry, question) : null;
@@ -23,8 +23,8 @@ export function tellOfOutages(handling: Handling, logged: readonly Entry[]): voi
   }
 }
 
-/** The outage as it was told first: with that its hours began. */
-function firstTold(entry: Entry, { logbook, greenhouse }: BoardQuestion): Entry {
+/** The outage as it was told first: with that its hours began. Null where it is over already. */
+function firstTold(entry: Entry, { logbook, greenhouse }: BoardQuestion): Entry | null {
   const open = openOutages(
     logbook,
     greenhouse.systems.map(({ id }) => id),
@@ -32,7 +32,7 @@ function firstTold(entry: Entry, { logbook, greenhouse }: BoardQuestion): Entry 
     ({ of, system }) =>
       of === (entry.of ?? 'power') && (system === null || system === entry.system),
   );
-  return open?.entry ?? entry;
+  return open?.entry ?? null;
 }
 
 /** One alert for each thing that failed, however many systems it was said of. */

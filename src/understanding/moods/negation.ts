@@ -9,6 +9,7 @@ import {
   tellsOfItsOwn,
 } from './clause-kinds.ts';
 import { hasProduct, type Marker } from './hearsay.ts';
+import { noWaterAt } from './no-water.ts';
 
 /** The clauses after this one that go on in the same breath and say nothing of their own. */
 export function reach(frame: Frame, c: number, acrossCommas: boolean): number {
@@ -24,7 +25,7 @@ export function reach(frame: Frame, c: number, acrossCommas: boolean): number {
 }
 
 export function negate(frame: Frame, clause: Clause, c: number, mark: Marker): void {
-  if (couldNotAt(frame, clause) !== null) return;
+  if (couldNotAt(frame, clause) !== null || noWaterAt(frame, clause) !== null) return;
   for (let i = clause.from; i < clause.to; i++) {
     const term = frame.terms[i];
     if (!means(term, 'did-not', 'not', 'no')) continue;

@@ -24,7 +24,7 @@ export function measureAt(
   const range = rangeFrom(reading, at, first, afterBetween, afterFrom);
   const core = range ?? first;
   let end = at + core.length;
-  const unit = isLabelOfNext(reading, at, core, afterPh) ? null : unitFrom(reading, end);
+  const unit = isLabelOfNext(reading, at, core, afterPh) ? null : unitOfCount(reading, end);
   if (unit) end += unit.length;
   else if (core.needsUnit) return null;
   let values = core.values;
@@ -66,6 +66,14 @@ export function measureAt(
   };
   if (core.inWords && !unit && !core.share && core.whole && values[0]! <= 1) return null;
   return { value: measure, length: end - at };
+}
+
+/** The unit that follows a number, or `more` of it: `2 more cans`. */
+function unitOfCount(reading: Reading, at: number): Match<Unit> | null {
+  const unit = unitFrom(reading, at);
+  const more = unit ? 0 : concept(reading, at, 'another');
+  const after = more > 0 ? unitFrom(reading, at + more) : null;
+  return after ? { value: after.value, length: more + after.length } : unit;
 }
 
 /** Nobody reads so few parts per million: what follows is the label of the number after it. */

@@ -84,7 +84,7 @@ function afterNumeral(reading: Reading, at: number, token: Token): Core {
   const isWhole = token.values.length === 1 && decimals === 0;
   if (isWhole) {
     const alone = fractionFrom(tokens, at);
-    if (alone !== null && isShareOfSomething(reading, at + 3)) {
+    if (alone !== null && (isShareOfSomething(reading, at + 3) || isLevelSaid(reading, at))) {
       const of = shareOf(reading, at + 3);
       return { ...plain, values: [alone], length: 3 + of, share: true, whole: false };
     }
@@ -96,6 +96,14 @@ function afterNumeral(reading: Reading, at: number, token: Token): Core {
   }
   return withDecimals(reading, at, { ...plain, values: token.values });
 }
+
+/** `level of the gutters is 3/4`: the word stands a few words before. */
+function isLevelSaid(reading: Reading, at: number): boolean {
+  const before = Array.from({ length: levelWordsBefore }, (_, n) => at - 1 - n);
+  return before.some((i) => i >= 0 && concept(reading, i, 'level') > 0);
+}
+
+const levelWordsBefore = 5;
 
 function decimalsOf(text: string): number {
   const mark = Math.max(text.lastIndexOf('.'), text.lastIndexOf(','));

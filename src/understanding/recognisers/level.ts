@@ -20,11 +20,13 @@ import { fact } from './level-fact.ts';
 import { fromBrim } from './level-from-brim.ts';
 import { inWords, justLow } from './level-in-words.ts';
 import { isTalkOfLevel } from './level-talk.ts';
+import { noneLeft } from './none-left.ts';
 
 /** How much is in a reservoir: in cm, per cent, words, litres left, or counted from the brim. */
 export function recogniseLevels(frame: Frame): Fact[] {
   return frame.clauses.flatMap((clause) => [
     ...fromBrim(frame, clause),
+    ...noneLeft(frame, clause),
     ...measured(frame, clause),
     ...inWords(frame, clause),
     ...justLow(frame, clause),

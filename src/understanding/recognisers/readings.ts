@@ -7,6 +7,7 @@ import {
   laterValue,
   readingAcrossComma,
   readingLikeBefore,
+  readingsUnderLabel,
   readingUnderHeading,
 } from './later-values.ts';
 import { listedReadings } from './listed-readings.ts';
@@ -30,6 +31,7 @@ export function recogniseReadings(frame: Frame, told: readonly Fact[]): Fact[] {
     if (later) facts.push(later);
     facts.push(...readingsByUnit(frame, clause));
     heading = headingOf(frame, clause, found, heading);
+    facts.push(...readingsUnderLabel(frame, clause, heading, found));
   }
   return facts;
 }

@@ -88,6 +88,7 @@ function readRow(frame: Frame, numbers: readonly number[]): Fact[] {
   const measures = numbers.map((i) => measureOf(frame, i));
   const fitting =
     numbers.length <= places.length &&
+    !isFraction(frame, numbers) &&
     measures.every((measure, place) => fits(place, measure, units));
   if (!fitting && numbers.length > 1 && !isBare(measures.at(-1)!)) {
     // `dwc 5.9 21C`: only the number without a unit is in doubt.
@@ -122,6 +123,18 @@ function readRow(frame: Frame, numbers: readonly number[]): Fact[] {
       because: 'shorthand',
     },
   ];
+}
+
+/** `jars 3/4`: three quarters full as likely as two readings. */
+function isFraction(frame: Frame, numbers: readonly number[]): boolean {
+  const [top, bottom] = numbers.map((i) => measureOf(frame, i));
+  return (
+    numbers.length === 2 &&
+    isMark(frame.terms[numbers[0]! + 1], '/') &&
+    top!.whole &&
+    bottom!.whole &&
+    top!.values[0]! < bottom!.values[0]!
+  );
 }
 
 /** In shorthand 41 °F is believed, though a bare number as low would be asked about. */

@@ -1,5 +1,5 @@
 import type { Amount } from '../fact.ts';
-import { cmFactor, isVolume, unitIs } from '../numbers/quantity-of-measure.ts';
+import { cmFactor, isBare, isVolume, unitIs } from '../numbers/quantity-of-measure.ts';
 import { type Clause, type Frame, measureAtTerm } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
 
@@ -30,7 +30,9 @@ export function brimOrMark(frame: Frame, clause: Clause, verb: number): Target |
       cmFactor(measure) !== null ||
       unitIs(measure, 'percent') ||
       measure.share ||
-      isVolume(measure);
+      isVolume(measure) ||
+      // `filled the gutters to 110`: up to a mark, in a unit that is asked.
+      (isBare(measure) && means(frame.terms[verb], 'fill', 'refill', 'top-up'));
     if (isMark) {
       const from = frame.terms[j + 1];
       const below = (cmFactor(measure) !== null || isVolume(measure)) && means(from, 'below');

@@ -51,7 +51,8 @@ export function recogniseTopUps(frame: Frame): Fact[] {
       continue;
     }
     if (own !== null) {
-      settle();
+      // `filled the buckets, it took 12 l`: the amount that was missing.
+      if (namesIn(frame, clause).length > 0) settle();
       verb = own;
     }
     const found = inOneClause(frame, clause, verb!, own !== null, unitOf(facts.at(-1)));

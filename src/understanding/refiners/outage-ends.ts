@@ -1,14 +1,51 @@
 import type { Fact } from '../fact.ts';
-import type { Frame } from '../reading/frame.ts';
+import { unitIs } from '../numbers/quantity-of-measure.ts';
+import { clauseHas, type Frame, measureOf, measuresIn } from '../reading/frame.ts';
+import { means } from '../reading/term.ts';
 import type { TimeMark } from '../times/time-mark.ts';
 
-/** `power was out from 2 to 4` tells the end of the outage as well. */
+/** `power was out from 2 to 4`, `power was out for 2 hours last night` tell the end of the outage as well. */
 export function withEnds(frame: Frame, facts: readonly Fact[], marks: readonly TimeMark[]): Fact[] {
   return facts.flatMap((fact) => {
+    if (fact.quantity !== 'outage') return [fact];
     const clause = frame.clauseOf[fact.at];
     const inClause = marks.filter((mark) => mark.clause === clause);
     const isEnded = inClause.some(({ until }) => until) && inClause.some(({ until }) => !until);
-    if (fact.quantity !== 'outage' || !isEnded) return [fact];
-    return [fact, { ...fact, quantity: 'restored' as const, ends: true }];
+    if (isEnded) return [fact, { ...fact, quantity: 'restored' as const, ends: true }];
+    return lasted(frame, fact, inClause) ?? [fact];
   });
 }
+
+/**
+ * How long it lasted, and that it is over: since it `was`, or since it began at another time than so long
+ * ago. Null: it goes on, or its times do not go together.
+ */
+function lasted(frame: Frame, fact: Fact, marks: readonly TimeMark[]): Fact[] | null {
+  const { writtenAtMs } = frame.context;
+  const span = marks.find((mark) => mark.since && means(frame.terms[mark.from], 'for-so-long'));
+  const lastedMs = span ? writtenAtMs - span.atMs : hoursSaid(frame, frame.clauseOf[fact.at]!);
+  const begun = marks.find((mark) => mark !== span && !mark.since && !mark.until);
+  const isPast =
+    begun !== undefined || clauseHas(frame, frame.clauses[frame.clauseOf[fact.at]!]!, 'was');
+  const mark = begun ?? span;
+  if (lastedMs === null || !mark || !isPast) return null;
+  const fromMs = mark.atMs;
+  if (fromMs + lastedMs > writtenAtMs) return null;
+  const at = (atMs: number): TimeMark => ({ ...mark, atMs, since: false, vague: true });
+  return [
+    { ...fact, time: at(fromMs) },
+    { ...fact, quantity: 'restored', time: at(fromMs + lastedMs) },
+  ];
+}
+
+/** `out 2 hours last night`: a length of time in the clause, told without `for`. */
+function hoursSaid(frame: Frame, clause: number): number | null {
+  const [at] = measuresIn(frame, frame.clauses[clause]!).filter(
+    (i) => !frame.timed[i] && unitIs(measureOf(frame, i), 'hour', 'minute'),
+  );
+  if (at === undefined) return null;
+  const measure = measureOf(frame, at);
+  return measure.values[0]! * (unitIs(measure, 'hour') ? HOUR_MS : HOUR_MS / 60);
+}
+
+const HOUR_MS = 3_600_000;

@@ -26,7 +26,7 @@ export function settleFacts(
   { mentions, marks, moods, scopeOf }: Surroundings,
 ): Settled[] {
   return facts.map((fact) => {
-    const mark = timeOf(frame, fact, facts, marks, moods);
+    const mark = fact.time ?? timeOf(frame, fact, facts, marks, moods);
     const time = {
       atMs: mark?.atMs ?? frame.context.writtenAtMs,
       mark,

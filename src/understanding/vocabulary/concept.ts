@@ -125,6 +125,10 @@ export type SupplyConcept =
   | 'air-pump'
   | 'venturi'
   | 'air-stones'
+  /** Nothing is in it. */
+  | 'none-left'
+  /** No water, in it or given. */
+  | 'no-water-in'
   | 'broken'
   | 'working'
   /** The first half of `works again` and `does not work` where a language parts them: läuft … nicht. */

@@ -116,6 +116,7 @@ export const german: Vocabulary = {
   crops: everySpelling(crops),
   endings,
   participleMarks: ['ge'],
+  filters: ['filter', 'pumpenfilter', 'vorfilter', 'sieb'],
   compoundEnds: spelled(compoundEnds, written),
   abbreviations: [
     'ca',

@@ -192,16 +192,7 @@ export const duties: Words<DutyConcept> = {
     "couldn't get to",
   ],
   could: [],
-  clean: [
-    'cleaned',
-    'cleaned out',
-    'scrubbed',
-    'wiped',
-    'washed',
-    'rinsed',
-    'washed out',
-    'cleaned the filter',
-  ],
+  clean: ['cleaned', 'cleaned out', 'scrubbed', 'wiped', 'washed', 'rinsed', 'washed out'],
   because: ['because', 'cause', 'cos', 'coz', 'as', 'since', 'due to', 'owing to', 'the'],
 };
 
@@ -802,6 +793,12 @@ export const asking: Words<AskConcept> = {
     'start',
   ],
   unanswered: [
+    'where',
+    'wheres',
+    "where's",
+    'where is',
+    'where are',
+    'where do',
     'wondering',
     'i wonder',
     'wonder',

@@ -49,6 +49,7 @@ export const english: Vocabulary = {
     ['s', ''],
   ],
   participleMarks: [],
+  filters: ['filter', 'filters', 'strainer', 'prefilter'],
   compoundEnds: [],
   abbreviations: [
     'ca',
