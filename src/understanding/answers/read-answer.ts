@@ -144,7 +144,7 @@ export function fill(frame: Frame, doubt: Doubt, said: Said, answered: Answered)
 /** `95` and `litres` make `95 litres`. */
 function withUnit(frame: Frame, value: string, unit: string): Measure | null {
   const reading = readingOf(tokenise(`${value} ${unit}`), frame.lexicon);
-  return measureAt(reading, 0, false, false)?.value ?? null;
+  return measureAt(reading, 0)?.value ?? null;
 }
 
 /** Of all that a bare amount could be, what the answer leaves: `added, to the dwc`. */

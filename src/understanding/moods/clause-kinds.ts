@@ -57,8 +57,10 @@ function isNews(term: Term): boolean {
   return isLabel(term) || (isPastDeed(term) && !means(term, 'full', 'took'));
 }
 
+/** `down` is more often a product than something that broke. */
 function isPastDeed(term: Term): boolean {
-  return isDeed(term) && !isPlainDeed(term);
+  const isShyProduct = term.kind === 'word' && term.word.shyProduct !== null;
+  return isDeed(term) && !isPlainDeed(term) && !isShyProduct;
 }
 
 /**

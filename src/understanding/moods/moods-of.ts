@@ -1,5 +1,5 @@
 import { type Clause, clauseHas, type Frame } from '../reading/frame.ts';
-import { isMark, means } from '../reading/term.ts';
+import { isMark, isWeekday, means } from '../reading/term.ts';
 import type { TimeMark } from '../times/time-mark.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import { hasPastDeed, isDeed, isLabel, isPlainDeed } from './clause-kinds.ts';
@@ -35,13 +35,24 @@ export function moodsOf(frame: Frame, marks: readonly TimeMark[]): readonly (Moo
     remember(frame, clause, c, mark);
     elsewhere(frame, clause, mark);
     if (
-      marks.some((time) => time.clause === c && time.askFrom !== null && !time.since) &&
+      marks.some((time) => time.clause === c && mayBeToCome(frame, time)) &&
       isToBeDone(frame, clause)
     ) {
       mark(clause.from, clause.to, 'intention');
     }
   });
   return moods;
+}
+
+/** A time still to come, or a weekday of which nobody says that it was the last: `changing the jars on Friday`. */
+function mayBeToCome(frame: Frame, { from, to, askFrom, since }: TimeMark): boolean {
+  if (since) return false;
+  return (
+    askFrom !== null ||
+    frame.terms
+      .slice(from, to + 1)
+      .some((term, n) => isWeekday(term) && !means(frame.terms[from + n - 1], 'last'))
+  );
 }
 
 /** `top up the bench tonight`: the deed as something to do, and a time to come. */

@@ -10,21 +10,26 @@ import { partMore } from './fraction.ts';
 import type { Measure } from './measure.ts';
 import { type Core, coreAt } from './number-core.ts';
 import { litresOfUnit } from './quantity-of-measure.ts';
+import { addedAmount, addedCount } from './sum-said.ts';
+
+/** What word stands before a number, where that tells how it goes on. */
+export type Lead = 'between' | 'from' | 'ph' | 'label';
 
 /** The number that starts at a token, with its unit, range and parts: `10-12 l`, `half a can`, `1 lb 4 oz`. */
 export function measureAt(
   reading: Reading,
   at: number,
-  afterBetween: boolean,
-  afterFrom: boolean,
-  afterPh = false,
+  lead: Lead | null = null,
 ): Match<Measure> | null {
   const first = coreAt(reading, at);
   if (!first) return null;
-  const range = rangeFrom(reading, at, first, afterBetween, afterFrom);
-  const core = range ?? first;
+  const range = rangeFrom(reading, at, first, lead);
+  const said = range ?? first;
+  const isSum = !range && lead !== 'ph' && lead !== 'label';
+  const counted = isSum ? addedCount(reading, at + first.length, first) : null;
+  const core = counted ? withMore(first, counted) : said;
   let end = at + core.length;
-  const unit = isLabelOfNext(reading, at, core, afterPh) ? null : unitOfCount(reading, end);
+  const unit = isLabelOfNext(reading, at, core, lead === 'ph') ? null : unitOfCount(reading, end);
   if (unit) end += unit.length;
   else if (core.needsUnit) return null;
   let values = core.values;
@@ -54,6 +59,12 @@ export function measureAt(
     values = [values[0]! * unit.value.litres + together.litres];
     end += together.length;
   }
+  const added =
+    unit && !together && values.length === 1 ? addedAmount(reading, at, end, unit.value) : null;
+  if (added) {
+    values = [values[0]! + added.share];
+    end += added.length;
+  }
   const measure: Measure = {
     values,
     unit: together ? { id: 'l', shy: false } : (unit?.value ?? null),
@@ -74,6 +85,14 @@ function unitOfCount(reading: Reading, at: number): Match<Unit> | null {
   const more = unit ? 0 : concept(reading, at, 'another');
   const after = more > 0 ? unitFrom(reading, at + more) : null;
   return after ? { value: after.value, length: more + after.length } : unit;
+}
+
+function withMore(core: Core, { share, length }: { share: number; length: number }): Core {
+  return {
+    ...core,
+    values: core.values.map((value) => value + share),
+    length: core.length + length,
+  };
 }
 
 /** Nobody reads so few parts per million: what follows is the label of the number after it. */
@@ -98,17 +117,12 @@ function writtenFrom(tokens: readonly Token[], from: number, to: number): string
 }
 
 /** `10-12`, `10 to 12`, `between 10 and 12`: the middle, approximate. */
-function rangeFrom(
-  reading: Reading,
-  at: number,
-  low: Core,
-  afterBetween: boolean,
-  afterFrom: boolean,
-): Core | null {
+function rangeFrom(reading: Reading, at: number, low: Core, lead: Lead | null): Core | null {
   const joint = at + low.length;
   const unit = unitFrom(reading, joint);
   const from = joint + (unit?.length ?? 0);
-  const link = linkLength(reading, from, afterBetween);
+  const link = linkLength(reading, from, lead === 'between');
+  const afterFrom = lead === 'from';
   if (link === 0 || (afterFrom && !joinsAfterFrom(reading, from))) return null;
   const high = coreAt(reading, from + link);
   // `von 2 bis 4` may be hours.

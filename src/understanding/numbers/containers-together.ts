@@ -27,7 +27,7 @@ export function smallerContainer(
 const reach = 6;
 
 /** `bench 2 cans and a jug in the jars`: a name before and a name after. */
-function isOfTwoSystems(reading: Reading, from: number, to: number): boolean {
+export function isOfTwoSystems(reading: Reading, from: number, to: number): boolean {
   return hasName(reading, from - 1, -1) && hasName(reading, to, 1);
 }
 

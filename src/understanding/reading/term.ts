@@ -88,3 +88,7 @@ export function isMark(term: Term | undefined, ...marks: readonly string[]): boo
 export function isCrop(term: Term | undefined): boolean {
   return term?.kind === 'word' && term.word.crop !== null;
 }
+
+export function isWeekday(term: Term | undefined): boolean {
+  return term?.kind === 'word' && term.word.weekday !== null;
+}

@@ -1,6 +1,7 @@
+import { isLabel } from '../moods/clause-kinds.ts';
 import { sameButForEnding } from '../names/inflection.ts';
 import { matchName, nearness } from '../names/match-name.ts';
-import { measureAt } from '../numbers/compose-measure.ts';
+import { type Lead, measureAt } from '../numbers/compose-measure.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import type { Lexicon } from './lexicon.ts';
 import { phraseAt, type Reading, unitAt } from './look-up.ts';
@@ -33,13 +34,7 @@ function termAt(reading: Reading, at: number, before: readonly Term[]): Found {
   const numbered = numberedNameAt(reading, at, before);
   if (numbered) return numbered;
   const previous = before.at(-1);
-  const measure = measureAt(
-    reading,
-    at,
-    means(previous, 'between'),
-    means(previous, 'from'),
-    means(previous, 'ph'),
-  );
+  const measure = measureAt(reading, at, leadOf(previous));
   if (measure && !(phrase && turnsClock(reading, at, phrase, measure.length))) {
     const term = {
       kind: 'measure' as const,
@@ -71,6 +66,13 @@ function termAt(reading: Reading, at: number, before: readonly Term[]): Found {
   }
 }
 
+function leadOf(previous: Term | undefined): Lead | null {
+  if (means(previous, 'between')) return 'between';
+  if (means(previous, 'from')) return 'from';
+  if (means(previous, 'ph')) return 'ph';
+  return isLabel(previous) ? 'label' : null;
+}
+
 /** `totes 2 and 3`: the number goes on from a name that ends in one. */
 function numberedNameAt(reading: Reading, at: number, before: readonly Term[]): Found | null {
   const { tokens, lexicon } = reading;
@@ -98,7 +100,7 @@ function turnsClock(reading: Reading, at: number, phrase: Match<Word>, measured:
   if (phrase.value.clockTurn === null) return false;
   if (measured < phrase.length) return true;
   if (measured > phrase.length || phrase.value.fraction === null) return false;
-  const hour = measureAt(reading, at + phrase.length, false, false)?.value;
+  const hour = measureAt(reading, at + phrase.length)?.value;
   return hour?.unit === null && hour.whole && hour.values[0]! <= 12;
 }
 

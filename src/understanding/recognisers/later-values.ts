@@ -1,4 +1,4 @@
-import { isReading, type Quantity } from '../../greenhouse/quantity.ts';
+import { belongsToGreenhouse, isReading, type Quantity } from '../../greenhouse/quantity.ts';
 import type { Fact } from '../fact.ts';
 import type { Measure } from '../numbers/measure.ts';
 import { convert, isBare, isBelievable } from '../numbers/quantity-of-measure.ts';
@@ -12,7 +12,7 @@ import {
   measureOf,
   take,
 } from '../reading/frame.ts';
-import { isMark, isUnknown, means } from '../reading/term.ts';
+import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import { quantityOf } from './labels.ts';
 import { believableReading, readingOf, type Slot } from './reading-fact.ts';
 
@@ -145,19 +145,39 @@ export function laterValue(frame: Frame, clause: Clause, told: readonly Fact[]):
   if (!last || quantity === null) return null;
   const at = onlyBareNumber(frame, clause);
   if (at === null || !isSecondValue(frame, clause, last, at)) return null;
+  // `24 inside, the gutters were at 6.0`: what a system is named for is not of the air.
+  if (belongsToGreenhouse(quantity) && frame.places.hasWhere(isName, last.at, at)) return null;
+  return repeated(frame, quantity, at, 'later value of the same');
+}
+
+/** A number without a label as one of that quantity, if it can be believed. */
+function repeated(frame: Frame, quantity: Quantity, at: number, because: string): Fact | null {
   const measure = measureOf(frame, at);
   const conversion = convert(quantity, measure, frame.context.greenhouse.units);
   if (!conversion || conversion.unitOpen || !isBelievable(quantity, conversion.values[0]!, null))
     return null;
   take(frame, at);
-  return {
-    quantity,
-    amount: { kind: 'measure', measure },
-    at,
-    from: at,
-    to: at,
-    because: 'later value of the same',
-  };
+  return { quantity, amount: { kind: 'measure', measure }, at, from: at, to: at, because };
+}
+
+/** `jars were 5.3, 3 ml up, now 5.9`: before the dose stood a number that only the value after it tells what it is of. */
+export function earlierValue(frame: Frame, later: Fact, told: readonly Fact[]): Fact | null {
+  const dose = told.at(-1);
+  if (dose?.quantity !== 'dose' || told.some(({ quantity }) => quantity === later.quantity))
+    return null;
+  const clause = wordsBefore(frame, dose.from);
+  const at = clause ? onlyBareNumber(frame, clause) : null;
+  if (!clause || at === null || !onlySmallWords(frame, clause, at, isName)) return null;
+  return repeated(frame, later.quantity, at, 'earlier value of the same');
+}
+
+/** What its clause says before a term; the clause before, where it opens one. */
+function wordsBefore(frame: Frame, i: number): Clause | null {
+  let c = frame.clauseOf[i]!;
+  if (frame.clauses[c]!.from < i) return { ...frame.clauses[c]!, to: i };
+  do c--;
+  while (c >= 0 && frame.clauses[c]!.from === frame.clauses[c]!.to);
+  return frame.clauses[c] ?? null;
 }
 
 /** What was read last; but after a dose, what the dose changes: `now 5.8` after pH up can only be the pH. */
@@ -184,15 +204,25 @@ function onlyBareNumber(frame: Frame, clause: Clause): number | null {
 function isSecondValue(frame: Frame, clause: Clause, last: Fact, at: number): boolean {
   if (isMark(frame.terms[at - 1], '→')) return true;
   if (clauseHas(frame, clause, 'now', 'before', 'after')) return true;
-  if (last.quantity === 'dose' || clause.from <= last.at) return false;
+  // `3 ml up, then 5.8`: a whole number could be as many millilitres more.
+  const isDose = last.quantity === 'dose';
+  if (isDose && clause.opens === 'then')
+    return measureOf(frame, at).decimals > 0 && onlySmallWords(frame, clause, at);
+  if (isDose || clause.from <= last.at) return false;
   if (clauseHas(frame, clause, 'was') || means(frame.terms[at - 1], 'from')) return true;
   const timed = frame.timed.slice(clause.from, clause.to).includes(true);
   return onlySmallWords(frame, clause, at) && (timed || clause.opens === 'and');
 }
 
-function onlySmallWords(frame: Frame, clause: Clause, at: number): boolean {
+function onlySmallWords(
+  frame: Frame,
+  clause: Clause,
+  at: number,
+  passes: (term: Term) => boolean = () => false,
+): boolean {
   for (let i = clause.from; i < clause.to; i++) {
-    if (i !== at && !frame.timed[i] && !isPadding(frame.terms[i]!)) return false;
+    const term = frame.terms[i]!;
+    if (i !== at && !frame.timed[i] && !isPadding(term) && !passes(term)) return false;
   }
   return true;
 }

@@ -76,9 +76,9 @@ function isRoomLeft(frame: Frame, clause: Clause, i: number): boolean {
 }
 
 function isPartOfLevel(measure: Measure): boolean {
-  return (
-    cmFactor(measure) !== null || isVolume(measure) || unitIs(measure, 'percent') || measure.share
-  );
+  // Millilitres are of a product: nobody reads a reservoir so finely.
+  const isLitres = isVolume(measure) && !unitIs(measure, 'ml', 'cl');
+  return cmFactor(measure) !== null || isLitres || unitIs(measure, 'percent') || measure.share;
 }
 
 function isProductAt(frame: Frame, i: number): boolean {

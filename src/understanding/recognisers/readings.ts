@@ -2,6 +2,7 @@ import type { Fact } from '../fact.ts';
 import type { Frame } from '../reading/frame.ts';
 import { labelledReadings } from './label-pairs.ts';
 import {
+  earlierValue,
   type Heading,
   headingOf,
   laterValue,
@@ -27,8 +28,10 @@ export function recogniseReadings(frame: Frame, told: readonly Fact[]): Fact[] {
       readingUnderHeading(frame, clause, heading) ?? readingLikeBefore(frame, c),
     ];
     facts.push(...more.filter((fact) => fact !== null));
-    const later = laterValue(frame, clause, saidBefore(clause.to));
-    if (later) facts.push(later);
+    const before = saidBefore(clause.to);
+    const later = laterValue(frame, clause, before);
+    const earlier = later && earlierValue(frame, later, before);
+    facts.push(...[earlier, later].filter((fact) => fact !== null));
     facts.push(...readingsByUnit(frame, clause));
     heading = headingOf(frame, clause, found, heading);
     facts.push(...readingsUnderLabel(frame, clause, heading, found));

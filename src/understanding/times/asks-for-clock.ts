@@ -8,7 +8,8 @@ export function asksForClock(frame: Frame, i: number): boolean {
   // `since around 6`: what is said before the word that blurs it.
   const isBlurred =
     means(frame.terms[i - 1], 'about') && means(frame.terms[i - 2], 'at-hour', 'since');
-  const before = frame.terms[isBlurred ? i - 2 : i - 1];
+  const at = isBlurred ? i - 2 : i - 1;
+  const before = frame.terms[at];
   // `from 2 to 4`: the end of a time that began.
   if (means(before, 'until') && frame.taken[i - 2] === true && !means(before, 'at-hour'))
     return true;
@@ -19,12 +20,14 @@ export function asksForClock(frame: Frame, i: number): boolean {
   if (after?.kind === 'measure' && frame.terms[i + 1]!.glued) return false;
   const clause = frame.clauses[frame.clauseOf[i]!]!;
   if (after?.kind === 'mark' && (after.text === '/' || after.text === '-')) return false;
-  const subject = frame.terms[i - 2];
-  if (i - 2 >= clause.from && (isLabel(subject) || means(subject, 'was', 'now'))) return false;
+  const subject = at > clause.from ? frame.terms[at - 1] : undefined;
+  // `went in at 8`: what was added is no amount at an amount.
+  if (means(before, 'at') && means(subject, 'add') && !means(subject, 'link')) return true;
+  if (isLabel(subject) || means(subject, 'was', 'now')) return false;
   const otherNumbers =
     frame.places.hasWhere(isMeasure, clause.from, i) ||
     frame.places.hasWhere(isMeasure, i + 1, clause.to);
-  if (i - 2 >= clause.from && subject?.kind === 'name' && !otherNumbers)
+  if (subject?.kind === 'name' && !otherNumbers)
     return (
       !(means(before, 'with') && saysAdding(frame, clause.from, i)) &&
       saysDeed(frame, clause.from, i)

@@ -42,6 +42,8 @@ export type GrammarConcept =
   | 'has'
   | 'pronoun'
   | 'and'
+  /** A sign of adding: two amounts are one. */
+  | 'plus'
   | 'then'
   | 'but'
   | 'or'

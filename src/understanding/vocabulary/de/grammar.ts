@@ -818,6 +818,7 @@ export const grammar: Words<GrammarConcept> = {
     'welches',
   ],
   and: ['und', '&', '+', 'plus', 'sowie', 'u', 'u.', 'als auch', 'und auch', 'wie auch'],
+  plus: ['+', 'plus'],
   then: ['dann', 'und dann', 'und danach', 'anschließend', 'und anschließend'],
   but: [
     'aber',

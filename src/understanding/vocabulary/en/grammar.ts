@@ -27,7 +27,7 @@ export const grammar: Words<GrammarConcept> = {
   ],
   to: ['to', 'up to', 'right up to', 'back to', 'back up to'],
   of: ['of'],
-  at: ['at', '@'],
+  at: ['at', '@', 'at about', 'at around', 'at roughly'],
   from: [
     'from',
     'off',
@@ -628,6 +628,7 @@ export const grammar: Words<GrammarConcept> = {
     'all of it',
   ],
   and: ['and', '&', '+', 'plus', 'as well as'],
+  plus: ['+', 'plus'],
   then: ['then', 'and then'],
   but: ['but', 'however'],
   or: ['or'],
