@@ -40,6 +40,8 @@ export interface Fact {
   readonly shorthand?: boolean;
   /** `each` is said, so an amount holds for every system named. */
   readonly each?: boolean;
+  /** Of what `each` is plainly said; else it may be of the parts of one system. */
+  readonly eachOf?: 'products' | 'systems';
   /** Named by a device or a crop that only this system has. */
   readonly byDevice?: SystemId;
   /** Other facts of the same shared amount: `30 ml of A and B`. */

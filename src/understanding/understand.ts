@@ -13,6 +13,7 @@ import { shadeMeasures } from './reading/shade-measures.ts';
 import { joinSplitDecimals } from './reading/split-decimals.ts';
 import { termsOf } from './reading/terms-of.ts';
 import { tokenise } from './reading/tokenise.ts';
+import { countVessels } from './reading/vessels-counted.ts';
 import { findNote, noteEntry } from './recognisers/note.ts';
 import type { Understanding } from './statement.ts';
 
@@ -40,7 +41,7 @@ export function understand(text: string, context: Context): Understanding {
   const written = withoutBrackets(
     saidOnce(termsOf(readingOf(read, lexicon)), context.greenhouse.units),
   );
-  const terms = putRight(shadeMeasures(cutAtSo(written)));
+  const terms = putRight(shadeMeasures(cutAtSo(countVessels(written, lexicon))));
   const frame = frameOf(context, lexicon, folded, terms);
   const { statements, named } =
     note && read.length === 0 ? { statements: [], named: [] } : readFrame(frame);

@@ -144,7 +144,9 @@ export function fill(frame: Frame, doubt: Doubt, said: Said, answered: Answered)
 /** `95` and `litres` make `95 litres`. */
 function withUnit(frame: Frame, value: string, unit: string): Measure | null {
   const reading = readingOf(tokenise(`${value} ${unit}`), frame.lexicon);
-  return measureAt(reading, 0)?.value ?? null;
+  const measure = measureAt(reading, 0);
+  // `three buckets` and `litres` make no amount.
+  return measure?.length === reading.tokens.length ? measure.value : null;
 }
 
 /** Of all that a bare amount could be, what the answer leaves: `added, to the dwc`. */

@@ -1,3 +1,4 @@
+import { isBare } from '../numbers/quantity-of-measure.ts';
 import {
   type Clause,
   clauseHas,
@@ -7,7 +8,7 @@ import {
   nextIn,
   previousIn,
 } from '../reading/frame.ts';
-import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
+import { isCrop, isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import { hasPastDeed, isDeed, isLabel, opensWithName } from './clause-kinds.ts';
 import type { Mood } from './mood.ts';
 
@@ -121,7 +122,10 @@ export function elsewhere(frame: Frame, clause: Clause, mark: Marker): void {
       'left-over',
       'level',
     );
-  if (isTaken && !hasProductIn(frame, clause)) mark(clause.from, clause.to, 'not-a-reading');
+  // `we lost 2 plants` is news, though of no quantity.
+  const isOfPlants = frame.places.hasWhere(isPlantLost, clause.from, clause.to);
+  if (isTaken && !isOfPlants && !hasProductIn(frame, clause))
+    mark(clause.from, clause.to, 'not-a-reading');
   for (let i = clause.from; i < clause.to; i++) {
     if (!means(frame.terms[i], 'other-water') || hasPastDeed(frame, clause.from, clause.to))
       continue;
@@ -130,6 +134,12 @@ export function elsewhere(frame: Frame, clause: Clause, mark: Marker): void {
     const named = frame.places.hasWhere(isName, clause.from, i);
     if (!isOrigin && !named) mark(clause.from, clause.to, 'not-a-reading');
   }
+}
+
+function isPlantLost(term: Term, i: number, terms: readonly Term[]): boolean {
+  const count = terms[i - 1];
+  const isCounted = count?.kind === 'measure' && count.measure.whole && isBare(count.measure);
+  return isCounted && (isCrop(term) || (means(term, 'counted') && !means(term, 'another', 'size')));
 }
 
 /** `last year it was 5.5 and ec 2` goes on until a but, or a word that brings it back to the present. */

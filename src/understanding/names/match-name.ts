@@ -46,7 +46,21 @@ export function matchName(
       };
     }
   }
-  return best;
+  return best && isLedByOwnWord(tokens, start, best, lexicon)
+    ? { ...best, near: nearness.slip }
+    : best;
+}
+
+/** `left tbu`: the first word stands there as in the names of one system only, so the short slip after it is sure. */
+function isLedByOwnWord(
+  tokens: readonly Token[],
+  start: number,
+  { near, length, systems }: NameMatch,
+  { names }: Lexicon,
+): boolean {
+  if (near !== nearness.shortSlip || length === 1) return false;
+  const led = names.filter(({ words }) => words[0] === tokens[start]!.text);
+  return led.length > 0 && led.every(({ system }) => system === systems[0]);
 }
 
 function isBetter(a: NameMatch, b: NameMatch): boolean {

@@ -2,6 +2,7 @@ import { isLabel } from '../moods/clause-kinds.ts';
 import { sameButForEnding } from '../names/inflection.ts';
 import { matchName, nearness } from '../names/match-name.ts';
 import { type Lead, measureAt } from '../numbers/compose-measure.ts';
+import { unitIs } from '../numbers/quantity-of-measure.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import type { Lexicon } from './lexicon.ts';
 import { phraseAt, type Reading, unitAt } from './look-up.ts';
@@ -28,7 +29,7 @@ export function termsOf(reading: Reading): Term[] {
 function termAt(reading: Reading, at: number, before: readonly Term[]): Found {
   const { tokens, lexicon } = reading;
   const token = tokens[at]!;
-  const phrase = phraseUpToName(reading, at);
+  const phrase = productAfterDose(reading, at, before) ?? phraseUpToName(reading, at);
   const name = nameAt(reading, at, before, phrase?.length ?? 0, phrase?.value ?? meaningless);
   if (name) return name;
   const numbered = numberedNameAt(reading, at, before);
@@ -102,6 +103,20 @@ function turnsClock(reading: Reading, at: number, phrase: Match<Word>, measured:
   if (measured > phrase.length || phrase.value.fraction === null) return false;
   const hour = measureAt(reading, at + phrase.length)?.value;
   return hour?.unit === null && hour.whole && hour.values[0]! <= 12;
+}
+
+/** `added 5 ml down to the dwc`: after millilitres the short name of a product ends there, unless a number follows. */
+function productAfterDose(
+  reading: Reading,
+  at: number,
+  before: readonly Term[],
+): Match<Word> | null {
+  const last = means(before.at(-1), 'of') ? before.at(-2) : before.at(-1);
+  if (last?.kind !== 'measure' || !unitIs(last.measure, 'ml', 'cl')) return null;
+  const [phrase, product] = [phraseAt(reading, at), phraseAt(reading, at, 1)];
+  if (!phrase || phrase.length === 1 || phrase.value.product !== null) return null;
+  if (!product?.value.shyProduct?.startsWith('ph-')) return null;
+  return reading.tokens[at + phrase.length]?.kind === 'number' ? null : product;
 }
 
 /** The longest phrase that does not swallow the start of a system's name: `the top` in `the top shelf`. */

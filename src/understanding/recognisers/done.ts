@@ -27,7 +27,7 @@ export function recogniseDone(frame: Frame, moods: readonly (Mood | null)[]): Do
       ).length === 0;
     if (!plain) continue;
     const chore = choreIn(frame, clause);
-    const anchor = doneWord(frame, clause);
+    const anchor = doneWord(frame, clause, chore !== null);
     if (
       chore !== null &&
       !clauseHas(frame, clause, 'not', 'did-not') &&
@@ -75,8 +75,9 @@ function statement(
   return { kind: 'done', ...said, span: { from, to }, because: ['done'] };
 }
 
-function doneWord(frame: Frame, clause: Clause): number | null {
-  const named = namesIn(frame, clause).length > 0 || clauseHas(frame, clause, 'all', 'pronoun');
+function doneWord(frame: Frame, clause: Clause, isChore: boolean): number | null {
+  const named =
+    isChore || namesIn(frame, clause).length > 0 || clauseHas(frame, clause, 'all', 'pronoun');
   return (
     inClause(
       frame,

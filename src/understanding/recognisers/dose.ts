@@ -1,6 +1,7 @@
 import type { Fact } from '../fact.ts';
 import type { Measure } from '../numbers/measure.ts';
-import { type Frame, take } from '../reading/frame.ts';
+import { clauseHas, type Frame, take } from '../reading/frame.ts';
+import { means } from '../reading/term.ts';
 import { amountOf, type FoundAmount } from './dose-amount.ts';
 import { missingDose } from './dose-missing.ts';
 import { type ProductGroup, productGroups } from './products.ts';
@@ -9,12 +10,17 @@ import { type ProductGroup, productGroups } from './products.ts';
 export function recogniseDoses(frame: Frame): Fact[] {
   const facts: Fact[] = [];
   let latest: Measure | null = null;
-  for (const group of productGroups(frame)) {
+  const groups = productGroups(frame);
+  for (const group of groups) {
     const found = amountOf(frame, group, latest);
+    if (found && isInStock(frame, group, found)) {
+      take(frame, found.at, ...group.terms);
+      continue;
+    }
     if (found) {
       latest = found.measure;
       take(frame, found.at, ...group.terms);
-      facts.push(...dosesOf(group, found));
+      facts.push(...dosesOf(group, found, groups.length > 1));
       continue;
     }
     const missing = missingDose(frame, group);
@@ -26,7 +32,16 @@ export function recogniseDoses(frame: Frame): Fact[] {
   return facts;
 }
 
-function dosesOf(group: ProductGroup, found: FoundAmount): Fact[] {
+/** `half a litre of ph up left`: what the bottle still holds. */
+function isInStock(frame: Frame, group: ProductGroup, found: FoundAmount): boolean {
+  const clause = frame.clauses[frame.clauseOf[found.at]!]!;
+  const last = Math.max(found.at, group.terms.at(-1)!);
+  return (
+    means(frame.terms[last + 1], 'left-over') && !clauseHas(frame, clause, 'add', 'top-up', 'fill')
+  );
+}
+
+function dosesOf(group: ProductGroup, found: FoundAmount, isOneOfSeveral: boolean): Fact[] {
   const amount = { kind: 'measure' as const, measure: found.measure };
   const first = Math.min(found.at, group.terms[0]!);
   const last = Math.max(found.at, group.terms.at(-1)!);
@@ -34,10 +49,13 @@ function dosesOf(group: ProductGroup, found: FoundAmount): Fact[] {
   if (group.products.length > 1 && !found.each) {
     return [{ ...shape, at: found.at, product: group.products[0]!, shared: group.products }];
   }
+  // `5 ml A and B each`, `5 ml A, 5 ml B each`: of each product, and not of each part of a system.
+  const isOfProducts = isOneOfSeveral || group.products.length > 1;
+  const each = { each: true, ...(isOfProducts ? { eachOf: 'products' as const } : {}) };
   return group.products.map((product, n) => ({
     ...shape,
     at: group.terms[n]!,
     product,
-    ...(found.each ? { each: true } : {}),
+    ...(found.each ? each : {}),
   }));
 }

@@ -9,6 +9,7 @@ import {
   measureOf,
   measuresIn,
   namesIn,
+  previousIn,
   take,
 } from '../reading/frame.ts';
 import { isCrop, means } from '../reading/term.ts';
@@ -88,10 +89,21 @@ function isBroughtIn(frame: Frame, clause: Clause, crops: number): boolean {
   if (clauseHas(frame, clause, 'top-up', 'change', 'take-away', 'other-deed', 'money'))
     return false;
   if (clauseHas(frame, clause, 'add'))
-    return clauseHas(frame, clause, 'from') && (crops > 0 || namesIn(frame, clause).length > 0);
+    return (
+      (clauseHas(frame, clause, 'from') && (crops > 0 || namesIn(frame, clause).length > 0)) ||
+      isYield(frame, clause, crops)
+    );
   return (
     crops > 0 || (namesIn(frame, clause).length > 0 && clauseHas(frame, clause, 'from', 'place'))
   );
+}
+
+/** `bench gave us 3.4 kg of tomatoes`: the system gives, to somebody or of its crop. */
+function isYield(frame: Frame, clause: Clause, crops: number): boolean {
+  const verb = inClause(frame, clause, (term) => means(term, 'add'))[0]!;
+  const subject = previousIn(frame, clause, verb, (term) => means(term, 'has', 'filler'));
+  const receiver = frame.terms[verb + 1];
+  return frame.terms[subject]?.kind === 'name' && (crops > 0 || means(receiver, 'self'));
 }
 
 /** `picked the jars`: how much is asked for; `picked 1.2` needs its unit. */

@@ -52,7 +52,9 @@ function leftOver(frame: Frame, clause: Clause, i: number): Fact[] {
     ];
   }
   if (unitIs(measure, 'unknown')) {
-    if (!clauseHas(frame, clause, 'add', 'top-up', 'fill')) return [];
+    const isPutIn =
+      clauseHas(frame, clause, 'add', 'top-up', 'fill') || goesIntoSystem(frame, clause, i);
+    if (!isPutIn) return [];
     take(frame, i);
     return [
       {
@@ -74,6 +76,15 @@ function leftOver(frame: Frame, clause: Clause, i: number): Fact[] {
       because: isBare(measure) ? 'bare number' : 'nothing says what it is of',
     },
   ];
+}
+
+/** `3 buckets into the bench`: nothing but an amount and where it went. */
+function goesIntoSystem(frame: Frame, clause: Clause, i: number): boolean {
+  const said = frame.terms.slice(i + 1, clause.to);
+  return (
+    said.some(({ kind }) => kind === 'name') &&
+    said.every((term) => term.kind === 'name' || means(term, 'place', 'article', 'filler'))
+  );
 }
 
 /** `2 l of vinegar`, `the 10 l heater`: the volume of a thing. */

@@ -31,6 +31,7 @@ export function recogniseSameAsBefore(
       from: at,
       to: at,
       each: true,
+      eachOf: 'systems',
       because: 'same as the system before',
     }));
   });

@@ -7,9 +7,11 @@ import {
   clauseHas,
   type Frame,
   inClause,
+  isMeasure,
   measureOf,
   measuresIn,
   namesIn,
+  nextIn,
   take,
 } from '../reading/frame.ts';
 import { isUnknown, means, type Term } from '../reading/term.ts';
@@ -26,7 +28,8 @@ export function inOneClause(
   own: boolean,
   unitBefore: Unit | null = null,
 ): Fact[] {
-  const each = clauseHas(frame, clause, 'each') ? { each: true } : {};
+  const parts = clauseHas(frame, clause, 'each') ? partsCounted(frame, clause) : null;
+  const each = parts === null && clauseHas(frame, clause, 'each') ? { each: true } : {};
   const target = own ? brimOrMark(frame, clause, verb) : null;
   const volumes = measuresIn(frame, clause).filter(
     (i) => isVolume(measureOf(frame, i)) && !isWhatIsLeft(frame, clause, i),
@@ -42,7 +45,7 @@ export function inOneClause(
       : {};
     facts.push({
       ...shape(frame, i, verb),
-      amount: { kind: 'measure', measure: measureOf(frame, i) },
+      amount: { kind: 'measure', measure: times(measureOf(frame, i), parts) },
       ...each,
       ...doubt,
     });
@@ -83,6 +86,24 @@ export function inOneClause(
     facts.push({ ...shape(frame, verb, verb), amount: { kind: 'missing' } });
   }
   return facts;
+}
+
+/** `6 buckets with 2 l each`: how many parts of one system; their count is taken. */
+function partsCounted(frame: Frame, clause: Clause): number | null {
+  const names = namesIn(frame, clause);
+  const [name] = names;
+  const count = name === undefined ? undefined : frame.terms[name - 1];
+  if (names.length !== 1 || !isMeasure(count) || !isBare(count.measure) || !count.measure.whole)
+    return null;
+  if (!isPlural(frame, frame.terms[name!]!.text)) return null;
+  take(frame, name! - 1);
+  return count.measure.values[0]!;
+}
+
+function times(measure: Measure, count: number | null): Measure {
+  return count === null
+    ? measure
+    : { ...measure, values: measure.values.map((value) => value * count) };
 }
 
 /** `4 cans, then 2 more`: more of the same. */
@@ -167,11 +188,15 @@ function bareAmounts(
   each: { readonly each?: boolean },
   except: number | null,
 ): Fact[] {
-  const bare = measuresIn(frame, clause).filter(
-    (i) => i !== except && isBare(measureOf(frame, i)) && (i > verb || i === verb - 1),
-  );
+  const straight = straightAfter(frame, clause, verb);
+  const bare =
+    straight === null
+      ? measuresIn(frame, clause).filter(
+          (i) => i !== except && isBare(measureOf(frame, i)) && (i > verb || i === verb - 1),
+        )
+      : [straight];
   // A label may own the number, and products have amounts of their own.
-  const labelled = inClause(frame, clause, isLabel).length > 0;
+  const labelled = straight === null && inClause(frame, clause, isLabel).length > 0;
   const dosed =
     inClause(frame, clause, (term, i) => frame.taken[i] === true && isProduct(term)).length > 0;
   const isListed = bare.length > 1 && bare.every((i) => frame.terms[i - 1]?.kind === 'name');
@@ -192,6 +217,19 @@ function bareAmounts(
       ...each,
     };
   });
+}
+
+/** `bench 6.2 2.4 20 topped up 50`: readings, the verb, and a number that closes the clause or comes before its system. */
+function straightAfter(frame: Frame, clause: Clause, verb: number): number | null {
+  const readings = measuresIn(frame, { ...clause, to: verb });
+  const isOfReadings =
+    readings.length > 1 || inClause(frame, { ...clause, to: verb }, isLabel).length > 0;
+  const at = nextIn(frame, clause, verb, (term) => means(term, 'about', 'with', 'another'));
+  if (readings.length === 0 || !isOfReadings || at < 0 || !isMeasure(frame.terms[at])) return null;
+  const end = frame.terms[at + 1];
+  const closes = at + 1 === clause.to || end?.kind === 'name' || means(end, 'place');
+  const alone = measuresIn(frame, { ...clause, from: verb }).length === 1;
+  return isBare(measureOf(frame, at)) && closes && alone ? at : null;
 }
 
 /** `topped up 6 buckets`, `3 buckets into the bench`: how many vessels, and not how many litres. */

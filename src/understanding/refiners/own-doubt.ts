@@ -3,8 +3,9 @@ import type { System } from '../../greenhouse/system.ts';
 import type { Fact } from '../fact.ts';
 import { isVolume, litresFactor } from '../numbers/quantity-of-measure.ts';
 import type { Frame } from '../reading/frame.ts';
-import type { Choice, DoubtReason, DoubtStatement } from '../statement.ts';
+import type { Choice, DoubtReason, DoubtStatement, Waiting } from '../statement.ts';
 import { doubt, soundDraft } from './doubt-of.ts';
+import { draftOf, isApproximate } from './draft-of.ts';
 import type { Settled } from './settled.ts';
 
 /** Doubts that a recogniser had: what a number is of, whether it was there or added. */
@@ -42,7 +43,18 @@ export function ownDoubt(frame: Frame, one: Settled, reason: DoubtReason): Doubt
       drafts: choices.flatMap(({ drafts }) => drafts),
     });
   }
-  return doubt(frame, one, reason, []);
+  return doubt(frame, one, reason, [], reason.kind === 'which-unit' ? amountAwaited(one) : null);
+}
+
+/** `3 buckets into the bench`: the litres that somebody may say. */
+function amountAwaited(one: Settled): Waiting | null {
+  const { fact, systems, atMs, mark } = one;
+  if (!systems || systems.length === 0) return null;
+  const isVague = isApproximate(fact) || mark?.vague === true;
+  return {
+    for: 'value',
+    drafts: systems.map((system) => draftOf(fact, system, 0, atMs, isVague)),
+  };
 }
 
 function guessesFor({ amount, product }: Fact): readonly Quantity[] {

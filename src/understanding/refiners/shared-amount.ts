@@ -19,6 +19,25 @@ export function isShared({ quantity, amount, each }: Fact): boolean {
   return quantity === 'level' && amount.kind === 'measure' && isVolume(amount.measure);
 }
 
+/** `2 l each` of one system: its parts are meant, and how many they are nobody said. */
+export function isOfParts({ quantity, amount, each, eachOf }: Fact): boolean {
+  if (!each || eachOf || amount.kind !== 'measure') return false;
+  return quantity === 'top-up' || quantity === 'harvest' || quantity === 'dose';
+}
+
+/** `topped up the buckets with 2 l each`: all of it is asked for; what was said may be that. */
+export function amountOfParts(frame: Frame, one: Settled, system: System): DoubtStatement {
+  const draft = soundDraft(frame, one, system);
+  const inAll: Choice[] = draft ? [{ label: { kind: 'in-all' }, drafts: [draft] }] : [];
+  return doubt(
+    frame,
+    one,
+    { kind: 'shared-amount', quantity: one.fact.quantity, amount: amountText(one.fact) },
+    inAll,
+    draft ? { for: 'value', drafts: [draft] } : null,
+  );
+}
+
 function amountText(fact: Fact): string {
   return fact.amount.kind === 'measure' ? fact.amount.measure.written : '';
 }

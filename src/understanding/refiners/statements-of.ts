@@ -15,7 +15,13 @@ import { doubt, doubtOf, draftFrom, soundDraft, spanOf } from './doubt-of.ts';
 import { isItAReading, isItAReadingOf } from './is-it-a-reading.ts';
 import { ownDoubt } from './own-doubt.ts';
 import type { Settled } from './settled.ts';
-import { isShared, sharedAmount, sharedProducts } from './shared-amount.ts';
+import {
+  amountOfParts,
+  isOfParts,
+  isShared,
+  sharedAmount,
+  sharedProducts,
+} from './shared-amount.ts';
 import { type Valued, valueOf } from './value-of.ts';
 import { whichSystem } from './which-system.ts';
 import { sinceWhen, whichTime } from './which-time.ts';
@@ -58,6 +64,7 @@ function settledStatements(frame: Frame, one: Settled): Statement[] {
   const { fact, systems } = one;
   if (fact.doubt) return [ownDoubt(frame, one, fact.doubt)];
   if (systems && systems.length > 1 && isShared(fact)) return [sharedAmount(frame, one, systems)];
+  if (systems?.length === 1 && isOfParts(fact)) return [amountOfParts(frame, one, systems[0]!)];
   if (fact.shared) return [sharedProducts(frame, one)];
   const targets: (System | null)[] = systems === null ? [null] : [...systems];
   if (fact.amount.kind === 'missing')

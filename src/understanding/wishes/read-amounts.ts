@@ -21,14 +21,13 @@ function numberFrom(
 ): { readonly value: number; readonly length: number } | null {
   const [first] = words;
   if (first?.kind === 'number') return { value: first.values[0]!, length: 1 };
-  const { numbers } = lexicon.own.vocabulary;
+  const { numbers, fractions } = lexicon.own.vocabulary;
   for (let length = Math.min(3, words.length); length > 0; length--) {
-    const value = numbers.get(
-      words
-        .slice(0, length)
-        .map(({ text }) => text)
-        .join(' '),
-    );
+    const said = words
+      .slice(0, length)
+      .map(({ text }) => text)
+      .join(' ');
+    const value = numbers.get(said) ?? fractions.get(said);
     if (value === undefined) continue;
     // `half a litre`
     const isArticled = own.articles.includes(words[length]?.text ?? '');

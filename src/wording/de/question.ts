@@ -3,7 +3,7 @@ import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { Doubt } from '../../understanding/doubt.ts';
 import type { DoubtReason } from '../../understanding/statement.ts';
 import { clipped, mostQuoted } from '../spoken/clipped.ts';
-import { doubtedDrafts } from '../spoken/doubted.ts';
+import { doubtedDrafts, isOfPartsOnly, isOfVessels } from '../spoken/doubted.ts';
 import { measureOf } from '../spoken/measure-of-quantity.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { choiceText } from './button.ts';
@@ -32,6 +32,8 @@ export function questionText(doubt: Doubt, s: Speaker): string {
       return `${amount}${inBrackets(doubt, s)}: ist das jetzt drin, oder hast du das nachgefüllt?`;
     }
     case 'which-unit': {
+      if (isOfVessels(reason))
+        return `${s.capital(clipped(reason.value, mostQuoted))}${inBrackets(doubt, s)}: wie viele ${volumeNames[s.units.volume]} sind das?`;
       const found = `${quantityNames[reason.quantity]} ${clipped(reason.value, mostQuoted)}`;
       return `${found}${inBrackets(doubt, s)}: ${s.or(possibleUnits(reason.quantity, s))}?`;
     }
@@ -45,8 +47,12 @@ export function questionText(doubt: Doubt, s: Speaker): string {
       return missingAmountText(reason, doubt, s);
     case 'litres-to-brim':
       return `Wie viele ${volumeNames[s.units.volume]} waren es${atSystem(doubt, s)} bis zum Rand?`;
-    case 'shared-amount':
-      return `${clipped(reason.amount, mostQuoted)}: jeweils oder zusammen?`;
+    case 'shared-amount': {
+      const amount = clipped(reason.amount, mostQuoted);
+      return isOfPartsOnly(doubt)
+        ? `Je ${amount}${inBrackets(doubt, s)}: wie viel ist das zusammen?`
+        : `${amount}: jeweils oder zusammen?`;
+    }
     case 'which-time':
       return `„${clipped(reason.written, mostQuoted)}“ kann ich nicht einordnen. Wann war das?`;
     case 'since-when':

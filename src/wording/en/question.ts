@@ -2,7 +2,7 @@ import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { Doubt } from '../../understanding/doubt.ts';
 import type { DoubtReason } from '../../understanding/statement.ts';
 import { clipped, mostQuoted } from '../spoken/clipped.ts';
-import { doubtedDrafts, doubtedSystem } from '../spoken/doubted.ts';
+import { doubtedDrafts, doubtedSystem, isOfPartsOnly, isOfVessels } from '../spoken/doubted.ts';
 import { measureOf } from '../spoken/measure-of-quantity.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { choiceText } from './button.ts';
@@ -31,6 +31,8 @@ export function questionText(doubt: Doubt, s: Speaker): string {
       return `${amount}${inSystem(doubt, s)}: is that what is in it now, or what you added?`;
     }
     case 'which-unit': {
+      if (isOfVessels(reason))
+        return `${s.capital(clipped(reason.value, mostQuoted))}${forSystem(doubt, s)}: how many ${volumeNames[s.units.volume]} is that?`;
       const found = `${s.capital(quantityNames[reason.quantity])} ${clipped(reason.value, mostQuoted)}`;
       return `${found}${forSystem(doubt, s)}: in ${s.or(possibleUnits(reason.quantity, s))}?`;
     }
@@ -44,8 +46,12 @@ export function questionText(doubt: Doubt, s: Speaker): string {
       return missingAmountText(reason, doubt, s);
     case 'litres-to-brim':
       return `How many ${volumeNames[s.units.volume]} did it take to fill ${doubtedSystem(doubt, s)?.name ?? 'it'} to the brim?`;
-    case 'shared-amount':
-      return `${clipped(reason.amount, mostQuoted)}: for each of them, or in all?`;
+    case 'shared-amount': {
+      const amount = clipped(reason.amount, mostQuoted);
+      return isOfPartsOnly(doubt)
+        ? `${amount} each${forSystem(doubt, s)}: how much is that in all?`
+        : `${amount}: for each of them, or in all?`;
+    }
     case 'which-time':
       return `I can't place “${clipped(reason.written, mostQuoted)}”. When was that?`;
     case 'since-when':

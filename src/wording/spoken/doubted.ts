@@ -1,6 +1,7 @@
 import type { EntryDraft } from '../../greenhouse/entry.ts';
 import type { System } from '../../greenhouse/system.ts';
 import type { Doubt } from '../../understanding/doubt.ts';
+import type { DoubtReason } from '../../understanding/statement.ts';
 import type { Speaker } from './speaker.ts';
 
 /** The entries that hang on the doubt: those that wait, or what the likeliest answer would log. */
@@ -17,4 +18,15 @@ export function doubtedSystem(doubt: Doubt, s: Speaker): System | null {
   ];
   const [only, second] = new Set(drafts.map(({ system }) => system));
   return only && second === undefined ? s.system(only) : null;
+}
+
+/** `2 l each` of one system: there is nothing to share among several. */
+export function isOfPartsOnly({ choices }: Doubt): boolean {
+  const kinds = choices.map(({ label }) => label.kind);
+  return kinds.includes('in-all') && !kinds.includes('each');
+}
+
+/** An amount of water in vessels of unknown size, and no bare number: `three buckets`. */
+export function isOfVessels(reason: Extract<DoubtReason, { kind: 'which-unit' }>): boolean {
+  return reason.quantity === 'top-up' && !/^[\d.,\s]+$/.test(reason.value);
 }

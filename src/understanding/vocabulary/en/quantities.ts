@@ -11,7 +11,6 @@ export const quantities: Words<QuantityConcept> = {
     'ph level',
     'ph reading',
     'acidity',
-    'ph is',
     'ph of the water',
     'ph of the solution',
     'water ph',

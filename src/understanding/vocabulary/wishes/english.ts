@@ -308,7 +308,8 @@ export const englishWishes: WishWords = {
       'there is|are|are_still|is_still|only? {amount} of? {product} left',
       "there 's {amount} of? {product} left",
       'we|i have {amount} of? {product} left',
-      '{product} : {amount} left',
+      '{product} :? {amount} left',
+      '{amount} of? {product} left|remaining',
       '{product} has {amount} left',
     ],
     'ask-one-stock': [
