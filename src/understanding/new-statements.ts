@@ -8,6 +8,7 @@ import { nothingSaid } from './nothing-said.ts';
 import type { Frame } from './reading/frame.ts';
 import { recogniseDone } from './recognisers/done.ts';
 import { withoutConflicts } from './refiners/conflicts.ts';
+import { onDaysTold } from './refiners/days-told.ts';
 import { asDutiesAnswered } from './refiners/duties-answered.ts';
 import { withEnds } from './refiners/outage-ends.ts';
 import { inPhaseOrder } from './refiners/phase-order.ts';
@@ -30,7 +31,7 @@ export function newStatements(frame: Frame): readonly Statement[] {
   const scopeOf = scopesAmong(frame, inOrder, mentions);
   const settled = asDutiesAnswered(
     frame,
-    settleFacts(frame, facts, { mentions, marks, moods, scopeOf }),
+    onDaysTold(frame, settleFacts(frame, facts, { mentions, marks, moods, scopeOf }), marks),
   );
   const phases = new Map<EntryDraft, Fact['phase']>();
   const found = withoutRepeatedQuestions(statementsOf(frame, settled, phases));

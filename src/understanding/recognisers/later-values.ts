@@ -28,8 +28,14 @@ export function readingAcrossComma(frame: Frame, c: number): Fact | null {
     else if (label && (isMeasure(frame.terms[i]) || isUnknown(frame.terms[i]))) label = null;
   }
   if (!label) return null;
+  // `ph is down, gutters 5.6`: the name leads its value, where none was named before.
+  const mayName = !frame.places.hasWhere(isName, clause.from, clause.to);
   let first = next.from;
-  while (first < next.to && isPadding(frame.terms[first]!)) first++;
+  while (
+    first < next.to &&
+    (isPadding(frame.terms[first]!) || (mayName && isName(frame.terms[first])))
+  )
+    first++;
   if (first >= next.to || !isMeasure(frame.terms[first]) || frame.taken[first]) return null;
   if (first + 1 < next.to && quantityOf(frame, next, first + 1) !== null) return null;
   return readingOf(frame, clause, label, first);

@@ -18,6 +18,7 @@ import { isUnknown, means, type Term } from '../reading/term.ts';
 import type { Unit } from '../reading/word-list.ts';
 import { isPlural } from './not-readings.ts';
 import { brimOrMark, type Target } from './top-up-mark.ts';
+import { asksForAmount } from './top-up-missing.ts';
 import { afterTopUp } from './top-up-order.ts';
 
 /** `unitBefore`: that of the amount told last, for `4 cans, then 2 more`. */
@@ -259,26 +260,4 @@ function hasProductsOrUnknown(frame: Frame, clause: Clause, i: number): boolean 
         !means(term, 'solution'),
     ).length > 0
   );
-}
-
-/** A verb that speaks of topping up, or of water, needs its amount; `put the lid on` does not. */
-function asksForAmount(frame: Frame, clause: Clause, verb: number): boolean {
-  const verbs = inClause(frame, clause, (term) =>
-    means(term, 'top-up', 'fill', 'refill', 'add', 'add-plainly'),
-  );
-  const strong = verbs.some((i) => means(frame.terms[i], 'top-up', 'fill', 'refill'));
-  const products = inClause(
-    frame,
-    clause,
-    (term) =>
-      term.kind === 'word' &&
-      (term.word.product !== null || (term.word.shyProduct !== null && means(term, 'brim'))),
-  );
-  if (products.length > 0) return false;
-  if (strong) return namesIn(frame, clause).length > 0 || !hasOtherObject(frame, clause, verb);
-  return clauseHas(frame, clause, 'solution') && !means(frame.terms[verb], 'link');
-}
-
-function hasOtherObject(frame: Frame, clause: Clause, verb: number): boolean {
-  return inClause(frame, clause, (term, i) => i > verb && isUnknown(term)).length > 0;
 }

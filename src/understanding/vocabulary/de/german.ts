@@ -95,6 +95,7 @@ const compoundEnds: readonly string[] = [
   'tank',
   'voll',
   'leer',
+  'liter',
   'ph',
   'ec',
 ];

@@ -1,0 +1,60 @@
+import { isVolume } from '../numbers/quantity-of-measure.ts';
+import {
+  type Clause,
+  clauseHas,
+  endOfSentence,
+  type Frame,
+  inClause,
+  namesIn,
+} from '../reading/frame.ts';
+import { isUnknown, means, type Term } from '../reading/term.ts';
+
+/** A verb that speaks of topping up, or of water, needs its amount; `put the lid on` does not. */
+export function asksForAmount(frame: Frame, clause: Clause, verb: number): boolean {
+  const verbs = inClause(frame, clause, (term) =>
+    means(term, 'top-up', 'fill', 'refill', 'add', 'add-plainly'),
+  );
+  const strong = verbs.some((i) => means(frame.terms[i], 'top-up', 'fill', 'refill'));
+  const products = inClause(
+    frame,
+    clause,
+    (term) =>
+      term.kind === 'word' &&
+      (term.word.product !== null || (term.word.shyProduct !== null && means(term, 'brim'))),
+  );
+  if (products.length > 0) return false;
+  if (strong) return namesIn(frame, clause).length > 0 || !hasOtherObject(frame, clause, verb);
+  return (
+    (clauseHas(frame, clause, 'solution') && !means(frame.terms[verb], 'link')) ||
+    isPouredSomewhere(frame, clause, verb)
+  );
+}
+
+/** `poured into the jars`, `hab gegossen in den Gläsern`: nothing but a verb of adding, and where. */
+function isPouredSomewhere(frame: Frame, clause: Clause, verb: number): boolean {
+  if (means(frame.terms[verb], 'link', 'took', 'set', 'filler')) return false;
+  const rest = inClause(
+    frame,
+    clause,
+    (term, i) =>
+      i !== verb &&
+      !frame.timed[i] &&
+      term.kind !== 'name' &&
+      !means(term, 'self', 'filler', 'has', 'place', 'article'),
+  );
+  const name = namesIn(frame, clause)[0];
+  // `12 l not into the dwc but poured into the gutters`: the amount stands in another clause.
+  const start = frame.sentences[clause.sentence]![0]!.from;
+  if (frame.places.hasWhere(isWater, start, endOfSentence(frame, clause))) return false;
+  if (rest.length > 0 || name === undefined) return false;
+  const before = means(frame.terms[name - 1], 'article') ? name - 2 : name - 1;
+  return before >= clause.from && means(frame.terms[before], 'place');
+}
+
+function isWater(term: Term): boolean {
+  return term.kind === 'measure' && isVolume(term.measure);
+}
+
+function hasOtherObject(frame: Frame, clause: Clause, verb: number): boolean {
+  return inClause(frame, clause, (term, i) => i > verb && isUnknown(term)).length > 0;
+}

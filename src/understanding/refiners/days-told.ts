@@ -1,0 +1,53 @@
+import type { Frame } from '../reading/frame.ts';
+import { means, type Term } from '../reading/term.ts';
+import type { TimeMark } from '../times/time-mark.ts';
+import type { Settled } from './settled.ts';
+
+/**
+ * `on Saturday and Sunday 10 l each`: the same on every day that is told. Without the word nobody knows
+ * whether it was both times or in all, nor when: the time is asked.
+ */
+export function onDaysTold(
+  frame: Frame,
+  settled: readonly Settled[],
+  marks: readonly TimeMark[],
+): Settled[] {
+  const lists = listsOf(frame, marks);
+  return settled.flatMap((one): Settled[] => {
+    const days = one.mark && lists.find((list) => list.includes(one.mark!));
+    if (!days || one.fact.quantity === 'outage' || one.fact.quantity === 'restored') return [one];
+    if (one.fact.each && one.systems?.length === 1)
+      return days.map((mark) => ({
+        ...one,
+        fact: { ...one.fact, each: false },
+        mark,
+        atMs: mark.atMs,
+      }));
+    const written = frame.folded.text.slice(
+      frame.terms[days[0]!.from]!.from,
+      frame.terms[days.at(-1)!.to]!.to,
+    );
+    const askFrom = days.map(({ atMs }) => atMs).toSorted((a, b) => b - a);
+    return [{ ...one, mark: { ...days[0]!, written, askFrom } }];
+  });
+}
+
+/** Times with nothing but `and` or a comma between them. */
+function listsOf({ terms }: Frame, marks: readonly TimeMark[]): TimeMark[][] {
+  const lists: TimeMark[][] = [];
+  for (const mark of marks) {
+    const last = lists.at(-1)?.at(-1);
+    const goesOn =
+      last !== undefined &&
+      terms.slice(last.to + 1, mark.from).every(joinsDays) &&
+      last.to + 1 < mark.from;
+    if (goesOn && !last.since && !mark.until) lists.at(-1)!.push(mark);
+    else lists.push([mark]);
+  }
+  return lists.filter((list) => list.length > 1);
+}
+
+function joinsDays(term: Term): boolean {
+  const isCut = term.kind === 'stop' && (term.cut === 'and' || term.cut === 'comma');
+  return isCut || means(term, 'on-day', 'article');
+}
