@@ -53,6 +53,8 @@ describe.each([
   'understanding/corpus/english-sealed.jsonl',
   'understanding/corpus/german-open.jsonl',
   'understanding/corpus/german-sealed.jsonl',
+  'understanding/corpus/english-second-open.jsonl',
+  'understanding/corpus/german-second-open.jsonl',
   'understanding/corpus/english-third-open.jsonl',
   'understanding/corpus/german-third-open.jsonl',
   'understanding/corpus/tried.jsonl',
