@@ -170,6 +170,11 @@ describe('long messages', () => {
     '20 ml a and ',
     '\n',
     'x',
+    'olli says ',
+    'birgit sagt ',
+    'füll nach, ',
+    '5 5/each ',
+    '3 cans + ',
   ];
 
   test.each(pieces)(

@@ -17,9 +17,14 @@ export type Marker = (from: number, to: number, mood: Mood) => void;
 /**
  * How far it goes on that something is only supposed or heard: to the sentence's end, but not over a `but`, nor
  * over a clause that leads off with a system's name and a value of it where none had been named. A clause that
- * speaks of nothing in the greenhouse (`if you ask me`) colours no other.
+ * speaks of nothing in the greenhouse (`if you ask me`) colours no other. `isMarked`: a clause that is coloured by
+ * a word of its own goes on by itself.
  */
-export function endOfTalkOf(frame: Frame, clause: Clause): number {
+export function endOfTalkOf(
+  frame: Frame,
+  clause: Clause,
+  isMarked: (clause: Clause) => boolean,
+): number {
   const said = frame.terms.slice(clause.from, clause.to);
   const isEmpty = !said.some(
     (term) =>
@@ -35,8 +40,10 @@ export function endOfTalkOf(frame: Frame, clause: Clause): number {
   const isIf = clauseHas(frame, clause, 'condition');
   let isTold = isIf ? clauseHas(frame, clause, 'intention') : clauseTells(frame, clause);
   let to = clause.to;
-  for (const next of frame.clauses.slice(frame.clauses.indexOf(clause) + 1)) {
-    if (next.sentence !== clause.sentence || next.opens === 'but') break;
+  const c = frame.clauseOf[clause.from] ?? frame.clauses.length - 1;
+  for (let n = c + 1; n < frame.clauses.length; n++) {
+    const next = frame.clauses[n]!;
+    if (next.sentence !== clause.sentence || next.opens === 'but' || isMarked(next)) break;
     const leadsOff = isTold && !names && opensWithName(frame, next) && clauseTells(frame, next);
     if (leadsOff || (!isIf && tellsOneself(frame, next))) break;
     to = next.to;
@@ -72,19 +79,25 @@ function isProduct(term: Term): boolean {
 }
 
 export function hear(frame: Frame, clause: Clause, mark: Marker): void {
-  const end = () => endOfTalkOf(frame, clause);
-  if (clauseHas(frame, clause, 'hearsay')) mark(clause.from, end(), 'hearsay');
+  const isHeard = (other: Clause) => clauseHas(frame, other, 'hearsay') || isQuoted(frame, other);
+  if (isHeard(clause)) mark(clause.from, endOfTalkOf(frame, clause, isHeard), 'hearsay');
   if (clauseHas(frame, clause, 'long-ago'))
     mark(clause.from, endOfLongAgo(frame, clause), 'hearsay');
   for (let i = clause.from; i < clause.to; i++) {
     const term = frame.terms[i];
     if (means(term, 'extreme') && !leadsToMark(frame, i))
       mark(clause.from, clause.to, 'not-a-reading');
-    if (means(term, 'says') && saidBySomebody(frame, clause, i))
-      mark(clause.from, end(), 'hearsay');
     if (means(term, 'member', 'third-person') && i === clause.from && isSubject(frame, clause, i))
       mark(clause.from, endOfAmounts(frame, clause), 'others');
   }
+}
+
+/** `Olli says`, `the shop said`. */
+function isQuoted(frame: Frame, clause: Clause): boolean {
+  if (!clauseHas(frame, clause, 'says')) return false;
+  for (let i = clause.from; i < clause.to; i++)
+    if (means(frame.terms[i], 'says') && saidBySomebody(frame, clause, i)) return true;
+  return false;
 }
 
 /** `Olli topped up the dwc, 12 l`: the amount in a clause of its own belongs to the same deed. */

@@ -76,21 +76,27 @@ const wholeClause: readonly (readonly [Concept, Mood])[] = [
 ];
 
 function intend(frame: Frame, clause: Clause, c: number, mark: Marker): void {
-  if (clauseHas(frame, clause, 'to-say')) return;
+  const i = intentionAt(frame, clause);
+  if (i === null) return;
+  const done =
+    (hasPastDeed(frame, clause.from, i) || tellsReading(frame, clause, i)) &&
+    !means(frame.terms[i - 1], 'was');
+  const told = deedToldAfter(frame, clause, i);
+  const isMeant = (other: Clause) => intentionAt(frame, other) !== null;
+  mark(done ? i : clause.from, told ?? reach(frame, c, true, isMeant), 'intention');
+}
+
+/** The first word of a clause that says that something is only meant to be done. */
+function intentionAt(frame: Frame, clause: Clause): number | null {
+  if (clauseHas(frame, clause, 'to-say')) return null;
   for (let i = clause.from; i < clause.to; i++) {
     const term = frame.terms[i];
     if (isMorningGreeting(frame, clause, i)) continue;
     // `Tisch braucht 9 min zum Fluten` tells how long it takes.
     if (means(term, 'took') && clauseHas(frame, clause, 'flood')) continue;
-    if (!means(term, 'intention', 'tomorrow') || isDate(frame, i) || means(term, 'brim')) continue;
-    const done =
-      (hasPastDeed(frame, clause.from, i) || tellsReading(frame, clause, i)) &&
-      !means(frame.terms[i - 1], 'was');
-    const told = deedToldAfter(frame, clause, i);
-    if (told === null) mark(done ? i : clause.from, reach(frame, c, true), 'intention');
-    else mark(done ? i : clause.from, told, 'intention');
-    return;
+    if (means(term, 'intention', 'tomorrow') && !isDate(frame, i) && !means(term, 'brim')) return i;
   }
+  return null;
 }
 
 /** `dwc ph 5.8 will add 5 ml up`: a value with its label before what is meant to be done about it. */
@@ -134,8 +140,8 @@ function isDate(frame: Frame, i: number): boolean {
 }
 
 function suppose(frame: Frame, clause: Clause, mark: Marker): void {
-  if (!clauseHas(frame, clause, 'condition')) return;
-  mark(clause.from, endOfTalkOf(frame, clause), 'condition');
+  const isSupposed = (other: Clause) => clauseHas(frame, other, 'condition');
+  if (isSupposed(clause)) mark(clause.from, endOfTalkOf(frame, clause, isSupposed), 'condition');
 }
 
 function remember(frame: Frame, clause: Clause, c: number, mark: Marker): void {
@@ -143,7 +149,8 @@ function remember(frame: Frame, clause: Clause, c: number, mark: Marker): void {
   for (let i = clause.from; i < clause.to; i++) {
     if (means(frame.terms[i], 'forgot')) {
       const told = toldAfterColon(frame, clause, i);
-      mark(clause.from, told ?? reach(frame, c, false), 'forgotten');
+      const isForgotten = (other: Clause) => clauseHas(frame, other, 'forgot');
+      mark(clause.from, told ?? reach(frame, c, false, isForgotten), 'forgotten');
       return;
     }
   }

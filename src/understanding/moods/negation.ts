@@ -1,4 +1,4 @@
-import { type Clause, type Frame, nextIn } from '../reading/frame.ts';
+import { type Clause, clauseHas, type Frame, nextIn } from '../reading/frame.ts';
 import { isCrop, isUnknown, means } from '../reading/term.ts';
 import {
   couldNotAt,
@@ -11,14 +11,23 @@ import {
 import { hasProduct, type Marker } from './hearsay.ts';
 import { noWaterAt } from './no-water.ts';
 
-/** The clauses after this one that go on in the same breath and say nothing of their own. */
-export function reach(frame: Frame, c: number, acrossCommas: boolean): number {
+/**
+ * The clauses after this one that go on in the same breath and say nothing of their own. `isMarked`: those that
+ * are coloured by a word of their own, and need no other to reach them.
+ */
+export function reach(
+  frame: Frame,
+  c: number,
+  acrossCommas: boolean,
+  isMarked: (clause: Clause) => boolean,
+): number {
   const { clauses } = frame;
   let last = c;
   while (last + 1 < clauses.length) {
     const next = clauses[last + 1]!;
     const goesOn = next.opens === 'and' || (acrossCommas && next.opens === 'comma');
-    if (!goesOn || !leansOnPrevious(frame, next) || tellsOfItsOwn(frame, next, clauses[c]!)) break;
+    if (!goesOn || isMarked(next)) break;
+    if (!leansOnPrevious(frame, next) || tellsOfItsOwn(frame, next, clauses[c]!)) break;
     last++;
   }
   return clauses[last]!.to;
@@ -26,6 +35,7 @@ export function reach(frame: Frame, c: number, acrossCommas: boolean): number {
 
 export function negate(frame: Frame, clause: Clause, c: number, mark: Marker): void {
   if (couldNotAt(frame, clause) !== null || noWaterAt(frame, clause) !== null) return;
+  const isDenied = (other: Clause) => clauseHas(frame, other, 'did-not');
   for (let i = clause.from; i < clause.to; i++) {
     const term = frame.terms[i];
     if (!means(term, 'did-not', 'not', 'no')) continue;
@@ -46,7 +56,7 @@ export function negate(frame: Frame, clause: Clause, c: number, mark: Marker): v
       (means(term, 'no') && (deed || product))
     ) {
       const alone = !hasPastDeed(frame, clause.from, i) && !hasLabel(frame, clause.from, i);
-      mark(alone ? clause.from : i, reach(frame, c, false), 'negation');
+      mark(alone ? clause.from : i, reach(frame, c, false, isDenied), 'negation');
       return;
     }
     if (means(term, 'not') && next >= 0) mark(i, clause.to, 'negation');

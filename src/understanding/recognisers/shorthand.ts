@@ -4,14 +4,7 @@ import type { Fact } from '../fact.ts';
 import { isLabel } from '../moods/clause-kinds.ts';
 import type { Measure } from '../numbers/measure.ts';
 import { convert, isBare, unitIs } from '../numbers/quantity-of-measure.ts';
-import {
-  type Clause,
-  type Frame,
-  isMeasure,
-  isPadding,
-  measureOf,
-  take,
-} from '../reading/frame.ts';
+import { type Frame, isMeasure, isPadding, measureOf, take } from '../reading/frame.ts';
 import { isCrop, isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import { readingByUnit } from './readings-by-unit.ts';
 
@@ -37,10 +30,15 @@ function fits(place: number, measure: Measure, units: SpokenUnits): boolean {
 /** `dwc 5.9/1.7` or `dwc 5.9 1.7 21`: pH, EC, water temperature, in that order. */
 export function recogniseShorthand(frame: Frame): Fact[] {
   const facts: Fact[] = [];
+  let before: PlacedRow | null = null;
   for (let i = 0; i < frame.terms.length; i++) {
     if (!isMeasure(frame.terms[i]) || frame.taken[i]) continue;
     const numbers = numbersInARow(frame, i);
-    if (numbers.length >= 2) facts.push(...readRow(frame, numbers));
+    if (numbers.length >= 2) {
+      const hasPlace: boolean = isPlaced(frame, numbers, before);
+      if (hasPlace) facts.push(...readRow(frame, numbers));
+      before = { at: i, hasPlace };
+    }
     i = numbers.at(-1)!;
   }
   return facts;
@@ -83,7 +81,6 @@ function isLabelledAfter(frame: Frame, i: number): boolean {
 
 function readRow(frame: Frame, numbers: readonly number[]): Fact[] {
   const clause = frame.clauses[frame.clauseOf[numbers[0]!]!]!;
-  if (!hasPlace(frame, clause, numbers)) return [];
   const { units } = frame.context.greenhouse;
   const measures = numbers.map((i) => measureOf(frame, i));
   const fitting =
@@ -147,9 +144,17 @@ function asIfInItsUnit(quantity: Quantity, measure: Measure, units: SpokenUnits)
   };
 }
 
+/** A row of numbers and whether it stands where shorthand can: what stands before it holds for the next row. */
+interface PlacedRow {
+  readonly at: number;
+  readonly hasPlace: boolean;
+}
+
 /** Straight after a name, or where its system is known from the talk and nothing else is said; or closed by a name. */
-function hasPlace(frame: Frame, clause: Clause, numbers: readonly number[]): boolean {
+function isPlaced(frame: Frame, numbers: readonly number[], before: PlacedRow | null): boolean {
+  const clause = frame.clauses[frame.clauseOf[numbers[0]!]!]!;
   for (let i = numbers[0]! - 1; i >= clause.from; i--) {
+    if (before?.at === i) return before.hasPlace;
     const term = frame.terms[i]!;
     if (term.kind === 'name') return true;
     // A word that is no name, where one should stand: its system is asked.

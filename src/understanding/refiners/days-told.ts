@@ -12,9 +12,9 @@ export function onDaysTold(
   settled: readonly Settled[],
   marks: readonly TimeMark[],
 ): Settled[] {
-  const lists = listsOf(frame, marks);
+  const listOf = new Map(listsOf(frame, marks).flatMap((list) => list.map((mark) => [mark, list])));
   return settled.flatMap((one): Settled[] => {
-    const days = one.mark && lists.find((list) => list.includes(one.mark!));
+    const days = one.mark && listOf.get(one.mark);
     if (!days || one.fact.quantity === 'outage' || one.fact.quantity === 'restored') return [one];
     if (one.fact.each && one.systems?.length === 1)
       return days.map((mark) => ({
