@@ -29,17 +29,27 @@ export function stockOutlook(
   nowMs: number,
 ): readonly StockLine[] {
   const { stock, timeZone } = greenhouse;
-  const firstMs = logbook.all[0]?.atMs ?? nowMs;
-  const days = Math.min(paceDays, Math.max(leastPaceDays, (nowMs - firstMs) / dayMs));
   const today = localDateOf(nowMs, timeZone);
   return stock.map((item): StockLine => {
     const { product } = item;
     const leftMl = stockLeftMl(item, greenhouse, logbook);
-    const perDayMl = usedMl(product, greenhouse, logbook, nowMs - days * dayMs) / days;
+    const perDayMl = paceMlPerDay(product, greenhouse, logbook, nowMs);
     const lastsDays = perDayMl > 0 ? Math.floor(leftMl / perDayMl) : null;
     const emptyOn = lastsDays === null ? null : plusDays(today, lastsDays);
     return { product, leftMl, lastsDays, emptyOn };
   });
+}
+
+/** mL of a product a day, by the doses logged of late. */
+export function paceMlPerDay(
+  product: string,
+  greenhouse: Greenhouse,
+  logbook: Logbook,
+  nowMs: number,
+): number {
+  const firstMs = logbook.all[0]?.atMs ?? nowMs;
+  const days = Math.min(paceDays, Math.max(leastPaceDays, (nowMs - firstMs) / dayMs));
+  return usedMl(product, greenhouse, logbook, nowMs - days * dayMs) / days;
 }
 
 /** What is to be bought: empty, or gone before an order would surely have come. */

@@ -93,7 +93,11 @@ export const familyAnswers: OfEach<FamilyAnswer> = {
         fill: [{ system: bench, litres: 43 }],
         lines: [tieUp],
         timers: [bench, buckets],
-        buy: [{ product: 'nutrient-a', mL: 300 }],
+      },
+      supplies: {
+        stock: [{ product: 'nutrient-a', leftMl: 90, lacksMl: 300, emptyOn: date('2027-05-12') }],
+        rain: { leftL: 60, neededL: 340, emptyOn: date('2027-05-10') },
+        fresh: [{ probe: 'pen', isPh: true }],
       },
       trips: [
         {

@@ -1,4 +1,5 @@
-import type { AwayPlan, Endurance, PlannedTrip } from '../../../planning/family/away-plan.ts';
+import type { AwayPlan, Endurance } from '../../../planning/family/away-plan.ts';
+import type { PlannedTrip } from '../../../planning/family/away-trips.ts';
 import type { AnswerOf } from '../../spoken/answer-of.ts';
 import { containersFor, halfText } from '../../spoken/containers-for.ts';
 import { measure } from '../../spoken/measure.ts';
@@ -7,7 +8,8 @@ import type { Speaker } from '../../spoken/speaker.ts';
 import { toldDuties } from '../../spoken/told-duties.ts';
 import { roughVolume } from '../../spoken/volume.ts';
 import { dutyText } from '../duty-text.ts';
-import { productName } from '../names.ts';
+
+import { suppliesText } from './away-supplies.ts';
 import { daysText } from './settled.ts';
 
 /** How long everything lasts, what to do first, who goes when with how much, and what is not safe. */
@@ -23,6 +25,7 @@ export function awayPlanText(
     heading,
     ...plan.systems.map((each) => enduranceText(each, plan, s)),
     ...beforeText(plan, s),
+    ...suppliesText(plan, s),
     ...tripsText(plan, s),
     ...unsafeText(plan, s),
   ].join('\n');
@@ -39,21 +42,18 @@ function enduranceText(
       : `sicher bis ${s.fullDay(date)}`;
   const { name } = s.system(system);
   if (asItIs === ifFilled) return `• ${name}: ${lasts(asItIs)}.`;
-  return `• ${name}: so wie es ist ${lasts(asItIs)}, vorher gefüllt ${lasts(ifFilled)}.`;
+  const filled = plan.from < s.today ? 'jetzt gefüllt' : 'vorher gefüllt';
+  return `• ${name}: so wie es ist ${lasts(asItIs)}, ${filled} ${lasts(ifFilled)}.`;
 }
 
 function beforeText({ before }: AwayPlan, s: Speaker): readonly string[] {
-  const { fill, lines, timers, buy } = before;
+  const { fill, lines, timers } = before;
   const steps = [
     ...fill.map(
       ({ system, litres }) => `${s.system(system).name} füllen: etwa ${waterText(litres, s)}.`,
     ),
     ...toldDuties(lines, [], true).map((told) => `${dutyText(told.lines, s)}.`),
     ...timers.map((system) => timerText(system, s)),
-    ...buy.map(
-      ({ product, mL }) =>
-        `${productName(product)} kaufen: mindestens ${s.amount(measureOf('dose', mL, s.units))} fehlen.`,
-    ),
   ];
   return steps.length === 0 ? [] : ['Vor der Abreise:', ...steps.map((step) => `– ${step}`)];
 }
@@ -96,10 +96,15 @@ function unsafeText({ unsafe, trips }: AwayPlan, s: Speaker): readonly string[] 
       ? ['Ohne diese Gänge wäre es nicht sicher; mit ihnen schon, soweit ich sehe.']
       : [];
   }
-  return unsafe.map(
-    ({ system, from }) =>
-      `So nicht sicher: ${s.system(system).name} kann ab ${s.fullDay(from)} knapp werden; vorher muss jemand hin.`,
-  );
+  const days = [...new Set(unsafe.map(({ from }) => from))].toSorted();
+  return days.map((day) => {
+    const low = unsafe.filter(({ from }) => from === day);
+    const names = s.and(low.map((each) => s.system(each.system).name));
+    const may = low.length === 1 ? 'kann' : 'können';
+    return day <= s.today
+      ? `So nicht sicher: ${names} ${may} heute knapp werden; jemand muss jetzt hin.`
+      : `So nicht sicher: ${names} ${may} ab ${s.fullDay(day)} knapp werden; vorher muss jemand hin.`;
+  });
 }
 
 /** `43 l (4½ × can)` */

@@ -1,4 +1,5 @@
-import type { AwayPlan, Endurance, PlannedTrip } from '../../../planning/family/away-plan.ts';
+import type { AwayPlan, Endurance } from '../../../planning/family/away-plan.ts';
+import type { PlannedTrip } from '../../../planning/family/away-trips.ts';
 import type { AnswerOf } from '../../spoken/answer-of.ts';
 import { containersFor, halfText } from '../../spoken/containers-for.ts';
 import { measureOf } from '../../spoken/measure-of-quantity.ts';
@@ -6,7 +7,8 @@ import type { Speaker } from '../../spoken/speaker.ts';
 import { toldDuties } from '../../spoken/told-duties.ts';
 import { roughVolume } from '../../spoken/volume.ts';
 import { dutyText } from '../duty-text.ts';
-import { containerPlural, productName } from '../names.ts';
+import { containerPlural } from '../names.ts';
+import { suppliesText } from './away-supplies.ts';
 import { daysText } from './settled.ts';
 
 /** How long everything lasts, what to do first, who goes when with how much, and what is not safe. */
@@ -22,6 +24,7 @@ export function awayPlanText(
     heading,
     ...plan.systems.map((each) => enduranceText(each, plan, s)),
     ...beforeText(plan, s),
+    ...suppliesText(plan, s),
     ...tripsText(plan, s),
     ...unsafeText(plan, s),
   ].join('\n');
@@ -36,21 +39,18 @@ function enduranceText(
     date === null || date > plan.until ? 'beyond your return' : `safely until ${s.fullDay(date)}`;
   const { name } = s.system(system);
   if (asItIs === ifFilled) return `• ${name}: ${lasts(asItIs)}.`;
-  return `• ${name}: as it is ${lasts(asItIs)}, filled before ${lasts(ifFilled)}.`;
+  const filled = plan.from < s.today ? 'filled now' : 'filled before';
+  return `• ${name}: as it is ${lasts(asItIs)}, ${filled} ${lasts(ifFilled)}.`;
 }
 
 function beforeText({ before }: AwayPlan, s: Speaker): readonly string[] {
-  const { fill, lines, timers, buy } = before;
+  const { fill, lines, timers } = before;
   const steps = [
     ...fill.map(
       ({ system, litres }) => `Fill ${s.system(system).name}: about ${waterText(litres, s)}.`,
     ),
     ...toldDuties(lines, [], true).map((told) => `${dutyText(told.lines, s)}.`),
     ...timers.map((system) => timerText(system, s)),
-    ...buy.map(
-      ({ product, mL }) =>
-        `Buy ${productName(product)}: at least ${s.amount(measureOf('dose', mL, s.units))} is lacking.`,
-    ),
   ];
   return steps.length === 0 ? [] : ['Before leaving:', ...steps.map((step) => `– ${step}`)];
 }
@@ -95,10 +95,15 @@ function unsafeText({ unsafe, trips }: AwayPlan, s: Speaker): readonly string[] 
       ? ['Without these trips it would not be safe; with them it is, as far as I can see.']
       : [];
   }
-  return unsafe.map(
-    ({ system, from }) =>
-      `Not safe as planned: ${s.system(system).name} may run low from ${s.fullDay(from)}; somebody has to go before that.`,
-  );
+  const days = [...new Set(unsafe.map(({ from }) => from))].toSorted();
+  return days.map((day) => {
+    const names = unsafe
+      .filter(({ from }) => from === day)
+      .map((each) => s.system(each.system).name);
+    return day <= s.today
+      ? `Not safe as it is: ${s.and(names)} may run low today; somebody has to go now.`
+      : `Not safe as planned: ${s.and(names)} may run low from ${s.fullDay(day)}; somebody has to go before that.`;
+  });
 }
 
 /** `43 L (4½ cans)` */
