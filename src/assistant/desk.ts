@@ -4,47 +4,22 @@ import type { WeatherDay } from '../greenhouse/weather.ts';
 import { withEntries } from '../logbook/logbook.ts';
 import { type Arrival, newItems, type TakenIn } from './arrival.ts';
 import type { Conversation } from './conversation.ts';
-import { newTold, nextDue, noticesDue, noticesOut, type Told } from './family/notices-due.ts';
+import { broughtUp, type Decision, noChanges } from './decision.ts';
+import { type DueReach, DueSender } from './due-sender.ts';
 import { type HeardAll, hearAll, type InboxItem } from './hear-all.ts';
 import type { Outgoing } from './outgoing.ts';
-import type {
-  ChannelName,
-  GreenhouseId,
-  InboxNo,
-  Ledger,
-  Morning,
-  Store,
-  Writes,
-} from './ports/store.ts';
+import type { ChannelName, GreenhouseId, InboxNo, Ledger, Store, Writes } from './ports/store.ts';
 import { RememberedConversations } from './remembered-conversations.ts';
-import {
-  emptyStanding,
-  type Standing,
-  type StandingChanges,
-  withChanges,
-  withLogbook,
-} from './standing.ts';
+import { emptyStanding, type Standing, withChanges, withLogbook } from './standing.ts';
 import type { Received } from './use-cases/hear.ts';
-import { morningRound, nextMorning, type RoomAddress } from './use-cases/morning-round.ts';
 import { readSensor, type SensorOutcome, type SensorReading } from './use-cases/read-sensor.ts';
 import { replacedSetUp } from './use-cases/replace-set-up.ts';
 import { writesOf } from './writes.ts';
 
-export interface DeskOptions {
+export interface DeskOptions extends DueReach {
   readonly store: Store;
-  /** The channel by which a member is reached when nobody wrote first. */
-  readonly channelOf: (handle: string, greenhouse: GreenhouseId) => ChannelName;
-  /** The groups of a greenhouse that get its round as well; none where left out. */
-  readonly roomsOf?: (greenhouse: GreenhouseId) => readonly RoomAddress[];
   /** Whether messages sent by a channel can be changed later; no where left out. */
   readonly canEdit?: (channel: ChannelName) => boolean;
-}
-
-/** What one transaction decided: what to write, and how the greenhouse stands then. */
-export interface Decision<T> {
-  readonly standing: Standing;
-  readonly writes: Partial<Omit<Writes, 'clockMs'>>;
-  readonly result: T;
 }
 
 /**
@@ -55,12 +30,12 @@ export interface Decision<T> {
 export class Desk {
   readonly #options: DeskOptions;
   readonly #standings = new Map<GreenhouseId, Standing>();
-  /** What was said unasked, so that it need not be looked up again. */
-  readonly #told = new Map<GreenhouseId, Told>();
+  readonly #dues: DueSender;
   readonly #remembered = new Map<GreenhouseId, RememberedConversations>();
 
   constructor(options: DeskOptions) {
     this.#options = options;
+    this.#dues = new DueSender(this, options);
   }
 
   /**
@@ -156,24 +131,13 @@ export class Desk {
   }
 
   /** Sends all that falls due up to `nowMs`, each at its own time and in order, as a rehearsal does. */
-  async sendEveryDue(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
-    for (;;) {
-      const standing = await this.standing(greenhouse);
-      const due = nextDue(standing, this.#toldOf(greenhouse, standing), nowMs);
-      if (!due) return;
-      if (due.kind === 'round') await this.#sendRound(greenhouse, due.atMs);
-      else await this.#sendNotices(greenhouse, due.atMs);
-    }
+  sendEveryDue(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
+    return this.#dues.sendEveryDue(greenhouse, nowMs);
   }
 
   /** Sends what is due by now, once: the latest round, while mornings that nothing ran on are passed over. */
-  async sendDue(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
-    if (nextMorning(await this.standing(greenhouse)).atMs <= nowMs) {
-      await this.#sendRound(greenhouse, nowMs);
-    }
-    const standing = await this.standing(greenhouse);
-    if (noticesDue(standing, this.#toldOf(greenhouse, standing), nowMs).length === 0) return;
-    await this.#sendNotices(greenhouse, nowMs);
+  sendDue(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
+    return this.#dues.sendDue(greenhouse, nowMs);
   }
 
   async tellWeather(
@@ -243,41 +207,6 @@ export class Desk {
     });
   }
 
-  async #sendRound(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
-    await this.transact<undefined>(greenhouse, null, nowMs, (standing, { counters }) => {
-      const due = latestMorning(standing, nowMs);
-      if (!due) return Promise.resolve({ standing, writes: {}, result: undefined });
-      const { channelOf, roomsOf } = this.#options;
-      const { morning, outgoing } = morningRound(standing, counters, due, nowMs, {
-        channelOf: (handle) => channelOf(handle, greenhouse),
-        rooms: roomsOf?.(greenhouse) ?? [],
-      });
-      return Promise.resolve({
-        standing: withChanges(standing, withMorning(morning), standing.revision, nowMs),
-        writes: { morning, outgoing },
-        result: undefined,
-      });
-    });
-  }
-
-  #toldOf(greenhouse: GreenhouseId, standing: Standing): Told {
-    let told = this.#told.get(greenhouse);
-    if (!told) this.#told.set(greenhouse, (told = newTold(standing.nowMs)));
-    return told;
-  }
-
-  async #sendNotices(greenhouse: GreenhouseId, nowMs: number): Promise<void> {
-    const { channelOf } = this.#options;
-    const sent = await this.transact(greenhouse, null, nowMs, async (standing, ledger) => {
-      const due = noticesDue(standing, this.#toldOf(greenhouse, standing), nowMs);
-      const { outgoing, keys } = await noticesOut(due, ledger, nowMs, (handle) =>
-        channelOf(handle, greenhouse),
-      );
-      return { standing, writes: { outgoing, notices: keys }, result: due.map(({ key }) => key) };
-    });
-    for (const key of sent ?? []) this.#told.get(greenhouse)?.keys.add(key);
-  }
-
   readonly #canEdit = (channel: ChannelName): boolean => this.#options.canEdit?.(channel) ?? false;
 
   /**
@@ -307,36 +236,3 @@ type HearIn = (
   ledger: Ledger,
   items: readonly InboxItem[],
 ) => Promise<{ readonly writes: Writes; readonly result: HeardAll['said'] }>;
-
-const noChanges: StandingChanges = {
-  entries: [],
-  strikes: [],
-  weather: [],
-  mornings: [],
-  arrangements: [],
-  greenhouse: null,
-};
-
-function withMorning(morning: Morning): StandingChanges {
-  return { ...noChanges, mornings: [morning] };
-}
-
-/** The standing as the database holds it under the lock, at `nowMs`. */
-async function broughtUp(standing: Standing, ledger: Ledger, nowMs: number): Promise<Standing> {
-  const { revision } = ledger.counters;
-  const changes =
-    revision === standing.revision ? noChanges : await ledger.changesSince(standing.revision);
-  return withChanges(standing, changes, revision, Math.max(nowMs, standing.nowMs));
-}
-
-/** The latest morning due by `nowMs` whose round has not gone out; null where none is. */
-function latestMorning(standing: Standing, nowMs: number): ReturnType<typeof nextMorning> | null {
-  let due = nextMorning(standing);
-  if (due.atMs > nowMs) return null;
-  for (;;) {
-    const passed = { date: due.date, sentAtMs: due.atMs, duties: [] };
-    const after = nextMorning({ ...standing, rounds: [passed] });
-    if (after.atMs > nowMs) return due;
-    due = after;
-  }
-}
