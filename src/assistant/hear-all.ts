@@ -36,7 +36,7 @@ export async function hearAll(
   for (const { no, received } of items) {
     const { from } = received.incoming;
     const member = standing.greenhouse.members.find(({ handle }) => handle === from);
-    if (!member) continue;
+    if (!member || handlings.some((earlier) => hasTakenOut(earlier, from))) continue;
     const handling = await hear(standing, aheadOf(ledger, handlings), member, received, nowMs);
     handlings.push(handling);
     said.set(no, handling.outgoing);
@@ -58,6 +58,13 @@ export async function hearAll(
       arrangements: handlings.flatMap((handling) => handling.newArrangements),
     },
   };
+}
+
+/** From then on it is a stranger who speaks, though the words came in together. */
+function hasTakenOut({ householdChanges }: Handling, from: string): boolean {
+  return householdChanges.some(
+    (change) => change.kind === 'account-unbound' && change.handle === from,
+  );
 }
 
 function conversationsOf(handlings: readonly Handling[]): ReadonlyMap<string, Conversation> {

@@ -183,6 +183,7 @@ export const householdNews: OfEach<HouseholdNews> = {
     rooms: ['Family', 'Neighbours'],
   },
   removed: { kind: 'removed', name: 'Olli' },
+  'taken-out': { kind: 'taken-out', by: 'Ines', accountId: '5100000003' },
   'not-in': { kind: 'not-in', name: 'Olli' },
   'really-leave': { kind: 'really-leave', isLastGrower: true },
   farewell: { kind: 'farewell' },

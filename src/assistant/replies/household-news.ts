@@ -28,6 +28,8 @@ export type HouseholdNews =
       readonly rooms: readonly string[];
     }
   | { readonly kind: 'removed'; readonly name: string }
+  /** To whoever was taken out: the channel finds them by their account, which is in no book any more. */
+  | { readonly kind: 'taken-out'; readonly by: string; readonly accountId: string }
   | { readonly kind: 'not-in'; readonly name: string }
   | { readonly kind: 'really-leave'; readonly isLastGrower: boolean }
   | { readonly kind: 'farewell' }

@@ -146,14 +146,21 @@ function householdButtons(
   ];
 }
 
-function remove(handling: Handling, handle: string, { directory }: HouseholdDesk): void {
+/** Whoever names themselves leaves, and is asked first; anybody else is told who took them out. */
+function remove(handling: Handling, handle: string, household: HouseholdDesk): void {
+  const { member } = handling.heard;
+  if (handle === member.handle) return leave(handling, household);
   const name = memberOf(handling, handle)?.name ?? handle;
-  if (!directory.accounts.some((account) => account.handle === handle)) {
+  const account = household.directory.accounts.find((each) => each.handle === handle);
+  if (!account) {
     tell(handling, { kind: 'not-in', name });
     return;
   }
   handling.householdChanges.push({ kind: 'account-unbound', channel: channelOf(handling), handle });
   tell(handling, { kind: 'removed', name });
+  if (!account.canBeReached) return;
+  const { accountId } = account;
+  tell(handling, { kind: 'taken-out', by: member.name, accountId }, [], handle);
 }
 
 /** Asked first by word, then done by the button under the question. */

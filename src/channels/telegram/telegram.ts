@@ -1,5 +1,4 @@
 import { autoRetry } from '@grammyjs/auto-retry';
-import { type ServerType, serve } from '@hono/node-server';
 import { Api } from 'grammy';
 import type { UserFromGetMe } from 'grammy/types';
 import type { GreenhouseId } from '../../assistant/ports/store.ts';
@@ -7,6 +6,7 @@ import type { RoomAddress } from '../../assistant/use-cases/morning-round.ts';
 import { AddressBook } from './arriving/address-book.ts';
 import { Handler } from './arriving/handler.ts';
 import { hookApp } from './arriving/hook-app.ts';
+import { type HookServer, serveHook } from './arriving/hook-server.ts';
 import { Intake } from './arriving/intake.ts';
 import { Poller } from './arriving/poller.ts';
 import { Reception } from './arriving/reception.ts';
@@ -31,7 +31,7 @@ export type { TelegramOptions } from './telegram-options.ts';
 /** Longer than the platform takes over a message, shorter than a lease on it. */
 const callTimeoutS = 20;
 const longestPollS = 300;
-/** What a stop waits for a call under way; after that its answer counts as lost. */
+/** What a stop waits for a call or a request under way; after that its answer counts as lost. */
 const stopGraceMs = 3500;
 const pulseEveryMs = 60_000;
 
@@ -57,7 +57,7 @@ export class Telegram {
   #sender: Sender | null = null;
   #handler: Handler | null = null;
   #poller: Poller | null = null;
-  #server: ServerType | null = null;
+  #hook: HookServer | null = null;
   #pulseTimer: NodeJS.Timeout | null = null;
 
   constructor(given: TelegramOptions) {
@@ -117,10 +117,11 @@ export class Telegram {
     // Whoever stops while it is starting waits for that, and ends what it began.
     await this.#starting;
     if (this.#pulseTimer) clearInterval(this.#pulseTimer);
-    this.#server?.close();
+    const hookClosed = this.#hook?.close(this.#stopping.signal);
     await this.#poller?.stop();
     await this.#handler?.stop();
     await this.#sender?.stop();
+    await hookClosed;
     clearTimeout(grace);
   }
 
@@ -224,13 +225,7 @@ export class Telegram {
     const { report } = this.#options;
     const path = new URL(url).pathname;
     const app = hookApp({ path, secret, takeIn: (updates) => intake.takeIn(updates), report });
-    await new Promise<void>((resolve, reject) => {
-      const server = serve({ fetch: app.fetch, hostname: host, port }, () => {
-        resolve();
-      });
-      server.once('error', reject);
-      this.#server = server;
-    });
+    this.#hook = await serveHook(app, host, port);
     await this.#setUpApi.setWebhook(url, {
       secret_token: secret,
       allowed_updates: [...wantedUpdates],

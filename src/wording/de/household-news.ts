@@ -31,6 +31,8 @@ export function householdText(news: HouseholdNews, s: Speaker): string {
       return whoIsIn(news, s);
     case 'removed':
       return `${news.name} ist nicht mehr dabei. Alles Eingetragene bleibt.`;
+    case 'taken-out':
+      return `${news.by} hat dich aus ${greenhouse} herausgenommen. Danke für deine Hilfe; was du eingetragen hast, bleibt.`;
     case 'not-in':
       return `${news.name} ist gar nicht dabei.`;
     case 'really-leave': {

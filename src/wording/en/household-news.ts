@@ -30,6 +30,8 @@ export function householdText(news: HouseholdNews, s: Speaker): string {
       return whoIsIn(news, s);
     case 'removed':
       return `${news.name} is out. What ${news.name} logged stays.`;
+    case 'taken-out':
+      return `${news.by} has taken you out of ${greenhouse}. Thank you for your help; what you logged stays.`;
     case 'not-in':
       return `${news.name} is not in.`;
     case 'really-leave': {

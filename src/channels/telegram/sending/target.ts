@@ -23,14 +23,15 @@ export function targetOf(
   }
   const room = book.roomNamed(greenhouse, outgoing.to);
   if (room) return { chatId: Number(room.roomId), isGroup: true, canBeReached: room.canBeReached };
-  const parting = isParting(outgoing) && outgoing.inReplyTo !== null;
-  const key = parting ? readKey(outgoing.inReplyTo) : null;
-  return key && { chatId: key.chatId, isGroup: key.chatId < 0, canBeReached: true };
+  const chatId = partingChatOf(outgoing);
+  return chatId === null ? null : { chatId, isGroup: chatId < 0, canBeReached: true };
 }
 
-/** Said to those who are no longer in: it still answers where they asked. */
-function isParting({ reply }: Outgoing): boolean {
-  if (reply.kind !== 'answer' || reply.answer.kind !== 'household') return false;
-  const { kind } = reply.answer.news;
-  return kind === 'farewell' || kind === 'room-untied';
+/** Said to those who are no longer in: where they asked, or else to their account. */
+function partingChatOf({ reply, inReplyTo }: Outgoing): number | null {
+  if (reply.kind !== 'answer' || reply.answer.kind !== 'household') return null;
+  const { news } = reply.answer;
+  if (news.kind === 'taken-out') return Number(news.accountId);
+  const isParting = news.kind === 'farewell' || news.kind === 'room-untied';
+  return isParting && inReplyTo !== null ? (readKey(inReplyTo)?.chatId ?? null) : null;
 }

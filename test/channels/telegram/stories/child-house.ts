@@ -4,6 +4,7 @@ import { openEmbedded } from '../../../../src/storage/embedded/open-embedded.ts'
 import { cacheFolder, migrationsFolder } from '../../../storage/folders.ts';
 import { type Emulator, startEmulator } from '../../../telegram-emulator/emulator.ts';
 import type { Fits } from '../../../telegram-emulator/members/chat.ts';
+import type { Group } from '../../../telegram-emulator/members/group.ts';
 import type { Member } from '../../../telegram-emulator/members/member.ts';
 import type { MessageView } from '../../../telegram-emulator/members/message-view.ts';
 import { type BotOptions, type Mode, RunningBot } from '../running-bot.ts';
@@ -103,6 +104,13 @@ export async function invitation(grower: Member, words = 'invite a helper'): Pro
   grower.dm(words);
   const { text } = await hears(grower, (message) => link.test(message.text));
   return link.exec(text)![1]!;
+}
+
+/** Ties a group by the button under the bot's greeting. */
+export async function ties(group: Group, grower: Member): Promise<void> {
+  const hello = await sees(group, ({ buttons }) => buttons.length > 0);
+  await grower.press(hello, hello.buttons.flat()[0]!);
+  await sees(group, ({ text }) => /now belongs to|gehört jetzt/u.test(text));
 }
 
 /** Says something and gives the answer to it. */

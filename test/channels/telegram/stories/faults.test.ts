@@ -1,5 +1,4 @@
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
-import type { Group } from '../../../telegram-emulator/members/group.ts';
 import type { Member } from '../../../telegram-emulator/members/member.ts';
 import {
   badGateway,
@@ -11,7 +10,7 @@ import {
   serverError,
 } from '../../../telegram-emulator/state/fault.ts';
 import { type Mode, RunningBot } from '../running-bot.ts';
-import { asks, ChildHouse, hears, sees } from './child-house.ts';
+import { asks, ChildHouse, hears, sees, ties } from './child-house.ts';
 
 // A program is started, stopped and started again; a loaded machine takes its time.
 vi.setConfig({ testTimeout: 240_000, hookTimeout: 240_000 });
@@ -95,12 +94,12 @@ describe.each<Mode>(['polling', 'webhook'])('what can go wrong, by %s', (mode) =
   it('a group that becomes a supergroup is followed, told of it or not', async () => {
     const { world, username } = house.emulator;
     const group = world.group({ title: 'Family', owner: ines, members: [bo] });
-    await tie(group, ines);
+    await ties(group, ines);
     const told = group.upgrade();
     told.say(bo, `@${username} buckets ph 5.61`);
     await sees(told, ({ text }) => text.includes('5.61'));
     const second = world.group({ title: 'Second', owner: ines, members: [bo] });
-    await tie(second, ines);
+    await ties(second, ines);
     const silent = second.upgrade({ silently: true });
     await house.advanceTo('07:05');
     const round = await sees(silent, ({ buttons }) => buttons.length > 1);
@@ -111,7 +110,7 @@ describe.each<Mode>(['polling', 'webhook'])('what can go wrong, by %s', (mode) =
   it('a receipt stays in the topic of its message', async () => {
     const { world, username } = house.emulator;
     const forum = world.group({ title: 'Forum', owner: ines, members: [bo], topics: true });
-    await tie(forum, ines);
+    await ties(forum, ines);
     const topic = forum.openTopic('Greenhouse');
     const said = forum.say(bo, `@${username} buckets ph 5.62`, { topic });
     const receipt = await sees(forum, ({ text }) => text.includes('5.62'));
@@ -185,9 +184,3 @@ describe.each<Mode>(['polling', 'webhook'])('what can go wrong, by %s', (mode) =
     expect(house.bot.output).not.toContain(secret);
   });
 });
-
-async function tie(group: Group, grower: Member): Promise<void> {
-  const hello = await sees(group, ({ buttons }) => buttons.length > 0);
-  await grower.press(hello, hello.buttons.flat()[0]!);
-  await sees(group, ({ text }) => text.includes('now belongs to'));
-}
