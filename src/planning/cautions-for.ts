@@ -31,6 +31,12 @@ const MAINS: readonly Caution[] = [
   'licensed-electrician',
 ];
 
+/** Whatever is done in a greenhouse: for who asks whether something is safe. */
+export function allCautions(): Cautions {
+  const about = [...STRONG_REAGENTS, ...CONCENTRATES, ...HANDS_IN_WATER, ...MAINS];
+  return { about: [...new Set(about)], inFull: true };
+}
+
 /** Strong acid or alkali: in full until a dose of this product has been logged. */
 export function reagentCautions(
   logbook: Logbook,

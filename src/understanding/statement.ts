@@ -175,6 +175,8 @@ export type Ask =
     }
   | { readonly kind: 'how-is-it-going'; readonly system: SystemId | null }
   | { readonly kind: 'help' }
+  /** What may hurt, and how to keep from it. */
+  | { readonly kind: 'safety' }
   | { readonly kind: 'unknown' };
 
 export interface AskStatement {

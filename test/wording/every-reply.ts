@@ -14,6 +14,7 @@ import type { Quantity } from '../../src/greenhouse/quantity.ts';
 import type { GuideProblem, GuideStep } from '../../src/greenhouse/set-up/guide-step.ts';
 import type { SetUpChange, UnfitChange } from '../../src/greenhouse/set-up/set-up-change.ts';
 import { methods } from '../../src/greenhouse/system.ts';
+import { allCautions } from '../../src/planning/cautions-for.ts';
 import type { DutyLine } from '../../src/planning/duty-line.ts';
 import type { SeasonFigures } from '../../src/planning/season.ts';
 import type { WhatIf } from '../../src/planning/what-if/what-if.ts';
@@ -417,6 +418,7 @@ export const answers: OfEach<Exclude<Answer, AdviceAnswer>> = {
   'cannot-tell': { kind: 'cannot-tell', because: 'not-built' },
   household: { kind: 'household', news: householdNews.welcome },
   help: { kind: 'help' },
+  safety: { kind: 'safety', cautions: allCautions() },
   unknown: { kind: 'unknown' },
 };
 

@@ -3,6 +3,7 @@ import type { Member } from '../../greenhouse/member.ts';
 import { type Quantity, readings } from '../../greenhouse/quantity.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import { latestEntry } from '../../logbook/logbook.ts';
+import { allCautions } from '../../planning/cautions-for.ts';
 import { dutiesForMember } from '../../planning/duties-for-member.ts';
 import type { DutyLine } from '../../planning/duty-line.ts';
 import type { Ask } from '../../understanding/statement.ts';
@@ -90,6 +91,8 @@ function answerTo(
       return withoutSupply(standing, ask, asked(ask.system), nowMs);
     case 'help':
       return { kind: 'help' };
+    case 'safety':
+      return { kind: 'safety', cautions: allCautions() };
     case 'unknown':
       return { kind: 'unknown' };
   }

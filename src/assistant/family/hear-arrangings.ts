@@ -1,3 +1,4 @@
+import type { SystemId } from '../../greenhouse/system.ts';
 import type { Arranging } from '../../understanding/arranging/arranging.ts';
 import { readArrangings } from '../../understanding/arranging/read-arrangings.ts';
 import type { Context } from '../../understanding/context.ts';
@@ -10,26 +11,36 @@ import { type AwayAsked, goAway, tellPlan } from './go-away.ts';
 import { settle } from './settle.ts';
 import { tellHowTo } from './tell-how-to.ts';
 
-/**
- * Does what a message says about who goes when, and gives the words that are left for the reader of
- * reports; null: nothing is left.
- */
+/** What is left of a message for the reader of reports. */
+export interface LeftToReport {
+  /** null: nothing. */
+  readonly text: string | null;
+  /** What the message puts off: `all done, the bench tonight` closes no duty of it. */
+  readonly putOff: readonly SystemId[];
+}
+
+/** Does what a message says about who goes when. */
 export function hearArrangings(
   handling: Handling,
   text: string,
   around: Surroundings,
   context: Context,
-): string | null {
+): LeftToReport {
   const asked = askedOf(handling, around);
   const { arrangings, rest } = readArrangings(text, context, {
     awayWhen: asked?.kind === 'away-when',
     whoCovers: asked?.kind === 'who-covers',
   });
-  if (arrangings.length === 0) return text;
+  if (arrangings.length === 0) return { text, putOff: [] };
   handling.conversation = withQuestionsLapsed(handling.conversation);
   if (asked) handling.conversation = withoutQuestion(handling.conversation, asked.questionId);
   act(handling, arrangings, asked);
-  return rest;
+  return { text: rest, putOff: arrangings.flatMap(systemPutOff) };
+}
+
+function systemPutOff(arranging: Arranging): readonly SystemId[] {
+  const isPutOff = arranging.kind === 'claim' || arranging.kind === 'release';
+  return isPutOff && arranging.system !== null ? [arranging.system] : [];
 }
 
 function act(handling: Handling, arrangings: readonly Arranging[], asked: AwayAsked | null): void {

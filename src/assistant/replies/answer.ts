@@ -2,6 +2,7 @@ import type { Entry } from '../../greenhouse/entry.ts';
 import type { LocalDate } from '../../greenhouse/local-time.ts';
 import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
+import type { Cautions } from '../../planning/caution.ts';
 import type { DutyLine } from '../../planning/duty-line.ts';
 import type { WhatIf } from '../../planning/what-if/what-if.ts';
 import type { AdviceAnswer } from './advice.ts';
@@ -76,6 +77,7 @@ export type Answer =
   | { readonly kind: 'cannot-tell'; readonly because: 'not-built' | 'nothing-logged' }
   | { readonly kind: 'household'; readonly news: HouseholdNews }
   | { readonly kind: 'help' }
+  | { readonly kind: 'safety'; readonly cautions: Cautions }
   | { readonly kind: 'unknown' };
 
 /** A system as it stands: its water, its last readings, its next duties. */

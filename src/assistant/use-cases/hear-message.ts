@@ -35,11 +35,21 @@ export function hearMessage(handling: Handling, text: string, around: Surroundin
   const context = contextOf(handling, around);
   if (hearCount(handling, text, context)) return;
   const left = hearArrangings(handling, text, around, context);
-  if (left !== null) hearReport(handling, left, around);
+  if (left.text !== null) hearReport(handling, left.text, around, left.putOff);
 }
 
-function hearReport(handling: Handling, text: string, around: Surroundings): void {
-  const { statements, named } = readReport(handling, text, around);
+function hearReport(
+  handling: Handling,
+  text: string,
+  around: Surroundings,
+  putOff: readonly SystemId[],
+): void {
+  const { statements: read, named } = readReport(handling, text, around);
+  const statements = read.map((statement) =>
+    statement.kind === 'done'
+      ? { ...statement, except: [...statement.except, ...putOff] }
+      : statement,
+  );
   if (hearReason(handling, text, statements, around)) return;
   if (handling.heard.isOverheard && statements.every(concernsNobody)) return;
   noteContext(handling, statements, named);

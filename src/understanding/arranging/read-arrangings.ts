@@ -40,7 +40,8 @@ export function readArrangings(text: string, context: Context, asked: ArrangingA
     const isCoverMeant =
       asked.whoCovers || arrangings.some(({ kind }) => kind === 'covers' || kind === 'away');
     const last = arrangings.at(-1);
-    const read = withDaysOf(last, readClause(view, isCoverMeant)) ?? answered(view, asked);
+    const settled = isReport(clause, lexicon) ? null : readClause(view, isCoverMeant);
+    const read = withDaysOf(last, settled) ?? answered(view, asked);
     if (read) arrangings.push(read);
     else if (last && isReasonOf(last, view, left)) {
       arrangings[arrangings.length - 1] = { ...last, reason: wordsOf(clause, folded) };
@@ -48,6 +49,14 @@ export function readArrangings(text: string, context: Context, asked: ArrangingA
   }
   if (arrangings.length === 0) return nothing;
   return { arrangings, rest: restOf(left, folded) };
+}
+
+/** `all done except the bench which I do tonight`: first of all it tells what was done. */
+function isReport({ pieces }: Clause, { own }: Lexicon): boolean {
+  const { done, except } = own.vocabulary.words;
+  const says = (words: readonly string[]): boolean =>
+    pieces.some(({ text }) => words.includes(text));
+  return says(done) && says(except);
 }
 
 /** `away until Friday, Tomas steps in`: on the days of the absence. */

@@ -18,7 +18,17 @@ export function howMuch(
   if (has('use') && !has('need'))
     return { kind: 'use', system, ...daysAsked(frame, from, to, has) };
   if (has('left-over')) return { kind: 'last-reading', system, quantity: 'level' };
+  if ((has('top-up', 'fill') || saysWater(frame, from, to)) && !has('ph', 'ec'))
+    return { kind: 'what-is-due', system };
   return { kind: 'how-much', system, product: null };
+}
+
+/** `how much water`: one phrase that opens the question, or two. */
+function saysWater(frame: Frame, from: number, to: number): boolean {
+  const { water } = frame.lexicon.own.vocabulary.words;
+  return frame.terms
+    .slice(from, to)
+    .some(({ text }) => water.some((word) => text === word || text.endsWith(` ${word}`)));
 }
 
 /** The days a question about water use is about: this week where it does not say. */

@@ -42,16 +42,22 @@ export function recogniseDone(frame: Frame, moods: readonly (Mood | null)[]): Do
     const exceptAt = inClause(frame, clause, (term) => means(term, 'except', 'not'))[0];
     let last = c;
     let except = exceptAt === undefined ? [] : systemsIn(frame, clause, exceptAt);
-    let systems = systemsIn(frame, clause, clause.from, exceptAt ?? clause.to);
+    const own = systemsIn(frame, clause, clause.from, exceptAt ?? clause.to);
+    const first = own.length === 0 ? c : firstOfNames(frame, c);
+    let systems = [
+      ...frame.clauses.slice(first, c).flatMap((each) => systemsIn(frame, each, each.from)),
+      ...own,
+    ];
     while (isMoreNames(frame, last + 1) || isException(frame, last + 1)) {
       last++;
       const more = systemsIn(frame, frame.clauses[last]!, frame.clauses[last]!.from);
       if (exceptAt !== undefined || isException(frame, last)) except = [...except, ...more];
       else systems = [...systems, ...more];
     }
-    takeRange(frame, clause.from, frame.clauses[last]!.to);
+    if (systems.length === 0) except = [...except, ...putOff(frame, c)];
+    takeRange(frame, frame.clauses[first]!.from, frame.clauses[last]!.to);
     found.push(
-      statement(frame, clause, frame.clauses[last]!, {
+      statement(frame, frame.clauses[first]!, frame.clauses[last]!, {
         systems: systems.length > 0 ? systems : null,
         chore: null,
         except,
@@ -157,15 +163,42 @@ function systemsIn(frame: Frame, clause: Clause, from: number, to = clause.to): 
   return [...found];
 }
 
+/** `jars and row done`, `jars, row and bench done`: the clause that the list of names begins with. */
+function firstOfNames(frame: Frame, c: number): number {
+  let first = c;
+  let isList = false;
+  while (first > 0) {
+    const { opens } = frame.clauses[first]!;
+    const before = frame.clauses[first - 1]!;
+    if (opens !== 'and' && !(isList && opens === 'comma')) break;
+    if (namesIn(frame, before).length === 0 || !isOnlyNames(frame, before)) break;
+    isList = true;
+    first -= 1;
+  }
+  return first;
+}
+
+/** `all done, bench tonight`: what is still to come is not done. */
+function putOff(frame: Frame, c: number): SystemId[] {
+  return frame.clauses.flatMap((clause, at) =>
+    at !== c && clauseHas(frame, clause, 'tonight', 'tomorrow', 'intention')
+      ? systemsIn(frame, clause, clause.from)
+      : [],
+  );
+}
+
+function isOnlyNames(frame: Frame, clause: Clause): boolean {
+  return frame.terms
+    .slice(clause.from, clause.to)
+    .every((term) => term.kind === 'name' || means(term, 'article', 'both', 'filler', 'place'));
+}
+
 /** `did the jars and the bench`: the next clause holds a name and nothing else. */
 function isMoreNames(frame: Frame, c: number): boolean {
   const clause = frame.clauses[c];
   if (!clause || (clause.opens !== 'and' && clause.opens !== 'comma')) return false;
   if (namesIn(frame, clause).length === 0) return false;
-  for (let i = clause.from; i < clause.to; i++) {
-    const term = frame.terms[i]!;
-    if (term.kind !== 'name' && !means(term, 'article', 'both', 'filler', 'place')) return false;
-  }
+  if (!isOnlyNames(frame, clause)) return false;
   return clause.opens === 'and' || frame.clauses.slice(c + 1).some(({ opens }) => opens === 'and');
 }
 

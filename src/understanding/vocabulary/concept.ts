@@ -215,6 +215,8 @@ export type AskConcept =
   | 'exactly'
   | 'going'
   | 'help'
+  /** What may hurt somebody, and what guards against it. */
+  | 'safety'
   | 'unanswered';
 
 export type TimeConcept =

@@ -1,6 +1,7 @@
 import type { Answer } from '../../assistant/replies/answer.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { adviceAnswer } from './advice/advice-answer.ts';
+import { cautionText } from './advice/caution-text.ts';
 import { dueAnswer, whenNextAnswer, whyAnswer } from './due-answer.ts';
 import { familyAnswer } from './family/family-answer.ts';
 import { helpAnswer, unknownAnswer } from './help-answer.ts';
@@ -81,6 +82,8 @@ export function answerText(answer: Answer, s: Speaker): string {
       return cannotTell(answer.because);
     case 'household':
       return householdText(answer.news, s);
+    case 'safety':
+      return cautionText(answer.cautions);
     case 'help':
       return helpAnswer(s);
     case 'unknown':

@@ -33,7 +33,7 @@ describe('questions are answered, and what was said beside them is logged', () =
     'how much did the dwc take yesterday': 'asks use Bucket row 2027-05-03 2027-05-03',
     'how much ph up': 'asks how-much ph-up',
     'how much ph down for the dwc': 'asks how-much Bucket row ph-down',
-    'how much water does the bench need': 'asks how-much North bench',
+    'how much water does the bench need': 'asks what-is-due North bench',
     'who topped up the jars': 'asks who Jar shelf top-up',
     'who did the jars': 'asks who Jar shelf',
     'who changed the dwc': 'asks who Bucket row reservoir-change',

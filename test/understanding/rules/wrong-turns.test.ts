@@ -41,3 +41,14 @@ describe('one word for a list', () => {
     'ec bench 2.2 row 5.9': 'North bench ec 2.2; ? which-quantity (ph, ec, water-temperature)',
   });
 });
+
+describe('questions about safety, and about what was', () => {
+  understood({
+    'do i need gloves': 'asks safety',
+    'is it safe to add ph down': 'asks safety',
+    'can i mix a and b together': 'asks safety',
+    'how much water for the jars': 'asks what-is-due Jar shelf',
+    'when was the bench last topped up': 'asks who North bench top-up',
+    'where is the ph down': 'asks unknown',
+  });
+});
