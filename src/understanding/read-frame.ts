@@ -1,5 +1,5 @@
 import type { SystemId } from '../greenhouse/system.ts';
-import { readAnswer } from './answers/read-answer.ts';
+import { questionMissed, readAnswer } from './answers/read-answer.ts';
 import { newStatements } from './new-statements.ts';
 import type { Frame } from './reading/frame.ts';
 import { recogniseTakingBack } from './recognisers/taking-back.ts';
@@ -14,12 +14,15 @@ interface Read {
 export function readFrame(frame: Frame): Read {
   const named = namesSaid(frame);
   const answer = readAnswer(frame);
-  if (answer) return { statements: [answer], named };
+  if (answer) return { statements: answer, named };
   frame.taken.fill(false);
   frame.timed.fill(false);
   const back = recogniseTakingBack(frame);
   if (back) return { statements: [back], named };
-  return { statements: newStatements(frame), named };
+  const news = newStatements(frame);
+  const isNothing = news.every((one) => one.kind === 'doubt' && one.reason.kind === 'unclear');
+  const open = isNothing ? questionMissed(frame) : null;
+  return { statements: open ? [open] : news, named };
 }
 
 function namesSaid(frame: Frame): SystemId[] {

@@ -854,7 +854,7 @@ describe('English members in a household with German names and words', () => {
       'two Eimer in the Rinnen added': 'Rinnenstrecke top-up 24',
       'picked 2 kg of Gurken': 'Südwanne harvest 2000',
       'Wanne ph 5.8 || added 5 l': 'Südwanne top-up 5',
-      'tonne ph 5.9 || the left one': '? unclear (keep-as-note)',
+      'tonne ph 5.9 || the left one': '? which-system (Linke Tonne, Rechte Tonne)',
       'undo that': 'undo',
       'Rinnen ph down 5 ml': 'Rinnenstrecke dose 5 ph-down',
       'how long will the Gläser last': 'asks how-long Gläserregal',

@@ -13,7 +13,14 @@ export interface OwnAmount {
 
 /** `7 in the bench and 3 in the jars`, `jars 2, gutters 8`: every system asked about gets an amount of its own. */
 export function eachItsOwn(frame: Frame, doubt: Doubt): readonly OwnAmount[] | null {
-  const asked = askedFor(doubt);
+  return amountsOfSystems(frame, askedFor(doubt));
+}
+
+/** An amount for each of these drafts, of as many systems, and nothing else. */
+export function amountsOfSystems(
+  frame: Frame,
+  asked: readonly EntryDraft[],
+): readonly OwnAmount[] | null {
   if (asked.length < 2) return null;
   const parts = partsOf(frame);
   if (parts?.length !== 2 * asked.length) return null;

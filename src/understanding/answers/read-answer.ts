@@ -12,20 +12,30 @@ import type { AnsweredStatement, Choice, Statement } from '../statement.ts';
 import { choose, chooseAll } from './choose.ts';
 import { eachItsOwn, type OwnAmount } from './each-its-own.ts';
 import { type Answered, fillValue } from './fill-value.ts';
+import { answerOfSeveral, isOfSeveral } from './of-several.ts';
 import { pickByNumber } from './pick-by-number.ts';
-import { isSomethingElse } from './something-else.ts';
+import { isOfUnit, isSomethingElse } from './something-else.ts';
 import { type Said, whatIsSaid } from './what-is-said.ts';
+import { again, awaitsSystemToo, fillWithSystem } from './without-system.ts';
 
 /** What a short message says as an answer to one of the bot's open questions; null if it is no answer. */
-export function readAnswer(frame: Frame): Statement | null {
+export function readAnswer(frame: Frame): readonly Statement[] | null {
   const questions = questionsOf(frame);
   // A value that one question offers on a button answers that one, whichever was asked last.
   const offering = questions.length > 1 ? questions.filter((one) => offers(frame, one)) : [];
   for (const question of offering.length === 1 ? offering : questions) {
+    const own = ownAmountsFor(frame, question);
+    if (own) return own;
     const answer = answerTo(frame, question);
-    if (answer) return answer;
+    if (answer) return [answer];
   }
   return null;
+}
+
+/** The question that words of an answer were meant for and do not fit: it is asked once more. */
+export function questionMissed(frame: Frame): Statement | null {
+  const [question] = questionsOf(frame);
+  return question && whatIsSaid(frame) ? again(frame, question.doubt) : null;
 }
 
 function offers(frame: Frame, { doubt }: OpenQuestion): boolean {
@@ -40,19 +50,25 @@ function questionsOf(frame: Frame): readonly OpenQuestion[] {
   return repliedTo === null ? openQuestions : [];
 }
 
+function answering(frame: Frame, { questionId }: OpenQuestion): Answered {
+  const span = { from: 0, to: frame.folded.text.length };
+  return (drafts): AnsweredStatement => ({ kind: 'answered', questionId, drafts, span });
+}
+
+/** `jars 2, gutters 8`: an amount for every system asked about. */
+function ownAmountsFor(frame: Frame, question: OpenQuestion): readonly Statement[] | null {
+  const own = eachItsOwn(frame, question.doubt);
+  return own && fillOwn(frame, question.doubt, own, answering(frame, question));
+}
+
 function answerTo(frame: Frame, question: OpenQuestion): Statement | null {
-  const { doubt, questionId } = question;
-  const answered = (drafts: readonly EntryDraft[]): AnsweredStatement => ({
-    kind: 'answered',
-    questionId,
-    drafts,
-    span: { from: 0, to: frame.folded.text.length },
-  });
+  const { doubt } = question;
+  const answered = answering(frame, question);
   const calibrated = calibrations(frame, doubt);
   if (calibrated) return answered(calibrated);
-  const own = eachItsOwn(frame, doubt);
-  if (own) return fillOwn(frame, doubt, own, answered);
   const said = whatIsSaid(frame);
+  const ofSeveral = isOfSeveral(doubt) ? answerOfSeveral(frame, doubt, said, answered) : null;
+  if (ofSeveral) return ofSeveral;
   if (!said) return null;
   if (doubt.reason.kind === 'which-duties') return duties(frame, said);
   if (said.no) return answered([]);
@@ -63,6 +79,7 @@ function answerTo(frame: Frame, question: OpenQuestion): Statement | null {
   const each = doubt.choices.find(({ label }) => label.kind === 'each');
   if (each && said.each && said.measure)
     return fillValue(frame, doubt, each.drafts, said.measure, true, answered);
+  if (awaitsSystemToo(doubt)) return fillWithSystem(frame, doubt, said, answered);
   const all = chooseAll(doubt.choices, said);
   if (all) return answered(all);
   return fill(frame, doubt, said, answered);
@@ -75,18 +92,26 @@ function duties(frame: Frame, { systems, measure, quantity, no }: Said): Stateme
   return { kind: 'done', systems, chore: null, except: [], span, because: ['answered'] };
 }
 
-/** Puts each amount into its own draft; the first that needs asking about is asked. */
+/** Puts each amount into its own draft; those that fit are logged, of the others the first is asked about. */
 function fillOwn(
   frame: Frame,
   doubt: Doubt,
   own: readonly OwnAmount[],
   answered: Answered,
-): Statement {
+): readonly Statement[] {
   const filled = own.map(({ draft, measure }) =>
-    fillValue(frame, doubt, [draft], measure, true, answered),
+    fillValue(
+      frame,
+      { ...doubt, waiting: { for: 'value', drafts: [draft] } },
+      [draft],
+      measure,
+      true,
+      answered,
+    ),
   );
   const drafts = filled.flatMap((one) => (one.kind === 'answered' ? one.drafts : []));
-  return filled.find(({ kind }) => kind !== 'answered') ?? answered(drafts);
+  const misfits = filled.filter(({ kind }) => kind !== 'answered');
+  return [...(drafts.length > 0 ? [answered(drafts)] : []), ...misfits];
 }
 
 /** What a probe read in its references, where that was asked. */
@@ -132,13 +157,22 @@ export function fill(frame: Frame, doubt: Doubt, said: Said, answered: Answered)
     (said.unit !== null && reason.kind === 'which-unit'
       ? withUnit(frame, reason.value, said.unit)
       : null);
+  // `ml` after `EC 55`: no unit of what was asked about.
+  const isMisfit =
+    said.measure === null && measure !== null && !fitsAny(frame, waiting.drafts, measure);
   if (
     !measure ||
+    isMisfit ||
     (said.systems.length > 0 &&
       !waiting.drafts.some(({ system }) => system !== null && said.systems.includes(system)))
   )
     return null;
   return fillValue(frame, doubt, waiting.drafts, measure, said.each, answered);
+}
+
+function fitsAny(frame: Frame, drafts: readonly EntryDraft[], measure: Measure): boolean {
+  const { units } = frame.context.greenhouse;
+  return drafts.some(({ quantity }) => isOfUnit(quantity, measure, units));
 }
 
 /** `95` and `litres` make `95 litres`. */

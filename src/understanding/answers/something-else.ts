@@ -1,7 +1,9 @@
 import type { EntryDraft } from '../../greenhouse/entry.ts';
 import type { SpokenUnits } from '../../greenhouse/greenhouse.ts';
+import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { Doubt } from '../doubt.ts';
-import { cmFactor, convert, isBare, isVolume } from '../numbers/quantity-of-measure.ts';
+import type { Measure } from '../numbers/measure.ts';
+import { cmFactor, convert, isBare, isVolume, unitIs } from '../numbers/quantity-of-measure.ts';
 import type { Said } from './what-is-said.ts';
 
 /**
@@ -43,9 +45,13 @@ function isOtherUnit(
   units: SpokenUnits,
 ): boolean {
   if (measure === null || isBare(measure)) return false;
-  return drafts.every(({ quantity }) =>
-    quantity === 'level'
-      ? !isVolume(measure) && cmFactor(measure) === null && !measure.share
-      : convert(quantity, measure, units) === null,
+  return !drafts.some(({ quantity }) => isOfUnit(quantity, measure, units));
+}
+
+/** Whether an amount in this unit can be of a quantity. */
+export function isOfUnit(quantity: Quantity, measure: Measure, units: SpokenUnits): boolean {
+  if (quantity !== 'level') return convert(quantity, measure, units) !== null;
+  return (
+    isVolume(measure) || cmFactor(measure) !== null || measure.share || unitIs(measure, 'percent')
   );
 }

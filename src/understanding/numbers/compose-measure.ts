@@ -44,9 +44,7 @@ export function measureAt(
   const rest =
     other ??
     (unit && values.length === 1
-      ? (smallerPart(reading, end, unit.value) ??
-        smallerVessel(reading, end, unit.value) ??
-        restInWords(reading, end, unit.value))
+      ? (smallerPart(reading, end, unit.value) ?? restInWords(reading, end, unit.value))
       : null);
   if (rest) {
     values = [values[0]! + rest.share];
@@ -237,24 +235,6 @@ function partOfOther(
   const [litres, others] = [litresOfUnit(unit), next && litresOfUnit(next.value)];
   if (!next || litres === null || others === null) return null;
   return { share: (part.share * others) / litres, length: part.length + next.length };
-}
-
-/** `three cans and a jug`: one amount told in two of the greenhouse's containers, as a share of the larger. */
-function smallerVessel(
-  reading: Reading,
-  at: number,
-  larger: Unit,
-): { share: number; length: number } | null {
-  if (!('litres' in larger)) return null;
-  const and = concept(reading, at, 'and') || (reading.tokens[at]?.text === '+' ? 1 : 0);
-  const count = and > 0 ? coreAt(reading, at + and) : null;
-  if (count?.values.length !== 1) return null;
-  const unit = unitFrom(reading, at + and + count.length);
-  if (!unit || !('litres' in unit.value) || unit.value.litres >= larger.litres) return null;
-  return {
-    share: (count.values[0]! * unit.value.litres) / larger.litres,
-    length: and + count.length + unit.length,
-  };
 }
 
 /** `ein Kilo zweihundert`, `zwei Liter fünfhundert`: the thousandths are said without their unit. */

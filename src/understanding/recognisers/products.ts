@@ -43,6 +43,7 @@ export function productAt(frame: Frame, i: number): string | null {
   const isMeasured = beside.some((other) => isMeasure(other) && !unitIs(other.measure, 'ml', 'cl'));
   if (isMeasured && term.word.shyProduct.startsWith('ph-')) return null;
   if (besideProduct(frame, i) || isSameAgain(frame, i)) return term.word.shyProduct;
+  if (isAddedAlone(frame, i)) return term.word.shyProduct;
   return dosedAfter(frame, i) ? term.word.shyProduct : null;
 }
 
@@ -58,6 +59,12 @@ function isPhMinus(frame: Frame, i: number): boolean {
     isMeasure(before) &&
     unitIs(before.measure, 'ml', 'cl')
   );
+}
+
+/** `added A`, `added B to the dwc`: how much is asked for; not `put up`. */
+function isAddedAlone(frame: Frame, i: number): boolean {
+  const isVerb = means(frame.terms[i - 1], 'add') && !means(frame.terms[i - 1], 'link', 'took');
+  return isVerb && shyOf(frame, i)?.startsWith('ph-') === false && isEndOfPhrase(frame, i);
 }
 
 /** `20 ml A, same of B`. */

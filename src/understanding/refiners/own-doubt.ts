@@ -22,7 +22,8 @@ export function ownDoubt(frame: Frame, one: Settled, reason: DoubtReason): Doubt
             (choice) => choice !== null,
           )
         : [];
-    const pool = frame.context.greenhouse.systems.flatMap((each) =>
+    const named = systems && systems.length > 1 ? systems : frame.context.greenhouse.systems;
+    const pool = named.flatMap((each) =>
       [asChoice(frame, asLevel, each), asChoice(frame, one, each)].flatMap(
         (choice) => choice?.drafts ?? [],
       ),

@@ -42,8 +42,9 @@ export function whichSystem(frame: Frame, unnamed: readonly Settled[]): DoubtSta
     if (choices.length > 0 || first!.fact.amount.kind === 'brim') return asked;
     // No system could hold it: the amount itself is the doubt.
     const value = valueOf(first!.fact, offered[0] ?? null, frame.context.greenhouse.units);
-    return value.kind === 'asked'
-      ? { ...doubtOf(frame, first!, value, [null]), waiting: null, choices: [] }
-      : asked;
+    if (value.kind !== 'asked') return asked;
+    const open = { ...doubtOf(frame, first!, value, [null]), choices: [] };
+    // `topped up`: the answer may tell the amount and the system.
+    return first!.fact.amount.kind === 'missing' ? open : { ...open, waiting: null };
   });
 }

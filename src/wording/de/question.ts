@@ -3,7 +3,7 @@ import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { Doubt } from '../../understanding/doubt.ts';
 import type { DoubtReason } from '../../understanding/statement.ts';
 import { clipped, mostQuoted } from '../spoken/clipped.ts';
-import { doubtedDrafts, isOfPartsOnly, isOfVessels } from '../spoken/doubted.ts';
+import { distinct, doubtedDrafts, isOfPartsOnly, isOfVessels } from '../spoken/doubted.ts';
 import { measureOf } from '../spoken/measure-of-quantity.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { choiceText } from './button.ts';
@@ -84,7 +84,9 @@ export function questionText(doubt: Doubt, s: Speaker): string {
 
 function whichSystem(reason: Because<'which-system'>, doubt: Doubt, s: Speaker): string {
   // As yet it belongs to no system, whatever the first choice would make of it.
-  const found = doubtedDrafts(doubt).map((draft) => entryText({ ...draft, system: null }, s));
+  const found = distinct(
+    doubtedDrafts(doubt).map((draft) => entryText({ ...draft, system: null }, s)),
+  );
   const written = reason.written === undefined ? null : clipped(reason.written, mostQuoted);
   const asked = written === null ? 'für welches System?' : `welches System ist „${written}“?`;
   if (found.length > 0) return `${s.capital(found.join('; '))}: ${asked}`;

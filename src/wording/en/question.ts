@@ -2,7 +2,13 @@ import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { Doubt } from '../../understanding/doubt.ts';
 import type { DoubtReason } from '../../understanding/statement.ts';
 import { clipped, mostQuoted } from '../spoken/clipped.ts';
-import { doubtedDrafts, doubtedSystem, isOfPartsOnly, isOfVessels } from '../spoken/doubted.ts';
+import {
+  distinct,
+  doubtedDrafts,
+  doubtedSystem,
+  isOfPartsOnly,
+  isOfVessels,
+} from '../spoken/doubted.ts';
 import { measureOf } from '../spoken/measure-of-quantity.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { choiceText } from './button.ts';
@@ -83,7 +89,9 @@ export function questionText(doubt: Doubt, s: Speaker): string {
 
 function whichSystem(reason: Because<'which-system'>, doubt: Doubt, s: Speaker): string {
   // As yet it belongs to no system, whatever the first choice would make of it.
-  const found = doubtedDrafts(doubt).map((draft) => entryText({ ...draft, system: null }, s));
+  const found = distinct(
+    doubtedDrafts(doubt).map((draft) => entryText({ ...draft, system: null }, s)),
+  );
   const written = reason.written === undefined ? null : clipped(reason.written, mostQuoted);
   const asked = written === null ? 'for which system?' : `which system is “${written}”?`;
   if (found.length > 0) return `${s.capital(found.join(', '))}: ${asked}`;

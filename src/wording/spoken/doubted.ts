@@ -30,3 +30,8 @@ export function isOfPartsOnly({ choices }: Doubt): boolean {
 export function isOfVessels(reason: Extract<DoubtReason, { kind: 'which-unit' }>): boolean {
   return reason.quantity === 'top-up' && !/^[\d.,\s]+$/.test(reason.value);
 }
+
+/** One amount that any of several systems may have got is said once. */
+export function distinct(texts: readonly string[]): readonly string[] {
+  return [...new Set(texts)];
+}

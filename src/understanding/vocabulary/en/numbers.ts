@@ -102,6 +102,8 @@ export const ordinals: ReadonlyMap<string, number> = new Map([
   ['eighth', 8],
   ['last', -1],
   ['last one', -1],
+  ['the last', -1],
+  ['the last one', -1],
   ['first one', 1],
   ['second one', 2],
   ['third one', 3],
