@@ -59,6 +59,7 @@ describe.each([
   'understanding/corpus/german-third-open.jsonl',
   'understanding/corpus/tried.jsonl',
   'understanding/corpus/clauses.jsonl',
+  'understanding/corpus/fourth.jsonl',
 ])('The corpus %s', (file) => {
   it(
     'is understood exactly in 98 of 100 messages, and nothing wrong is logged',

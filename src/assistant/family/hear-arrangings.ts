@@ -2,7 +2,7 @@ import type { SystemId } from '../../greenhouse/system.ts';
 import type { Arranging } from '../../understanding/arranging/arranging.ts';
 import { readArrangings } from '../../understanding/arranging/read-arrangings.ts';
 import type { Context } from '../../understanding/context.ts';
-import { openQuestions, withoutQuestion, withQuestionsLapsed } from '../conversation.ts';
+import { openQuestions, withNamed, withoutQuestion, withQuestionsLapsed } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
 import type { Surroundings } from '../use-cases/hear-message.ts';
 import { answerWhoGoes } from './answer-family.ts';
@@ -35,12 +35,22 @@ export function hearArrangings(
   handling.conversation = withQuestionsLapsed(handling.conversation);
   if (asked) handling.conversation = withoutQuestion(handling.conversation, asked.questionId);
   act(handling, arrangings, asked);
+  if (rest !== null) nameSystems(handling, arrangings);
   return { text: rest, putOff: arrangings.flatMap(systemPutOff) };
 }
 
 function systemPutOff(arranging: Arranging): readonly SystemId[] {
   const isPutOff = arranging.kind === 'claim' || arranging.kind === 'release';
   return isPutOff && arranging.system !== null ? [arranging.system] : [];
+}
+
+/** `going to change the buckets on Friday, ph 6.4 now`: what is left is of the system that was named. */
+function nameSystems(handling: Handling, arrangings: readonly Arranging[]): void {
+  const systems = arrangings.flatMap((each) =>
+    'system' in each && each.system !== null ? [each.system] : [],
+  );
+  const { messageId, writtenAtMs: atMs } = handling.heard;
+  handling.conversation = withNamed(handling.conversation, systems, { messageId, atMs });
 }
 
 function act(handling: Handling, arrangings: readonly Arranging[], asked: AwayAsked | null): void {

@@ -26,9 +26,10 @@ export function recogniseTopUps(frame: Frame): Fact[] {
     if (waiting) facts.push(waiting);
     waiting = null;
   };
+  const behind = verbsBehind(frame);
   for (const [c, clause] of frame.clauses.entries()) {
     const own = verbOf(frame, clause);
-    const ahead = own === null ? (verbAhead(frame, c) ?? verbBehind(frame, c)) : null;
+    const ahead = own === null ? (verbAhead(frame, c) ?? behind[c] ?? null) : null;
     if (ahead !== null) {
       settle();
       // Each stands for itself: the verb belongs to another clause.
@@ -169,6 +170,23 @@ function verbAhead(frame: Frame, c: number): number | null {
     if (term.kind !== 'name' && !isLitres && !isSmall) return null;
   }
   return verb;
+}
+
+/** Of each clause the verb that stands alone after it, or after the list that it opens: `2 cans in the dwc and 1 in the jars, topped up`. */
+function verbsBehind(frame: Frame): readonly (number | null)[] {
+  const verbs: (number | null)[] = [];
+  for (let c = frame.clauses.length - 1; c >= 0; c--) {
+    const [clause, next] = [frame.clauses[c]!, frame.clauses[c + 1]];
+    const named = namesIn(frame, clause).length > 0;
+    const goesOn = named && next?.opens === 'and' && namesIn(frame, next).length > 0;
+    const later = goesOn ? (verbs[c + 1] ?? null) : null;
+    const isOfList =
+      later !== null &&
+      verbOf(frame, clause) === null &&
+      isMoreOfTheSame(frame, clause, false);
+    verbs[c] = isOfList ? later : verbBehind(frame, c);
+  }
+  return verbs;
 }
 
 /** `2 cans into the jars, topped up`: the verb stands alone in the clause after. */

@@ -9,6 +9,7 @@ export const corpora: readonly { readonly file: string; readonly isSealed: boole
   { file: 'understanding/corpus/german-second-open.jsonl', isSealed: false },
   { file: 'understanding/corpus/english-third-open.jsonl', isSealed: false },
   { file: 'understanding/corpus/german-third-open.jsonl', isSealed: false },
+  { file: 'understanding/corpus/fourth.jsonl', isSealed: false },
   { file: 'understanding/corpus/english-sealed.jsonl', isSealed: true },
   { file: 'understanding/corpus/german-sealed.jsonl', isSealed: true },
   { file: 'understanding/corpus/english-second-sealed.jsonl', isSealed: true },

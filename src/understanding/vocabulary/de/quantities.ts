@@ -170,6 +170,11 @@ export const quantities: Words<QuantityConcept> = {
   ],
   inside: [
     'drinnen',
+    'drin sind es',
+    'drin ist es',
+    'drin hat es',
+    'drin hats',
+    'herinnen',
     'innen',
     'im haus',
     'im gewächshaus',
