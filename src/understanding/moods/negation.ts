@@ -38,6 +38,11 @@ export function negate(frame: Frame, clause: Clause, c: number, mark: Marker): v
   const isDenied = (other: Clause) => clauseHas(frame, other, 'did-not');
   for (let i = clause.from; i < clause.to; i++) {
     const term = frame.terms[i];
+    // `nearly put 30 l in`: it was not done; `nearly 30 l put in` was.
+    if (means(term, 'almost') && hasPastDeed(frame, i + 1, Math.min(i + 2, clause.to))) {
+      mark(clause.from, reach(frame, c, false, isDenied), 'negation');
+      return;
+    }
     if (!means(term, 'did-not', 'not', 'no')) continue;
     const next = nextIn(
       frame,

@@ -13,7 +13,7 @@ import { litresOfUnit } from './quantity-of-measure.ts';
 import { addedAmount, addedCount } from './sum-said.ts';
 
 /** What word stands before a number, where that tells how it goes on. */
-export type Lead = 'between' | 'from' | 'ph' | 'label';
+export type Lead = 'between' | 'from' | 'by' | 'ph' | 'label';
 
 /** The number that starts at a token, with its unit, range and parts: `10-12 l`, `half a can`, `1 lb 4 oz`. */
 export function measureAt(
@@ -119,6 +119,8 @@ function rangeFrom(reading: Reading, at: number, low: Core, lead: Lead | null): 
   const joint = at + low.length;
   const unit = unitFrom(reading, joint);
   const from = joint + (unit?.length ?? 0);
+  // `rose by 0.3 to 6.2`, `topped up by 20 l to 500 l`: a step, and where it led.
+  if (lead === 'by' && concept(reading, from, 'to') > 0) return null;
   const link = linkLength(reading, from, lead === 'between');
   const afterFrom = lead === 'from';
   if (link === 0 || (afterFrom && !joinsAfterFrom(reading, from))) return null;
@@ -218,10 +220,21 @@ function smallerPart(
   const token = reading.tokens[at];
   if (token?.kind !== 'number' || token.values.length !== 1) return null;
   const unit = unitAt(reading, at + 1);
+  // `9 minutes 30`: at the end the seconds need no unit.
+  if (!unit && parts.smaller === 'second' && isLastOfClause(reading, at))
+    return { share: token.values[0]! / parts.count, length: 1 };
   if (!unit || !('id' in unit.value) || unit.value.id !== parts.smaller) return null;
   return token.values[0]! < parts.count
     ? { share: token.values[0]! / parts.count, length: 1 + unit.length }
     : null;
+}
+
+function isLastOfClause({ tokens }: Reading, at: number): boolean {
+  const [token, after] = [tokens[at]!, tokens[at + 1]];
+  // `max 31 min 12`: the short word may be another.
+  if (tokens[at - 1]!.text.length <= 3) return false;
+  const ends = !after || after.kind === 'line' || ',.;!'.includes(after.text);
+  return ends && Number.isInteger(token.values[0]) && token.values[0]! < 60;
 }
 
 /** `3 l and a half can`: a share of another vessel. */

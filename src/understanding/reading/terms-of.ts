@@ -70,6 +70,7 @@ function termAt(reading: Reading, at: number, before: readonly Term[]): Found {
 function leadOf(previous: Term | undefined): Lead | null {
   if (means(previous, 'between')) return 'between';
   if (means(previous, 'from')) return 'from';
+  if (means(previous, 'by', 'moved')) return 'by';
   if (means(previous, 'ph')) return 'ph';
   return isLabel(previous) ? 'label' : null;
 }

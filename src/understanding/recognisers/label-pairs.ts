@@ -50,10 +50,13 @@ function runsOf(frame: Frame, clause: Clause): Slot[][] {
   };
   for (let i = clause.from; i < clause.to; i++) {
     const term = frame.terms[i]!;
-    if (frame.timed[i]) continue;
+    // `ph rose by 0.3 to 6.2`: a step keeps nothing apart.
+    const isStep = means(term, 'by', 'moved') && frame.taken[i + 1] === true;
+    if (frame.timed[i] || isStep) continue;
     const quantity = quantityOf(frame, clause, i);
     if (quantity !== null) run.push({ at: i, quantity });
     else if (isMeasure(term)) {
+      if (frame.taken[i] && means(frame.terms[i - 1], 'by', 'moved')) continue;
       if (frame.taken[i]) end();
       else run.push({ at: i, quantity: null });
     } else if (parts(frame, term, i)) end();

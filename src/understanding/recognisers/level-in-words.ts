@@ -92,7 +92,10 @@ function isStateOfSystem(frame: Frame, clause: Clause, i: number): boolean {
 }
 
 function maySayWhat(term: Term): boolean {
-  return !means(term, 'link', 'about', 'filler', 'now', 'all', 'article', 'both', 'level');
+  return (
+    !means(term, 'link', 'about', 'filler', 'now', 'all', 'article', 'both', 'level') &&
+    !isMark(term, ':', '-', '=')
+  );
 }
 
 /** `dwc is low`: how low is asked. */

@@ -1,6 +1,14 @@
 import { isLabel } from '../moods/clause-kinds.ts';
 import { isVolume, unitIs } from '../numbers/quantity-of-measure.ts';
-import { type Clause, type Frame, isMeasure, measureOf, nextIn, take } from '../reading/frame.ts';
+import {
+  type Clause,
+  clauseHas,
+  type Frame,
+  isMeasure,
+  measureOf,
+  nextIn,
+  take,
+} from '../reading/frame.ts';
 import { isUnknown, means, type Term } from '../reading/term.ts';
 
 /** Takes out the numbers that measure nothing here: counts, labels, sizes, prices, the weather outside. */
@@ -48,6 +56,7 @@ function isNoReading(frame: Frame, clause: Clause, i: number): boolean {
   const isLength = unitIs(measure, 'cm', 'mm', 'm', 'in');
   if (isLength && (means(after, 'size', 'counted') || means(before, 'size'))) return true;
   if (isSetting(frame, clause, i)) return true;
+  if (isStep(frame, clause, i)) return true;
   if (isPartNumber(frame, clause, i)) return true;
   // The 10 l bucket.
   if (isVolume(measure) && after?.kind === 'name' && means(before, 'article')) return true;
@@ -95,6 +104,25 @@ function isSetting(frame: Frame, clause: Clause, i: number): boolean {
     if (isTurned) return true;
   }
   return false;
+}
+
+/** `ph rose by 0.3 to 6.2`, `temp rose 2 degrees to 23`, `up by 0.2`: how much it changed, not what it is. */
+function isStep(frame: Frame, clause: Clause, i: number): boolean {
+  const measure = measureOf(frame, i);
+  if (isVolume(measure) || unitIs(measure, 'cm', 'mm', 'm', 'in', 'percent')) return false;
+  const before = i > clause.from ? frame.terms[i - 1] : undefined;
+  if (
+    clauseHas(frame, clause, 'top-up', 'add', 'fill', 'set', 'at-hour') &&
+    !hasLabel(frame, clause)
+  )
+    return false;
+  if (means(before, 'by') && !means(before, 'at-hour')) return hasLabel(frame, clause);
+  if (!means(before, 'moved', 'by')) return false;
+  return means(frame.terms[i + 1], 'to') && isMeasure(frame.terms[i + 2]);
+}
+
+function hasLabel(frame: Frame, clause: Clause): boolean {
+  return frame.places.hasWhere(isLabel, clause.from, clause.to);
 }
 
 function calibrates(frame: Frame, clause: Clause): boolean {

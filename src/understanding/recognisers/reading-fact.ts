@@ -19,9 +19,11 @@ export function readingOf(frame: Frame, clause: Clause, label: Slot, number: num
   if (!convert(quantity, measure, frame.context.greenhouse.units)) return null;
   take(frame, label.at, number);
   takeCompanions(frame, clause, quantity, Math.min(label.at, number), Math.max(label.at, number));
+  // `ec fell 0.2`: by so much, or to there.
+  const isStep = number > clause.from && means(frame.terms[number - 1], 'moved');
   return {
     quantity,
-    amount: { kind: 'measure', measure },
+    amount: { kind: 'measure', measure: isStep ? { ...measure, bound: true } : measure },
     at: number,
     from: Math.min(label.at, number),
     to: Math.max(label.at, number),

@@ -100,7 +100,8 @@ function joined(frame: Frame, last: Mention, term: NameTerm, i: number): Mention
     systems: [...new Set([...last.systems, ...term.systems])],
     to: i,
     lastClause: frame.clauseOf[i]!,
-    unsure: last.unsure || !term.sure,
+    // `jars gutters 3 l`: one of them, or both.
+    unsure: last.unsure || !term.sure || (i === last.to + 1 && !listGoesOn(frame, i)),
     written: `${last.written}, ${term.text}`,
   };
 }
@@ -119,7 +120,8 @@ function joins(frame: Frame, last: Mention, i: number, facts: FactsInOrder): boo
     else if (means(term, 'or')) ands++;
   }
   const comma = frame.places.hasWhere(isComma, last.to + 1, i);
-  const sideBySide = i === last.to + 1 && listGoesOn(frame, i);
+  const sideBySide =
+    i === last.to + 1 && (listGoesOn(frame, i) || areCrammed(frame, last, i, facts));
   if (ands === 0 && !comma && !sideBySide) return false;
   const clause = frame.clauses[last.clause]!;
   const next = frame.clauses[frame.clauseOf[i]!]!;
@@ -128,6 +130,20 @@ function joins(frame: Frame, last: Mention, i: number, facts: FactsInOrder): boo
   if (!last.afterPlace) return true;
   const before = facts.hasBetween(clause.from - 1, last.from);
   return !(before && facts.hasBetween(i, next.to));
+}
+
+/** Two names with nothing between them, and nothing told before. */
+function areCrammed(frame: Frame, last: Mention, i: number, facts: FactsInOrder): boolean {
+  const [first, second] = [frame.terms[last.to], frame.terms[i]];
+  const { from } = frame.clauses[last.clause]!;
+  return (
+    first?.kind === 'name' &&
+    second?.kind === 'name' &&
+    !first.everyday &&
+    !second.everyday &&
+    first.systems.join() !== second.systems.join() &&
+    !facts.hasBetween(from - 1, last.from)
+  );
 }
 
 /** `couldn't do the jars`: a verb stands before the name. */

@@ -44,6 +44,12 @@ export type GrammarConcept =
   | 'and'
   /** A sign of adding: two amounts are one. */
   | 'plus'
+  /** Leads to how much something changed, and not to what it is: rose by. */
+  | 'by'
+  /** Verbs of change that may stand before how much: fell 0.2. */
+  | 'moved'
+  /** It was near being done: nearly put. */
+  | 'almost'
   | 'then'
   | 'but'
   | 'or'

@@ -824,6 +824,9 @@ export const grammar: Words<GrammarConcept> = {
   ],
   and: ['und', '&', '+', 'plus', 'sowie', 'u', 'u.', 'als auch', 'und auch', 'wie auch'],
   plus: ['+', 'plus'],
+  by: ['um'],
+  moved: ['stieg', 'sank', 'fiel', 'sprang', 'kletterte', 'stiegen', 'sanken', 'fielen', 'verlor'],
+  almost: ['fast', 'beinahe', 'beinah'],
   then: ['dann', 'und dann', 'und danach', 'anschließend', 'und anschließend'],
   but: [
     'aber',
