@@ -53,6 +53,8 @@ export type ArrangementDraft =
 export interface TakenBack {
   readonly kind: 'taken-back';
   readonly places: readonly number[];
+  /** What stood in this place until then, and the place that took it back; folded, never stored. */
+  readonly stood?: { readonly settled: Arrangement; readonly until: number };
 }
 
 /** One thing settled. Append-only: what is settled later stands over what was settled before. */
@@ -61,15 +63,28 @@ export type Arrangement = (ArrangementDraft | TakenBack) & {
   readonly atMs: number;
 };
 
-/** All that was settled, in its place; where something was taken back, only that it was is left. */
+/** All that was settled, in its place; where something was taken back, that it was and what it was. */
 export function withSettled(
   before: readonly Arrangement[],
   more: readonly Arrangement[],
 ): readonly Arrangement[] {
   const all = [...before, ...more];
-  for (const each of more) {
+  for (const [i, each] of more.entries()) {
     if (each.kind !== 'taken-back') continue;
-    for (const place of each.places) if (all[place]) all[place] = { ...each, places: [] };
+    for (const place of each.places) {
+      const settled = all[place];
+      if (!settled) continue;
+      const until = before.length + i;
+      all[place] = { ...each, places: [], stood: { settled, until } };
+    }
   }
   return all;
+}
+
+/** All that was settled before the one in a place, as it stood then. */
+export function settledBefore(all: readonly Arrangement[], place: number): readonly Arrangement[] {
+  return all.slice(0, place).map((each) => {
+    const stood = each.kind === 'taken-back' ? each.stood : undefined;
+    return stood && stood.until >= place ? stood.settled : each;
+  });
 }

@@ -1,5 +1,6 @@
 import type { FamilyAlert, FamilyAnswer } from '../../src/assistant/replies/family.ts';
 import type { ArrangementDraft } from '../../src/greenhouse/arrangement.ts';
+import type { AwayPlan } from '../../src/planning/family/away-plan.ts';
 import type { Dont, HowStep, HowTo } from '../../src/planning/family/how-to.ts';
 import {
   bench,
@@ -75,6 +76,35 @@ const how: HowTo = {
   cautions: { about: ['concentrates-apart'], inFull: true },
 };
 
+const awayPlan: AwayPlan = {
+  from,
+  until,
+  systems: [
+    { system: bench, asItIs: date('2027-05-12'), ifFilled: null },
+    { system: buckets, asItIs: date('2027-05-08'), ifFilled: date('2027-05-11') },
+  ],
+  before: {
+    fill: [{ system: bench, litres: 43 }],
+    lines: [tieUp],
+    timers: [bench, buckets],
+  },
+  supplies: {
+    stock: [{ product: 'nutrient-a', leftMl: 90, lacksMl: 300, emptyOn: date('2027-05-12') }],
+    rain: { leftL: 60, neededL: 340, emptyOn: date('2027-05-10') },
+    fresh: [{ probe: 'pen', isPh: true }],
+  },
+  trips: [
+    {
+      date: date('2027-05-10'),
+      by: 'tomas',
+      topUps: [{ system: buckets, litres: 30 }],
+      lines: [tieUp],
+    },
+    { date: date('2027-05-14'), by: null, topUps: [], lines: [] },
+  ],
+  unsafe: [{ system: jars, from: date('2027-05-15') }],
+};
+
 export const familyAnswers: OfEach<FamilyAnswer> = {
   settled: { kind: 'settled', items: Object.values(settled), instead: [{ handle: 'olli' }] },
   unsettled: { kind: 'unsettled', items: Object.values(settled) },
@@ -82,34 +112,7 @@ export const familyAnswers: OfEach<FamilyAnswer> = {
     kind: 'away-plan',
     handle: 'ines',
     isThought: false,
-    plan: {
-      from,
-      until,
-      systems: [
-        { system: bench, asItIs: date('2027-05-12'), ifFilled: null },
-        { system: buckets, asItIs: date('2027-05-08'), ifFilled: date('2027-05-11') },
-      ],
-      before: {
-        fill: [{ system: bench, litres: 43 }],
-        lines: [tieUp],
-        timers: [bench, buckets],
-      },
-      supplies: {
-        stock: [{ product: 'nutrient-a', leftMl: 90, lacksMl: 300, emptyOn: date('2027-05-12') }],
-        rain: { leftL: 60, neededL: 340, emptyOn: date('2027-05-10') },
-        fresh: [{ probe: 'pen', isPh: true }],
-      },
-      trips: [
-        {
-          date: date('2027-05-10'),
-          by: 'tomas',
-          topUps: [{ system: buckets, litres: 30 }],
-          lines: [tieUp],
-        },
-        { date: date('2027-05-14'), by: null, topUps: [], lines: [] },
-      ],
-      unsafe: [{ system: jars, from: date('2027-05-15') }],
-    },
+    plan: awayPlan,
   },
   'home-coming': {
     kind: 'home-coming',
@@ -164,5 +167,8 @@ export const familyAlerts: OfEach<FamilyAlert> = {
   'done-by-other': { kind: 'done-by-other', by: 'priya', duty: benchTopUp.duty },
   'turn-passed': { kind: 'turn-passed', by: 'tomas', days: [from], reason: 'ill', isYours: true },
   'given-back': { kind: 'given-back', by: 'tomas', duties: [benchTopUp.duty], reason: 'ill' },
+  relieved: { kind: 'relieved', by: 'ines', days: [from], instead: ['priya'], still: [until] },
+  'claim-off': { kind: 'claim-off', by: 'ines', settled: settled.claim, instead: 'tomas' },
+  leaving: { kind: 'leaving', plan: awayPlan },
   'named-for': { kind: 'named-for', by: 'ines', settled: settled.claim },
 };

@@ -1,15 +1,13 @@
 import type { ArrangementDraft } from '../../greenhouse/arrangement.ts';
 import { daysBetween, localDateOf } from '../../greenhouse/local-time.ts';
-import { type AwayPlan, awayPlan } from '../../planning/family/away-plan.ts';
 import { Roster } from '../../planning/roster.ts';
 import type { Arranging, Days } from '../../understanding/arranging/arranging.ts';
-import { boardOf } from '../board-of.ts';
-import { boardQuestion } from '../board-question.ts';
 import { withQuestion } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
 import type { Button } from '../outgoing.ts';
 import { may } from '../permissions.ts';
 import { undoSettledRow } from '../use-cases/undo-last.ts';
+import { planOf } from './plan-of.ts';
 import { refuse } from './refuse.ts';
 
 /** An open question of the bot about an absence. */
@@ -119,17 +117,8 @@ export function tellPlan(handling: Handling, thought: Days | null): void {
     handling.say({ kind: 'answer', answer: { kind: 'nobody-away' } });
     return;
   }
-  const { handle, from, until } = absence;
-  const plan: AwayPlan = awayPlan({
-    board: {
-      ...boardQuestion(standing, nowMs),
-    },
-    water: standing.water,
-    duties: boardOf(standing, nowMs),
-    roster,
-    from,
-    until,
-  });
+  const { handle } = absence;
+  const plan = planOf(standing, roster, absence, nowMs);
   const isOwn = handle === me && !thought;
   handling.say(
     { kind: 'answer', answer: { kind: 'away-plan', handle, plan, isThought: thought !== null } },

@@ -24,7 +24,7 @@ export function newTold(fromMs: number): Told {
 /** What is to be said by `nowMs` and was not, as far as this process knows. */
 export function noticesDue(standing: Standing, told: Told, nowMs: number): readonly Notice[] {
   const reminders = remindersDue(standing, nowMs, told.keys);
-  const due = noticesOf(standing, nowMs, reminders).filter(
+  const due = noticesOf(standing, nowMs, reminders, told.keys).filter(
     ({ key, atMs }) => atMs <= nowMs && !told.keys.has(key),
   );
   // What a reading calls for does not change any more: it is looked at once.
@@ -46,7 +46,7 @@ export function nextDue(
   told.lookedUntilMs = fromMs;
   if (noticesDue(standing, told, fromMs).length > 0) return { kind: 'notices', atMs: fromMs };
   const roundMs = nextMorning(standing).atMs;
-  const later = noticesOf(standing, fromMs, [])
+  const later = noticesOf(standing, fromMs, [], told.keys)
     .filter(({ key, atMs }) => atMs > fromMs && !told.keys.has(key))
     .map(({ atMs }) => atMs);
   const reminderMs = nextReminderMs(standing, fromMs);

@@ -30,7 +30,7 @@ export function noticesOfArrangements(
                 away: absence.handle,
                 from: absence.from,
                 until: absence.until,
-                days: daysOf(roster, handle, each.from, each.until),
+                days: daysOf(roster, handle, absence.from, absence.until),
               }
             : { kind: 'named-for', by: each.byHandle, settled };
           return notice(`covers:${n}:${handle}`, atMs, handle, alert);

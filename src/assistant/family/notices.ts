@@ -7,12 +7,18 @@ import type { Standing } from '../standing.ts';
 import { type Notice, notice, nudgeButtons } from './notice.ts';
 import { noticesOfArrangements } from './notices-of-arrangements.ts';
 import { noticesOfDeeds } from './notices-of-deeds.ts';
+import { noticesOfLeaving } from './notices-of-leaving.ts';
+import { noticesOfRelief } from './notices-of-relief.ts';
 
-/** All that is to be said unasked around `nowMs`, whether it was said before or not; earliest first. */
+/**
+ * All that is to be said unasked around `nowMs`, whether it was said before or not, earliest first;
+ * what takes long to reckon is left out where it is among the keys `told`.
+ */
 export function noticesOf(
   standing: Standing,
   nowMs: number,
   reminders: readonly Reminder[],
+  told: ReadonlySet<string>,
 ): readonly Notice[] {
   const roster = new Roster(standing.greenhouse, standing.arrangements);
   return [
@@ -20,6 +26,8 @@ export function noticesOf(
     ...ofNudges(standing, roster, nowMs),
     ...noticesOfArrangements(standing, roster, nowMs),
     ...noticesOfDeeds(standing, roster, nowMs),
+    ...noticesOfRelief(standing, nowMs),
+    ...noticesOfLeaving(standing, roster, nowMs, told),
   ].toSorted((one, other) => one.atMs - other.atMs || (one.key < other.key ? -1 : 1));
 }
 

@@ -89,6 +89,26 @@ export type FamilyAlert =
       readonly reason: string | null;
       readonly isYours: boolean;
     }
+  /** To whoever had been put down to go, and is not any more. */
+  | {
+      readonly kind: 'relieved';
+      readonly by: string;
+      /** Need not go; may be empty. */
+      readonly days: readonly LocalDate[];
+      /** Who goes then. */
+      readonly instead: readonly string[];
+      /** Put down no more, but in turn until somebody else is named. */
+      readonly still: readonly LocalDate[];
+    }
+  /** To whoever had taken it: it is another's now, or nobody's. */
+  | {
+      readonly kind: 'claim-off';
+      readonly by: string;
+      readonly settled: Extract<ArrangementDraft, { kind: 'claim' }>;
+      readonly instead: string | null;
+    }
+  /** To a grower who leaves today: what is still to be done. */
+  | { readonly kind: 'leaving'; readonly plan: AwayPlan }
   /** To somebody who was named for it by another. */
   | {
       readonly kind: 'named-for';

@@ -81,7 +81,7 @@ function beforeLeaving(
   const lines = others.filter((line) => isForBefore(line, first));
   return {
     fill: fillings
-      .filter(({ litres, system }) => litres > worthACan(system))
+      .filter(({ litres, system }) => litres > worthACan(system) && !isChanged(lines, system.id))
       .map(({ system, litres }) => ({ system: system.id, litres: Math.round(litres) })),
     lines,
     timers: board.greenhouse.systems
@@ -99,6 +99,11 @@ function othersDue({ duties, until }: AwayQuestion): readonly DutyLine[] {
 }
 
 const bestDoneBefore = ['reservoir-change', 'calibration', 'clean', 'dose', 'aeration'];
+
+/** It is filled anew anyway. */
+function isChanged(lines: readonly DutyLine[], system: SystemId): boolean {
+  return lines.some(({ duty }) => duty.kind === 'reservoir-change' && duty.system === system);
+}
 
 /** Its timer is set anew anyway. */
 function isAirOf(duty: DutyLine['duty'], system: SystemId): boolean {

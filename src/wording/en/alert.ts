@@ -18,6 +18,9 @@ export function alertText(alert: Alert, s: Speaker): string {
     case 'done-by-other':
     case 'given-back':
     case 'turn-passed':
+    case 'relieved':
+    case 'claim-off':
+    case 'leaving':
     case 'named-for':
       return familyAlert(alert, s);
     case 'not-delivered':

@@ -46,7 +46,22 @@ function enduranceText(
   return `• ${name}: so wie es ist ${lasts(asItIs)}, ${filled} ${lasts(ifFilled)}.`;
 }
 
-function beforeText({ before }: AwayPlan, s: Speaker): readonly string[] {
+function beforeText(plan: AwayPlan, s: Speaker): readonly string[] {
+  const steps = beforeSteps(plan, s);
+  return steps.length === 0 ? [] : ['Vor der Abreise:', ...steps];
+}
+
+/** On the morning of departure: what is still open. */
+export function leavingText(plan: AwayPlan, s: Speaker): string {
+  return [
+    `Heute geht es los, bis ${s.fullDay(plan.until)}. Vorher ist noch offen:`,
+    ...beforeSteps(plan, s),
+    ...suppliesText(plan, s),
+    'Sag mir, was du getan hast; „Plan“ zeigt die Gänge der anderen.',
+  ].join('\n');
+}
+
+function beforeSteps({ before }: AwayPlan, s: Speaker): readonly string[] {
   const { fill, lines, timers } = before;
   const steps = [
     ...fill.map(
@@ -55,7 +70,7 @@ function beforeText({ before }: AwayPlan, s: Speaker): readonly string[] {
     ...toldDuties(lines, [], true).map((told) => `${dutyText(told.lines, s)}.`),
     ...timers.map((system) => timerText(system, s)),
   ];
-  return steps.length === 0 ? [] : ['Vor der Abreise:', ...steps.map((step) => `– ${step}`)];
+  return steps.map((step) => `– ${step}`);
 }
 
 function timerText(system: AwayPlan['systems'][number]['system'], s: Speaker): string {

@@ -4,6 +4,7 @@ import { clipped, mostQuoted } from '../../spoken/clipped.ts';
 import type { Speaker } from '../../spoken/speaker.ts';
 import { onDay } from '../day-text.ts';
 import { dutyName } from '../duty-text.ts';
+import { leavingText } from './away-plan.ts';
 import { claimName, daysText } from './settled.ts';
 
 /** What is said unasked about who goes when: once, and without blame. */
@@ -28,11 +29,45 @@ export function familyAlert(alert: FamilyAlert, s: Speaker): string {
         ? `${s.member(alert.by)} kann am ${days} nicht${why}, dann bist du dran. Wenn es dir nicht passt, sag es.`
         : `${s.member(alert.by)} kann am ${days} nicht${why}, und sonst auch niemand. Ich plane drum herum; frag nach „der Plan“, was das heißt.`;
     }
+    case 'relieved':
+      return relievedText(alert, s);
+    case 'claim-off': {
+      const what = claimName(alert.settled, s);
+      const when = onDay(alert.settled.on, s);
+      return alert.instead === null
+        ? `${s.member(alert.by)} hat zurückgenommen, dass du ${when} ${what} übernimmst. Du brauchst nicht.`
+        : `${s.member(alert.instead)} übernimmt ${when} ${what} an deiner Stelle. Du brauchst nicht.`;
+    }
+    case 'leaving':
+      return leavingText(alert.plan, s);
     case 'named-for':
       return alert.settled.kind === 'claim'
         ? `${s.member(alert.by)} hat dich eingetragen für ${claimName(alert.settled, s)}, ${onDay(alert.settled.on, s)}. Wenn es dir nicht passt, sag „ich kann ${onDay(alert.settled.on, s)} nicht“.`
         : `${s.member(alert.by)} hat dich ${daysText(alert.settled.from, alert.settled.until, s)} eingetragen.`;
   }
+}
+
+/** Days that are another's now, then those that nobody else has yet. */
+function relievedText(
+  { by, days, instead, still }: Extract<FamilyAlert, { kind: 'relieved' }>,
+  s: Speaker,
+): string {
+  const who = s.and(instead.map((handle) => s.member(handle)));
+  const goes = instead.length === 1 ? 'geht' : 'gehen';
+  const free =
+    days.length === 0
+      ? []
+      : [
+          `${s.member(by)} hat geändert, wer geht: Du brauchst ${onDays(days, s)} nicht zu gehen.`,
+          ...(instead.length > 0 ? [`Dann ${goes} ${who}.`] : []),
+        ];
+  const open =
+    still.length === 0
+      ? []
+      : [
+          `${s.member(by)} hat zurückgenommen, wer einspringt. Bis jemand genannt ist, bist du ${onDays(still, s)} dran.`,
+        ];
+  return [...free, ...open].join(' ');
 }
 
 function undoneText(
@@ -57,12 +92,20 @@ function names(duties: Extract<FamilyAlert, { kind: 'undone' }>['duties'], s: Sp
 
 /** Days in a row are told as from and to. */
 function stretches(days: readonly LocalDate[], s: Speaker): string {
-  const firsts = days.filter((day, i) => i === 0 || plusDays(days[i - 1]!, 1) !== day);
-  return firsts
-    .map((first, i) => {
-      const next = firsts[i + 1];
-      const last = days.findLast((day) => next === undefined || day < next)!;
-      return first === last ? s.fullDay(first) : daysText(first, last, s);
-    })
+  return runsOf(days)
+    .map(([first, last]) => (first === last ? s.fullDay(first) : daysText(first, last, s)))
     .join('; ');
+}
+
+/** The same within a sentence: `am Freitag`. */
+function onDays(days: readonly LocalDate[], s: Speaker): string {
+  return s.and(runsOf(days).map(([first, last]) => daysText(first, last, s)));
+}
+
+function runsOf(days: readonly LocalDate[]): readonly (readonly [LocalDate, LocalDate])[] {
+  const firsts = days.filter((day, i) => i === 0 || plusDays(days[i - 1]!, 1) !== day);
+  return firsts.map((first, i) => {
+    const next = firsts[i + 1];
+    return [first, days.findLast((day) => next === undefined || day < next)!];
+  });
 }

@@ -43,7 +43,22 @@ function enduranceText(
   return `• ${name}: as it is ${lasts(asItIs)}, ${filled} ${lasts(ifFilled)}.`;
 }
 
-function beforeText({ before }: AwayPlan, s: Speaker): readonly string[] {
+function beforeText(plan: AwayPlan, s: Speaker): readonly string[] {
+  const steps = beforeSteps(plan, s);
+  return steps.length === 0 ? [] : ['Before leaving:', ...steps];
+}
+
+/** On the morning of departure: what is still open. */
+export function leavingText(plan: AwayPlan, s: Speaker): string {
+  return [
+    `You leave today, until ${s.fullDay(plan.until)}. Still open before you go:`,
+    ...beforeSteps(plan, s),
+    ...suppliesText(plan, s),
+    'Tell me what you did; “plan” shows the trips of the others.',
+  ].join('\n');
+}
+
+function beforeSteps({ before }: AwayPlan, s: Speaker): readonly string[] {
   const { fill, lines, timers } = before;
   const steps = [
     ...fill.map(
@@ -52,7 +67,7 @@ function beforeText({ before }: AwayPlan, s: Speaker): readonly string[] {
     ...toldDuties(lines, [], true).map((told) => `${dutyText(told.lines, s)}.`),
     ...timers.map((system) => timerText(system, s)),
   ];
-  return steps.length === 0 ? [] : ['Before leaving:', ...steps.map((step) => `– ${step}`)];
+  return steps.map((step) => `– ${step}`);
 }
 
 function timerText(system: AwayPlan['systems'][number]['system'], s: Speaker): string {

@@ -4,6 +4,7 @@ import { clipped, mostQuoted } from '../../spoken/clipped.ts';
 import type { Speaker } from '../../spoken/speaker.ts';
 import { onDay } from '../day-text.ts';
 import { dutyName } from '../duty-text.ts';
+import { leavingText } from './away-plan.ts';
 import { claimName, daysText } from './settled.ts';
 
 /** What is said unasked about who goes when: once, and without blame. */
@@ -28,11 +29,45 @@ export function familyAlert(alert: FamilyAlert, s: Speaker): string {
         ? `${s.member(alert.by)} cannot go on ${days}${why}, so it is your turn then. If it does not suit you, say so.`
         : `${s.member(alert.by)} cannot go on ${days}${why}, and nobody else can. I plan around it; ask for “the plan” to see what that means.`;
     }
+    case 'relieved':
+      return relievedText(alert, s);
+    case 'claim-off': {
+      const what = claimName(alert.settled, s);
+      const when = onDay(alert.settled.on, s);
+      return alert.instead === null
+        ? `${s.member(alert.by)} has taken back that you do ${what} ${when}. You need not.`
+        : `${s.member(alert.instead)} takes ${what} ${when} instead of you. You need not.`;
+    }
+    case 'leaving':
+      return leavingText(alert.plan, s);
     case 'named-for':
       return alert.settled.kind === 'claim'
         ? `${s.member(alert.by)} has put you down for ${claimName(alert.settled, s)}, ${onDay(alert.settled.on, s)}. If that does not suit you, say “I can't ${onDay(alert.settled.on, s)}”.`
         : `${s.member(alert.by)} has put you down to go ${daysText(alert.settled.from, alert.settled.until, s)}.`;
   }
+}
+
+/** Days that are another's now, then those that nobody else has yet. */
+function relievedText(
+  { by, days, instead, still }: Extract<FamilyAlert, { kind: 'relieved' }>,
+  s: Speaker,
+): string {
+  const who = s.and(instead.map((handle) => s.member(handle)));
+  const goes = instead.length === 1 ? 'goes' : 'go';
+  const free =
+    days.length === 0
+      ? []
+      : [
+          `${s.member(by)} has changed who goes: you need not go ${onDays(days, s)}.`,
+          ...(instead.length > 0 ? [`${who} ${goes} then.`] : []),
+        ];
+  const open =
+    still.length === 0
+      ? []
+      : [
+          `${s.member(by)} has taken back who steps in. Until somebody is named, it is your turn ${onDays(still, s)}.`,
+        ];
+  return [...free, ...open].join(' ');
 }
 
 function undoneText(
@@ -57,12 +92,20 @@ function names(duties: Extract<FamilyAlert, { kind: 'undone' }>['duties'], s: Sp
 
 /** Days in a row are told as from and to. */
 function stretches(days: readonly LocalDate[], s: Speaker): string {
-  const firsts = days.filter((day, i) => i === 0 || plusDays(days[i - 1]!, 1) !== day);
-  return firsts
-    .map((first, i) => {
-      const next = firsts[i + 1];
-      const last = days.findLast((day) => next === undefined || day < next)!;
-      return first === last ? s.fullDay(first) : daysText(first, last, s);
-    })
+  return runsOf(days)
+    .map(([first, last]) => (first === last ? s.fullDay(first) : daysText(first, last, s)))
     .join('; ');
+}
+
+/** The same within a sentence: `on Friday`. */
+function onDays(days: readonly LocalDate[], s: Speaker): string {
+  return s.and(runsOf(days).map(([first, last]) => daysText(first, last, s)));
+}
+
+function runsOf(days: readonly LocalDate[]): readonly (readonly [LocalDate, LocalDate])[] {
+  const firsts = days.filter((day, i) => i === 0 || plusDays(days[i - 1]!, 1) !== day);
+  return firsts.map((first, i) => {
+    const next = firsts[i + 1];
+    return [first, days.findLast((day) => next === undefined || day < next)!];
+  });
 }

@@ -1,0 +1,114 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Store } from '../../src/assistant/ports/store.ts';
+import { openRehearsal, quarryLaneWith } from '../channels/rehearsal/open-rehearsal.ts';
+import type { OutLine } from '../channels/rehearsal/rehearse-child.ts';
+import { openTestStore } from '../storage/open-test-store.ts';
+
+let store: Store;
+beforeAll(async () => {
+  store = await openTestStore();
+});
+afterAll(() => store.close());
+
+const household = quarryLaneWith({
+  members: quarryLaneWith().members.map((member) =>
+    member.handle === 'priya' ? { ...member, language: 'de' as const } : member,
+  ),
+});
+
+/** A talk on 8 July 2027, a Thursday, unless another day is said. */
+function talking() {
+  const talk = openRehearsal(store, household);
+  const at = (clock: string, day: string): string => `2027-07-${day}T${clock}:00+01:00`;
+  return {
+    say: (clock: string, from: string, text: string, day = '08') =>
+      talk({ at: at(clock, day), from, text }),
+    wait: (clock: string, day = '08') => talk({ at: at(clock, day) }),
+  };
+}
+
+const alertsTo = (lines: readonly OutLine[], to: string): readonly string[] =>
+  lines.filter((line) => line.to === to && line.kind === 'alert').map(({ text }) => text ?? '');
+
+describe('A helper who had been told to go', () => {
+  it('hears it when that is taken back, once', async () => {
+    const { say, wait } = talking();
+    await say('18:00', 'ines', 'Tomas covers friday');
+    const undone = await say('18:05', 'ines', 'undo');
+    expect(alertsTo(undone, 'tomas')).toEqual([
+      'Ines has changed who goes: you need not go tomorrow. Ines goes then.',
+    ]);
+    expect(alertsTo(undone, 'olli')).toEqual([]);
+    expect(alertsTo(await wait('19:00'), 'tomas')).toEqual([]);
+  });
+
+  it('hears it when another goes instead, in the language they read, and the others nothing', async () => {
+    const { say } = talking();
+    await say('18:00', 'ines', 'away from friday to sunday, Priya steps in');
+    const handed = await say('18:10', 'ines', 'Tomas covers from friday to sunday');
+    expect(alertsTo(handed, 'priya')).toEqual([
+      'Ines hat geändert, wer geht: Du brauchst von Freitag, 9. Juli bis Sonntag, 11. Juli nicht zu gehen. Dann geht Tomas.',
+    ]);
+    expect(alertsTo(handed, 'tomas')).toHaveLength(1);
+    expect(alertsTo(handed, 'olli')).toEqual([]);
+  });
+
+  it('is told whose turn it stays while nobody else is named', async () => {
+    const { say } = talking();
+    await say('18:00', 'ines', 'away from friday to sunday');
+    await say('18:01', 'ines', 'all in turn');
+    const undone = await say('18:05', 'ines', 'undo');
+    expect(alertsTo(undone, 'tomas')).toEqual([
+      'Ines has taken back who steps in. Until somebody is named, it is your turn tomorrow.',
+    ]);
+    const named = await say('18:06', 'ines', 'Olli covers from friday to sunday');
+    expect(alertsTo(named, 'tomas')).toEqual([
+      'Ines has changed who goes: you need not go tomorrow. Olli goes then.',
+    ]);
+  });
+
+  it('hears it when the grower comes back before', async () => {
+    const { say } = talking();
+    await say('18:00', 'ines', 'away from friday to the 16th, Tomas steps in');
+    const back = await say('12:00', 'ines', "I'm back", '12');
+    expect(alertsTo(back, 'tomas').at(-1)).toBe(
+      'Ines has changed who goes: you need not go from Monday 12 July to Friday 16 July. Ines goes then.',
+    );
+  });
+
+  it('of one duty hears who has it now', async () => {
+    const { say } = talking();
+    await say('18:00', 'tomas', "I'll do the jars tonight");
+    const taken = await say('18:05', 'olli', "I'll do the jars tonight");
+    expect(alertsTo(taken, 'tomas')).toEqual([
+      'Olli takes Jar shelf today instead of you. You need not.',
+    ]);
+  });
+});
+
+describe('The morning of departure', () => {
+  it('tells the grower what is still open, without what was done', async () => {
+    const { say, wait } = talking();
+    await say('08:00', 'ines', 'the bench is full, the gutters are full', '06');
+    await say('18:00', 'ines', 'away from friday to the 16th, Tomas steps in');
+    await say('19:00', 'ines', 'calibrated the pen, 7.00 read 7.02 and 4.01 read 4.03');
+    const morning = await wait('08:00', '09');
+    const [leaving, ...more] = alertsTo(morning, 'ines');
+    expect(more).toEqual([]);
+    expect(leaving).toContain('You leave today, until Friday 16 July.');
+    expect(leaving).toMatch(/Fill Bucket row: about \d+ L/);
+    expect(leaving).toContain('Calibrate the stick');
+    expect(leaving).not.toContain('Calibrate the pen');
+    expect(alertsTo(await wait('12:00', '09'), 'ines')).toEqual([]);
+  });
+
+  it('says nothing where the absence was told that very day, or is over', async () => {
+    const { say, wait } = talking();
+    await say('06:30', 'ines', 'away from today to sunday, Tomas steps in');
+    expect(alertsTo(await wait('09:00'), 'ines')).toEqual([]);
+    const other = talking();
+    await other.say('18:00', 'ines', 'away from friday to sunday, Tomas steps in');
+    await other.say('18:05', 'ines', 'undo');
+    expect(alertsTo(await other.wait('09:00', '09'), 'ines')).toEqual([]);
+  });
+});
