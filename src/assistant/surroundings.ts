@@ -9,7 +9,12 @@ import type { Standing } from './standing.ts';
 import type { AskedDuties } from './use-cases/close-duties.ts';
 import type { Surroundings } from './use-cases/hear-message.ts';
 
-export const nothingAround: Surroundings = { repliedTo: null, askedDuties: null, round: null };
+export const nothingAround: Surroundings = {
+  repliedTo: null,
+  askedDuties: null,
+  round: null,
+  alerts: [],
+};
 
 /** Finds what a message replies to, and the round it may answer. */
 export async function surroundingsOf(
@@ -19,11 +24,12 @@ export async function surroundingsOf(
   place: { readonly chat: string; readonly channel: ChannelName; readonly writtenAtMs: number },
 ): Promise<Surroundings> {
   const round = roundBefore(standing, place.writtenAtMs);
-  if (!target) return { repliedTo: null, askedDuties: null, round };
+  if (!target) return { ...nothingAround, round };
   if (target.kind === 'round') {
     const latest = standing.rounds.at(-1);
     if (!latest) return { ...nothingAround, round };
     return {
+      ...nothingAround,
       repliedTo: { kind: 'round', duties: latest.duties },
       askedDuties: { duties: latest.duties, sinceMs: latest.sentAtMs },
       round,
@@ -41,9 +47,9 @@ export async function surroundingsOf(
     const entries = entriesOfMessage(standing.logbook, id);
     if (entries.length === 0) continue;
     const systems = distinct(entries.map(({ system }) => system));
-    return { repliedTo: { kind: 'message', entries, systems }, askedDuties: null, round };
+    return { ...nothingAround, repliedTo: { kind: 'message', entries, systems }, round };
   }
-  return { repliedTo: { kind: 'message', entries: [], systems: [] }, askedDuties: null, round };
+  return { ...nothingAround, repliedTo: { kind: 'message', entries: [], systems: [] }, round };
 }
 
 function aroundBotMessage(
@@ -54,7 +60,7 @@ function aroundBotMessage(
   const { reply } = message;
   const duties = dutiesIn(message);
   const askedDuties = duties && { duties, sinceMs: message.atMs };
-  return { repliedTo: repliedToOf(reply, standing), askedDuties, round };
+  return { ...nothingAround, repliedTo: repliedToOf(reply, standing), askedDuties, round };
 }
 
 function repliedToOf(reply: Outgoing['reply'], standing: Standing): RepliedTo {

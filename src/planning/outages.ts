@@ -13,19 +13,34 @@ export interface OpenOutage {
 
 /** What is out as the log stands, earliest first; told by several, it is one. */
 export function openOutages(logbook: Logbook, systems: readonly SystemId[]): readonly OpenOutage[] {
-  const all = [null, ...systems]
+  return allOutages(logbook, systems).filter(({ untilMs }) => untilMs === null);
+}
+
+/** An outage, over or not. */
+export interface Outage extends OpenOutage {
+  /** null: not back yet. */
+  readonly untilMs: number | null;
+}
+
+/** Every outage of the log, earliest first; told by several, or again before it was over, it is one. */
+export function allOutages(logbook: Logbook, systems: readonly SystemId[]): readonly Outage[] {
+  const told = [null, ...systems]
     .flatMap((system) => liveEntries(logbook, system, 'outage'))
-    .map((entry) => ({
-      entry,
-      of: entry.of ?? 'power',
-      system: entry.system,
-      sinceMs: entry.atMs,
-    }))
-    .filter((outage) => !isRestored(outage, logbook))
+    .map((entry): Outage => {
+      const outage = { entry, of: entry.of ?? 'power', system: entry.system, sinceMs: entry.atMs };
+      return { ...outage, untilMs: restoredMs(outage, logbook) };
+    })
     .toSorted((one, other) => one.sinceMs - other.sinceMs);
-  return all.filter(
+  return told.filter(
     (outage, i) =>
-      !all.slice(0, i).some((earlier) => earlier.of === outage.of && covers(earlier, outage)),
+      !told
+        .slice(0, i)
+        .some(
+          (earlier) =>
+            earlier.of === outage.of &&
+            covers(earlier, outage) &&
+            outage.sinceMs <= (earlier.untilMs ?? Number.POSITIVE_INFINITY),
+        ),
   );
 }
 
@@ -50,11 +65,11 @@ export function endedBy(restored: Entry, logbook: Logbook): Entry | null {
   return ended.find(({ atMs }) => atMs > backMs) ?? ended.at(-1) ?? null;
 }
 
-function isRestored(outage: OpenOutage, logbook: Logbook): boolean {
+/** When it came back; null: not yet. */
+function restoredMs(outage: OpenOutage, logbook: Logbook): number | null {
   const places = outage.system === null ? [null] : [outage.system, null];
-  return places.some((place) =>
-    liveEntries(logbook, place, 'restored').some(
-      (entry) => (entry.of ?? 'power') === outage.of && entry.atMs >= outage.sinceMs,
-    ),
-  );
+  const back = places
+    .flatMap((place) => liveEntries(logbook, place, 'restored'))
+    .filter(({ of, atMs }) => (of ?? 'power') === outage.of && atMs >= outage.sinceMs);
+  return back.length === 0 ? null : Math.min(...back.map(({ atMs }) => atMs));
 }

@@ -4,6 +4,7 @@ import { selectDirectory } from './household.ts';
 import { selectIncoming } from './inbox.ts';
 import { selectChanges } from './logbook-changes.ts';
 import {
+  selectAlertsTo,
   selectLatestOutgoing,
   selectOutgoing,
   selectOutgoingByPlatformId,
@@ -101,6 +102,7 @@ export function ledgerOf(
     outgoingByPlatformId: (channel, chat, platformId) =>
       selectOutgoingByPlatformId(transaction, id, channel, chat, platformId),
     latestOutgoing: (chat, kind) => selectLatestOutgoing(transaction, id, chat, kind),
+    alertsTo: (chat, fromMs, untilMs) => selectAlertsTo(transaction, id, chat, fromMs, untilMs),
     incoming: (channel, platformId) => selectIncoming(transaction, id, channel, platformId),
     hasNotice: async (key) => {
       const rows = await transaction

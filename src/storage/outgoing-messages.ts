@@ -1,4 +1,4 @@
-import { and, desc, eq, isNull } from 'drizzle-orm';
+import { and, asc, between, desc, eq, isNull } from 'drizzle-orm';
 import type { Outgoing, OutgoingNo } from '../assistant/outgoing.ts';
 import type { ChannelName, GreenhouseId } from '../assistant/ports/store.ts';
 import type { Database } from './schema/database.ts';
@@ -77,6 +77,29 @@ export async function selectLatestOutgoing(
     .orderBy(desc(outbox.no))
     .limit(1);
   return row ? outgoingOf(row) : null;
+}
+
+/** What was said unasked to a chat between two instants, earliest first. */
+export async function selectAlertsTo(
+  database: Database,
+  greenhouse: GreenhouseId,
+  chat: string,
+  fromMs: number,
+  untilMs: number,
+): Promise<readonly Outgoing[]> {
+  const rows = await database
+    .select()
+    .from(outbox)
+    .where(
+      and(
+        eq(outbox.greenhouse, greenhouse),
+        eq(outbox.to, chat),
+        eq(outbox.kind, 'alert'),
+        between(outbox.atMs, fromMs, untilMs),
+      ),
+    )
+    .orderBy(asc(outbox.no));
+  return rows.map(outgoingOf);
 }
 
 /** The latest to a chat, latest first, whether sent or not. */

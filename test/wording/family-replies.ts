@@ -116,6 +116,25 @@ export const familyAnswers: OfEach<FamilyAnswer> = {
   },
   'home-coming': {
     kind: 'home-coming',
+    alerts: [
+      {
+        atMs: Date.parse('2027-05-03T12:00:00+01:00'),
+        alert: {
+          kind: 'surprise',
+          surprise: {
+            key: 'k',
+            atMs: Date.parse('2027-05-03T12:00:00+01:00'),
+            kind: 'move',
+            system: buckets,
+            quantity: 'ph',
+            from: 5.8,
+            to: 7,
+            fromMs: Date.parse('2027-05-02T12:00:00+01:00'),
+            usualPerDay: 0.2,
+          },
+        },
+      },
+    ],
     today: [],
     next: [benchTopUp],
     story: {
@@ -129,12 +148,20 @@ export const familyAnswers: OfEach<FamilyAnswer> = {
           others: [entry('dose', 10, { product: 'ph-down' })],
         },
       ],
+      unmeasured: [
+        { systems: [jars, buckets], quantities: ['ph', 'ec'] },
+        { systems: [bench], quantities: ['level'] },
+      ],
       changed: [{ system: buckets, quantity: 'ph', before: 5.8, after: 6.3 }],
       odd: [
         { kind: 'missed', system: jars, days: 1 },
         { kind: 'outside-range', entry: entry('ph', 6.9) },
         { kind: 'far-from-expected', entry: entry('ec', 3.1) },
-        { kind: 'outage', entry: entry('outage', 1, { system: null, of: 'power' }) },
+        {
+          kind: 'outage',
+          entry: entry('outage', 1, { system: null, of: 'power' }),
+          untilMs: Date.parse('2027-05-04T12:00:00+01:00'),
+        },
         {
           kind: 'failed',
           entry: entry('duty-failed', 1, { duty: 'top-up', note: 'lid is stuck' }),

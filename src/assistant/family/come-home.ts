@@ -1,10 +1,12 @@
-import { instantOf, localDateOf, plusDays } from '../../greenhouse/local-time.ts';
+import { localDateOf } from '../../greenhouse/local-time.ts';
 import { homeStory } from '../../planning/family/home-story.ts';
 import { Roster } from '../../planning/roster.ts';
 import type { Arranging } from '../../understanding/arranging/arranging.ts';
 import { boardOf } from '../board-of.ts';
 import type { Handling } from '../handling.ts';
 import { may } from '../permissions.ts';
+import type { AlertTold } from '../replies/family.ts';
+import { absenceToEnd, spanOf } from './absence-to-end.ts';
 import { tellPlan } from './go-away.ts';
 import { refuse } from './refuse.ts';
 
@@ -14,6 +16,7 @@ const nextTold = 3;
 export function comeHome(
   handling: Handling,
   { handle, on }: Extract<Arranging, { kind: 'back' }>,
+  alerts: readonly AlertTold[],
 ): void {
   const { member } = handling.heard;
   if (!may(member, 'settle-back', handle === member.handle)) return refuse(handling);
@@ -21,10 +24,7 @@ export function comeHome(
   const { greenhouse, arrangements, logbook, rounds } = standing;
   const today = localDateOf(nowMs, greenhouse.timeZone);
   const roster = new Roster(greenhouse, arrangements);
-  const absence =
-    roster.absenceOn(handle, today) ??
-    roster.absences.findLast((each) => each.handle === handle && each.until < today) ??
-    roster.absences.find((each) => each.handle === handle);
+  const absence = absenceToEnd(roster, handle, today);
   if (!absence) {
     handling.say({ kind: 'answer', answer: { kind: 'nobody-away' } });
     return;
@@ -39,15 +39,14 @@ export function comeHome(
     if (absence.until >= from && absence.from < from) tellPlan(handling, null);
     return;
   }
-  const { timeZone, morning } = greenhouse;
-  const leftMs = Math.max(absence.toldAtMs, instantOf(absence.from, morning, timeZone));
-  const endMs = Math.min(nowMs, instantOf(plusDays(absence.until, 1), morning, timeZone));
+  const { fromMs, untilMs } = spanOf(absence, greenhouse, nowMs);
   const board = boardOf(handling.standing, nowMs);
   handling.say({
     kind: 'answer',
     answer: {
       kind: 'home-coming',
-      story: homeStory({ greenhouse, logbook, rounds }, handle, leftMs, Math.max(leftMs, endMs)),
+      story: homeStory({ greenhouse, logbook, rounds }, handle, fromMs, untilMs),
+      alerts: handle === member.handle ? alerts : [],
       today: board.today,
       next: board.later.slice(0, nextTold),
     },

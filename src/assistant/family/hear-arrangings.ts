@@ -34,7 +34,7 @@ export function hearArrangings(
   if (arrangings.length === 0) return { text, putOff: [] };
   handling.conversation = withQuestionsLapsed(handling.conversation);
   if (asked) handling.conversation = withoutQuestion(handling.conversation, asked.questionId);
-  act(handling, arrangings, asked);
+  act(handling, arrangings, asked, around);
   if (rest !== null) nameSystems(handling, arrangings);
   return { text: rest, putOff: arrangings.flatMap(systemPutOff) };
 }
@@ -53,7 +53,12 @@ function nameSystems(handling: Handling, arrangings: readonly Arranging[]): void
   handling.conversation = withNamed(handling.conversation, systems, { messageId, atMs });
 }
 
-function act(handling: Handling, arrangings: readonly Arranging[], asked: AwayAsked | null): void {
+function act(
+  handling: Handling,
+  arrangings: readonly Arranging[],
+  asked: AwayAsked | null,
+  { alerts }: Surroundings,
+): void {
   const toSettle = arrangings.filter(
     ({ kind }) => !['who-goes', 'plan', 'how-to', 'away', 'back'].includes(kind),
   );
@@ -64,7 +69,7 @@ function act(handling: Handling, arrangings: readonly Arranging[], asked: AwayAs
         goAway(handling, each);
         break;
       case 'back':
-        comeHome(handling, each);
+        comeHome(handling, each, alerts);
         break;
       case 'who-goes':
         answerWhoGoes(handling, each.days);

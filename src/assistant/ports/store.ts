@@ -95,6 +95,8 @@ export interface Ledger {
   ): Promise<Outgoing | null>;
   /** The latest message of the bot in a chat, optionally of one kind. */
   latestOutgoing(chat: string, kind?: Outgoing['reply']['kind']): Promise<Outgoing | null>;
+  /** What was said unasked to a member between two instants, earliest first. */
+  alertsTo(chat: string, fromMs: number, untilMs: number): Promise<readonly Outgoing[]>;
   /** What was received under this id, for edits of it. */
   incoming(channel: ChannelName, platformId: string): Promise<StoredIncoming | null>;
   hasNotice(key: string): Promise<boolean>;

@@ -8,6 +8,7 @@ import type { AwayPlan } from '../../planning/family/away-plan.ts';
 import type { HomeStory } from '../../planning/family/home-story.ts';
 import type { HowTo } from '../../planning/family/how-to.ts';
 import type { NudgeStage } from '../../planning/family/nudges.ts';
+import type { AdviceAlert } from './advice.ts';
 
 /** What the bot answers about who goes when. */
 export type FamilyAnswer =
@@ -29,6 +30,8 @@ export type FamilyAnswer =
   | {
       readonly kind: 'home-coming';
       readonly story: HomeStory;
+      /** What was said unasked meanwhile and stands in no entry. */
+      readonly alerts: readonly AlertTold[];
       /** What is due today, and next. */
       readonly today: readonly DutyLine[];
       readonly next: readonly DutyLine[];
@@ -49,6 +52,11 @@ export type FamilyAnswer =
   /** Which work is meant: one of those on buttons, or it must be said. */
   | { readonly kind: 'no-such-duty'; readonly isChoice: boolean }
   | { readonly kind: 'nobody-away' };
+
+export interface AlertTold {
+  readonly atMs: number;
+  readonly alert: Extract<AdviceAlert, { kind: 'surprise' | 'outage-reminder' }>;
+}
 
 export interface ClaimTold {
   readonly handle: string;

@@ -10,6 +10,7 @@ import { hearArrangings } from '../family/hear-arrangings.ts';
 import { askAboutDoubles, hearCount, withoutDoubles } from '../family/same-top-up.ts';
 import type { Handling } from '../handling.ts';
 import { contextOf, stillRepliedTo } from '../reading-context.ts';
+import type { AlertTold } from '../replies/family.ts';
 import type { Standing } from '../standing.ts';
 import { askBack } from './ask-back.ts';
 import { hearReason } from './cannot-do-duty.ts';
@@ -26,6 +27,8 @@ export interface Surroundings {
   /** The duties of the message replied to, or of this morning's round. */
   readonly askedDuties: AskedDuties | null;
   readonly round: AskedDuties | null;
+  /** What was said to the member unasked during the absence that a word may end. */
+  readonly alerts: readonly AlertTold[];
 }
 
 /** Reads a member's message and does what each of its statements calls for, in order. */

@@ -1,6 +1,7 @@
 import type { Member } from '../../greenhouse/member.ts';
 import { entriesOfMessage } from '../../logbook/logbook.ts';
 import { newConversation } from '../conversation.ts';
+import { alertsWhileAway } from '../family/alerts-while-away.ts';
 import { Handling } from '../handling.ts';
 import type { Incoming } from '../incoming.ts';
 import { readPressToken } from '../outgoing.ts';
@@ -58,7 +59,8 @@ export async function hear(
       const { text, writtenAtMs, replyTo } = incoming;
       const handling = open(platformId, writtenAtMs);
       const around = await surroundingsOf(ledger, standing, replyTo, { ...place, writtenAtMs });
-      hearMessage(handling, text, around);
+      const alerts = await alertsWhileAway(ledger, standing, member.handle, nowMs);
+      hearMessage(handling, text, { ...around, alerts });
       return handling;
     }
     case 'edit': {

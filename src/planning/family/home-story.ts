@@ -5,6 +5,7 @@ import type { SystemId } from '../../greenhouse/system.ts';
 import type { Logbook } from '../../logbook/logbook.ts';
 import type { PastRound } from '../../logbook/rounds.ts';
 import { dutyMark } from '../duty-mark.ts';
+import { allOutages } from '../outages.ts';
 import { jumpedFrom } from '../reading-jump.ts';
 
 /** What happened while somebody was away. */
@@ -14,7 +15,14 @@ export interface HomeStory {
   readonly people: readonly PersonStory[];
   readonly changed: readonly Changed[];
   readonly odd: readonly Odd[];
+  /** What nobody looked at in all that time; empty after a short absence. */
+  readonly unmeasured: readonly {
+    readonly systems: readonly SystemId[];
+    readonly quantities: readonly LookedAt[];
+  }[];
 }
+
+type LookedAt = (typeof lookedAt)[number];
 
 export interface PersonStory {
   readonly handle: string;
@@ -34,9 +42,11 @@ export interface Changed {
 
 export type Odd =
   | {
-      readonly kind: 'far-from-expected' | 'outside-range' | 'outage' | 'failed';
+      readonly kind: 'far-from-expected' | 'outside-range' | 'failed';
       readonly entry: Entry;
     }
+  /** However often it was told. `untilMs` null: not back yet. */
+  | { readonly kind: 'outage'; readonly entry: Entry; readonly untilMs: number | null }
   /** Asked for on so many mornings, and not done on those days. */
   | { readonly kind: 'missed'; readonly system: SystemId; readonly days: number };
 
@@ -68,9 +78,13 @@ export function homeStory(
       ),
     ),
     odd: [
-      ...live.flatMap((entry) => oddOf(entry, greenhouse, logbook)),
+      ...inOrder([
+        ...live.flatMap((entry) => oddOf(entry, greenhouse, logbook)),
+        ...outagesOf(greenhouse, logbook, fromMs, untilMs),
+      ]),
       ...missed(greenhouse, logbook, rounds, fromMs, untilMs),
     ],
+    unmeasured: untilMs - fromMs < LEAST_UNMEASURED_MS ? [] : unmeasured(greenhouse, live),
   };
 }
 
@@ -121,8 +135,7 @@ function changedOf(
   return [{ system, quantity, before: before.value, after: after.value }];
 }
 
-function oddOf(entry: Entry, greenhouse: Greenhouse, logbook: Logbook): readonly Odd[] {
-  if (entry.quantity === 'outage') return [{ kind: 'outage', entry }];
+function oddOf(entry: Entry, greenhouse: Greenhouse, logbook: Logbook): readonly OddEntry[] {
   if (entry.quantity === 'duty-failed') return [{ kind: 'failed', entry }];
   if (jumpedFrom(entry, logbook)) return [{ kind: 'far-from-expected', entry }];
   const system = greenhouse.systems.find(({ id }) => id === entry.system);
@@ -130,6 +143,49 @@ function oddOf(entry: Entry, greenhouse: Greenhouse, logbook: Logbook): readonly
     entry.quantity === 'ph' ? system?.ph : entry.quantity === 'ec' ? system?.ecMsPerCm : undefined;
   const isOutside = range && (entry.value < range[0] || entry.value > range[1]);
   return isOutside ? [{ kind: 'outside-range', entry }] : [];
+}
+
+function outagesOf(
+  { systems }: Greenhouse,
+  logbook: Logbook,
+  fromMs: number,
+  untilMs: number,
+): readonly OddEntry[] {
+  const places = systems.map(({ id }) => id);
+  return allOutages(logbook, places)
+    .filter(({ sinceMs }) => sinceMs >= fromMs && sinceMs <= untilMs)
+    .map(({ entry, untilMs: backMs }) => ({ kind: 'outage', entry, untilMs: backMs }));
+}
+
+type OddEntry = Extract<Odd, { readonly entry: Entry }>;
+
+function inOrder(odd: readonly OddEntry[]): readonly OddEntry[] {
+  return odd.toSorted((one, other) => one.entry.atMs - other.entry.atMs);
+}
+
+const lookedAt = ['ph', 'ec', 'level'] as const;
+/** So long nothing needs measuring that was measured before leaving. */
+const LEAST_UNMEASURED_MS = 3 * 86_400_000;
+
+/** Systems of which the same is not known stand together. */
+function unmeasured({ systems }: Greenhouse, live: readonly Entry[]): HomeStory['unmeasured'] {
+  const alike = new Map<string, { systems: SystemId[]; quantities: readonly LookedAt[] }>();
+  for (const { id } of systems) {
+    const quantities = unseenOf(id, live);
+    if (quantities.length === 0) continue;
+    const group = alike.get(quantities.join()) ?? { systems: [], quantities };
+    group.systems.push(id);
+    alike.set(quantities.join(), group);
+  }
+  return [...alike.values()];
+}
+
+function unseenOf(id: SystemId, live: readonly Entry[]): readonly LookedAt[] {
+  const seen = new Set(live.filter(({ system }) => system === id).map((each) => each.quantity));
+  const wasWatered = seen.has('top-up') || seen.has('reservoir-change');
+  return lookedAt.filter(
+    (quantity) => !seen.has(quantity) && !(quantity === 'level' && wasWatered),
+  );
 }
 
 /** Mornings whose top-up was not done before the next one. */

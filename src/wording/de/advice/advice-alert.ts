@@ -9,7 +9,8 @@ import { byHandText, hoursText, prospectText, sinceText, whenText } from './hour
 import { howText } from './how-text.ts';
 import { surpriseText } from './surprise-text.ts';
 
-const WITHOUT: Readonly<Record<Supply, string>> = {
+/** What a supply that has failed leaves things without. */
+export const WITHOUT: Readonly<Record<Supply, string>> = {
   power: 'ohne Strom',
   pump: 'ohne Pumpe',
   'air-pump': 'ohne Luftpumpe',

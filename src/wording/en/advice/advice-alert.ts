@@ -9,7 +9,8 @@ import { byHandText, hoursText, prospectText, untilText } from './hours-text.ts'
 import { howText } from './how-text.ts';
 import { surpriseText } from './surprise-text.ts';
 
-const WITHOUT: Readonly<Record<Supply, string>> = {
+/** What a supply that has failed leaves things without. */
+export const WITHOUT: Readonly<Record<Supply, string>> = {
   power: 'no power',
   pump: 'no pump',
   'air-pump': 'no air pump',
