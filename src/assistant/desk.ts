@@ -18,6 +18,8 @@ import { writesOf } from './writes.ts';
 
 export interface DeskOptions extends DueReach {
   readonly store: Store;
+  /** Whether a member has an account where the household has some; yes where left out. */
+  readonly reaches?: (handle: string, greenhouse: GreenhouseId) => boolean;
   /** Whether messages sent by a channel can be changed later; no where left out. */
   readonly canEdit?: (channel: ChannelName) => boolean;
 }
@@ -54,7 +56,10 @@ export class Desk {
       const isMember = standing.greenhouse.members.some(({ handle }) => handle === from);
       if (!isMember) throw new RangeError(`"${from}" is no member of ${standing.greenhouse.name}`);
       const items = [{ no: inboxNo, received }];
-      const heard = await hearAll(standing, ledger, items, nowMs, this.#canEdit);
+      const heard = await hearAll(standing, ledger, items, nowMs, {
+        canEdit: this.#canEdit,
+        unjoined: this.#unjoined(standing, greenhouse),
+      });
       return { ...heard, result: undefined };
     });
   }
@@ -112,7 +117,10 @@ export class Desk {
     const said = await transact(async (ledger, items) => {
       const standing = await broughtUp(known, ledger, nowMs);
       const ahead = remembered.before(ledger);
-      const heard = await hearAll(standing, ahead, items, nowMs, this.#canEdit);
+      const heard = await hearAll(standing, ahead, items, nowMs, {
+        canEdit: this.#canEdit,
+        unjoined: this.#unjoined(standing, greenhouse),
+      });
       decided.conversations = heard.writes.conversations ?? [];
       decided.standing = { ...heard.standing, revision: ledger.counters.revision + 1 };
       return { writes: writesOf(nowMs, heard.writes), result: heard.said };
@@ -205,6 +213,14 @@ export class Desk {
       this.#standings.set(greenhouse, current);
       return current;
     });
+  }
+
+  /** Members who cannot be reached yet while others can. */
+  #unjoined({ greenhouse: { members } }: Standing, id: GreenhouseId): readonly string[] {
+    const { reaches } = this.#options;
+    if (!reaches) return [];
+    const unjoined = members.map(({ handle }) => handle).filter((handle) => !reaches(handle, id));
+    return unjoined.length === members.length ? [] : unjoined;
   }
 
   readonly #canEdit = (channel: ChannelName): boolean => this.#options.canEdit?.(channel) ?? false;

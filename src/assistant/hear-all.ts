@@ -12,6 +12,13 @@ export interface InboxItem {
   readonly received: Received;
 }
 
+/** What is known of how the household is reached. */
+export interface Channels {
+  readonly canEdit: (channel: ChannelName) => boolean;
+  /** Handles of members who have not joined yet, where others have. */
+  readonly unjoined: readonly string[];
+}
+
 export interface HeardAll {
   readonly standing: Standing;
   readonly writes: Partial<Omit<Writes, 'clockMs'>>;
@@ -28,7 +35,7 @@ export async function hearAll(
   ledger: Ledger,
   items: readonly InboxItem[],
   nowMs: number,
-  canEdit: (channel: ChannelName) => boolean,
+  { canEdit, unjoined }: Channels,
 ): Promise<HeardAll> {
   const handlings: Handling[] = [];
   const said = new Map<InboxNo, readonly Outgoing[]>();
@@ -37,7 +44,14 @@ export async function hearAll(
     const { from } = received.incoming;
     const member = standing.greenhouse.members.find(({ handle }) => handle === from);
     if (!member || handlings.some((earlier) => hasTakenOut(earlier, from))) continue;
-    const handling = await hear(standing, aheadOf(ledger, handlings), member, received, nowMs);
+    const handling = await hear(
+      standing,
+      aheadOf(ledger, handlings),
+      member,
+      received,
+      nowMs,
+      unjoined,
+    );
     handlings.push(handling);
     said.set(no, handling.outgoing);
     standing = handling.standing;

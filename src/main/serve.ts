@@ -76,6 +76,7 @@ await start(
   {
     channelOf: (handle, greenhouse) =>
       telegram?.reaches(greenhouse, handle) ? telegramChannel : pageChannel,
+    reaches: (handle, greenhouse) => telegram?.reaches(greenhouse, handle) ?? true,
     roomsOf: (greenhouse) => telegram?.roomsOf(greenhouse) ?? [],
     canEdit: (name) => name === pageChannel || name === telegramChannel,
   },

@@ -86,6 +86,31 @@ describe('A helper who had been told to go', () => {
   });
 });
 
+describe('Who has not joined yet', () => {
+  const reaches = (handle: string): boolean => handle !== 'olli';
+
+  it('is in no turn, has no button, and is told of by others where named all the same', async () => {
+    const talk = openRehearsal(store, household, { reaches });
+    const at = '2027-07-08T18:00:00+01:00';
+    const said = await talk({ at, from: 'ines', text: 'away from friday to sunday' });
+    const asked = said.find(({ kind }) => kind === 'question');
+    const labels = (asked?.buttons ?? []).flat().map(({ label }) => label);
+    expect(labels).toEqual(['All in turn', 'Tomas', 'Priya', 'Nobody']);
+    const turns = await talk({ at, from: 'ines', text: 'all in turn' });
+    expect(turns[0]?.text).toContain('Tomas and Priya go in turn');
+    const named = await talk({ at, from: 'ines', text: 'Olli covers friday' });
+    expect(named[0]?.text).toContain('Olli has not joined yet and hears nothing from me');
+  });
+
+  it('is nobody where none has an account', async () => {
+    const talk = openRehearsal(store, household, { reaches: () => false });
+    const at = '2027-07-08T18:00:00+01:00';
+    const said = await talk({ at, from: 'ines', text: 'away from friday to sunday' });
+    const labels = (said.find(({ kind }) => kind === 'question')?.buttons ?? []).flat();
+    expect(labels.map(({ label }) => label)).toContain('Olli');
+  });
+});
+
 describe('The morning of departure', () => {
   it('tells the grower what is still open, without what was done', async () => {
     const { say, wait } = talking();

@@ -106,7 +106,12 @@ const awayPlan: AwayPlan = {
 };
 
 export const familyAnswers: OfEach<FamilyAnswer> = {
-  settled: { kind: 'settled', items: Object.values(settled), instead: [{ handle: 'olli' }] },
+  settled: {
+    kind: 'settled',
+    items: Object.values(settled),
+    instead: [{ handle: 'olli' }],
+    unjoined: ['olli'],
+  },
   unsettled: { kind: 'unsettled', items: Object.values(settled) },
   'away-plan': {
     kind: 'away-plan',

@@ -42,7 +42,9 @@ export function goAway(
   }
   const helpers = helpersOf(handling);
   const isLong = daysBetween(days.from, days.until) + 1 >= TALKED_ABOUT_FROM_DAYS;
-  if (helpers.length > 1 && isLong && !isRotaKnown(handling) && !isCovered(handling, days))
+  const isChoice =
+    helpers.length > 1 || (helpers.length === 1 && handling.heard.unjoined.length > 0);
+  if (isChoice && isLong && !isRotaKnown(handling) && !isCovered(handling, days))
     askWhoCovers(handling, days);
   else tellPlan(handling, null);
 }
@@ -68,12 +70,16 @@ function askWhoCovers(handling: Handling, days: Days): void {
   });
   const button = (handles: readonly string[]): readonly Button[] => [
     {
-      label: { kind: 'cover', handles, isAll: handles.length === helpers.length },
+      label: {
+        kind: 'cover',
+        handles,
+        isAll: handles.length === helpers.length && handles.length > 1,
+      },
       action: { kind: 'settle', drafts: [cover(handles)] },
     },
   ];
   handling.say({ kind: 'question', questionId, doubt }, [
-    button(helpers),
+    ...(helpers.length > 1 ? [button(helpers)] : []),
     ...helpers.map((handle) => button([handle])),
     button([]),
   ]);
@@ -134,9 +140,10 @@ function newsButtons(handle: string): readonly Button[] {
   }));
 }
 
-function helpersOf({ standing }: Handling): readonly string[] {
+/** Those who can be asked: whoever has not joined yet would hear of nothing. */
+export function helpersOf({ standing, heard }: Handling): readonly string[] {
   return standing.greenhouse.members
-    .filter(({ role }) => role === 'helper')
+    .filter(({ role, handle }) => role === 'helper' && !heard.unjoined.includes(handle))
     .map(({ handle }) => handle);
 }
 

@@ -5,7 +5,7 @@ import type { Arranging, Days } from '../../understanding/arranging/arranging.ts
 import type { Handling } from '../handling.ts';
 import { may } from '../permissions.ts';
 import { undoSettledRow } from '../use-cases/undo-last.ts';
-import { type AwayAsked, tellPlan } from './go-away.ts';
+import { type AwayAsked, helpersOf, tellPlan } from './go-away.ts';
 import { refuse } from './refuse.ts';
 
 /** Settles what was said, says so in one answer, and tells the plan anew where it changes one. */
@@ -39,10 +39,23 @@ export function settleDrafts(handling: Handling, drafts: readonly ArrangementDra
     return earlier && earlier.handle !== draft.handle ? [{ handle: earlier.handle }] : [];
   });
   handling.settle(drafts);
-  handling.say({ kind: 'answer', answer: { kind: 'settled', items: drafts, instead } }, [
-    undoSettledRow(handling),
-  ]);
+  handling.say(
+    {
+      kind: 'answer',
+      answer: { kind: 'settled', items: drafts, instead, ...unjoinedIn(handling, drafts) },
+    },
+    [undoSettledRow(handling)],
+  );
   return true;
+}
+
+function unjoinedIn({ heard }: Handling, drafts: readonly ArrangementDraft[]) {
+  const named = drafts.flatMap((draft) => {
+    if (draft.kind === 'covers') return draft.handles;
+    return draft.kind === 'claim' ? [draft.handle] : [];
+  });
+  const unjoined = [...new Set(named)].filter((handle) => heard.unjoined.includes(handle));
+  return unjoined.length === 0 ? {} : { unjoined };
 }
 
 /** Whether it is about the member alone. */
@@ -79,9 +92,7 @@ function draftsOf(
     }
     case 'covers': {
       const days = each.days ?? leftOver(handling, asked, before);
-      const handles = each.handles.includes('*')
-        ? greenhouse.members.filter(({ role }) => role === 'helper').map(({ handle }) => handle)
-        : each.handles;
+      const handles = each.handles.includes('*') ? helpersOf(handling) : each.handles;
       // Told first, a stretch begins where the absence does.
       const from =
         asked?.kind === 'who-covers' && days.from === today ? asked.days.from : days.from;

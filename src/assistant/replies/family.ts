@@ -17,6 +17,8 @@ export type FamilyAnswer =
       readonly items: readonly ArrangementDraft[];
       /** Claims that somebody else had made before: theirs stand no more. */
       readonly instead: readonly { readonly handle: string }[];
+      /** Named in it, and not reached by anything: somebody has to tell them. */
+      readonly unjoined?: readonly string[];
     }
   /** What was settled holds no more. */
   | { readonly kind: 'unsettled'; readonly items: readonly ArrangementDraft[] }

@@ -28,6 +28,7 @@ export async function hear(
   member: Member,
   { channel, platformId, incoming }: Received,
   nowMs: number,
+  unjoined: readonly string[],
 ): Promise<Handling> {
   const { chat, kind } = incoming;
   const conversation = (await ledger.conversation(member.handle)) ?? newConversation(member.handle);
@@ -45,6 +46,7 @@ export async function hear(
         isPress: kind === 'press',
         isOverheard: kind === 'message' && incoming.isOverheard === true,
         photo: kind === 'message' ? (incoming.photo ?? null) : null,
+        unjoined,
       },
       nowMs,
     );

@@ -48,6 +48,7 @@ export class Talk {
         writtenAtMs: nowMs,
         isPress: false,
         isOverheard: false,
+        unjoined: [],
         photo: null,
       },
       nowMs,

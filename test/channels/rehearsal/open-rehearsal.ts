@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { Desk } from '../../../src/assistant/desk.ts';
+import { Desk, type DeskOptions } from '../../../src/assistant/desk.ts';
 import type { Store } from '../../../src/assistant/ports/store.ts';
 import { Rehearsal, rehearsalChannel } from '../../../src/channels/rehearsal/rehearsal.ts';
 import { parseGreenhouseText } from '../../../src/greenhouse/file/parse-greenhouse-text.ts';
@@ -17,10 +17,14 @@ export function quarryLaneWith(changes: Partial<Greenhouse> = {}): Greenhouse {
 export type Talk = (...lines: readonly object[]) => Promise<readonly OutLine[]>;
 
 /** A rehearsal of a greenhouse of its own in a shared store; gives what each call's lines caused. */
-export function openRehearsal(store: Store, greenhouse: Greenhouse = quarryLaneWith()): Talk {
+export function openRehearsal(
+  store: Store,
+  greenhouse: Greenhouse = quarryLaneWith(),
+  options: Partial<DeskOptions> = {},
+): Talk {
   const rehearsal = new Rehearsal({
     store,
-    desk: new Desk({ store, channelOf: () => rehearsalChannel }),
+    desk: new Desk({ store, channelOf: () => rehearsalChannel, ...options }),
     openGreenhouse: (firstAtMs) => store.createGreenhouse(greenhouse, firstAtMs),
     wordings,
   });

@@ -15,6 +15,10 @@ export function familyAnswer(answer: FamilyAnswer, s: Speaker): string {
         ...answer.instead.map(
           ({ handle }) => `${s.member(handle)} hatte es übernommen und braucht nun nicht.`,
         ),
+        ...(answer.unjoined ?? []).map(
+          (handle) =>
+            `${s.member(handle)} ist noch nicht beigetreten und hört von mir nichts: Bitte gib es weiter, oder lade ein.`,
+        ),
       ].join('\n');
     case 'unsettled':
       return `Zurückgenommen: ${answer.items.map((item) => settledSentence(item, s)).join(' ')}`;

@@ -13,6 +13,10 @@ export function familyAnswer(answer: FamilyAnswer, s: Speaker): string {
       return [
         ...answer.items.map((item) => settledText(item, s)),
         ...answer.instead.map(({ handle }) => `${s.member(handle)} had taken it and need not now.`),
+        ...(answer.unjoined ?? []).map(
+          (handle) =>
+            `${s.member(handle)} has not joined yet and hears nothing from me: please pass it on, or invite them.`,
+        ),
       ].join('\n');
     case 'unsettled':
       return `Taken back: ${answer.items.map((item) => settledSentence(item, s)).join(' ')}`;
