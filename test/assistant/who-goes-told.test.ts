@@ -86,6 +86,19 @@ describe('A helper who had been told to go', () => {
   });
 });
 
+describe('Who steps in, said after the question was answered and taken back', () => {
+  it('begins with the absence, not today', async () => {
+    const { say } = talking();
+    await say('18:00', 'ines', 'away from friday to the 16th, Olli steps in');
+    await say('18:02', 'ines', 'undo');
+    await say('18:03', 'ines', 'away from friday to the 16th, Olli steps in');
+    const [settled] = await say('18:04', 'ines', 'Tomas covers till sunday, then Priya');
+    expect(settled?.text).toBe(
+      'Tomas goes from Friday 9 July to Sunday 11 July.\nPriya goes from Monday 12 July to Friday 16 July.',
+    );
+  });
+});
+
 describe('Who has not joined yet', () => {
   const reaches = (handle: string): boolean => handle !== 'olli';
 

@@ -94,8 +94,9 @@ function draftsOf(
       const days = each.days ?? leftOver(handling, asked, before);
       const handles = each.handles.includes('*') ? helpersOf(handling) : each.handles;
       // Told first, a stretch begins where the absence does.
-      const from =
-        asked?.kind === 'who-covers' && days.from === today ? asked.days.from : days.from;
+      const meant = daysToCover(handling, asked);
+      const isWithin = meant !== null && today < meant.from && meant.from <= days.until;
+      const from = days.from === today && isWithin ? meant.from : days.from;
       return [{ kind: 'covers', handles, from, until: days.until }];
     }
     case 'claim': {
@@ -113,19 +114,27 @@ function draftsOf(
   }
 }
 
-/** The days that were asked about and that nobody named before covers yet. */
+/** The days that were asked about, or of the present or next absence of a grower; null: none. */
+function daysToCover(handling: Handling, asked: AwayAsked | null): Days | null {
+  if (asked?.kind === 'who-covers') return asked.days;
+  const { greenhouse, arrangements } = handling.standing;
+  const today = localDateOf(handling.nowMs, greenhouse.timeZone);
+  const growers = greenhouse.members.filter(({ role }) => role === 'grower');
+  const [next] = new Roster(greenhouse, arrangements).absences
+    .filter(({ handle, until }) => until >= today && growers.some((each) => each.handle === handle))
+    .toSorted((one, other) => (one.from < other.from ? -1 : 1));
+  return next ? { from: next.from, until: next.until } : null;
+}
+
+/** Those of them that nobody named before covers yet. */
 function leftOver(
   handling: Handling,
   asked: AwayAsked | null,
   before: readonly ArrangementDraft[],
 ): Days {
-  const { greenhouse, arrangements } = handling.standing;
-  const today = localDateOf(handling.nowMs, greenhouse.timeZone);
-  const absence = new Roster(greenhouse, arrangements).absences.find(({ until }) => until >= today);
-  const days =
-    asked?.kind === 'who-covers' ? asked.days : (absence ?? { from: today, until: today });
+  const today = localDateOf(handling.nowMs, handling.standing.greenhouse.timeZone);
+  const days = daysToCover(handling, asked) ?? { from: today, until: today };
   const last = before.findLast((draft) => draft.kind === 'covers');
-  if (last?.kind !== 'covers' || last.until >= days.until)
-    return { from: days.from, until: days.until };
+  if (last?.kind !== 'covers' || last.until >= days.until) return days;
   return { from: plusDays(last.until, 1), until: days.until };
 }
