@@ -102,6 +102,7 @@ function dutiesIn({ reply }: Outgoing): AskedDuties['duties'] | null {
 function systemsIn(
   answer: Extract<Outgoing['reply'], { kind: 'answer' }>['answer'],
 ): readonly SystemId[] {
+  if (answer.kind === 'how-full') return answer.systems.map(({ system }) => system);
   if (answer.kind === 'how-long') return answer.systems.map(({ system }) => system);
   if (answer.kind === 'show') return answer.systems.map(({ lasting }) => lasting.system);
   if (answer.kind === 'picture') return [answer.picture.system];

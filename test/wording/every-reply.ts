@@ -324,6 +324,18 @@ export const answers: OfEach<Exclude<Answer, AdviceAnswer>> = {
   'what-if': { kind: 'what-if', told: whatIfTold },
   'when-next': { kind: 'when-next', duties: alsoOfLaterDays },
   'how-long': { kind: 'how-long', systems: [lasting] },
+  'how-full': {
+    kind: 'how-full',
+    systems: [
+      { system: jars, now: null, last: null, topUps: [] },
+      {
+        system: gutters,
+        now: { litres: 80, leastL: 71, mostL: 90 },
+        last: entry('level', 90, { system: gutters, atMs: yesterdayMs }),
+        topUps: [entry('top-up', 10, { system: gutters })],
+      },
+    ],
+  },
   'last-reading': {
     kind: 'last-reading',
     quantity: 'ph',

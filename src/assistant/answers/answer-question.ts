@@ -13,6 +13,7 @@ import type { Answer, Portrait } from '../replies/answer.ts';
 import type { Standing } from '../standing.ts';
 import { converted } from './convert.ts';
 import { fillWithPump } from './fill-with-pump.ts';
+import { howFull } from './how-full.ts';
 import { howMuch } from './how-much.ts';
 import { isItRight } from './is-it-right.ts';
 import { lastReadings } from './last-readings.ts';
@@ -63,6 +64,9 @@ function answerTo(
     case 'how-long':
       return { kind: 'how-long', systems: lastingOf(standing, asked(ask.system), nowMs) };
     case 'last-reading':
+      if (ask.quantity === 'level') {
+        return { kind: 'how-full', systems: howFull(standing, asked(ask.system), nowMs) };
+      }
       return lastReadings(standing, ask.quantity, ask.system);
     case 'use':
       return useBetween(standing, asked(ask.system), ask.from, ask.to, nowMs);

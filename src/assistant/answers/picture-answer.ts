@@ -51,6 +51,8 @@ function wishesBehind(answer: Answer): readonly PictureWish[] {
       // A system that is shown alone shows its water already, where anything is known of it.
       return systems.length === 1 ? systems.map(readingsOf) : systems.map(waterOf);
     }
+    case 'how-full':
+      return answer.systems.map(({ system }) => waterOf(system));
     case 'last-reading': {
       if (!isPictured(answer.quantity)) return [];
       return answer.entries.flatMap(({ system }) => (system ? [readingsOf(system)] : []));

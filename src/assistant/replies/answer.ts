@@ -38,6 +38,7 @@ export type Answer =
   | { readonly kind: 'why'; readonly duties: readonly DutyLine[]; readonly exactly: boolean }
   | { readonly kind: 'what-if'; readonly told: WhatIf }
   | { readonly kind: 'when-next'; readonly duties: readonly DutyLine[] }
+  | { readonly kind: 'how-full'; readonly systems: readonly HowFull[] }
   | { readonly kind: 'how-long'; readonly systems: readonly Lasting[] }
   | {
       readonly kind: 'last-reading';
@@ -85,4 +86,15 @@ export interface Portrait {
   readonly lasting: Lasting;
   readonly readings: readonly Entry[];
   readonly duties: readonly DutyLine[];
+}
+
+/** How much a system holds by now, and what that rests on. */
+export interface HowFull {
+  readonly system: SystemId;
+  /** Nine in ten times between the bounds; null: nobody has said yet. */
+  readonly now: { readonly litres: number; readonly leastL: number; readonly mostL: number } | null;
+  /** The last level or change of solution. */
+  readonly last: Entry | null;
+  /** The top-ups after it. */
+  readonly topUps: readonly Entry[];
 }

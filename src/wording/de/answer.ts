@@ -6,6 +6,7 @@ import { dueAnswer, whenNextAnswer, whyAnswer } from './due-answer.ts';
 import { familyAnswer } from './family/family-answer.ts';
 import { helpAnswer, unknownAnswer } from './help-answer.ts';
 import { householdText } from './household-news.ts';
+import { howFullAnswer } from './how-full.ts';
 import { changedText } from './keeping/change-text.ts';
 import { notesText } from './keeping/notes-text.ts';
 import { seasonText } from './keeping/season-text.ts';
@@ -54,6 +55,8 @@ export function answerText(answer: Answer, s: Speaker): string {
       return whatIfText(answer.told, s);
     case 'when-next':
       return whenNextAnswer(answer, s);
+    case 'how-full':
+      return howFullAnswer(answer, s);
     case 'how-long':
       return howLongAnswer(answer, s);
     case 'last-reading':

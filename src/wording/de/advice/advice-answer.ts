@@ -62,7 +62,8 @@ function howMuch(answer: Extract<AdviceAnswer, { kind: 'how-much' }>, s: Speaker
         `${s.system(system).name}: ${valueText(quantity, value, s)} passt, nichts zugeben.`,
     ),
   ];
-  return told.length > 0 ? told.join('\n') : 'Es ist nichts zuzugeben.';
+  // What forbids both pH and EC is said once.
+  return told.length > 0 ? [...new Set(told)].join('\n') : 'Es ist nichts zuzugeben.';
 }
 
 function mixText(answer: Extract<AdviceAnswer, { kind: 'mix' }>, s: Speaker): string {
