@@ -3,7 +3,7 @@ import { pino } from 'pino';
 import { createPage } from '../channels/page/page.ts';
 import { type Telegram, channel as telegramChannel } from '../channels/telegram/telegram.ts';
 import { wordings } from '../wording/wordings.ts';
-import { drawLazily } from './draw-lazily.ts';
+import { drawApart } from './draw-apart.ts';
 import { type Ground, start } from './start.ts';
 import { startTelegram } from './start-telegram.ts';
 import { startTicking } from './ticker.ts';
@@ -23,7 +23,7 @@ async function serve({ config, root, store, desk, greenhouseId }: Ground): Promi
     desk,
     greenhouseId,
     wordings,
-    drawPicture: drawLazily,
+    drawPicture: drawApart,
     nowMs: () => Date.now(),
     report,
     isReady: async () => (await store.greenhouses()).length > 0,

@@ -4,7 +4,7 @@ import type { Store } from '../assistant/ports/store.ts';
 import { Telegram } from '../channels/telegram/telegram.ts';
 import type { TelegramConfig } from '../config/telegram-config.ts';
 import { wordings } from '../wording/wordings.ts';
-import { drawLazily } from './draw-lazily.ts';
+import { drawApart } from './draw-apart.ts';
 
 /** Starts the bot on Telegram, and prints what its owner needs to know. */
 export async function startTelegram(
@@ -26,7 +26,7 @@ export async function startTelegram(
     store,
     desk,
     wordings,
-    drawPicture: drawLazily,
+    drawPicture: drawApart,
     onHandled,
     nowMs: () => Date.now(),
     report: (level, sentence) => {

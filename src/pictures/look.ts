@@ -1,5 +1,7 @@
-/** How pictures look: wide enough for a phone held upright, in px before they are scaled up. */
-export const widthPx = 720;
+/** How pictures look: about as wide as a phone held upright, so that lettering is as large there as here. */
+export const widthPx = 420;
+/** Pixels a px: sharp on a phone, and below what chat platforms shrink. */
+export const scale = 3;
 export const fontFamily = 'DejaVu Sans';
 
 export const colours = {

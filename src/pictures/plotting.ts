@@ -36,14 +36,20 @@ export interface Frame {
 }
 
 const titleHeightPx = 34;
+const titleSizesPx = { largest: 16, smallest: 12 };
 const legendRowPx = 20;
-const legendColumns = 2;
+/** Beside its sign, half the width holds so many letters. */
+const mostLettersInHalf = 20;
+/** How wide a letter of the fonts is on the average, bold and not, as a share of its size. */
+const letterShare = 0.64;
+const edgePx = 8;
 const marginsPx = { left: 48, right: 24, bottom: 34, axisLabel: 22 };
 
 /** One chart as SVG: marks on a time axis of whole days, a title and a legend above. */
 export function plotted(frame: Frame, marks: readonly Plot.Markish[]): string {
   const { heightPx, x, y, yLabel, ticks, words, title, legend } = frame;
-  const legendPx = Math.ceil(legend.length / legendColumns) * legendRowPx;
+  const columns = legend.every(({ text }) => text.length <= mostLettersInHalf) ? 2 : 1;
+  const legendPx = Math.ceil(legend.length / columns) * legendRowPx;
   const headPx = (title === null ? 0 : titleHeightPx) + legendPx;
   const plot: unknown = Plot.plot({
     document,
@@ -71,13 +77,11 @@ export function plotted(frame: Frame, marks: readonly Plot.Markish[]): string {
         ticks.map(({ at }) => at),
         { tickFormat: (at: Date) => words.day(tickAt(ticks, at).date), tickSize: 4, label: null },
       ),
-      above([yLabel], { dy: -8, dx: 8 - marginsPx.left, fill: colours.faint }),
+      above([yLabel], { dy: -8, dx: edgePx - marginsPx.left, fill: colours.faint }),
       ...(title === null
         ? []
-        : [above([title], { ...headAt(headPx, 0), fontSize: 17, fontWeight: 'bold' })]),
-      ...legend.map(({ sign, colour, text }, position) =>
-        legendLine(sign, colour, text, position, legendPx),
-      ),
+        : [above([title], { ...headAt(headPx), ...fitted(title), fontWeight: 'bold' })]),
+      ...legend.map((item, position) => legendLine(item, position, columns, legendPx)),
     ].flat(),
   });
   const chart = plot as SvgElement;
@@ -99,23 +103,30 @@ function above(text: readonly string[], options: Plot.TextOptions): Plot.Text {
   });
 }
 
-function headAt(fromFramePx: number, dx: number): Plot.TextOptions {
+/** As large as the width allows; what is still too long ends in dots. */
+function fitted(title: string): Plot.TextOptions {
+  const roomPx = widthPx - 2 * edgePx;
+  const { largest, smallest } = titleSizesPx;
+  const fontSize = Math.max(smallest, Math.min(largest, roomPx / (title.length * letterShare)));
+  return { fontSize, lineWidth: roomPx / fontSize, textOverflow: 'ellipsis-end' };
+}
+
+function headAt(fromFramePx: number): Plot.TextOptions {
   return {
-    dx: 8 - marginsPx.left + dx,
+    dx: edgePx - marginsPx.left,
     dy: -marginsPx.axisLabel - fromFramePx + titleHeightPx - 8,
   };
 }
 
 function legendLine(
-  sign: string,
-  colour: string,
-  text: string,
+  { sign, colour, text }: LegendItem,
   position: number,
+  columns: number,
   legendPx: number,
 ): readonly Plot.Text[] {
-  const row = Math.floor(position / legendColumns);
-  const column = position % legendColumns;
-  const dx = 8 - marginsPx.left + column * (widthPx / legendColumns);
+  const row = Math.floor(position / columns);
+  const column = position % columns;
+  const dx = edgePx - marginsPx.left + column * (widthPx / columns);
   const dy = -marginsPx.axisLabel - legendPx + (row + 1) * legendRowPx - 6;
   return [
     above([sign], { dx, dy, fill: colour }),

@@ -5,8 +5,8 @@ import { colours, widthPx } from './look.ts';
 import { plotted } from './plotting.ts';
 import { dayTicks, onWall } from './wall-clock.ts';
 
-const firstHeightPx = 300;
-const nextHeightPx = 240;
+const firstHeightPx = 210;
+const nextHeightPx = 140;
 /** Room above and below what is shown, as a share of its height. */
 const airShare = 0.15;
 

@@ -1,10 +1,8 @@
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { initWasm, Resvg } from '@resvg/resvg-wasm';
-import { colours, fontFamily } from './look.ts';
+import { colours, fontFamily, scale } from './look.ts';
 
-/** Pixels a px: sharp on a phone, and below what chat platforms shrink. */
-const scale = 1.75;
 const fontFiles = ['DejaVuSans.ttf', 'DejaVuSans-Bold.ttf'];
 
 /** What XML has no way to write, such as a control character in a name. */

@@ -3,7 +3,7 @@ import { type LocalDate, localDateOf, localTimeOf } from '../greenhouse/local-ti
 const dayMs = 86_400_000;
 const minuteMs = 60_000;
 /** More days than this side by side run into each other on a phone. */
-const mostTicks = 7;
+const mostTicks = 5;
 
 /**
  * An instant as the greenhouse's wall clock shows it, put where a time axis in UTC expects it: the

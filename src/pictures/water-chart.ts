@@ -5,11 +5,11 @@ import { colours } from './look.ts';
 import { plotted } from './plotting.ts';
 import { dayTicks, onWall } from './wall-clock.ts';
 
-const heightPx = 460;
+const heightPx = 420;
 /** Above the brim, so that its line is seen. */
 const headroom = 1.06;
 /** More amounts than this would be written over each other. */
-const mostAmounts = 12;
+const mostAmounts = 6;
 
 /** The water of one system: what was believed, what is expected, what was poured in. */
 export function waterChart(picture: WaterPicture, words: PictureWords, timeZone: string): string {
@@ -84,7 +84,7 @@ function amounts(
     fill: colours.poured,
     stroke: colours.paper,
     strokeWidth: 3,
-    fontSize: 11,
+    fontSize: 12,
   });
 }
 

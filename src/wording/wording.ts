@@ -3,6 +3,7 @@ import type { Picture } from '../assistant/replies/picture.ts';
 import type { Reply } from '../assistant/replies/reply.ts';
 import type { Greenhouse } from '../greenhouse/greenhouse.ts';
 import type { LocalDate } from '../greenhouse/local-time.ts';
+import type { Language } from '../greenhouse/member.ts';
 import type { Quantity } from '../greenhouse/quantity.ts';
 import type { DutyLine } from '../planning/duty-line.ts';
 
@@ -28,11 +29,11 @@ export interface PictureWords {
   readonly day: (date: LocalDate) => string;
 }
 
-/** Draws a picture as PNG, on the wall clock of a time zone. */
+/** Draws a picture as PNG, in the reader's language and on the greenhouse's wall clock. */
 export type DrawPicture = (
   picture: Picture,
-  words: PictureWords,
-  timeZone: string,
+  language: Language,
+  reader: Reader,
 ) => Promise<Uint8Array>;
 
 export type PictureLabel =

@@ -39,11 +39,7 @@ const readings: Picture = {
 };
 
 const draw = (picture: Picture, language: 'en' | 'de' = 'en', greenhouse = quarryLane) =>
-  drawPicture(
-    picture,
-    wordings[language].picture(picture, { greenhouse, nowMs }),
-    greenhouse.timeZone,
-  );
+  drawPicture(picture, language, { greenhouse, nowMs });
 
 describe('a picture', () => {
   it.each([

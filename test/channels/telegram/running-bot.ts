@@ -16,7 +16,7 @@ let built: Promise<string> | null = null;
 /** The program as it ships, built once a test process. */
 export function builtProgram(): Promise<string> {
   built ??= build({
-    entryPoints: [join(root, 'src', 'main', 'serve.ts')],
+    entryPoints: ['serve', 'picture-drawer'].map((name) => join(root, 'src', 'main', `${name}.ts`)),
     bundle: true,
     splitting: true,
     format: 'esm',

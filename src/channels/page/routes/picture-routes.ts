@@ -10,16 +10,17 @@ const keptForS = 3600;
 export function pictureRoutes(rooms: Rooms): Hono {
   const routes = new Hono();
   routes.get('/pictures/:file{[0-9]{1,12}\\.png}', async (c) => {
-    const { store, greenhouseId, wordings, drawPicture } = rooms.options;
+    const { store, greenhouseId, drawPicture } = rooms.options;
     const no = Number.parseInt(c.req.param('file'), 10) as OutgoingNo;
     const outgoing = await store.read(greenhouseId, (ledger) => ledger.outgoing(no));
     const picture = outgoing && pictureIn(outgoing.reply);
     if (!picture) return answerError(c, rooms, 404, (phrases) => phrases.notFound);
     const greenhouse = await greenhouseOf(rooms);
     const reader = greenhouse.members.find(({ handle }) => handle === c.req.query('as'));
-    const wording = wordings[reader?.language ?? 'en'];
-    const words = wording.picture(picture, { greenhouse, nowMs: outgoing.atMs });
-    const png = await drawPicture(picture, words, greenhouse.timeZone);
+    const png = await drawPicture(picture, reader?.language ?? 'en', {
+      greenhouse,
+      nowMs: outgoing.atMs,
+    });
     return c.body(new Uint8Array(png), 200, {
       'Content-Type': 'image/png',
       'Cache-Control': `private, max-age=${keptForS}`,

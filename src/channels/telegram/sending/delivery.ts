@@ -127,12 +127,11 @@ export class Delivery {
   async #draw({ greenhouse, outgoing }: PendingOutgoing): Promise<Uint8Array | null> {
     const picture = pictureIn(outgoing.reply);
     if (!picture) return null;
-    const { desk, drawPicture, wordings, report } = this.#parts.options;
+    const { desk, drawPicture, report } = this.#parts.options;
     const { greenhouse: setUp } = await desk.standing(greenhouse);
     const reader = { greenhouse: setUp, nowMs: outgoing.atMs };
     try {
-      const words = wordings[languageOf(outgoing.to, setUp)].picture(picture, reader);
-      return await drawPicture(picture, words, setUp.timeZone);
+      return await drawPicture(picture, languageOf(outgoing.to, setUp), reader);
     } catch (error) {
       report('error', `A picture could not be drawn: ${describeError(error)}`);
       return null;
