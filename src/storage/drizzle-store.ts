@@ -6,6 +6,7 @@ import { householdStore } from './household.ts';
 import { receive, receiveAll, selectUnhandled } from './inbox.ts';
 import { type LockedRow, ledgerOf, lockRow, lockRowAndInbox, readRow } from './ledger.ts';
 import { endLeases, keepPartsSent, leasePending, settle } from './outbox.ts';
+import { photoStore } from './photos.ts';
 import type { Database } from './schema/database.ts';
 import { greenhouses } from './schema/greenhouse-tables.ts';
 import { writeHandling } from './write-handling.ts';
@@ -31,6 +32,7 @@ export function drizzleStore(parts: StoreParts): Store {
   const { database, sending = database, leaseMs, afterWriting, close } = parts;
   return {
     household: householdStore(database),
+    photos: photoStore(database),
     greenhouses: async () => {
       const rows = await database
         .select({ id: greenhouses.id, name: greenhouses.name })

@@ -3,6 +3,7 @@ import { householdSuite } from './suite/household-suite.ts';
 import { inboxSuite } from './suite/inbox-suite.ts';
 import { logbookSuite } from './suite/logbook-suite.ts';
 import { outboxSuite } from './suite/outbox-suite.ts';
+import { photoSuite } from './suite/photo-suite.ts';
 import { setUpSuite } from './suite/set-up-suite.ts';
 import type { Subject } from './suite/storage-under-test.ts';
 
@@ -14,4 +15,5 @@ export function storageSuite(subject: Subject): void {
   logbookSuite(subject);
   outboxSuite(subject);
   householdSuite(subject);
+  photoSuite(subject);
 }

@@ -8,6 +8,7 @@ import type { Conversation } from '../conversation.ts';
 import type { Directory, HouseholdChange } from '../household/household.ts';
 import type { Outgoing, OutgoingNo } from '../outgoing.ts';
 import type { HouseholdStore } from './household-store.ts';
+import type { PhotoStore } from './photo-store.ts';
 
 export type GreenhouseId = number & { readonly __brand: 'GreenhouseId' };
 export type InboxNo = number & { readonly __brand: 'InboxNo' };
@@ -139,6 +140,7 @@ export interface PendingOutgoing {
  */
 export interface Store {
   readonly household: HouseholdStore;
+  readonly photos: PhotoStore;
   greenhouses(): Promise<readonly { readonly id: GreenhouseId; readonly name: string }[]>;
   createGreenhouse(greenhouse: Greenhouse, atMs: number): Promise<GreenhouseId>;
   loadGreenhouse(id: GreenhouseId): Promise<{

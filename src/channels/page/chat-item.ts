@@ -1,4 +1,5 @@
 import { type Outgoing, pressToken, readPressToken } from '../../assistant/outgoing.ts';
+import { photoIn } from '../../assistant/photo-in.ts';
 import type { HistoryItem, StoredIncoming } from '../../assistant/ports/store.ts';
 import { pictureIn } from '../../assistant/replies/picture.ts';
 import type { Reply } from '../../assistant/replies/reply.ts';
@@ -121,15 +122,16 @@ function botItem(
   };
 }
 
-/** Null: it shows none, or one of a system that the set-up holds no more. */
+/** A drawn picture or a member's photo. Null: it shows none, or one of a system that the set-up holds no more. */
 function shownPicture(
   { no, to, reply }: Outgoing,
   reader: Reader,
   wording: Wording,
 ): ShownPicture | null {
   const picture = pictureIn(reply);
-  if (!picture) return null;
   try {
+    if (photoIn(reply)) return { path: `/photos/${no}`, alt: wording.reply(reply, reader) };
+    if (!picture) return null;
     const { alt } = wording.picture(picture, reader);
     return { path: `/pictures/${no}.png?as=${encodeURIComponent(to)}`, alt };
   } catch {

@@ -5,7 +5,10 @@ import type { Greenhouse } from '../../greenhouse/greenhouse.ts';
 import type { Language } from '../../greenhouse/member.ts';
 import type { DrawPicture, Wording } from '../../wording/wording.ts';
 
-type PageStore = Pick<Store, 'receive' | 'unhandled' | 'pending' | 'settle' | 'history' | 'read'>;
+type PageStore = Pick<
+  Store,
+  'receive' | 'unhandled' | 'pending' | 'settle' | 'history' | 'read' | 'photos'
+>;
 type PageDesk = Pick<Desk, 'handle' | 'standing'>;
 
 /** All that the page needs from outside. */

@@ -16,6 +16,7 @@ export type TelegramStore = Pick<
   | 'keepPartsSent'
   | 'endLeases'
   | 'household'
+  | 'photos'
 >;
 
 /** Where updates are to be sent; absent: the bot asks for them itself. */

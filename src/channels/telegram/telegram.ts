@@ -8,6 +8,7 @@ import { Handler } from './arriving/handler.ts';
 import { hookApp } from './arriving/hook-app.ts';
 import { type HookServer, serveHook } from './arriving/hook-server.ts';
 import { Intake } from './arriving/intake.ts';
+import { PhotoKeeper } from './arriving/photo-keeper.ts';
 import { Poller } from './arriving/poller.ts';
 import { Reception } from './arriving/reception.ts';
 import { channel } from './channel-name.ts';
@@ -56,6 +57,7 @@ export class Telegram {
   #starting: Promise<void> | null = null;
   #sender: Sender | null = null;
   #handler: Handler | null = null;
+  #photoKeeper: PhotoKeeper | null = null;
   #poller: Poller | null = null;
   #hook: HookServer | null = null;
   #pulseTimer: NodeJS.Timeout | null = null;
@@ -120,6 +122,7 @@ export class Telegram {
     const hookClosed = this.#hook?.close(this.#stopping.signal);
     await this.#poller?.stop();
     await this.#handler?.stop();
+    await this.#photoKeeper?.stop();
     await this.#sender?.stop();
     await hookClosed;
     clearTimeout(grace);
@@ -129,7 +132,7 @@ export class Telegram {
     const me = await this.#meet();
     if (!me) return;
     const { options, parts } = this.#partsFor(me);
-    const { intake, pulse, sender, handler } = parts;
+    const { intake, pulse, sender, handler, photoKeeper } = parts;
     const { webhook, store, report } = options;
     try {
       ready({
@@ -147,6 +150,7 @@ export class Telegram {
       if (webhook) await this.#serveHook(webhook, intake, pulse);
       else await this.#poll(intake, pulse);
       await registerCommands(this.#setUpApi);
+      photoKeeper.start();
     } catch (error) {
       report('error', `Telegram could not be set up whole: ${describeError(error)}`);
     }
@@ -185,8 +189,10 @@ export class Telegram {
     const wakeSender = () => {
       sender.wake();
     };
-    const handler = new Handler(options, lines, async (changedHousehold) => {
-      if (changedHousehold) await book.refresh();
+    const photoKeeper = new PhotoKeeper(options, this.#api);
+    const handler = new Handler(options, lines, async ({ household, photos }) => {
+      if (household) await book.refresh();
+      if (photos) photoKeeper.wake();
       wakeSender();
       options.onHandled?.();
     });
@@ -200,7 +206,8 @@ export class Telegram {
     const pulse = new Pulse(options, wakeSender);
     this.#sender = sender;
     this.#handler = handler;
-    return { options, parts: { intake, pulse, sender, handler } };
+    this.#photoKeeper = photoKeeper;
+    return { options, parts: { intake, pulse, sender, handler, photoKeeper } };
   }
 
   async #poll(intake: Intake, pulse: Pulse): Promise<void> {

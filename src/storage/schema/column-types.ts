@@ -34,3 +34,8 @@ export const document = customType<{ data: unknown; driverData: string }>({
 
 /** The object identifier of the type `json`, the same in every PostgreSQL. */
 export const jsonTypeOid = 114;
+
+/** A file as it is. */
+export const bytes = customType<{ data: Uint8Array; driverData: Uint8Array }>({
+  dataType: () => 'bytea',
+});

@@ -1,12 +1,13 @@
 import { Hono } from 'hono';
 import type { OutgoingNo } from '../../../assistant/outgoing.ts';
+import { photoIn } from '../../../assistant/photo-in.ts';
 import { pictureIn } from '../../../assistant/replies/picture.ts';
 import { answerError, greenhouseOf, type Rooms } from './visit.ts';
 
 /** What a message shows never changes, but the words in it follow the set-up. */
 const keptForS = 3600;
 
-/** The pictures in the chat, drawn when a page asks for them. */
+/** The pictures in the chat, drawn when a page asks for them, and the photos that members attached. */
 export function pictureRoutes(rooms: Rooms): Hono {
   const routes = new Hono();
   routes.get('/pictures/:file{[0-9]{1,12}\\.png}', async (c) => {
@@ -23,6 +24,19 @@ export function pictureRoutes(rooms: Rooms): Hono {
     });
     return c.body(new Uint8Array(png), 200, {
       'Content-Type': 'image/png',
+      'Cache-Control': `private, max-age=${keptForS}`,
+    });
+  });
+  routes.get('/photos/:no{[0-9]{1,12}}', async (c) => {
+    const { store, greenhouseId } = rooms.options;
+    const no = Number(c.req.param('no')) as OutgoingNo;
+    const outgoing = await store.read(greenhouseId, (ledger) => ledger.outgoing(no));
+    const photo = outgoing && photoIn(outgoing.reply);
+    const bytes = photo && (await store.photos.bytes(greenhouseId, photo));
+    if (!bytes) return answerError(c, rooms, 404, (phrases) => phrases.notFound);
+    return c.body(new Uint8Array(bytes), 200, {
+      // Named an image of whatever kind, it is shown as one and never as anything else.
+      'Content-Type': 'image/jpeg',
       'Cache-Control': `private, max-age=${keptForS}`,
     });
   });

@@ -15,6 +15,12 @@ export interface Waiting extends InboxItem {
   readonly greenhouse: GreenhouseId;
 }
 
+/** What may be otherwise after a handling, beside the logbook. */
+export interface MayHaveChanged {
+  readonly household: boolean;
+  readonly photos: boolean;
+}
+
 /** How many are handled in one transaction at most. */
 const mostAtOnce = 100;
 /** A message that cannot be handled so often is answered by saying so. */
@@ -27,7 +33,7 @@ const mostAttempts = 5;
 export class Handler {
   readonly #options: TelegramOptions;
   readonly #lines: Lines;
-  readonly #afterHandling: (household: boolean) => Promise<void>;
+  readonly #afterHandling: (changed: MayHaveChanged) => Promise<void>;
   readonly #wakeUp = new WakeUp();
   #queue: Waiting[] = [];
   readonly #attempts = new Map<number, number>();
@@ -38,7 +44,7 @@ export class Handler {
   constructor(
     options: TelegramOptions,
     lines: Lines,
-    afterHandling: (changedHousehold: boolean) => Promise<void>,
+    afterHandling: (changed: MayHaveChanged) => Promise<void>,
   ) {
     this.#options = options;
     this.#lines = lines;
@@ -119,7 +125,10 @@ export class Handler {
     batch: readonly Waiting[],
     said: ReadonlyMap<InboxNo, readonly Outgoing[]>,
   ): Promise<void> {
-    await this.#afterHandling(batch.some(mayChangeHousehold));
+    await this.#afterHandling({
+      household: batch.some(mayChangeHousehold),
+      photos: batch.some(mayAttachPhoto),
+    });
     for (const waiting of batch) {
       this.#attempts.delete(waiting.no);
       this.#answerPress(waiting, said.get(waiting.no) ?? []);
@@ -135,7 +144,7 @@ export class Handler {
       try {
         await giveUpOn(desk, waiting, nowMs());
         this.#answerPress(waiting, []);
-        await this.#afterHandling(false);
+        await this.#afterHandling({ household: false, photos: false });
         return;
       } catch (failure) {
         report('error', `Inbox ${waiting.no} stays unhandled: ${describeError(failure)}`);
@@ -156,4 +165,10 @@ export class Handler {
 
 function mayChangeHousehold({ received }: Waiting): boolean {
   return received.incoming.kind === 'wish' || received.incoming.kind === 'press';
+}
+
+/** By its caption, or by the button that says what it shows. */
+function mayAttachPhoto({ received }: Waiting): boolean {
+  const { incoming } = received;
+  return incoming.kind === 'press' || (incoming.kind === 'message' && incoming.photo !== undefined);
 }

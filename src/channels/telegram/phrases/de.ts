@@ -11,7 +11,7 @@ export const german: Phrases = {
   notYourButton: 'Dieser Knopf ist für jemand anderen.',
   oldButton: 'Dieser Knopf ist von früher und bewirkt nichts mehr.',
   privacy:
-    'Ich behalte, was Mitglieder mir schreiben, und das Logbuch daraus, ihre Namen und ihre Kontonummer hier, um antworten zu können. Es bleibt in der Datenbank derer, die mich betreiben, und geht an niemanden sonst. Aussteigen mit /leave; den Rest kann die Leitung entfernen.',
+    'Ich behalte, was Mitglieder mir schreiben, die Fotos, die sie dazulegen, und das Logbuch daraus, ihre Namen und ihre Kontonummer hier, um antworten zu können. Es bleibt in der Datenbank derer, die mich betreiben, und geht an niemanden sonst. Aussteigen mit /leave; den Rest kann die Leitung entfernen.',
   commands: {
     today: 'Was zu tun ist',
     undo: 'Das zuletzt Eingetragene zurücknehmen',

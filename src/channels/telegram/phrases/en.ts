@@ -11,7 +11,7 @@ export const english: Phrases = {
   notYourButton: 'This button is meant for somebody else.',
   oldButton: 'This button is from earlier and does nothing any more.',
   privacy:
-    'I keep what members write to me and the log made of it, their names, and their account number here to answer them. It stays in the database of the people who run me and goes to nobody else. Leave with /leave; a grower can remove the rest.',
+    'I keep what members write to me, the photos they attach and the log made of it, their names, and their account number here to answer them. It stays in the database of the people who run me and goes to nobody else. Leave with /leave; a grower can remove the rest.',
   commands: {
     today: 'What needs doing',
     undo: 'Take back what was logged last',

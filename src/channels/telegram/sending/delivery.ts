@@ -1,22 +1,19 @@
 import type { Api } from 'grammy';
 import { tellGrowers } from '../../../assistant/household/tell-growers.ts';
-import type { Outgoing } from '../../../assistant/outgoing.ts';
-import { photoIn } from '../../../assistant/photo-in.ts';
 import type { PendingOutgoing, Settled } from '../../../assistant/ports/store.ts';
 import type { NotDelivered } from '../../../assistant/replies/household-news.ts';
-import { pictureIn } from '../../../assistant/replies/picture.ts';
-import type { Greenhouse } from '../../../greenhouse/greenhouse.ts';
 import type { AddressBook } from '../arriving/address-book.ts';
 import { invitationCode } from '../arriving/codes.ts';
 import { channel } from '../channel-name.ts';
-import { describeError } from '../describe-error.ts';
 import { type MessageKey, readKey, readPressId } from '../message-key.ts';
 import type { TelegramOptions } from '../telegram-options.ts';
 import { type Composed, compose, mostInCaption, mostInText } from './compose.ts';
 import { type Failure, failureOf } from './failure.ts';
+import { languageOf } from './language-of.ts';
 import type { Pace } from './pace.ts';
 import { post, rewrite } from './post.ts';
 import { retryDelayMs, staleAfterMs } from './retry-delay.ts';
+import { sendingPhoto, shownPicture } from './shown-picture.ts';
 import { type Target, targetOf } from './target.ts';
 
 /** The most that a toast under a button holds (Bot API, answerCallbackQuery). */
@@ -91,7 +88,7 @@ export class Delivery {
   async #write(pending: PendingOutgoing, target: Target): Promise<string | null> {
     const { greenhouse, outgoing } = pending;
     const { api, options, pace, book } = this.#parts;
-    const picture = knownPhotoIn(outgoing) ?? (await this.#draw(pending));
+    const picture = await shownPicture(pending, options);
     const composed = await this.#compose(pending, target, picture ? mostInCaption : mostInText);
     const answered = outgoing.inReplyTo === null ? null : readKey(outgoing.inReplyTo);
     const inChat = answered?.chatId === target.chatId ? answered : null;
@@ -101,41 +98,20 @@ export class Delivery {
       if (position < pending.partsSent) continue;
       const isLast = position === parts.length - 1;
       pace.sent(target.chatId, options.nowMs());
-      lastId = await post(
-        api,
-        {
-          content,
-          keyboard: isLast ? keyboard : null,
-          picture: position === 0 ? picture : null,
-        },
-        {
-          chatId: target.chatId,
-          threadId: inChat?.threadId ?? null,
-          replyTo: position === 0 ? inChat : null,
-          isSilent:
-            outgoing.reply.kind === 'round' &&
-            !target.isGroup &&
-            book.roomsOf(greenhouse).length > 0,
-        },
+      const standing = {
+        chatId: target.chatId,
+        threadId: inChat?.threadId ?? null,
+        replyTo: position === 0 ? inChat : null,
+        isSilent:
+          outgoing.reply.kind === 'round' && !target.isGroup && book.roomsOf(greenhouse).length > 0,
+      };
+      const shown = position === 0 ? picture : null;
+      lastId = await sendingPhoto(shown, pending, options, (sent) =>
+        post(api, { content, keyboard: isLast ? keyboard : null, picture: sent }, standing),
       );
       if (!isLast) await options.store.keepPartsSent(greenhouse, outgoing.no, position + 1);
     }
     return lastId;
-  }
-
-  /** The picture that goes with a message; null: none, or it could not be drawn, and words will do. */
-  async #draw({ greenhouse, outgoing }: PendingOutgoing): Promise<Uint8Array | null> {
-    const picture = pictureIn(outgoing.reply);
-    if (!picture) return null;
-    const { desk, drawPicture, report } = this.#parts.options;
-    const { greenhouse: setUp } = await desk.standing(greenhouse);
-    const reader = { greenhouse: setUp, nowMs: outgoing.atMs };
-    try {
-      return await drawPicture(picture, languageOf(outgoing.to, setUp), reader);
-    } catch (error) {
-      report('error', `A picture could not be drawn: ${describeError(error)}`);
-      return null;
-    }
   }
 
   async #edit(pending: PendingOutgoing, key: MessageKey, target: Target): Promise<void> {
@@ -280,17 +256,6 @@ export class Delivery {
   }
 }
 
-function languageOf(to: string, { members }: Greenhouse): 'en' | 'de' {
-  const reader = members.find(({ handle }) => handle === to);
-  return (reader ?? members.find(({ role }) => role === 'grower'))?.language ?? 'en';
-}
-
 function givenUp(because: string, atMs: number): Settled {
   return { kind: 'given-up', because, atMs };
-}
-
-/** The platform's own name for a photo that a member sent through it; null: the message shows none. */
-function knownPhotoIn({ reply }: Outgoing): string | null {
-  const photo = photoIn(reply);
-  return photo?.channel === channel ? photo.id : null;
 }
