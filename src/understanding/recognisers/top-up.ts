@@ -181,9 +181,7 @@ function verbsBehind(frame: Frame): readonly (number | null)[] {
     const goesOn = named && next?.opens === 'and' && namesIn(frame, next).length > 0;
     const later = goesOn ? (verbs[c + 1] ?? null) : null;
     const isOfList =
-      later !== null &&
-      verbOf(frame, clause) === null &&
-      isMoreOfTheSame(frame, clause, false);
+      later !== null && verbOf(frame, clause) === null && isMoreOfTheSame(frame, clause, false);
     verbs[c] = isOfList ? later : verbBehind(frame, c);
   }
   return verbs;
