@@ -96,7 +96,8 @@ module.exports = {
     {
       name: 'charts-stay-in-pictures',
       severity: 'error',
-      comment: 'the charting library is loaded when the first picture is drawn, in a thread of its own, and by nobody else',
+      comment:
+        'the charting library is loaded when the first picture is drawn, in a thread of its own, and by nobody else',
       from: { path: '^src/', pathNot: '^src/pictures/' },
       to: { path: 'node_modules/(@observablehq|linkedom|@resvg)/' },
     },
