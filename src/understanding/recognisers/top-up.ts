@@ -224,6 +224,7 @@ function isMoreOfTheSame(frame: Frame, clause: Clause, bareBefore: boolean): boo
       amounts++;
     } else if (
       term.kind !== 'name' &&
+      !frame.timed[i] &&
       !isMark(term, ':', '-') &&
       !means(
         term,
@@ -240,6 +241,7 @@ function isMoreOfTheSame(frame: Frame, clause: Clause, bareBefore: boolean): boo
         'after',
         'both',
         'in-all',
+        'now',
       )
     ) {
       return false;

@@ -33,12 +33,19 @@ export function mentionsOf(frame: Frame, facts: FactsInOrder): Mention[] {
       excepted = allBut.to;
     } else if (term.kind === 'name') {
       const last = mentions.at(-1);
+      // `jars instead of the tub ph 5.7`: the tub got none of it.
+      if (last && isReplaced(frame, i)) return;
       if (last && joins(frame, last, i, facts))
         mentions[mentions.length - 1] = joined(frame, last, term, i);
       else mentions.push(mentionOf(frame, term, i));
     } else if (isAll(frame, i)) mentions.push(allSystems(frame, i));
   });
   return mentions;
+}
+
+function isReplaced(frame: Frame, i: number): boolean {
+  const before = means(frame.terms[i - 1], 'article') ? i - 2 : i - 1;
+  return means(frame.terms[before], 'instead-of') && !means(frame.terms[before], 'not', 'link');
 }
 
 /** `everything except the jars`: all but those named straight after. */

@@ -66,7 +66,7 @@ function isAllButEmpty(frame: Frame, clause: Clause, i: number): boolean {
 /** `around 7 topped up the jars`, `around 7 jars ph 6`: a verb or a name follows straight. */
 function leadsDeed(frame: Frame, clause: Clause, i: number): boolean {
   let j = i + 1;
-  while (means(frame.terms[j], 'self', 'filler') && !isDeed(frame.terms[j])) j++;
+  while (means(frame.terms[j], 'self', 'filler', 'article', 'ish') && !isDeed(frame.terms[j])) j++;
   return j < clause.to && (isDeed(frame.terms[j]) || frame.terms[j]?.kind === 'name');
 }
 
