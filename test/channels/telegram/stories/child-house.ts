@@ -41,19 +41,19 @@ export class ChildHouse {
   }
 
   /** A grower, let in by the code that the first start printed. */
-  async grower(name: string): Promise<Member> {
-    const member = this.emulator.world.user({ name });
+  async grower(name: string, language?: string): Promise<Member> {
+    const member = this.emulator.world.user({ name, ...(language ? { language } : {}) });
     member.dm(await this.bot.claimCode());
-    await hears(member, ({ text }) => text.includes('Welcome'));
+    await hears(member, isWelcome);
     return member;
   }
 
   /** A helper, let in by a link that a grower asked for. */
-  async helper(grower: Member, name: string, language?: string): Promise<Member> {
+  async helper(grower: Member, name: string, language?: string, words?: string): Promise<Member> {
     const member = this.emulator.world.user({ name, ...(language ? { language } : {}) });
-    member.start(await invitation(grower));
-    await hears(member, ({ text }) => /Welcome|Willkommen/u.test(text));
-    await hears(grower, ({ text }) => text.includes('has joined'));
+    member.start(await invitation(grower, words));
+    await hears(member, isWelcome);
+    await hears(grower, ({ text }) => /has joined|ist jetzt/u.test(text));
     return member;
   }
 
@@ -104,6 +104,15 @@ export async function invitation(grower: Member, words = 'invite a helper'): Pro
   grower.dm(words);
   const { text } = await hears(grower, (message) => link.test(message.text));
   return link.exec(text)![1]!;
+}
+
+/** A morning's list as it is first sent. */
+export function isRound({ edited, buttons, entities }: MessageView): boolean {
+  return !edited && buttons.length > 1 && entities[0]?.type === 'bold';
+}
+
+function isWelcome({ text }: MessageView): boolean {
+  return /Welcome|Willkommen/u.test(text);
 }
 
 /** Ties a group by the button under the bot's greeting. */

@@ -4,15 +4,12 @@ import type { Group } from '../../../telegram-emulator/members/group.ts';
 import type { Member } from '../../../telegram-emulator/members/member.ts';
 import type { MessageView } from '../../../telegram-emulator/members/message-view.ts';
 import type { Mode } from '../running-bot.ts';
-import { asks, ChildHouse, hears, sees, ties } from './child-house.ts';
+import { asks, ChildHouse, hears, isRound, sees, ties } from './child-house.ts';
 
 // A program is started, stopped and started again; a loaded machine takes its time.
 vi.setConfig({ testTimeout: 240_000, hookTimeout: 240_000 });
 
 const dayMs = 86_400_000;
-const isRound = ({ edited, buttons, entities }: MessageView): boolean =>
-  !edited && buttons.length > 1 && entities[0]?.type === 'bold';
-
 describe.each<Mode>(['polling', 'webhook'])('an ordinary day, by %s', (mode) => {
   let house: ChildHouse;
   let ines: Member;

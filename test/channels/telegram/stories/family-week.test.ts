@@ -1,7 +1,7 @@
 import { afterEach, expect, it, vi } from 'vitest';
 import type { MessageView } from '../../../telegram-emulator/members/message-view.ts';
 import type { Mode } from '../running-bot.ts';
-import { asks, ChildHouse, hears, sees, ties } from './child-house.ts';
+import { asks, ChildHouse, hears, isRound, sees, ties } from './child-house.ts';
 
 // A program is started, stopped and started again; a loaded machine takes its time.
 vi.setConfig({ testTimeout: 240_000, hookTimeout: 240_000 });
@@ -10,9 +10,6 @@ const closing: (() => Promise<unknown>)[] = [];
 afterEach(async () => {
   for (const close of closing.splice(0).toReversed()) await close();
 });
-
-const isRound = ({ edited, buttons, entities }: MessageView): boolean =>
-  !edited && buttons.length > 1 && entities[0]?.type === 'bold';
 
 it.each<Mode>(['polling', 'webhook'])(
   'a family keeps the greenhouse for a week while the grower is away, by %s',
