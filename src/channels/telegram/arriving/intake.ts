@@ -1,19 +1,15 @@
 import type { Update } from 'grammy/types';
 import type { Arrival } from '../../../assistant/arrival.ts';
-import type { Invitation } from '../../../assistant/household/household.ts';
-import { letIn, openInvitation } from '../../../assistant/household/let-in.ts';
 import type { GreenhouseId, StoredIncoming } from '../../../assistant/ports/store.ts';
 import { channel } from '../channel-name.ts';
 import { keyText } from '../message-key.ts';
 import { phrasesOf } from '../phrases/phrases-of.ts';
 import { readUpdate } from '../reading/read-update.ts';
 import type { Self } from '../reading/spoken-text.ts';
-import type { Person, Pressed, Said, Told } from '../reading/told.ts';
+import type { Pressed, Said, Told } from '../reading/told.ts';
 import { readButtonData, tieData } from '../sending/button-data.ts';
-import type { Lines } from '../sending/lines.ts';
-import type { TelegramOptions } from '../telegram-options.ts';
-import type { AddressBook } from './address-book.ts';
-import { codeHash, invitationCode, looksLikeClaim } from './codes.ts';
+import { codeHash, invitationCode } from './codes.ts';
+import { codeIn, Door, type DoorParts } from './door.ts';
 import type { Handler, Waiting } from './handler.ts';
 import {
   type ChannelSelf,
@@ -24,15 +20,10 @@ import {
 } from './incoming-of.ts';
 import type { Reception } from './reception.ts';
 
-export interface IntakeParts {
-  readonly options: TelegramOptions;
-  readonly book: AddressBook;
+export interface IntakeParts extends DoorParts {
   readonly handler: Handler;
-  readonly lines: Lines;
   readonly reception: Reception;
   readonly self: Self & { readonly readsAll: boolean };
-  /** There may be something to send. */
-  readonly wakeSender: () => void;
 }
 
 /** Something of a member, on its way into the inbox of a greenhouse. */
@@ -48,9 +39,11 @@ interface Addressed extends Heard, Arrival {
 export class Intake {
   readonly #parts: IntakeParts;
   readonly #channelSelf: ChannelSelf;
+  readonly #door: Door;
 
   constructor(parts: IntakeParts) {
     this.#parts = parts;
+    this.#door = new Door(parts);
     const { options, self } = parts;
     this.#channelSelf = {
       readsAll: self.readsAll,
@@ -94,15 +87,11 @@ export class Intake {
   }
 
   async #again(stored: StoredIncoming): Promise<Waiting> {
-    const { options, self } = this.#parts;
+    const { self } = this.#parts;
     const { no, greenhouse, platformId, receivedAtMs, body } = stored;
     const update = body as Update;
     const told = readUpdate(update, self, receivedAtMs);
-    const code = told.kind === 'said' ? codeIn(told) : null;
-    const invitation = code === null ? null : await this.#invitation(code);
-    if (told.kind === 'said' && invitation?.greenhouse === greenhouse) {
-      await letIn(options.desk, invitation, no, newcomer(told, platformId), options.nowMs());
-    }
+    if (told.kind === 'said') await this.#door.openAgain(told, stored);
     const speaker = await this.#speakerIn(greenhouse, told);
     const heard = speaker && this.#hear(told, update.update_id, speaker);
     // From nobody of the household any more: it is passed over, and counts as handled.
@@ -218,7 +207,7 @@ export class Intake {
         return reception.changeStanding(told, update.update_id, receivedAtMs);
       case 'said': {
         const code = codeIn(told);
-        if (code !== null) return this.#openDoor(told, code, update, receivedAtMs);
+        if (code !== null) return this.#door.open(told, code, update, receivedAtMs);
         return reception.greet(told, receivedAtMs);
       }
       case 'pressed': {
@@ -231,43 +220,6 @@ export class Intake {
         );
       }
     }
-  }
-
-  async #openDoor(said: Said, code: string, update: Update, receivedAtMs: number): Promise<void> {
-    const { options, lines, book, wakeSender } = this.#parts;
-    const invitation = await this.#invitation(code);
-    const platformId = keyText(said.key);
-    if (!invitation) {
-      if (await this.#wasUsedForThis(said, platformId)) return;
-      await lines.say(said.place.chatId, phrasesOf(said.person.language).codeIsVoid);
-      return;
-    }
-    const { greenhouse } = invitation;
-    const { no, isHandled } = await options.store.receive({
-      greenhouse,
-      channel,
-      platformId,
-      receivedAtMs,
-      writtenAtMs: said.writtenAtMs,
-      chat: said.person.accountId,
-      body: update,
-    });
-    if (isHandled) return;
-    await letIn(options.desk, invitation, no, newcomer(said, platformId), options.nowMs());
-    await book.refresh();
-    wakeSender();
-  }
-
-  /** The same message delivered a second time finds its own code used. */
-  async #wasUsedForThis({ person }: Said, platformId: string): Promise<boolean> {
-    const { options, book } = this.#parts;
-    for (const { greenhouse } of book.accountsOf(person.accountId)) {
-      const known = await options.store.read(greenhouse, (ledger) =>
-        ledger.incoming(channel, platformId),
-      );
-      if (known) return true;
-    }
-    return false;
   }
 
   async #tieByButton(pressed: Pressed, update: Update, receivedAtMs: number): Promise<void> {
@@ -294,25 +246,8 @@ export class Intake {
     if (!received?.isNew) return;
     handler.add([{ no: received.no, greenhouse, received: { channel, platformId, incoming } }]);
   }
-
-  #invitation(code: string): Promise<Invitation | null> {
-    const { store, nowMs } = this.#parts.options;
-    return openInvitation(store.household, codeHash(code), nowMs());
-  }
-}
-
-/** The code that a private message brings: behind `/start`, or typed alone as it was printed. */
-function codeIn({ place, command, text, isEdit }: Said): string | null {
-  if (!place.isPrivate || isEdit) return null;
-  if (command) return command.name === 'start' && command.rest !== '' ? command.rest : null;
-  return looksLikeClaim(text) ? text.trim() : null;
 }
 
 function isSameName(one: string, other: string): boolean {
   return one.trim().toLowerCase() === other.trim().toLowerCase();
-}
-
-function newcomer({ person }: { readonly person: Person }, messageId: string) {
-  const { accountId, name, language } = person;
-  return { channel, accountId, name, language, messageId };
 }
