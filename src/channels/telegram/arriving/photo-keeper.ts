@@ -75,15 +75,22 @@ export class PhotoKeeper {
     );
     if (attached.length === 0) return;
     const here = await store.photos.idsOf(greenhouse, channel);
-    for (const photo of attached) {
-      if (here.has(photo.id) || this.#refused.has(photo.id)) continue;
-      const bytes = await this.#fetch(photo.id);
-      if (bytes) await store.photos.keep(greenhouse, photo, bytes);
-      else {
-        this.#refused.add(photo.id);
-        report('warn', 'A photo is not given by the platform, or is too large to keep.');
+    const wanted = attached.filter(({ id }) => !here.has(id) && !this.#refused.has(id));
+    const faults: string[] = [];
+    for (const photo of wanted) {
+      try {
+        const bytes = await this.#fetch(photo.id);
+        if (bytes) await store.photos.keep(greenhouse, photo, bytes);
+        else {
+          this.#refused.add(photo.id);
+          report('warn', 'A photo is not given by the platform, or is too large to keep.');
+        }
+      } catch (error) {
+        // One that cannot be had just now keeps none of the others away.
+        faults.push(describeError(error));
       }
     }
+    if (faults.length > 0) throw new Error(faults.join('; '));
   }
 
   /** Null: it cannot be had. */
