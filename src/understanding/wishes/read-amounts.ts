@@ -13,6 +13,7 @@ const litresIn: Partial<Record<UnitId, number>> = {
   gal: LITRES_PER_US_GALLON,
 };
 const cmIn: Partial<Record<UnitId, number>> = { mm: 0.1, cm: 1, m: 100, in: 2.54 };
+const CM_PER_FOOT = 30.48;
 
 /** A number in digits or in words, and how many words it takes; null: none begins here. */
 function numberFrom(
@@ -52,6 +53,11 @@ export function readCount(words: readonly Token[], world: WishWorld): number | u
   return isCount ? value : undefined;
 }
 
+/** What a bare depth is in: whoever counts in gallons measures in inches. */
+function bareDepthCm({ greenhouse }: WishWorld): number {
+  return greenhouse.units.volume === 'gal' ? cmIn.in! : 1;
+}
+
 /** Litres; a bare number is in the household's unit, unless a unit must be said. */
 export function readLitres(
   words: readonly Token[],
@@ -70,12 +76,21 @@ export function readLitres(
   return litres === undefined ? undefined : Number((found.value * litres).toPrecision(10));
 }
 
+/** cm; a bare number is in the household's unit. */
 export function readCm(words: readonly Token[], world: WishWorld): number | undefined {
   const found = numberFrom(words, world);
   if (!found) return undefined;
-  if (found.length === words.length) return found.value;
+  if (found.length === words.length) {
+    return Number((found.value * bareDepthCm(world)).toPrecision(10));
+  }
   const unit = unitOf(words.slice(found.length), world);
-  const cm = unit && 'id' in unit ? cmIn[unit.id] : undefined;
+  const isFeet = world.words.feet.includes(
+    words
+      .slice(found.length)
+      .map(({ text }) => text)
+      .join(' '),
+  );
+  const cm = isFeet ? CM_PER_FOOT : unit && 'id' in unit ? cmIn[unit.id] : undefined;
   return cm === undefined ? undefined : Number((found.value * cm).toPrecision(10));
 }
 
@@ -101,26 +116,49 @@ function unitOf(words: readonly Token[], { lexicon }: WishWorld) {
   return found?.length === words.length ? found.value : null;
 }
 
-/** `6:30`, `7`, `7 am`, `half`-less; null: no time of day. */
-export function readTime(
-  words: readonly Token[],
-  { words: own }: WishWorld,
-): LocalTime | undefined {
-  const [first, ...rest] = words;
-  if (!first) return undefined;
-  const minutes =
-    first.kind === 'clock'
-      ? first.minutes
-      : first.kind === 'number' && Number.isInteger(first.values[0])
-        ? first.values[0]! * 60
-        : first.kind === 'number' && /^\d{1,2}[.]\d{2}$/.test(first.text)
-          ? Number(first.text.split('.')[0]) * 60 + Number(first.text.split('.')[1])
-          : null;
-  if (minutes === null) return undefined;
-  const after = rest.map(({ text }) => text).join('');
-  const added = after === '' ? 0 : own.clockWords.get(after);
+/** `6:30`, `7`, `7 am`, `half past six`, `halb sieben`; undefined: no time of day. */
+export function readTime(words: readonly Token[], world: WishWorld): LocalTime | undefined {
+  const turn = turnFrom(words, world);
+  const found = minutesFrom(words.slice(turn.length), world);
+  if (!found || (turn.length > 0 && found.minutes % 60 !== 0)) return undefined;
+  const after = words
+    .slice(turn.length + found.length)
+    .map(({ text }) => text)
+    .join('');
+  const added = after === '' ? 0 : world.words.clockWords.get(after);
   if (added === undefined) return undefined;
+  const minutes = found.minutes + turn.minutes;
   const whole = minutes + (minutes < 12 * 60 ? added * 60 : 0);
   const time = `${String(Math.floor(whole / 60)).padStart(2, '0')}:${String(whole % 60).padStart(2, '0')}`;
   return isLocalTime(time) ? time : undefined;
+}
+
+interface Minutes {
+  readonly minutes: number;
+  readonly length: number;
+}
+
+/** What stands before an hour and turns it: `half past`, `halb`. */
+function turnFrom(words: readonly Token[], { lexicon }: WishWorld): Minutes {
+  const { clockTurns } = lexicon.own.vocabulary;
+  for (let length = Math.min(3, words.length); length > 0; length--) {
+    const said = words.slice(0, length).map(({ text }) => text);
+    const minutes = clockTurns.get(said.join(' '));
+    if (minutes !== undefined) return { minutes, length };
+  }
+  return { minutes: 0, length: 0 };
+}
+
+/** A time by the clock, or a whole hour in digits or in words. */
+function minutesFrom(words: readonly Token[], world: WishWorld): Minutes | null {
+  const [first] = words;
+  if (first?.kind === 'clock') return { minutes: first.minutes, length: 1 };
+  if (first?.kind === 'number' && /^\d{1,2}[.]\d{2}$/.test(first.text)) {
+    const [hours, minutes] = first.text.split('.').map(Number);
+    return { minutes: hours! * 60 + minutes!, length: 1 };
+  }
+  const hour = numberFrom(words, world);
+  return hour && Number.isInteger(hour.value)
+    ? { minutes: hour.value * 60, length: hour.length }
+    : null;
 }

@@ -706,6 +706,7 @@ export const englishWishes: WishWords = {
     mains: ['tap ?water', 'mains(?: water)?', 'from the (?:tap|hose)', '(?:hose|city) water'],
   },
   fruit: ['fruit', 'fruits', 'one', 'harvest', 'crop'],
+  feet: ['feet', 'foot', 'ft'],
   clockWords: new Map([
     ["o'clock", 0],
     ['oclock', 0],

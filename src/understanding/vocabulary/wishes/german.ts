@@ -627,6 +627,7 @@ export const germanWishes: WishWords = {
     ],
   },
   fruit: ['frucht', 'früchte', 'ernte', 'ertrag'],
+  feet: ['fuß', 'fuss', 'ft'],
   clockWords: new Map([
     ['uhr', 0],
     ['h', 0],

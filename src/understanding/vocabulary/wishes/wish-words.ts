@@ -52,4 +52,6 @@ export interface WishWords {
   readonly fruit: readonly string[];
   /** `half past`-less clock words that may follow an hour: o'clock, am, pm with the hours they add. */
   readonly clockWords: ReadonlyMap<string, number>;
+  /** Of which there are twelve inches in one. */
+  readonly feet: readonly string[];
 }

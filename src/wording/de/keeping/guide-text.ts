@@ -2,8 +2,8 @@ import type { GuideOption } from '../../../assistant/guide/guide.ts';
 import type { GuideProblem, GuideStep } from '../../../greenhouse/set-up/guide-step.ts';
 import { type Method, methods } from '../../../greenhouse/system.ts';
 import { depth } from '../../spoken/depth.ts';
-import { measureOf } from '../../spoken/measure-of-quantity.ts';
 import type { Speaker } from '../../spoken/speaker.ts';
+import { roughVolume } from '../../spoken/volume.ts';
 import { volumeNames } from '../names.ts';
 import { systemText } from './system-text.ts';
 
@@ -37,7 +37,7 @@ function stepText(step: GuideStep, s: Speaker): string {
     case 'depth':
       return `Wie tief ist das Wasser in ${step.name} dann? Mein Vorschlag: ${s.amount(depth(step.suggestedCm, s.units.volume))}.`;
     case 'low':
-      return `Wie viel muss in ${step.name} mindestens bleiben? Mein Vorschlag: ${s.amount(measureOf('level', step.suggestedL, s.units))}.`;
+      return `Wie viel muss in ${step.name} mindestens bleiben? Mein Vorschlag: ${s.amount(roughVolume(step.suggestedL, s.units.volume))}.`;
     case 'plants':
       return `Was wächst in ${step.name}, und wie viele? Etwa „12 Salate“, oder „nichts“.`;
     case 'another':

@@ -2,8 +2,8 @@ import type { GuideOption } from '../../../assistant/guide/guide.ts';
 import type { GuideProblem, GuideStep } from '../../../greenhouse/set-up/guide-step.ts';
 import { type Method, methods } from '../../../greenhouse/system.ts';
 import { depth } from '../../spoken/depth.ts';
-import { measureOf } from '../../spoken/measure-of-quantity.ts';
 import type { Speaker } from '../../spoken/speaker.ts';
+import { roughVolume } from '../../spoken/volume.ts';
 import { volumeNames } from '../names.ts';
 import { systemText } from './system-text.ts';
 
@@ -37,7 +37,7 @@ function stepText(step: GuideStep, s: Speaker): string {
     case 'depth':
       return `How deep is the water in ${step.name} then? I suggest ${s.amount(depth(step.suggestedCm, s.units.volume))}.`;
     case 'low':
-      return `How much must be left in ${step.name} at least? I suggest ${s.amount(measureOf('level', step.suggestedL, s.units))}.`;
+      return `How much must be left in ${step.name} at least? I suggest ${s.amount(roughVolume(step.suggestedL, s.units.volume))}.`;
     case 'plants':
       return `What grows in ${step.name}, and how many? Like “12 lettuces”, or “none”.`;
     case 'another':
