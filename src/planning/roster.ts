@@ -193,10 +193,12 @@ function absencesOf(settled: readonly Arrangement[]): readonly Absence[] {
   for (const each of settled) {
     if (each.kind === 'away') {
       const { handle, from, until, atMs } = each;
+      // Told anew with another end, it is the same absence.
+      const same = absences.find((other) => other.handle === handle && other.from === from);
       const others = absences.filter(
         (other) => other.handle !== handle || other.until < from || other.from > until,
       );
-      absences = [...others, { handle, from, until, toldAtMs: atMs }];
+      absences = [...others, { handle, from, until, toldAtMs: same?.toldAtMs ?? atMs }];
     }
     if (each.kind === 'back') {
       absences = absences.flatMap((absence): Absence[] => {

@@ -99,6 +99,61 @@ describe('Who steps in, said after the question was answered and taken back', ()
   });
 });
 
+describe('Who goes, said loosely', () => {
+  it.each([
+    [
+      'ines',
+      'away from friday to the 16th',
+      'tomas and priya in turn',
+      'Tomas and Priya go in turn',
+    ],
+    ['ines', 'away from friday to the 16th', 'all in turn', 'Tomas, Priya and Olli go in turn'],
+  ])(
+    'is those who are named, and all only where nobody is (%s, %s, %s)',
+    async (from, away, who, told) => {
+      const { say } = talking();
+      await say('18:00', from, away);
+      const [settled] = await say('18:01', from, who);
+      expect(settled?.text).toContain(told);
+    },
+  );
+
+  it('settles nothing for all where one is named against it', async () => {
+    const { say } = talking();
+    await say('18:00', 'ines', 'away from friday to the 16th');
+    const [answer] = await say('18:01', 'ines', 'nobody but Priya');
+    expect(answer?.text).not.toContain('Nobody goes');
+  });
+
+  it.each([
+    ['ines', "I'm away on saturday", 'Ines is away on Saturday'],
+    ['tomas', "I'm away on saturday", 'Tomas is away on Saturday.'],
+    ['priya', 'ich kann am samstag nich', 'Am Samstag kann Priya nicht gehen.'],
+  ])('is no chore, and forgives a letter: %s, %s', async (from, text, told) => {
+    const { say } = talking();
+    const [settled] = await say('18:00', from, text);
+    expect(settled?.text).toContain(told);
+  });
+});
+
+describe('An absence that ends otherwise than told', () => {
+  it.each(["we're only back on the 20th", 'we come back on the 20th'])(
+    'goes on, and asks who steps in on the days that are new: %s',
+    async (later) => {
+      const { say } = talking();
+      await say('18:00', 'ines', 'away from friday to the 16th, Tomas steps in');
+      const [settled, asked] = await say('12:00', 'ines', later, '12').then((lines) =>
+        lines.filter(({ kind, to }) => to === 'ines' && (kind === 'answer' || kind === 'question')),
+      );
+      expect(settled?.text).toBe('Ines is away from Friday 9 July to Monday 19 July.');
+      expect(asked?.text).toContain('Away from Saturday 17 July to Monday 19 July. Who steps in?');
+      const home = await say('12:00', 'ines', 'back early', '18');
+      const story = home.find(({ kind, text }) => kind === 'answer' && text?.startsWith('Welcome'));
+      expect(story?.text).toContain('Friday 9 July to Sunday 18 July');
+    },
+  );
+});
+
 describe('Who has not joined yet', () => {
   const reaches = (handle: string): boolean => handle !== 'olli';
 

@@ -1,13 +1,14 @@
-import { localDateOf } from '../../greenhouse/local-time.ts';
+import { type LocalDate, localDateOf, plusDays } from '../../greenhouse/local-time.ts';
 import { homeStory } from '../../planning/family/home-story.ts';
-import { Roster } from '../../planning/roster.ts';
+import { type Absence, Roster } from '../../planning/roster.ts';
 import type { Arranging } from '../../understanding/arranging/arranging.ts';
 import { boardOf } from '../board-of.ts';
 import type { Handling } from '../handling.ts';
 import { may } from '../permissions.ts';
 import type { AlertTold } from '../replies/family.ts';
+import { undoSettledRow } from '../use-cases/undo-last.ts';
 import { absenceToEnd, spanOf } from './absence-to-end.ts';
-import { tellPlan } from './go-away.ts';
+import { askOrPlan, tellPlan } from './go-away.ts';
 import { refuse } from './refuse.ts';
 
 const nextTold = 3;
@@ -30,6 +31,7 @@ export function comeHome(
     return;
   }
   const from = on ?? today;
+  if (from > plusDays(absence.until, 1)) return stayLonger(handling, absence, from, today);
   if (absence.from <= from && from <= absence.until) {
     handling.settle([{ kind: 'back', handle, on: from }]);
   }
@@ -51,4 +53,20 @@ export function comeHome(
       next: board.later.slice(0, nextTold),
     },
   });
+}
+
+/** Back later than was told: the absence goes on until then. */
+function stayLonger(
+  handling: Handling,
+  { handle, from, until }: Absence,
+  backOn: LocalDate,
+  today: LocalDate,
+): void {
+  const longer = { kind: 'away', handle, from, until: plusDays(backOn, -1) } as const;
+  handling.settle([longer]);
+  handling.say({ kind: 'answer', answer: { kind: 'settled', items: [longer], instead: [] } }, [
+    undoSettledRow(handling),
+  ]);
+  const added = plusDays(until, 1);
+  askOrPlan(handling, { from: added < today ? today : added, until: longer.until });
 }

@@ -40,13 +40,19 @@ export function goAway(
     ]);
     return;
   }
-  const helpers = helpersOf(handling);
   const isLong = daysBetween(days.from, days.until) + 1 >= TALKED_ABOUT_FROM_DAYS;
+  if (isLong) askOrPlan(handling, days);
+  else tellPlan(handling, null);
+}
+
+/** Asks who steps in on days of an absence where that is open, or else tells the plan. */
+export function askOrPlan(handling: Handling, days: Days): void {
+  const helpers = helpersOf(handling);
   const isChoice =
     helpers.length > 1 || (helpers.length === 1 && handling.heard.unjoined.length > 0);
-  if (isChoice && isLong && !isRotaKnown(handling) && !isCovered(handling, days))
+  if (isChoice && !isRotaKnown(handling) && !isCovered(handling, days)) {
     askWhoCovers(handling, days);
-  else tellPlan(handling, null);
+  } else tellPlan(handling, null);
 }
 
 function askWhen(handling: Handling): void {

@@ -253,12 +253,14 @@ function covered(view: ClauseView, isCoverAsked: boolean): Arranging | null {
         concepts.has('then') ||
         concepts.has('is') ||
         concepts.has('for-so-long') ||
+        concepts.has('in-turn') ||
         concepts.has('on'),
     );
     if (bare && (isCoverAsked || (days && view.members.length > 0)))
       return { kind: 'covers', handles: named, days };
   }
-  if (!isCoverAsked || view.strangers > 0) return null;
+  // Whoever is named is not all of them, and not nobody.
+  if (!isCoverAsked || named.length > 0 || view.strangers > 0) return null;
   if (view.has('nobody')) return { kind: 'covers', handles: [], days };
   return view.has('everybody', 'in-turn') ? { kind: 'covers', handles: ['*'], days } : null;
 }

@@ -83,7 +83,9 @@ const shortestTask = 4;
  */
 export function readTask(words: readonly Token[], world: WishWorld): string | undefined {
   if (words.length > longestTask || words.some(({ kind }) => kind !== 'word')) return undefined;
-  if (world.words.noTask.includes(words[0]!.text)) return undefined;
+  // `I'm away` begins as `I` does.
+  const [first = ''] = words[0]!.text.split(/['’]/u);
+  if (world.words.noTask.includes(first)) return undefined;
   if (readMember(words.slice(0, 1), world) !== undefined) return undefined;
   const task = asWritten(words, world.folded);
   return task.length >= shortestTask ? task : undefined;

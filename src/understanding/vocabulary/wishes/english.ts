@@ -483,6 +483,7 @@ export const englishWishes: WishWords = {
   articles: ['the', 'a', 'an', 'our', 'my'],
   noTask: [
     'i',
+    'im',
     'nobody',
     'noone',
     'somebody',

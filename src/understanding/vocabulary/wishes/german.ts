@@ -457,6 +457,7 @@ export const germanWishes: WishWords = {
   ],
   noTask: [
     'ich',
+    'bin',
     'niemand',
     'keiner',
     'jemand',
