@@ -1,18 +1,18 @@
 import type { Entry } from '../greenhouse/entry.ts';
 import { localDateOf } from '../greenhouse/local-time.ts';
 import { mayHandleAcids } from '../greenhouse/member.ts';
-import { latestEntry } from '../logbook/logbook.ts';
+import { latestEntry, liveEntries } from '../logbook/logbook.ts';
 import { doseAdvice } from '../planning/dose-advice.ts';
 import { doseLines } from '../planning/dose-duties.ts';
 import type { BoardQuestion } from '../planning/duty-board.ts';
 import type { OutageProspect } from '../planning/outage-prospect.ts';
 import { outageProspects } from '../planning/outage-prospects.ts';
-import { type OpenOutage, openOutages } from '../planning/outages.ts';
+import { endedBy, type OpenOutage, openOutages } from '../planning/outages.ts';
 import { boardQuestion } from './board-question.ts';
 import type { AdviceAlert } from './replies/advice.ts';
 import type { Standing } from './standing.ts';
 import { surpriseReminders } from './surprise-reminders.ts';
-import { outageAlerts } from './use-cases/tell-of-outages.ts';
+import { allClearAlert, outageAlerts } from './use-cases/tell-of-outages.ts';
 
 /** Something to be said unasked, once: `key` is the same however often it is reckoned. */
 export interface Reminder {
@@ -65,11 +65,13 @@ function allReminders(
       ? []
       : readingsOfHelpers(standing, nowMs).filter((entry) => !told.has(doseWantedKey(entry)));
   const surprises = surpriseReminders(standing, nowMs);
-  if (outages.length === 0 && readings.length === 0) return surprises;
+  const over = endsToTell(standing, nowMs);
+  if (outages.length + readings.length + over.length === 0) return surprises;
   const question = boardQuestion(standing, nowMs);
   return [
     ...outages.flatMap((outage) => ofOutage(outage, question)),
     ...readings.flatMap((entry) => ofReading(entry, question)),
+    ...over.flatMap((entry) => ofEnd(entry, question)),
     ...surprises,
   ].toSorted((one, other) => one.atMs - other.atMs || (one.key < other.key ? -1 : 1));
 }
@@ -106,6 +108,32 @@ function ofOutage(outage: OpenOutage, question: BoardQuestion): readonly Reminde
   );
   // What had passed when the outage was told stood in the alert itself.
   return [...told, ...reminders.filter(({ atMs }) => atMs > entry.recordedAtMs)];
+}
+
+/** Ends of outages that others had been alarmed of, as they were first told. */
+function endsToTell({ logbook, greenhouse }: Standing, nowMs: number): readonly Entry[] {
+  return [null, ...greenhouse.systems.map(({ id }) => id)].flatMap((place) => {
+    const ends = liveEntries(logbook, place, 'restored');
+    return ends.filter((end) => {
+      if (nowMs - end.recordedAtMs > PASSED_ON_FOR_MS) return false;
+      const began = endedBy(end, logbook);
+      const isFirst = !ends.some(
+        (other) => other.no < end.no && other.of === end.of && began && other.atMs >= began.atMs,
+      );
+      return began !== null && began.recordedAtMs < end.recordedAtMs && isFirst;
+    });
+  });
+}
+
+/** Whoever was alarmed hears that it is over. */
+function ofEnd(end: Entry, question: BoardQuestion): readonly Reminder[] {
+  const alert = allClearAlert(end, question);
+  const began = endedBy(end, question.logbook);
+  if (!alert || !began) return [];
+  const reporter = reporterOf(began);
+  const to = [...new Set([...growersOf(question), ...(reporter === null ? [] : [reporter])])];
+  const heardBy = reporterOf(end);
+  return [{ key: `restored:${end.no}`, atMs: end.recordedAtMs, to, alert, heardBy }];
 }
 
 function soonMs({ lowAtMs }: OutageProspect, sinceMs: number): number {

@@ -185,13 +185,14 @@ describe('an outage', () => {
     ).toBe(false);
   });
 
-  test('has its next reminder in sight, and none once it is over', () => {
+  test('has its next reminder in sight, and once it is over only the word of that', () => {
     const standing = at('12:30');
     const next = nextReminderMs(standing, standing.nowMs)!;
     expect(next).toBeGreaterThan(standing.nowMs);
     const back: Said = { quantity: 'restored', of: 'power', at: may(4, '12:40') };
     const over = at('12:40', [back]);
-    expect(remindersDue(over, over.nowMs + 24 * minutes(60))).toEqual([]);
+    const due = remindersDue(over, over.nowMs + 24 * minutes(60));
+    expect(due.map(({ alert }) => alert.kind)).toEqual(['all-clear']);
     expect(nextReminderMs(over, over.nowMs)).toBeNull();
   });
 

@@ -125,5 +125,13 @@ describe('A power cut that two tell of', () => {
     expect(reminders.length).toBeLessThanOrEqual(1);
     const over = await say('12:40', 'priya', 'power is back');
     expect(textTo(over, 'priya')).toContain('after 3 hours');
+    // Whoever was alarmed hears that it is over; whoever told it, once.
+    expect(over.filter(({ text }) => text?.includes('after 3 hours')).map(({ to }) => to)).toEqual([
+      'priya',
+      'ines',
+      'tomas',
+    ]);
+    const again = await say('12:50', 'tomas', 'power is back');
+    expect(textTo(again, 'ines')).toBe('');
   });
 });
