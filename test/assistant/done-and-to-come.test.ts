@@ -16,7 +16,8 @@ async function closedBy(text: string): Promise<readonly string[]> {
   const out = await talk({ at: '2027-05-04T08:20:00+01:00', from: 'tomas', text });
   const logged = out.flatMap((line) => (line.kind === 'receipt' ? (line.logged ?? []) : []));
   const done = logged.filter(({ quantity }) => quantity === 'duty-done');
-  return [...new Set(done.map(({ system }) => String(system)))].toSorted();
+  const systems = done.flatMap(({ system }) => (typeof system === 'string' ? [system] : []));
+  return [...new Set(systems)].toSorted();
 }
 
 const all = ['Bucket row', 'Gutter run', 'Jar shelf', 'North bench'];
