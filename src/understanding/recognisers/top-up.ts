@@ -224,8 +224,9 @@ function isMoreOfTheSame(frame: Frame, clause: Clause, bareBefore: boolean): boo
       amounts++;
     } else if (
       term.kind !== 'name' &&
-      !frame.timed[i] &&
       !isMark(term, ':', '-') &&
+      // `another 5 now`; `now 100 l` is what is in it.
+      !(hasAnother(frame, clause) && (frame.timed[i] || means(term, 'now'))) &&
       !means(
         term,
         'another',
@@ -241,7 +242,6 @@ function isMoreOfTheSame(frame: Frame, clause: Clause, bareBefore: boolean): boo
         'after',
         'both',
         'in-all',
-        'now',
       )
     ) {
       return false;

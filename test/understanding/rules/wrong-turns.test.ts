@@ -57,6 +57,8 @@ describe('an amount, its time and its system among others', () => {
   understood({
     'gave the gutters 8 l this morning, another 5 now':
       'Gutter run top-up ~8 at 4 May 07:00; Gutter run top-up 5',
+    'dwc was 80 l, added 2 cans, now 100 l':
+      'Bucket row level 80; Bucket row top-up 20; Bucket row level 100',
     'around 7 the jars got 3 l': 'Jar shelf top-up ~3 at 4 May 07:00',
     'jars instead of the buckets, ph 5.9': 'Jar shelf ph 5.9',
   });
