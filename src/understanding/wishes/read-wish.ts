@@ -6,11 +6,11 @@ import type { SetUpChange, WantedQuantity } from '../../greenhouse/set-up/set-up
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { Days } from '../arranging/arranging.ts';
 import { isRainUsual } from './is-butt.ts';
-import { matchPatternAmong, wordsSaid } from './match-pattern.ts';
-import { patternOf } from './pattern.ts';
+import { matchPatternAmong, type ReadSlot, wordsSaid } from './match-pattern.ts';
 import { systemOfTask } from './read-names.ts';
 import { readSlot } from './read-slot.ts';
 import type { About, Wish, WishKind } from './wish.ts';
+import { wishPatterns } from './wish-patterns.ts';
 import { type WishWorld, wishWorlds } from './wish-world.ts';
 
 const longestWish = 600;
@@ -29,13 +29,10 @@ export function readWish(
   for (const world of wishWorlds(text, greenhouse, member, atMs)) {
     if (world.tokens.length === 0) continue;
     const isSaid = wordsSaid(world.tokens);
-    for (const kind of Object.keys(world.words.patterns) as WishKind[]) {
-      for (const pattern of world.words.patterns[kind]) {
-        const slots = matchPatternAmong(patternOf(pattern), world.tokens, isSaid, (slot, words) =>
-          readSlot(slot, words, world),
-        );
-        if (slots) return wishOf(kind, new Slots(slots), world);
-      }
+    const read: ReadSlot = (slot, words) => readSlot(slot, words, world);
+    for (const { kind, pattern } of wishPatterns(world.words)) {
+      const slots = matchPatternAmong(pattern, world.tokens, isSaid, read);
+      if (slots) return wishOf(kind, new Slots(slots), world);
     }
   }
   return null;

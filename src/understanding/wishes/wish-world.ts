@@ -44,7 +44,7 @@ export function wishWorlds(
     words: wishWords[language],
     lexicon: lexiconFor(greenhouse, language),
     folded,
-    tokens: withoutCourtesies(said, wishWords[language].courtesies),
+    tokens: withoutCourtesies(said, courtesiesOf(language)),
     slotsRead: new Map(),
   }));
 }
@@ -59,12 +59,20 @@ function isEnd({ kind, text }: Token): boolean {
   return kind === 'line' || (kind === 'mark' && /^[.!?,;]+$/.test(text));
 }
 
+// Filled when a language's first message is read.
+const courtesies = new Map<Language, readonly (readonly string[])[]>();
+
+function courtesiesOf(language: Language): readonly (readonly string[])[] {
+  let known = courtesies.get(language);
+  if (!known) courtesies.set(language, (known = wishWords[language].courtesies.map(wordsOf)));
+  return known;
+}
+
 function withoutCourtesies(
   tokens: readonly Token[],
-  courtesies: readonly string[],
+  courtesies: readonly (readonly string[])[],
 ): readonly Token[] {
-  for (const courtesy of courtesies) {
-    const words = wordsOf(courtesy);
+  for (const words of courtesies) {
     if (tokens.length <= words.length) continue;
     if (words.every((word, i) => tokens[i]!.text === word)) {
       const rest = tokens.slice(words.length);
