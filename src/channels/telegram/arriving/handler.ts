@@ -21,8 +21,8 @@ export interface MayHaveChanged {
   readonly photos: boolean;
 }
 
-/** How many are handled in one transaction at most. */
-const mostAtOnce = 100;
+/** How many are handled in one transaction at most: few, so that the first is answered before the last is read. */
+const mostAtOnce = 16;
 /** A message that cannot be handled so often is answered by saying so. */
 const mostAttempts = 5;
 
