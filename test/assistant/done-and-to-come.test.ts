@@ -36,3 +36,16 @@ describe('What was done, beside what is still to come', () => {
     expect(await closedBy(text)).toEqual(systems);
   });
 });
+
+describe('Work told as done before any round', () => {
+  it('is asked about once, and then closes what the list shows', async () => {
+    const talk = openRehearsal(store);
+    const at = (clock: string): string => `2027-05-04T${clock}:00+01:00`;
+    const say = (clock: string, text: string) => talk({ at: at(clock), from: 'tomas', text });
+    expect(await say('20:10', 'what needs doing')).toMatchObject([{ kind: 'answer' }]);
+    expect(await say('20:12', 'did the jars')).toMatchObject([{ kind: 'question' }]);
+    const [receipt] = await say('20:13', 'the jars');
+    expect(receipt).toMatchObject({ kind: 'receipt' });
+    expect(receipt!.logged).toMatchObject([{ system: 'Jar shelf', quantity: 'duty-done' }]);
+  });
+});

@@ -147,7 +147,10 @@ const english: Readonly<Record<Exclude<DoubtReason['kind'], ElsewhereTried>, Ask
     said: 'dwc 5.9 17',
     answers: { '5.9 1.7': ['Bucket row ph 5.9', 'Bucket row ec 1.7'], no: [] },
   },
-  'which-duties': { said: 'done', answers: { no: [], 'the jars': [] } },
+  'which-duties': {
+    said: 'done',
+    answers: { no: [], 'the jars': ['Jar shelf duty-done 1', 'Jar shelf duty-done 1'] },
+  },
   unclear: {
     said: 'blorp the fnord',
     answers: {

@@ -2,6 +2,7 @@ import type { Duty } from '../../greenhouse/duty.ts';
 import type { EntryDraft } from '../../greenhouse/entry.ts';
 import { isDone } from '../../planning/duty-done.ts';
 import type { DoneStatement } from '../../understanding/statement.ts';
+import { boardOf } from '../board-of.ts';
 import type { Handling } from '../handling.ts';
 import { askBack } from './ask-back.ts';
 import { recordEntries } from './record-entries.ts';
@@ -20,10 +21,10 @@ export function closeDuties(
 ): void {
   const early = choreNotAsked(done, asked, handling);
   if (early) return recordEntries(handling, [doneDraft(early, handling.heard.writtenAtMs)]);
-  if (!asked) return askWhich(handling);
-  const meant = asked.duties.filter((duty) => isMeant(duty, done));
+  const { duties, sinceMs } = asked ?? dueNow(handling);
+  const meant = duties.filter((duty) => isMeant(duty, done));
   if (meant.length === 0) return askWhich(handling);
-  const open = meant.filter((duty) => !isDone(duty, handling.standing.logbook, asked.sinceMs));
+  const open = meant.filter((duty) => !isDone(duty, handling.standing.logbook, sinceMs));
   if (open.length === 0) {
     handling.say({ kind: 'answer', answer: { kind: 'nothing-open' } });
     return;
@@ -32,6 +33,13 @@ export function closeDuties(
     handling,
     open.map((duty) => doneDraft(duty, handling.heard.writtenAtMs)),
   );
+}
+
+/** Where no round has asked and the work was asked about by the bot: what the list shows as open. */
+function dueNow({ standing, nowMs }: Handling): AskedDuties {
+  const { today } = boardOf(standing, nowMs);
+  const duties = today.flatMap(({ duty }) => (duty.alongside ? [] : [duty]));
+  return { duties, sinceMs: nowMs };
 }
 
 /** A chore told by its name counts on a day that did not ask for it, too; null: it was asked for. */
