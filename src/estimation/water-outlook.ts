@@ -74,6 +74,12 @@ export function outlook(
     return foresee(filled, system, question);
   });
   const firstDay = once(() => momentsOfLoss(ifFilled().lossAfterDays[0]!));
+  const useNext = once(() =>
+    USE_DAYS.map((days, i) => {
+      const at = (p: number) => lossQuantile(ifFilled().lossAfterDays[i]!, p);
+      return { days, p5: at(0.05), p50: at(0.5), p95: at(0.95) };
+    }),
+  );
   return {
     atMs: question.atMs,
     litres: now.litres,
@@ -93,10 +99,7 @@ export function outlook(
       };
     },
     get useNext() {
-      return USE_DAYS.map((days, i) => {
-        const at = (p: number) => lossQuantile(ifFilled().lossAfterDays[i]!, p);
-        return { days, p5: at(0.05), p50: at(0.5), p95: at(0.95) };
-      });
+      return useNext();
     },
     get lossNext() {
       return USE_DAYS.map((days, i) => ({ days, parts: ifFilled().lossAfterDays[i]! }));

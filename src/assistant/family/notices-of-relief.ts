@@ -72,7 +72,9 @@ function ofDays(change: Change, standing: Standing): readonly Notice[] {
       // Whoever is put down anew is told all the days that are theirs now.
       if (isNamedAnew && days.length < told.length) return [];
       const isUndone = settled.some(({ kind }) => kind === 'taken-back');
-      const still = isUndone ? told.filter((day) => wasNamed(handle, day, change)) : [];
+      const still = isUndone
+        ? told.filter((day) => wasNamed(handle, day, change) && !days.includes(day))
+        : [];
       if (days.length === 0 && still.length === 0) return [];
       const instead = new Set(days.flatMap((day) => goerOn(day, change, growers) ?? []));
       const alert = {
@@ -80,9 +82,8 @@ function ofDays(change: Change, standing: Standing): readonly Notice[] {
         by,
         days,
         instead: [...instead],
-        still: still.filter((day) => !days.includes(day)),
+        still,
       } as const;
-      if (days.length === 0 && alert.still.length === 0) return [];
       return [notice(`relieved:${place}:${handle}`, atMs, handle, alert)];
     });
 }

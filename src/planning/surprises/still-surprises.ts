@@ -39,13 +39,16 @@ export function oneForEachMeter(
   logbook: Logbook,
 ): readonly Surprise[] {
   const meters = new Map<string, Still[]>();
-  for (const each of found) {
-    if (each.kind !== 'still' || each.by !== 'hand') continue;
+  for (const each of found.filter(isOfHandMeter)) {
     const meter = `${each.quantity} ${each.value}`;
     meters.set(meter, [...(meters.get(meter) ?? []), each]);
   }
-  const others = found.filter((each) => each.kind !== 'still' || each.by !== 'hand');
+  const others = found.filter((each) => !isOfHandMeter(each));
   return [...others, ...[...meters.values()].map((stills) => together(stills, systems, logbook))];
+}
+
+function isOfHandMeter(surprise: Surprise): surprise is Still {
+  return surprise.kind === 'still' && surprise.by === 'hand';
 }
 
 /** The key is that of the reading which the meter first stood still at, so that a system more is no news. */

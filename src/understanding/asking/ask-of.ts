@@ -29,12 +29,11 @@ export function askOf(
   const sum = adviceAsk(frame, from, to, system);
   if (sum) return sum;
   if (has('safety') && !has('who', 'when', 'how-long', 'how-much')) return { kind: 'safety' };
-  if (starts('what') && has('did', 'member') && has('member'))
-    return { kind: 'who', system, quantity: deedAsked(frame, from, to) };
-  if (starts('who')) return { kind: 'who', system, quantity: deedAsked(frame, from, to) };
+  const deed = deedAsked(frame, from, to);
+  if (starts('who') || (starts('what') && has('member')))
+    return { kind: 'who', system, quantity: deed };
   if (starts('why')) return { kind: 'why', system, exactly: has('exactly') };
   if (starts('how-long') && !has('next')) return { kind: 'how-long', system };
-  const deed = deedAsked(frame, from, to);
   if (starts('when') && has('most-recent', 'was', 'did') && deed !== null && !has('next', 'due'))
     return { kind: 'who', system, quantity: deed };
   if (starts('when'))

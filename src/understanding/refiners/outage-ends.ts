@@ -1,7 +1,7 @@
 import type { Fact } from '../fact.ts';
-import { unitIs } from '../numbers/quantity-of-measure.ts';
-import { clauseHas, type Frame, measureOf, measuresIn } from '../reading/frame.ts';
+import { type Clause, clauseHas, type Frame, measureOf, measuresIn } from '../reading/frame.ts';
 import { means } from '../reading/term.ts';
+import { spanMs } from '../times/ago.ts';
 import type { TimeMark } from '../times/time-mark.ts';
 
 /** `power was out from 2 to 4`, `power was out for 2 hours last night` tell the end of the outage as well. */
@@ -22,11 +22,11 @@ export function withEnds(frame: Frame, facts: readonly Fact[], marks: readonly T
  */
 function lasted(frame: Frame, fact: Fact, marks: readonly TimeMark[]): Fact[] | null {
   const { writtenAtMs } = frame.context;
+  const clause = frame.clauses[frame.clauseOf[fact.at]!]!;
   const span = marks.find((mark) => mark.since && means(frame.terms[mark.from], 'for-so-long'));
-  const lastedMs = span ? writtenAtMs - span.atMs : hoursSaid(frame, frame.clauseOf[fact.at]!);
+  const lastedMs = span ? writtenAtMs - span.atMs : lengthSaid(frame, clause);
   const begun = marks.find((mark) => mark !== span && !mark.since && !mark.until);
-  const isPast =
-    begun !== undefined || clauseHas(frame, frame.clauses[frame.clauseOf[fact.at]!]!, 'was');
+  const isPast = begun !== undefined || clauseHas(frame, clause, 'was');
   const mark = begun ?? span;
   if (lastedMs === null || !mark || !isPast) return null;
   const fromMs = mark.atMs;
@@ -39,13 +39,10 @@ function lasted(frame: Frame, fact: Fact, marks: readonly TimeMark[]): Fact[] | 
 }
 
 /** `out 2 hours last night`: a length of time in the clause, told without `for`. */
-function hoursSaid(frame: Frame, clause: number): number | null {
-  const [at] = measuresIn(frame, frame.clauses[clause]!).filter(
-    (i) => !frame.timed[i] && unitIs(measureOf(frame, i), 'hour', 'minute'),
-  );
-  if (at === undefined) return null;
-  const measure = measureOf(frame, at);
-  return measure.values[0]! * (unitIs(measure, 'hour') ? HOUR_MS : HOUR_MS / 60);
+function lengthSaid(frame: Frame, clause: Clause): number | null {
+  for (const i of measuresIn(frame, clause)) {
+    const ms = frame.timed[i] ? null : spanMs(measureOf(frame, i));
+    if (ms !== null) return ms;
+  }
+  return null;
 }
-
-const HOUR_MS = 3_600_000;

@@ -1,4 +1,5 @@
 import { localDateOf, plusDays } from '../../greenhouse/local-time.ts';
+import type { Measure } from '../numbers/measure.ts';
 import { unitIs } from '../numbers/quantity-of-measure.ts';
 import { endOfSentence, type Frame, isMeasure } from '../reading/frame.ts';
 import { means } from '../reading/term.ts';
@@ -7,6 +8,12 @@ import { workOut } from './day-time.ts';
 import type { TimeMark } from './time-mark.ts';
 
 const msPer = { second: 1000, minute: 60_000, hour: 3_600_000 };
+
+/** How long it is that an amount of seconds, minutes or hours says; null: it is none. */
+export function spanMs(measure: Measure): number | null {
+  const unit = (['second', 'minute', 'hour'] as const).find((each) => unitIs(measure, each));
+  return unit === undefined ? null : measure.values[0]! * msPer[unit];
+}
 
 /** `an hour ago`, `10 min ago`, `vor einer Stunde`, `for 2 hours`. */
 export function agoAt(frame: Frame, i: number): TimeMark | null {
@@ -35,14 +42,13 @@ export function agoAt(frame: Frame, i: number): TimeMark | null {
     askFrom: null,
     written: frame.folded.text.slice(before!.from, frame.terms[end]!.to),
   };
-  for (const unit of ['second', 'minute', 'hour'] as const) {
-    if (unitIs(measure, unit))
-      return {
-        ...base,
-        atMs: writtenAtMs - measure.values[0]! * msPer[unit],
-        vague: measure.approximate || isAbout(frame, start),
-      };
-  }
+  const ms = spanMs(measure);
+  if (ms !== null)
+    return {
+      ...base,
+      atMs: writtenAtMs - ms,
+      vague: measure.approximate || isAbout(frame, start),
+    };
   const days = unitIs(measure, 'day') ? 1 : unitIs(measure, 'week') ? 7 : 0;
   if (days === 0) return null;
   const day = plusDays(

@@ -11,6 +11,7 @@ import { roughVolume } from '../../spoken/volume.ts';
 import { onDay, sinceDay } from '../day-text.ts';
 import { quantityNames } from '../names.ts';
 import { rangeText, valueText } from '../value-text.ts';
+import { hoursText } from './hours-text.ts';
 
 /** What does not fit, what is known, and what to look at. */
 export function surpriseText(surprise: Surprise, s: Speaker): string {
@@ -45,10 +46,10 @@ function useText(surprise: UseSurprise, s: Speaker): string {
 function lowText(lowAtMs: number | null, s: Speaker): string {
   if (lowAtMs === null) return '';
   if (lowAtMs <= s.nowMs) return ' Es ist wohl schon an der unteren Marke.';
-  const hours = Math.round((lowAtMs - s.nowMs) / 3_600_000);
+  const hours = (lowAtMs - s.nowMs) / 3_600_000;
   const when =
     hours < COUNTED_HOURS
-      ? `in etwa ${hours <= 1 ? 'einer Stunde' : `${hours} Stunden`}`
+      ? `in etwa ${hoursText(hours)}`
       : `irgendwann ${onDay(s.dateOf(lowAtMs), s)}`;
   return ` Geht es so weiter, ist es ${when} zu leer.`;
 }

@@ -11,6 +11,7 @@ import { roughVolume } from '../../spoken/volume.ts';
 import { dayText, onDay } from '../day-text.ts';
 import { quantityNames } from '../names.ts';
 import { rangeText, valueText } from '../value-text.ts';
+import { hoursText } from './hours-text.ts';
 
 /** What does not fit, what is known, and what to look at. */
 export function surpriseText(surprise: Surprise, s: Speaker): string {
@@ -45,10 +46,10 @@ function useText(surprise: UseSurprise, s: Speaker): string {
 function lowText(lowAtMs: number | null, s: Speaker): string {
   if (lowAtMs === null) return '';
   if (lowAtMs <= s.nowMs) return ' It is likely down to its low mark by now.';
-  const hours = Math.round((lowAtMs - s.nowMs) / 3_600_000);
+  const hours = (lowAtMs - s.nowMs) / 3_600_000;
   const when =
     hours < COUNTED_HOURS
-      ? `in about ${hours <= 1 ? 'an hour' : `${hours} hours`}`
+      ? `in about ${hoursText(hours)}`
       : `some time ${onDay(s.dateOf(lowAtMs), s)}`;
   return ` Going on like this it is low ${when}.`;
 }
