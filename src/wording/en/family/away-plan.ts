@@ -38,9 +38,9 @@ function enduranceText(
   const lasts = (date: Endurance['asItIs']): string =>
     date === null || date > plan.until ? 'beyond your return' : `safely until ${s.fullDay(date)}`;
   const { name } = s.system(system);
-  if (asItIs === ifFilled) return `• ${name}: ${lasts(asItIs)}.`;
+  if (lasts(asItIs) === lasts(ifFilled)) return `• ${name}: lasts ${lasts(asItIs)}.`;
   const filled = plan.from < s.today ? 'filled now' : 'filled before';
-  return `• ${name}: as it is ${lasts(asItIs)}, ${filled} ${lasts(ifFilled)}.`;
+  return `• ${name}: as it is, it lasts ${lasts(asItIs)}; ${filled}, ${lasts(ifFilled)}.`;
 }
 
 function beforeText(plan: AwayPlan, s: Speaker): readonly string[] {
