@@ -41,7 +41,7 @@ function enduranceText(
       ? 'über die Rückkehr hinaus'
       : `sicher bis ${s.fullDay(date)}`;
   const { name } = s.system(system);
-  if (asItIs === ifFilled) return `• ${name}: ${lasts(asItIs)}.`;
+  if (lasts(asItIs) === lasts(ifFilled)) return `• ${name}: ${lasts(asItIs)}.`;
   const filled = plan.from < s.today ? 'jetzt gefüllt' : 'vorher gefüllt';
   return `• ${name}: so wie es ist ${lasts(asItIs)}, ${filled} ${lasts(ifFilled)}.`;
 }
