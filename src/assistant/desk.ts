@@ -56,10 +56,7 @@ export class Desk {
       const isMember = standing.greenhouse.members.some(({ handle }) => handle === from);
       if (!isMember) throw new RangeError(`"${from}" is no member of ${standing.greenhouse.name}`);
       const items = [{ no: inboxNo, received }];
-      const heard = await hearAll(standing, ledger, items, nowMs, {
-        canEdit: this.#canEdit,
-        unjoined: this.#unjoined(standing, greenhouse),
-      });
+      const heard = await hearAll(standing, ledger, items, nowMs, this.#canEdit);
       return { ...heard, result: undefined };
     });
   }
@@ -115,12 +112,9 @@ export class Desk {
     const remembered = this.#rememberedOf(greenhouse);
     const decided: { standing?: Standing; conversations?: readonly Conversation[] } = {};
     const said = await transact(async (ledger, items) => {
-      const standing = await broughtUp(known, ledger, nowMs);
+      const standing = this.#reached(greenhouse, await broughtUp(known, ledger, nowMs));
       const ahead = remembered.before(ledger);
-      const heard = await hearAll(standing, ahead, items, nowMs, {
-        canEdit: this.#canEdit,
-        unjoined: this.#unjoined(standing, greenhouse),
-      });
+      const heard = await hearAll(standing, ahead, items, nowMs, this.#canEdit);
       decided.conversations = heard.writes.conversations ?? [];
       decided.standing = { ...heard.standing, revision: ledger.counters.revision + 1 };
       return { writes: writesOf(nowMs, heard.writes), result: heard.said };
@@ -205,22 +199,23 @@ export class Desk {
   /** The greenhouse as last handled; read from the database where it was not handled here yet. */
   async standing(greenhouse: GreenhouseId): Promise<Standing> {
     const known = this.#standings.get(greenhouse);
-    if (known && known.revision >= 0) return known;
+    if (known && known.revision >= 0) return this.#reached(greenhouse, known);
     const loaded = await this.#options.store.loadGreenhouse(greenhouse);
     const standing = known ?? emptyStanding(loaded.greenhouse, loaded.createdAtMs);
     return this.#options.store.read(greenhouse, async (ledger) => {
-      const current = await broughtUp(standing, ledger, standing.nowMs);
+      const current = this.#reached(greenhouse, await broughtUp(standing, ledger, standing.nowMs));
       this.#standings.set(greenhouse, current);
       return current;
     });
   }
 
-  /** Members who cannot be reached yet while others can. */
-  #unjoined({ greenhouse: { members } }: Standing, id: GreenhouseId): readonly string[] {
+  /** The standing with the members who cannot be reached yet while others can. */
+  #reached(id: GreenhouseId, standing: Standing): Standing {
     const { reaches } = this.#options;
-    if (!reaches) return [];
-    const unjoined = members.map(({ handle }) => handle).filter((handle) => !reaches(handle, id));
-    return unjoined.length === members.length ? [] : unjoined;
+    if (!reaches) return standing;
+    const { members } = standing.greenhouse;
+    const out = members.map(({ handle }) => handle).filter((handle) => !reaches(handle, id));
+    return { ...standing, unjoined: out.length === members.length ? [] : out };
   }
 
   readonly #canEdit = (channel: ChannelName): boolean => this.#options.canEdit?.(channel) ?? false;
@@ -238,7 +233,7 @@ export class Desk {
     const known = await this.standing(greenhouse);
     const decided: { standing?: Standing } = {};
     const result = await this.#options.store.transact(greenhouse, inboxNo, async (ledger) => {
-      const standing = await broughtUp(known, ledger, nowMs);
+      const standing = this.#reached(greenhouse, await broughtUp(known, ledger, nowMs));
       const decision = await decide(standing, ledger);
       decided.standing = { ...decision.standing, revision: ledger.counters.revision + 1 };
       return { writes: writesOf(nowMs, decision.writes), result: decision.result };

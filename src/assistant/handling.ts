@@ -33,8 +33,6 @@ export interface Heard {
   readonly isOverheard: boolean;
   /** The photo that the message is a caption of. */
   readonly photo: PhotoRef | null;
-  /** Members who have not joined yet, where others have: nothing reaches them. */
-  readonly unjoined: readonly string[];
 }
 
 /**

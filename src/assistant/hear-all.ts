@@ -12,13 +12,6 @@ export interface InboxItem {
   readonly received: Received;
 }
 
-/** What is known of how the household is reached. */
-export interface Channels {
-  readonly canEdit: (channel: ChannelName) => boolean;
-  /** Handles of members who have not joined yet, where others have. */
-  readonly unjoined: readonly string[];
-}
-
 export interface HeardAll {
   readonly standing: Standing;
   readonly writes: Partial<Omit<Writes, 'clockMs'>>;
@@ -35,7 +28,7 @@ export async function hearAll(
   ledger: Ledger,
   items: readonly InboxItem[],
   nowMs: number,
-  { canEdit, unjoined }: Channels,
+  canEdit: (channel: ChannelName) => boolean,
 ): Promise<HeardAll> {
   const handlings: Handling[] = [];
   const said = new Map<InboxNo, readonly Outgoing[]>();
@@ -44,14 +37,7 @@ export async function hearAll(
     const { from } = received.incoming;
     const member = standing.greenhouse.members.find(({ handle }) => handle === from);
     if (!member || handlings.some((earlier) => hasTakenOut(earlier, from))) continue;
-    const handling = await hear(
-      standing,
-      aheadOf(ledger, handlings),
-      member,
-      received,
-      nowMs,
-      unjoined,
-    );
+    const handling = await hear(standing, aheadOf(ledger, handlings), member, received, nowMs);
     handlings.push(handling);
     said.set(no, handling.outgoing);
     standing = handling.standing;

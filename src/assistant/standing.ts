@@ -16,6 +16,8 @@ export interface Standing {
   readonly rounds: readonly PastRound[];
   /** What the household settled among its people, earliest first, each in its place for good. */
   readonly arrangements: readonly Arrangement[];
+  /** Members who have not joined yet, where others have: nothing reaches them. */
+  readonly unjoined: readonly string[];
   readonly weather: WeatherBook;
   readonly water: WaterFold;
   readonly nowMs: number;
@@ -29,6 +31,7 @@ export function emptyStanding(greenhouse: Greenhouse, createdAtMs: number): Stan
     logbook: emptyLogbook,
     rounds: [],
     arrangements: [],
+    unjoined: [],
     weather: new Map(),
     water: emptyWaterFold,
     nowMs: createdAtMs,

@@ -18,11 +18,18 @@ type Of<Kind extends Arrangement['kind']> = Extract<Arrangement, { readonly kind
 export class Roster {
   readonly #members: Greenhouse['members'];
   readonly #settled: readonly Arrangement[];
+  readonly #unjoined: readonly string[];
   readonly absences: readonly Absence[];
 
-  constructor(greenhouse: Greenhouse, settled: readonly Arrangement[]) {
+  /** `unjoined`: members whom nothing reaches yet; they go where somebody named them, and not else. */
+  constructor(
+    greenhouse: Pick<Greenhouse, 'members'>,
+    settled: readonly Arrangement[],
+    unjoined: readonly string[] = [],
+  ) {
     this.#members = greenhouse.members;
     this.#settled = settled;
+    this.#unjoined = unjoined;
     this.absences = absencesOf(settled);
   }
 
@@ -73,9 +80,11 @@ export class Roster {
     return this.#inTurn(this.#helpers(), absence ?? { from: date, until: date }, date);
   }
 
-  /** All who could go on a day, whoever's turn it is. */
+  /** All who could be asked to go on a day, whoever's turn it is. */
   ableOn(date: LocalDate): readonly string[] {
-    return this.#members.map(({ handle }) => handle).filter((handle) => this.canGo(handle, date));
+    return this.#members
+      .map(({ handle }) => handle)
+      .filter((handle) => !this.#unjoined.includes(handle) && this.canGo(handle, date));
   }
 
   /** Days ahead of `today`, 0 being today: can anybody go? */
@@ -140,11 +149,12 @@ export class Roster {
     return growers.find(({ handle }) => this.canGo(handle, date))?.handle ?? null;
   }
 
-  /** Whoever keeps to weekdays of their own is not asked on others. */
+  /** Whoever keeps to weekdays of their own is not asked on others, nor who would hear of nothing. */
   #helpers(): readonly string[] {
     return this.#members
       .filter(({ role, handle }) => role === 'helper' && this.rotaOf(handle) === null)
-      .map(({ handle }) => handle);
+      .map(({ handle }) => handle)
+      .filter((handle) => !this.#unjoined.includes(handle));
   }
 
   /** Of several the one whose day it is, or who comes next where that one cannot; empty: none can. */

@@ -170,6 +170,24 @@ describe('Who has not joined yet', () => {
     expect(named[0]?.text).toContain('Olli has not joined yet and hears nothing from me');
   });
 
+  it('has no turn and no say where nobody said who goes', async () => {
+    const talk = openRehearsal(store, household, { reaches });
+    const at = (day: string, clock: string) => `2027-07-${day}T${clock}:00+01:00`;
+    await talk(
+      { at: at('08', '18:00'), from: 'ines', text: 'bench level 160 l' },
+      { at: at('08', '18:01'), from: 'ines', text: 'away from friday to the 20th' },
+    );
+    const [goes] = await talk({ at: at('08', '18:02'), from: 'ines', text: 'who goes next week' });
+    expect(goes?.text).toMatch(/Tomas|Priya/u);
+    expect(goes?.text).not.toContain('Olli');
+    const [plan] = await talk({ at: at('08', '18:03'), from: 'ines', text: 'plan' });
+    expect(plan?.text).toMatch(/Tomas|Priya/u);
+    expect(plan?.text).not.toContain('Olli');
+    const said = await talk({ at: at('20', '23:00') });
+    expect(said.some(({ to }) => to === 'tomas' || to === 'priya')).toBe(true);
+    expect(said.filter(({ to }) => to === 'olli')).toEqual([]);
+  });
+
   it('is nobody where none has an account', async () => {
     const talk = openRehearsal(store, household, { reaches: () => false });
     const at = '2027-07-08T18:00:00+01:00';

@@ -1,9 +1,9 @@
 import { localDateOf } from '../../greenhouse/local-time.ts';
-import { Roster } from '../../planning/roster.ts';
 import type { Ledger } from '../ports/store.ts';
 import type { AlertTold } from '../replies/family.ts';
 import type { Standing } from '../standing.ts';
 import { absenceToEnd, spanOf } from './absence-to-end.ts';
+import { rosterOf } from './roster-of.ts';
 
 /**
  * What was said unasked to somebody while away that stands in no entry: what did not fit, and harm
@@ -11,13 +11,14 @@ import { absenceToEnd, spanOf } from './absence-to-end.ts';
  */
 export async function alertsWhileAway(
   ledger: Pick<Ledger, 'alertsTo'>,
-  { greenhouse, arrangements }: Standing,
+  standing: Standing,
   handle: string,
   nowMs: number,
 ): Promise<readonly AlertTold[]> {
+  const { greenhouse, arrangements } = standing;
   if (arrangements.length === 0) return [];
   const today = localDateOf(nowMs, greenhouse.timeZone);
-  const absence = absenceToEnd(new Roster(greenhouse, arrangements), handle, today);
+  const absence = absenceToEnd(rosterOf(standing), handle, today);
   if (!absence || absence.from > today) return [];
   const { fromMs, untilMs } = spanOf(absence, greenhouse, nowMs);
   const told = await ledger.alertsTo(handle, fromMs, untilMs);

@@ -1,7 +1,7 @@
 import { localDateOf, plusDays } from '../../greenhouse/local-time.ts';
-import { Roster } from '../../planning/roster.ts';
 import type { Days } from '../../understanding/arranging/arranging.ts';
 import type { Handling } from '../handling.ts';
+import { rosterOf } from './roster-of.ts';
 
 /** Further ahead nobody plans who goes. */
 const daysTold = 14;
@@ -10,9 +10,9 @@ const daysUnsaid = 7;
 /** Who goes on each day, and what was taken. */
 export function answerWhoGoes(handling: Handling, days: Days | null): void {
   const { standing, nowMs } = handling;
-  const { greenhouse, arrangements } = standing;
+  const { greenhouse } = standing;
   const today = localDateOf(nowMs, greenhouse.timeZone);
-  const roster = new Roster(greenhouse, arrangements);
+  const roster = rosterOf(standing);
   const first = days?.from ?? today;
   const last = days?.until ?? plusDays(today, daysUnsaid - 1);
   const dates = Array.from({ length: daysTold }, (_, i) => plusDays(first, i)).filter(

@@ -1,6 +1,6 @@
 import { type LocalDate, localDateOf, plusDays } from '../../greenhouse/local-time.ts';
 import { homeStory } from '../../planning/family/home-story.ts';
-import { type Absence, Roster } from '../../planning/roster.ts';
+import type { Absence } from '../../planning/roster.ts';
 import type { Arranging } from '../../understanding/arranging/arranging.ts';
 import { boardOf } from '../board-of.ts';
 import type { Handling } from '../handling.ts';
@@ -10,6 +10,7 @@ import { undoSettledRow } from '../use-cases/undo-last.ts';
 import { absenceToEnd, spanOf } from './absence-to-end.ts';
 import { askOrPlan, tellPlan } from './go-away.ts';
 import { refuse } from './refuse.ts';
+import { rosterOf } from './roster-of.ts';
 
 const nextTold = 3;
 
@@ -22,9 +23,9 @@ export function comeHome(
   const { member } = handling.heard;
   if (!may(member, 'settle-back', handle === member.handle)) return refuse(handling);
   const { standing, nowMs } = handling;
-  const { greenhouse, arrangements, logbook, rounds } = standing;
+  const { greenhouse, logbook, rounds } = standing;
   const today = localDateOf(nowMs, greenhouse.timeZone);
-  const roster = new Roster(greenhouse, arrangements);
+  const roster = rosterOf(standing);
   const absence = absenceToEnd(roster, handle, today);
   if (!absence) {
     handling.say({ kind: 'answer', answer: { kind: 'nobody-away' } });

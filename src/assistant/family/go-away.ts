@@ -1,6 +1,5 @@
 import type { ArrangementDraft } from '../../greenhouse/arrangement.ts';
 import { daysBetween, localDateOf } from '../../greenhouse/local-time.ts';
-import { Roster } from '../../planning/roster.ts';
 import type { Arranging, Days } from '../../understanding/arranging/arranging.ts';
 import { withQuestion } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
@@ -9,6 +8,7 @@ import { may } from '../permissions.ts';
 import { undoSettledRow } from '../use-cases/undo-last.ts';
 import { planOf } from './plan-of.ts';
 import { refuse } from './refuse.ts';
+import { rosterOf } from './roster-of.ts';
 
 /** An open question of the bot about an absence. */
 export type AwayAsked =
@@ -49,7 +49,7 @@ export function goAway(
 export function askOrPlan(handling: Handling, days: Days): void {
   const helpers = helpersOf(handling);
   const isChoice =
-    helpers.length > 1 || (helpers.length === 1 && handling.heard.unjoined.length > 0);
+    helpers.length > 1 || (helpers.length === 1 && handling.standing.unjoined.length > 0);
   if (isChoice && !isRotaKnown(handling) && !isCovered(handling, days)) {
     askWhoCovers(handling, days);
   } else tellPlan(handling, null);
@@ -117,7 +117,7 @@ export function tellPlan(handling: Handling, thought: Days | null): void {
         { kind: 'away' as const, handle: me, ...thought, byHandle: me, atMs: nowMs },
       ]
     : arrangements;
-  const roster = new Roster(greenhouse, settled);
+  const roster = rosterOf(standing, settled);
   const growers = greenhouse.members
     .filter(({ role }) => role === 'grower')
     .map(({ handle }) => handle);
@@ -147,9 +147,9 @@ function newsButtons(handle: string): readonly Button[] {
 }
 
 /** Those who can be asked: whoever has not joined yet would hear of nothing. */
-export function helpersOf({ standing, heard }: Handling): readonly string[] {
+export function helpersOf({ standing }: Handling): readonly string[] {
   return standing.greenhouse.members
-    .filter(({ role, handle }) => role === 'helper' && !heard.unjoined.includes(handle))
+    .filter(({ role, handle }) => role === 'helper' && !standing.unjoined.includes(handle))
     .map(({ handle }) => handle);
 }
 
@@ -161,7 +161,7 @@ function isCovered({ standing }: Handling, { from, until }: Days): boolean {
 }
 
 function isRotaKnown({ standing }: Handling): boolean {
-  const roster = new Roster(standing.greenhouse, standing.arrangements);
+  const roster = rosterOf(standing);
   return standing.greenhouse.members.some(
     ({ handle, role }) => role === 'helper' && roster.rotaOf(handle) !== null,
   );

@@ -1,17 +1,19 @@
 import type { Arrangement } from '../../greenhouse/arrangement.ts';
 import { type LocalDate, localDateOf, plusDays } from '../../greenhouse/local-time.ts';
-import { Roster } from '../../planning/roster.ts';
+import type { Roster } from '../../planning/roster.ts';
 import { inDaytime } from '../quiet-hours.ts';
 import type { FamilyAlert } from '../replies/family.ts';
 import type { Standing } from '../standing.ts';
 import { type Notice, newsHoldsMs, notice } from './notice.ts';
+import { rosterOf } from './roster-of.ts';
 
 /** To those whom somebody else's word concerns: who steps in, who was named. */
 export function noticesOfArrangements(
-  { greenhouse, arrangements }: Standing,
+  standing: Standing,
   roster: Roster,
   nowMs: number,
 ): readonly Notice[] {
+  const { greenhouse, arrangements } = standing;
   const today = localDateOf(nowMs, greenhouse.timeZone);
   return arrangements.flatMap((each, n): readonly Notice[] => {
     if (nowMs - each.atMs > newsHoldsMs * 2) return [];
@@ -37,7 +39,7 @@ export function noticesOfArrangements(
         });
     }
     if (each.kind === 'cannot-go' && each.handle !== null) {
-      return ofTurnsPassed(each, each.handle, n, { greenhouse, arrangements }, roster, atMs);
+      return ofTurnsPassed(each, each.handle, n, standing, roster, atMs);
     }
     if (each.kind === 'claim' && each.handle !== each.byHandle) {
       const { byHandle, atMs: _at, ...settled } = each;
@@ -54,11 +56,12 @@ function ofTurnsPassed(
   { from, until, reason }: Extract<Arrangement, { kind: 'cannot-go' }>,
   by: string,
   n: number,
-  { greenhouse, arrangements }: Pick<Standing, 'greenhouse' | 'arrangements'>,
+  standing: Standing,
   roster: Roster,
   atMs: number,
 ): readonly Notice[] {
-  const before = new Roster(greenhouse, arrangements.slice(0, n));
+  const { greenhouse, arrangements } = standing;
+  const before = rosterOf(standing, arrangements.slice(0, n));
   const growers = greenhouse.members.filter(({ role }) => role === 'grower');
   const passed = new Map<string | null, LocalDate[]>();
   for (let date = from; date <= until; date = plusDays(date, 1)) {

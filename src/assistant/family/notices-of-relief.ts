@@ -1,9 +1,10 @@
 import { type Arrangement, settledBefore } from '../../greenhouse/arrangement.ts';
 import { type LocalDate, localDateOf, plusDays } from '../../greenhouse/local-time.ts';
-import { Roster } from '../../planning/roster.ts';
+import type { Roster } from '../../planning/roster.ts';
 import { inDaytime } from '../quiet-hours.ts';
 import type { Standing } from '../standing.ts';
 import { type Notice, newsHoldsMs, notice } from './notice.ts';
+import { rosterOf } from './roster-of.ts';
 
 /** To whoever had been told to go, or had taken something, and need not any more. */
 export function noticesOfRelief(standing: Standing, nowMs: number): readonly Notice[] {
@@ -31,7 +32,8 @@ interface Change {
   readonly after: Roster;
 }
 
-function changeOf({ greenhouse, arrangements }: Standing, place: number, end: number): Change {
+function changeOf(standing: Standing, place: number, end: number): Change {
+  const { greenhouse, arrangements } = standing;
   const earlier = settledBefore(arrangements, place);
   const { byHandle, atMs } = arrangements[place]!;
   return {
@@ -41,8 +43,8 @@ function changeOf({ greenhouse, arrangements }: Standing, place: number, end: nu
     atMs: inDaytime(atMs, greenhouse.timeZone),
     settled: settledBefore(arrangements, end).slice(place),
     earlier,
-    before: new Roster(greenhouse, earlier),
-    after: new Roster(greenhouse, settledBefore(arrangements, end)),
+    before: rosterOf(standing, earlier),
+    after: rosterOf(standing, settledBefore(arrangements, end)),
   };
 }
 

@@ -1,7 +1,7 @@
 import { localDateOf } from '../../greenhouse/local-time.ts';
 import { mayHandleAcids } from '../../greenhouse/member.ts';
 import { nudgesOf } from '../../planning/family/nudges.ts';
-import { Roster } from '../../planning/roster.ts';
+import type { Roster } from '../../planning/roster.ts';
 import type { Reminder } from '../reminders-due.ts';
 import type { Standing } from '../standing.ts';
 import { type Notice, notice, nudgeButtons } from './notice.ts';
@@ -9,6 +9,7 @@ import { noticesOfArrangements } from './notices-of-arrangements.ts';
 import { noticesOfDeeds } from './notices-of-deeds.ts';
 import { noticesOfLeaving } from './notices-of-leaving.ts';
 import { noticesOfRelief } from './notices-of-relief.ts';
+import { rosterOf } from './roster-of.ts';
 
 /**
  * All that is to be said unasked around `nowMs`, whether it was said before or not, earliest first;
@@ -20,7 +21,7 @@ export function noticesOf(
   reminders: readonly Reminder[],
   told: ReadonlySet<string>,
 ): readonly Notice[] {
-  const roster = new Roster(standing.greenhouse, standing.arrangements);
+  const roster = rosterOf(standing);
   return [
     ...ofReminders(reminders, standing, roster, nowMs),
     ...ofNudges(standing, roster, nowMs),

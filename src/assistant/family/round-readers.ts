@@ -1,8 +1,8 @@
 import type { LocalDate } from '../../greenhouse/local-time.ts';
 import { dutiesForMember } from '../../planning/duties-for-member.ts';
 import type { DutyLine } from '../../planning/duty-line.ts';
-import { Roster } from '../../planning/roster.ts';
 import type { Standing } from '../standing.ts';
+import { rosterOf } from './roster-of.ts';
 
 export interface RoundReader {
   readonly handle: string;
@@ -12,11 +12,9 @@ export interface RoundReader {
 }
 
 /** Who gets the round of a day: the growers, and while one is away whoever covers that day as well. */
-export function roundReaders(
-  { greenhouse, arrangements }: Standing,
-  date: LocalDate,
-): readonly RoundReader[] {
-  const roster = new Roster(greenhouse, arrangements);
+export function roundReaders(standing: Standing, date: LocalDate): readonly RoundReader[] {
+  const { greenhouse } = standing;
+  const roster = rosterOf(standing);
   const growers = greenhouse.members
     .filter(({ role }) => role === 'grower')
     .map(({ handle }) => ({ handle, isAway: roster.absenceOn(handle, date) !== null }));

@@ -1,12 +1,13 @@
 import type { ArrangementDraft } from '../../greenhouse/arrangement.ts';
 import { localDateOf, plusDays } from '../../greenhouse/local-time.ts';
-import { Roster } from '../../planning/roster.ts';
+import type { Roster } from '../../planning/roster.ts';
 import type { Arranging, Days } from '../../understanding/arranging/arranging.ts';
 import type { Handling } from '../handling.ts';
 import { may } from '../permissions.ts';
 import { undoSettledRow } from '../use-cases/undo-last.ts';
 import { type AwayAsked, helpersOf, tellPlan } from './go-away.ts';
 import { refuse } from './refuse.ts';
+import { rosterOf } from './roster-of.ts';
 
 /** Settles what was said, says so in one answer, and tells the plan anew where it changes one. */
 export function settle(
@@ -23,8 +24,7 @@ export function settle(
 
 /** The same for what a button settles; false: it is not for this member to settle. */
 export function settleDrafts(handling: Handling, drafts: readonly ArrangementDraft[]): boolean {
-  const { greenhouse, arrangements } = handling.standing;
-  const before = new Roster(greenhouse, arrangements);
+  const before = rosterOf(handling.standing);
   const { member } = handling.heard;
   const mayAll = drafts.every((draft) =>
     may(member, `settle-${draft.kind}`, isOwn(draft, member.handle, before)),
@@ -49,12 +49,12 @@ export function settleDrafts(handling: Handling, drafts: readonly ArrangementDra
   return true;
 }
 
-function unjoinedIn({ heard }: Handling, drafts: readonly ArrangementDraft[]) {
+function unjoinedIn({ standing }: Handling, drafts: readonly ArrangementDraft[]) {
   const named = drafts.flatMap((draft) => {
     if (draft.kind === 'covers') return draft.handles;
     return draft.kind === 'claim' ? [draft.handle] : [];
   });
-  const unjoined = [...new Set(named)].filter((handle) => heard.unjoined.includes(handle));
+  const unjoined = [...new Set(named)].filter((handle) => standing.unjoined.includes(handle));
   return unjoined.length === 0 ? {} : { unjoined };
 }
 
@@ -117,11 +117,13 @@ function draftsOf(
 /** The days that were asked about, or of the present or next absence of a grower; null: none. */
 function daysToCover(handling: Handling, asked: AwayAsked | null): Days | null {
   if (asked?.kind === 'who-covers') return asked.days;
-  const { greenhouse, arrangements } = handling.standing;
+  const { greenhouse } = handling.standing;
   const today = localDateOf(handling.nowMs, greenhouse.timeZone);
   const growers = greenhouse.members.filter(({ role }) => role === 'grower');
-  const [next] = new Roster(greenhouse, arrangements).absences
-    .filter(({ handle, until }) => until >= today && growers.some((each) => each.handle === handle))
+  const [next] = rosterOf(handling.standing)
+    .absences.filter(
+      ({ handle, until }) => until >= today && growers.some((each) => each.handle === handle),
+    )
     .toSorted((one, other) => (one.from < other.from ? -1 : 1));
   return next ? { from: next.from, until: next.until } : null;
 }

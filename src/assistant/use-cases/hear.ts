@@ -28,7 +28,6 @@ export async function hear(
   member: Member,
   { channel, platformId, incoming }: Received,
   nowMs: number,
-  unjoined: readonly string[],
 ): Promise<Handling> {
   const { chat, kind } = incoming;
   const conversation = (await ledger.conversation(member.handle)) ?? newConversation(member.handle);
@@ -46,7 +45,6 @@ export async function hear(
         isPress: kind === 'press',
         isOverheard: kind === 'message' && incoming.isOverheard === true,
         photo: kind === 'message' ? (incoming.photo ?? null) : null,
-        unjoined,
       },
       nowMs,
     );

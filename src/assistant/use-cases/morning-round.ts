@@ -1,10 +1,10 @@
 import { instantOf, type LocalDate, localDateOf, plusDays } from '../../greenhouse/local-time.ts';
 import type { PastRound } from '../../logbook/rounds.ts';
 import { rainOfDay } from '../../planning/rain-left.ts';
-import { Roster } from '../../planning/roster.ts';
 import { shoppingOfDay } from '../../planning/stock-outlook.ts';
 import { boardOf } from '../board-of.ts';
 import { withCautionsOfRound } from '../cautions-told.ts';
+import { rosterOf } from '../family/roster-of.ts';
 import { forHelper, type RoundReader, roundReaders } from '../family/round-readers.ts';
 import type { Outgoing, OutgoingNo } from '../outgoing.ts';
 import type { ChannelName, Counters, Morning } from '../ports/store.ts';
@@ -55,7 +55,7 @@ export function morningRound(
   const rain = rainOfDay(standing.greenhouse, standing.logbook, nowMs);
   const isLate = nowMs - due.atMs > lateAfterMs;
   const readers = roundReaders(standing, due.date);
-  const covers = new Roster(standing.greenhouse, standing.arrangements).coversOn(due.date);
+  const covers = rosterOf(standing).coversOn(due.date);
   const receivers: readonly (RoomAddress & { readonly reader: RoundReader | null })[] = [
     ...readers.map((reader) => ({
       name: reader.handle,

@@ -48,7 +48,6 @@ export class Talk {
         writtenAtMs: nowMs,
         isPress: false,
         isOverheard: false,
-        unjoined: [],
         photo: null,
       },
       nowMs,
