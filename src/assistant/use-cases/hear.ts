@@ -4,7 +4,7 @@ import { newConversation } from '../conversation.ts';
 import { alertsWhileAway } from '../family/alerts-while-away.ts';
 import { Handling } from '../handling.ts';
 import type { Incoming } from '../incoming.ts';
-import { readPressToken } from '../outgoing.ts';
+import { type Outgoing, readPressToken } from '../outgoing.ts';
 import { may } from '../permissions.ts';
 import type { ChannelName, Ledger } from '../ports/store.ts';
 import type { Standing } from '../standing.ts';
@@ -57,11 +57,16 @@ export async function hear(
   switch (incoming.kind) {
     case 'message': {
       const { text, writtenAtMs, replyTo } = incoming;
-      const handling = open(platformId, writtenAtMs);
       const around = await surroundingsOf(ledger, standing, replyTo, { ...place, writtenAtMs });
+      const handling = open(platformId, writtenAtMs);
+      hearMessage(handling, text, around);
+      if (!handling.outgoing.some(tellsOfReturn)) return handling;
+      // Few messages end an absence: only for them is it looked up, and the story told with it.
       const alerts = await alertsWhileAway(ledger, standing, member.handle, nowMs);
-      hearMessage(handling, text, { ...around, alerts });
-      return handling;
+      if (alerts.length === 0) return handling;
+      const whole = open(platformId, writtenAtMs);
+      hearMessage(whole, text, { ...around, alerts });
+      return whole;
     }
     case 'edit': {
       const first = await ledger.incoming(channel, incoming.edits);
@@ -88,4 +93,8 @@ export async function hear(
       return handling;
     }
   }
+}
+
+function tellsOfReturn({ reply }: Outgoing): boolean {
+  return reply.kind === 'answer' && reply.answer.kind === 'home-coming';
 }
