@@ -7,6 +7,7 @@ import {
 import type { Entry, EntryDraft, EntryNo } from '../greenhouse/entry.ts';
 import type { Greenhouse } from '../greenhouse/greenhouse.ts';
 import type { Member } from '../greenhouse/member.ts';
+import { asSpokenBy } from '../greenhouse/own-units.ts';
 import type { PhotoRef } from '../greenhouse/photo.ts';
 import { withEntries, withStrikes } from '../logbook/logbook.ts';
 import { withCautionsOnce } from './cautions-told.ts';
@@ -65,6 +66,11 @@ export class Handling {
     this.heard = heard;
     this.nowMs = nowMs;
     this.#lastOutgoingNo = counters.lastOutgoingNo;
+  }
+
+  /** The greenhouse in the units of whoever wrote, in which their bare numbers are meant. */
+  get spoken(): Greenhouse {
+    return asSpokenBy(this.standing.greenhouse, this.heard.member.handle);
   }
 
   /** Puts drafts into the logbook under the member's message and gives the entries as they stand. */

@@ -73,6 +73,7 @@ export const permissions: Readonly<Record<UseCase, Row>> = {
   'change-planted': growers,
   'change-cleared': growers,
   'change-language-set': ownUnlessGrower,
+  'change-units-set': ownUnlessGrower,
   'change-container-set': growers,
   'change-container-dropped': growers,
   'change-morning-set': growers,

@@ -11,7 +11,7 @@ const keptBeforeMs = 366 * 24 * 3_600_000;
 export function contextOf(handling: Handling, around: Surroundings): Context {
   const { standing, heard, conversation } = handling;
   return {
-    greenhouse: standing.greenhouse,
+    greenhouse: handling.spoken,
     member: heard.member,
     writtenAtMs: heard.writtenAtMs,
     repliedTo: stillRepliedTo(around.repliedTo, standing),

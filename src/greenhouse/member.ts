@@ -1,3 +1,5 @@
+import type { SpokenUnits } from './greenhouse.ts';
+
 export type Role = 'grower' | 'helper';
 export type Language = 'en' | 'de';
 
@@ -11,6 +13,8 @@ export interface Member {
   readonly language: Language;
   /** Was shown how to handle strong acid and alkali; absent: growers yes, helpers no. */
   readonly handlesAcids?: boolean;
+  /** Units that this member reads and speaks in where the household has others. */
+  readonly units?: Partial<SpokenUnits>;
 }
 
 /** Nobody is sent to strong acid or alkali who was not shown how. */

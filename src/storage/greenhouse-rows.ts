@@ -90,12 +90,13 @@ export function greenhouseOf(rows: GreenhouseRows): Greenhouse {
     containers: row.containers,
     ...(row.rainButt === null ? {} : { rainButt: row.rainButt }),
     members: rows.members.map(
-      ({ handle, name, role, language, handlesAcids }): Member => ({
+      ({ handle, name, role, language, handlesAcids, units }): Member => ({
         handle,
         name,
         role,
         language,
         ...(handlesAcids === null ? {} : { handlesAcids }),
+        ...(units === null ? {} : { units }),
       }),
     ),
     systems: rows.systems.filter(({ isFormer }) => !isFormer).map(systemOf),

@@ -254,7 +254,7 @@ describe('an answer to a question for a sum', () => {
   });
 
   test('turns 900 ppm into EC by the household factor, and names the other meters', () => {
-    const answer = converted(standingWith([], may(4)), {
+    const answer = converted(standingWith([], may(4)).greenhouse.units, {
       kind: 'convert',
       value: 900,
       unit: 'ppm',

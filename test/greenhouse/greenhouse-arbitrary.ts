@@ -104,6 +104,10 @@ const helper: fc.Arbitrary<Member> = fc.record(
     role: fc.constantFrom('grower', 'helper'),
     language: fc.constantFrom('en', 'de'),
     handlesAcids: fc.boolean(),
+    units: fc.constantFrom<NonNullable<Member['units']>>(
+      { volume: 'gal' },
+      { temperature: 'F', conductivity: 'ppm', tdsFactor: 700 },
+    ),
   },
   { requiredKeys: ['handle', 'name', 'role', 'language'] },
 );

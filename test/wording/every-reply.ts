@@ -260,6 +260,7 @@ const setUpChanges: OfEach<SetUpChange> = {
   planted: { kind: 'planted', system: jars, crop: 'lettuce', plants: 12, on: today },
   cleared: { kind: 'cleared', system: jars, on: date('2027-05-01') },
   'language-set': { kind: 'language-set', handle: 'olli', language: 'de' },
+  'units-set': { kind: 'units-set', handle: 'olli', units: { volume: 'gal', conductivity: 'ppm' } },
   'container-set': { kind: 'container-set', name: 'jug', litres: 3 },
   'container-dropped': { kind: 'container-dropped', name: 'jug' },
   'morning-set': { kind: 'morning-set', morning: '06:30' as LocalTime },

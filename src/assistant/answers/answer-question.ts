@@ -1,5 +1,6 @@
 import { localDateOf } from '../../greenhouse/local-time.ts';
 import type { Member } from '../../greenhouse/member.ts';
+import { asSpokenBy } from '../../greenhouse/own-units.ts';
 import { type Quantity, readings } from '../../greenhouse/quantity.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import { latestEntry } from '../../logbook/logbook.ts';
@@ -88,7 +89,7 @@ function answerTo(
     case 'mix':
       return mixFor(standing, ask, nowMs);
     case 'convert':
-      return converted(standing, ask);
+      return converted(asSpokenBy(standing.greenhouse, member.handle).units, ask);
     case 'fill-with-pump':
       return fillWithPump(standing, ask, asked(ask.system)) ?? { kind: 'unknown' };
     case 'without-supply':

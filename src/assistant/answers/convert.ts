@@ -1,4 +1,4 @@
-import type { ConductivityUnit } from '../../greenhouse/greenhouse.ts';
+import type { ConductivityUnit, SpokenUnits } from '../../greenhouse/greenhouse.ts';
 import {
   conductivityFactor,
   millisiemensFromConductivityFactor,
@@ -6,14 +6,12 @@ import {
 } from '../../science/conductivity/scales.ts';
 import type { Ask } from '../../understanding/statement.ts';
 import type { AdviceAnswer } from '../replies/advice.ts';
-import type { Standing } from '../standing.ts';
 
 /** A conductivity on every scale that meters show. */
 export function converted(
-  { greenhouse }: Standing,
+  { tdsFactor }: SpokenUnits,
   { value, unit }: Extract<Ask, { kind: 'convert' }>,
 ): AdviceAnswer {
-  const { tdsFactor } = greenhouse.units;
   const ecMsPerCm = millisiemensOf(value, unit, tdsFactor);
   return {
     kind: 'converted',

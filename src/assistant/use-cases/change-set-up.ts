@@ -104,7 +104,7 @@ function withNoneLost(restored: Greenhouse, present: Greenhouse): Greenhouse {
 }
 
 function mayChange(member: Member, change: SetUpChange): boolean {
-  const isOwn = change.kind === 'language-set' && change.handle === member.handle;
+  const isOwn = 'handle' in change && change.handle === member.handle;
   return may(member, `change-${change.kind}`, isOwn);
 }
 

@@ -35,7 +35,7 @@ export function hearGuide(handling: Handling, text: string, around: Surroundings
     endGuide(handling);
     return false;
   }
-  const { greenhouse } = handling.standing;
+  const greenhouse = handling.spoken;
   const { step } = guide.now;
   const answer = readGuideAnswer(step, text, greenhouse, member, handling.nowMs);
   const isFree = answer?.kind === 'text';

@@ -63,8 +63,7 @@ function hearReport(
 /** What a message reports, asks and takes back. */
 export function readReport(handling: Handling, text: string, around: Surroundings): Understanding {
   const read = understand(text, contextOf(handling, around));
-  const { greenhouse } = handling.standing;
-  return { ...read, statements: withWaterSaid(read.statements, read.foldedText, greenhouse) };
+  return { ...read, statements: withWaterSaid(read.statements, read.foldedText, handling.spoken) };
 }
 
 /** Remembers the systems named; questions that were passed by take no typed answer any more. */

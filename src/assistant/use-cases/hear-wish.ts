@@ -26,9 +26,9 @@ export function hearWish(handling: Handling, text: string, around: Surroundings)
   if (handling.heard.isOverheard) return false;
   if (answersChange(handling, text, around)) return true;
   if (hearGuide(handling, text, around)) return true;
-  const { standing, heard } = handling;
+  const { heard } = handling;
   if (around.repliedTo?.kind === 'question') return false;
-  const wish = readWish(text, standing.greenhouse, heard.member, heard.writtenAtMs);
+  const wish = readWish(text, handling.spoken, heard.member, heard.writtenAtMs);
   if (!wish) return false;
   handling.conversation = withQuestionsLapsed(handling.conversation);
   grant(handling, wish, text, around);
@@ -38,8 +38,8 @@ export function hearWish(handling: Handling, text: string, around: Surroundings)
 function answersChange(handling: Handling, text: string, around: Surroundings): boolean {
   const question = changeAskedOf(handling, around);
   if (!question) return false;
-  const { standing, heard } = handling;
-  const said = readGuideAnswer('summary', text, standing.greenhouse, heard.member, handling.nowMs);
+  const { heard } = handling;
+  const said = readGuideAnswer('summary', text, handling.spoken, heard.member, handling.nowMs);
   if (said?.kind !== 'yes' && said?.kind !== 'no' && said?.kind !== 'stop') return false;
   settleChange(handling, question, said.kind === 'yes');
   return true;

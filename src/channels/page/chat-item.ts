@@ -4,6 +4,7 @@ import type { HistoryItem, StoredIncoming } from '../../assistant/ports/store.ts
 import { pictureIn } from '../../assistant/replies/picture.ts';
 import type { Reply } from '../../assistant/replies/reply.ts';
 import type { Standing } from '../../assistant/standing.ts';
+import { readerOf } from '../../wording/reader-of.ts';
 import type { Reader, Wording } from '../../wording/wording.ts';
 import { readIncomingBody } from './incoming-body.ts';
 import type { Phrases } from './phrases/phrases.ts';
@@ -92,7 +93,7 @@ function botItem(
 ): BotItem {
   const { reply } = shown;
   // A message is worded as of when it was said, so that its `today` stays that day.
-  const reader = { greenhouse: standing.greenhouse, nowMs: shown.atMs };
+  const reader = readerOf(first.to, standing.greenhouse, shown.atMs);
   const isStruck = isAllStruck(first, standing);
   let position = 0;
   const rows = shown.buttons.map((row) =>

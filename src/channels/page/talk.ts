@@ -1,6 +1,7 @@
 import { boardOf } from '../../assistant/board-of.ts';
 import type { Greenhouse } from '../../greenhouse/greenhouse.ts';
 import type { Member } from '../../greenhouse/member.ts';
+import { asSpokenBy } from '../../greenhouse/own-units.ts';
 import type { Wording } from '../../wording/wording.ts';
 import { type ChatItem, chatItems } from './chat-item.ts';
 import { type Cursor, cursorOf } from './cursor.ts';
@@ -41,7 +42,7 @@ export async function readTalk(
   const { language } = member;
   const words = { wording: wordings[language], phrases: phrasesOf[language] };
   return {
-    greenhouse,
+    greenhouse: asSpokenBy(greenhouse, handle),
     member,
     ...words,
     items: chatItems(history, standing, words),

@@ -11,6 +11,7 @@ import { unitOf } from '../../greenhouse/quantity.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { DutyLine } from '../../planning/duty-line.ts';
 import { inWordsAlone } from '../../wording/in-words-alone.ts';
+import { readerOf } from '../../wording/reader-of.ts';
 import type { Reader, Wording } from '../../wording/wording.ts';
 
 /** The id that a rehearsal's member sees on a message of the bot. */
@@ -21,7 +22,7 @@ export function messageId({ no }: Pick<Outgoing, 'no'>): string {
 /** A message of the bot as a line of output. */
 export function messageOut(message: Outgoing, greenhouse: Greenhouse, wording: Wording): object {
   const { reply, buttons } = message;
-  const reader: Reader = { greenhouse, nowMs: message.atMs };
+  const reader = readerOf(message.to, greenhouse, message.atMs);
   const photo = photoIn(reply)?.id ?? null;
   const { logged, struck } = entriesIn(reply);
   const due = dutiesIn(reply);
@@ -35,7 +36,7 @@ export function messageOut(message: Outgoing, greenhouse: Greenhouse, wording: W
     ...(photo === null ? {} : { photo }),
     ...(struck ? { struck: struck.map((entry) => entryOut(entry, greenhouse)) } : {}),
     ...(logged ? { logged: logged.map((entry) => entryOut(entry, greenhouse)) } : {}),
-    ...(due ? { due: due.map((line) => dutyOut(line, greenhouse, wording, message.atMs)) } : {}),
+    ...(due ? { due: due.map((line) => dutyOut(line, wording, reader)) } : {}),
     ...(buttons.length > 0
       ? {
           buttons: buttons.map((row) =>
@@ -62,7 +63,7 @@ export function outlookOut(
     outlook: outlook.map(({ system, due, ...figures }) => ({
       system: nameOf(system, greenhouse),
       ...figures,
-      due: due.map((line) => dutyOut(line, greenhouse, wording, nowMs)),
+      due: due.map((line) => dutyOut(line, wording, { greenhouse, nowMs })),
     })),
   };
 }
@@ -115,13 +116,13 @@ function entryOut(entry: Entry, greenhouse: Greenhouse): object {
   };
 }
 
-function dutyOut(line: DutyLine, greenhouse: Greenhouse, wording: Wording, nowMs: number): object {
+function dutyOut(line: DutyLine, wording: Wording, reader: Reader): object {
   const { kind, system, dueOn, ...rest } = line.duty;
   return {
     duty: kind,
-    system: nameOf(system, greenhouse),
+    system: nameOf(system, reader.greenhouse),
     dueOn,
-    why: wording.why(line, { greenhouse, nowMs }),
+    why: wording.why(line, reader),
     ...given(rest),
   };
 }

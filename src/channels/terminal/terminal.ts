@@ -3,6 +3,7 @@ import { type Outgoing, pressToken } from '../../assistant/outgoing.ts';
 import type { Greenhouse } from '../../greenhouse/greenhouse.ts';
 import type { Member } from '../../greenhouse/member.ts';
 import { inWordsAlone } from '../../wording/in-words-alone.ts';
+import { readerOf } from '../../wording/reader-of.ts';
 import type { TerminalIncoming } from './incoming-body.ts';
 import type { Phrases } from './phrases/phrases.ts';
 import { phrasesOf } from './phrases/phrases-of.ts';
@@ -112,7 +113,7 @@ export class Terminal {
     const speaker = await this.#speaker();
     const { language } = greenhouse.members.find(({ handle }) => handle === to) ?? speaker;
     const wording = this.#options.wordings[language];
-    const reader = { greenhouse, nowMs: atMs };
+    const reader = readerOf(to, greenhouse, atMs);
     let position = 0;
     const rows = buttons.map((row) =>
       row.map(({ label }) => {
@@ -133,7 +134,7 @@ export class Terminal {
     const greenhouse = await this.#greenhouse();
     const phrases = phrasesOf[language];
     const other = greenhouse.members.find((member) => member.handle !== handle) ?? { handle };
-    const reader = { greenhouse, nowMs: nowMs() };
+    const reader = readerOf(handle, greenhouse, nowMs());
     this.#screen.print(phrases.opening(greenhouse.name));
     this.#screen.print(
       wordings[language].reply({ kind: 'answer', answer: { kind: 'help' } }, reader),

@@ -45,14 +45,32 @@ const conductivitySpellings: Readonly<Record<string, ConductivityUnit>> = {
 };
 const calibrated: readonly ReferenceQuantity[] = ['ph', 'ec', 'dissolved-oxygen'];
 
+const unitFields = {
+  volume: spelling(volumeSpellings, 'the unit of volume'),
+  temperature: spelling(temperatureSpellings, 'the unit of temperature'),
+  conductivity: spelling(conductivitySpellings, 'the unit of conductivity'),
+  tdsFactor: numberFrom(400, 1000, 'ppm for 1 mS/cm, mostly 500, 640 or 700'),
+};
+const unitsExpected = 'an object with volume, temperature, conductivity and tdsFactor';
+
 const unitsSchema = objectOf(
   {
-    volume: spelling(volumeSpellings, 'the unit of volume').default('L'),
-    temperature: spelling(temperatureSpellings, 'the unit of temperature').default('C'),
-    conductivity: spelling(conductivitySpellings, 'the unit of conductivity').default('mS/cm'),
-    tdsFactor: numberFrom(400, 1000, 'ppm for 1 mS/cm, mostly 500, 640 or 700').default(500),
+    volume: unitFields.volume.default('L'),
+    temperature: unitFields.temperature.default('C'),
+    conductivity: unitFields.conductivity.default('mS/cm'),
+    tdsFactor: unitFields.tdsFactor.default(500),
   },
-  'an object with volume, temperature, conductivity and tdsFactor',
+  unitsExpected,
+);
+
+const ownUnitsSchema = objectOf(
+  {
+    volume: unitFields.volume.exactOptional(),
+    temperature: unitFields.temperature.exactOptional(),
+    conductivity: unitFields.conductivity.exactOptional(),
+    tdsFactor: unitFields.tdsFactor.exactOptional(),
+  },
+  unitsExpected,
 );
 
 const waterSchema = objectOf(
@@ -108,6 +126,7 @@ const memberSchema = objectOf(
     handlesAcids: z
       .boolean({ error: 'true or false: shown how to handle acid and alkali' })
       .exactOptional(),
+    units: ownUnitsSchema.exactOptional(),
   },
   'an object with handle, name and role',
 );

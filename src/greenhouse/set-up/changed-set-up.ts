@@ -4,6 +4,7 @@ import { writeGreenhouseFile } from '../file/write-greenhouse-file.ts';
 import type { Greenhouse } from '../greenhouse.ts';
 import type { LocalDate } from '../local-time.ts';
 import { mayHandleAcids } from '../member.ts';
+import { withOwnUnits } from '../own-units.ts';
 import { type System, type SystemId, systemIdAt } from '../system.ts';
 import { sameData } from './same-data.ts';
 import type { SetUpChange, UnfitChange, WantedQuantity } from './set-up-change.ts';
@@ -162,6 +163,15 @@ function made(
         ...greenhouse,
         members: members.map((member) =>
           member.handle === change.handle ? { ...member, language: change.language } : member,
+        ),
+      };
+    case 'units-set':
+      return {
+        ...greenhouse,
+        members: members.map((member) =>
+          member.handle === change.handle
+            ? withOwnUnits(member, change.units, greenhouse.units)
+            : member,
         ),
       };
     case 'container-set':

@@ -1,4 +1,4 @@
-import type { Chore, Greenhouse, RiskSetting } from '../greenhouse.ts';
+import type { Chore, Greenhouse, RiskSetting, SpokenUnits } from '../greenhouse.ts';
 import type { LocalDate, LocalTime } from '../local-time.ts';
 import type { Language } from '../member.ts';
 import type { Range, System, SystemId } from '../system.ts';
@@ -40,6 +40,12 @@ export type SetUpChange =
   /** What grew in it was taken out. */
   | { readonly kind: 'cleared'; readonly system: SystemId; readonly on: LocalDate }
   | { readonly kind: 'language-set'; readonly handle: string; readonly language: Language }
+  /** null: the household's again. */
+  | {
+      readonly kind: 'units-set';
+      readonly handle: string;
+      readonly units: Partial<SpokenUnits> | null;
+    }
   | { readonly kind: 'container-set'; readonly name: string; readonly litres: number }
   | { readonly kind: 'container-dropped'; readonly name: string }
   | { readonly kind: 'morning-set'; readonly morning: LocalTime }

@@ -64,6 +64,8 @@ export const members = pgTable(
     language: text('language').$type<Language>().notNull(),
     /** null: as the role has it. */
     handlesAcids: boolean('handles_acids'),
+    /** null: the household's. */
+    units: document('units').$type<Partial<SpokenUnits>>(),
   },
   (table) => [primaryKey({ columns: [table.greenhouse, table.handle] })],
 );

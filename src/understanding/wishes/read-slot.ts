@@ -30,6 +30,7 @@ import {
   withoutArticle,
 } from './read-names.ts';
 import { readFuture, readScenario } from './read-scenario.ts';
+import { readUnits } from './read-units.ts';
 import { asWritten, type WishWorld } from './wish-world.ts';
 
 type Reader = (words: readonly Token[], world: WishWorld) => unknown;
@@ -78,6 +79,7 @@ export const slotReaders = {
     return world.words.shares.find((each) => each.words.includes(said))?.share;
   },
   words: (words, world) => asWritten(words, world.folded) || undefined,
+  units: readUnits,
   language: (words, world) =>
     languages.find((language: Language) => world.words.languages[language].includes(textOf(words))),
   quantity: (words, world) =>

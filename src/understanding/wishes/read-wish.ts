@@ -1,4 +1,9 @@
-import { type Greenhouse, type RiskSetting, riskSettings } from '../../greenhouse/greenhouse.ts';
+import {
+  type Greenhouse,
+  type RiskSetting,
+  riskSettings,
+  type SpokenUnits,
+} from '../../greenhouse/greenhouse.ts';
 import type { LocalDate, LocalTime } from '../../greenhouse/local-time.ts';
 import type { Language, Member } from '../../greenhouse/member.ts';
 import type { Scenario } from '../../greenhouse/scenario.ts';
@@ -91,6 +96,10 @@ class Slots {
 
   get language(): Language {
     return this.#found.get('language') as Language;
+  }
+
+  get units(): Partial<SpokenUnits> {
+    return this.#found.get('units') as Partial<SpokenUnits>;
   }
 
   get future(): Days {
@@ -221,6 +230,14 @@ function changeOf(kind: ChangeKind, slots: Slots, world: WishWorld): SetUpChange
         handle: slots.text('member'),
         language: slots.language,
       };
+    case 'own-units':
+      return { kind: 'units-set', handle: world.member.handle, units: slots.units };
+    case 'own-units-off':
+      return { kind: 'units-set', handle: world.member.handle, units: null };
+    case 'set-units':
+      return { kind: 'units-set', handle: slots.text('member'), units: slots.units };
+    case 'set-units-off':
+      return { kind: 'units-set', handle: slots.text('member'), units: null };
     case 'set-container':
       return {
         kind: 'container-set',

@@ -162,6 +162,13 @@ export const attempts: Readonly<Record<UseCase, Attempts>> = {
     ],
     ofOthers: true,
   },
+  'change-units-set': {
+    try: (me, whose) => [
+      { by: me, text: me === whose ? 'show me gallons' : `use gallons for ${whose}` },
+      { by: me, text: 'yes' },
+    ],
+    ofOthers: true,
+  },
   'change-container-set': { try: changed('a bucket is 8 litres') },
   'change-container-dropped': { try: changed('forget the container jug') },
   'change-acids-shown': { try: changed('tomas can handle acids now') },

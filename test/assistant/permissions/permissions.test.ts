@@ -55,6 +55,7 @@ const table: Readonly<Record<UseCase, string>> = {
   'change-planted': 'yes no no no',
   'change-cleared': 'yes no no no',
   'change-language-set': 'yes own own no',
+  'change-units-set': 'yes own own no',
   'change-container-set': 'yes no no no',
   'change-container-dropped': 'yes no no no',
   'change-morning-set': 'yes no no no',

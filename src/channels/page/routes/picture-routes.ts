@@ -2,6 +2,7 @@ import { Hono } from 'hono';
 import type { OutgoingNo } from '../../../assistant/outgoing.ts';
 import { photoIn } from '../../../assistant/photo-in.ts';
 import { pictureIn } from '../../../assistant/replies/picture.ts';
+import { readerOf } from '../../../wording/reader-of.ts';
 import { answerError, greenhouseOf, type Rooms } from './visit.ts';
 
 /** What a message shows never changes, but the words in it follow the set-up. */
@@ -17,11 +18,10 @@ export function pictureRoutes(rooms: Rooms): Hono {
     const picture = outgoing && pictureIn(outgoing.reply);
     if (!picture) return answerError(c, rooms, 404, (phrases) => phrases.notFound);
     const greenhouse = await greenhouseOf(rooms);
-    const reader = greenhouse.members.find(({ handle }) => handle === c.req.query('as'));
-    const png = await drawPicture(picture, reader?.language ?? 'en', {
-      greenhouse,
-      nowMs: outgoing.atMs,
-    });
+    const as = c.req.query('as') ?? '';
+    const member = greenhouse.members.find(({ handle }) => handle === as);
+    const reader = readerOf(as, greenhouse, outgoing.atMs);
+    const png = await drawPicture(picture, member?.language ?? 'en', reader);
     return c.body(new Uint8Array(png), 200, {
       'Content-Type': 'image/png',
       'Cache-Control': `private, max-age=${keptForS}`,

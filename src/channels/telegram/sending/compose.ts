@@ -3,6 +3,7 @@ import type { InlineKeyboardMarkup } from 'grammy/types';
 import { type Outgoing, pressToken } from '../../../assistant/outgoing.ts';
 import type { GreenhouseId } from '../../../assistant/ports/store.ts';
 import type { Greenhouse } from '../../../greenhouse/greenhouse.ts';
+import { readerOf } from '../../../wording/reader-of.ts';
 import type { Wording } from '../../../wording/wording.ts';
 import { buttonData } from './button-data.ts';
 import { type StyledText, splitText } from './split-text.ts';
@@ -32,7 +33,7 @@ export const mostInCaption = 1024;
 /** Words and buttons of a message, worded as of when it was said. */
 export function compose(outgoing: Outgoing, composing: Composing): Composed {
   const { id, greenhouse, wording, isOneOfSeveral, invitationLink, most } = composing;
-  const reader = { greenhouse, nowMs: outgoing.atMs };
+  const reader = readerOf(outgoing.to, greenhouse, outgoing.atMs);
   const words = wording.reply(outgoing.reply, reader);
   const text = isInvitation(outgoing)
     ? fmt`${words}\n${invitationLink()}`

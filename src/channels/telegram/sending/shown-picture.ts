@@ -1,6 +1,7 @@
 import { photoIn } from '../../../assistant/photo-in.ts';
 import type { PendingOutgoing } from '../../../assistant/ports/store.ts';
 import { pictureIn } from '../../../assistant/replies/picture.ts';
+import { readerOf } from '../../../wording/reader-of.ts';
 import { channel } from '../channel-name.ts';
 import { describeError } from '../describe-error.ts';
 import type { TelegramOptions } from '../telegram-options.ts';
@@ -61,7 +62,7 @@ async function drawn(
   const picture = pictureIn(outgoing.reply);
   if (!picture) return null;
   const { greenhouse: setUp } = await desk.standing(greenhouse);
-  const reader = { greenhouse: setUp, nowMs: outgoing.atMs };
+  const reader = readerOf(outgoing.to, setUp, outgoing.atMs);
   try {
     return await drawPicture(picture, languageOf(outgoing.to, setUp), reader);
   } catch (error) {

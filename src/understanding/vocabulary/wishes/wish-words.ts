@@ -1,5 +1,6 @@
 import type { DutyKind } from '../../../greenhouse/duty.ts';
 import type { WaterKind } from '../../../greenhouse/entry.ts';
+import type { SpokenUnits } from '../../../greenhouse/greenhouse.ts';
 import type { Language } from '../../../greenhouse/member.ts';
 import type { WantedQuantity } from '../../../greenhouse/set-up/set-up-change.ts';
 import type { Method } from '../../../greenhouse/system.ts';
@@ -25,6 +26,13 @@ export interface WishWords {
   /** What begins no work: people and questions. */
   readonly noTask: readonly string[];
   readonly languages: Readonly<Record<Language, readonly string[]>>;
+  /** Units as somebody asks for them; a ppm meter may name its scale. */
+  readonly unitNames: readonly {
+    readonly words: readonly string[];
+    readonly units: Partial<SpokenUnits>;
+  }[];
+  /** What joins several of a kind: `and`. */
+  readonly joiners: readonly string[];
   readonly quantities: Readonly<Record<WantedQuantity, readonly string[]>>;
   /** How the ways of growing are called, for the guided set-up. */
   readonly methods: Readonly<Record<Method, readonly string[]>>;

@@ -18,6 +18,7 @@ import { rangeText } from '../value-text.ts';
 import { cropText } from './crop-text.ts';
 import { stockAmount } from './stock-text.ts';
 import { systemText } from './system-text.ts';
+import { unitsText } from './units-text.ts';
 
 /** A change as it would be, with what holds now where that is known. */
 export function changeQuestion(change: SetUpChange, was: SetUpChange | null, s: Speaker): string {
@@ -101,6 +102,11 @@ function changeText(change: SetUpChange, was: SetUpChange | null, s: Speaker): s
     }
     case 'language-set':
       return `${s.member(change.handle)} is written to in ${now}`;
+    case 'units-set': {
+      const name = s.member(change.handle);
+      if (!change.units) return `${name} is written to in the household's units again`;
+      return `${name} is written to in ${unitsText(change.units, s)}, and numbers that ${name} writes without a unit count in them`;
+    }
     case 'container-set':
       return `1 ${change.name} holds ${now}${then === null ? '' : `, not ${then}`}`;
     case 'container-dropped':
