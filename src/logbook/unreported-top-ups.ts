@@ -1,13 +1,21 @@
 import type { WaterEvent } from '../estimation/water-event.ts';
 import type { SystemId } from '../greenhouse/system.ts';
+import {
+  afterShowing,
+  afterTelling,
+  anyHousehold,
+  doneUntold,
+  type ReportHabit,
+  type Silence,
+} from './report-habit.ts';
 import type { PastRound } from './rounds.ts';
 
 /**
  * Top-ups that a round asked for and that nobody had reported by the next morning. Were they
  * done all the same? The household shows it: the amount of the next top-up that is reported fits either
- * the days since the unreported one or all the days since the last known fill. Every case settled so
- * makes the chance of the later ones surer; the chance of one case is made of what was settled before
- * it, so that the past of the fold stays as it was.
+ * the days since the unreported one or all the days since the last known fill. Every case settled so,
+ * and every round that was told of, teaches how the household reports; the chance of one case is made
+ * of what was known before it, so that the past of the fold stays as it was.
  */
 export function unreportedTopUps(
   said: ReadonlyMap<SystemId, readonly WaterEvent[]>,
@@ -16,36 +24,45 @@ export function unreportedTopUps(
   nowMs: number,
 ): ReadonlyMap<SystemId, readonly WaterEvent[]> {
   const found = new Map<SystemId, Unreported[]>();
-  const settled: Record<Company, Settled[]> = {
-    'one missing': [],
-    'two missing': [],
-    'none of several': [],
-    'the only one': [],
-  };
+  let habit = anyHousehold;
+  let lessons: readonly Lesson[] = [];
   for (const [position, round] of rounds.entries()) {
     const fromMs = round.sentAtMs;
     const next = rounds[position + 1];
     if (!next && !isOver(round, nowMs)) break;
     const toMs = next?.sentAtMs ?? nowMs;
-    const asked = askedSystems(round);
+    const isRefused = (system: SystemId) =>
+      (refusedAtMs.get(system) ?? []).some((atMs) => atMs >= fromMs && atMs < toMs);
+    const asked = askedSystems(round).filter((system) => !isRefused(system));
+    if (asked.length === 0) continue;
+    for (const lesson of lessons) if (lesson.knownAtMs < fromMs) habit = lesson.learn(habit);
+    lessons = lessons.filter(({ knownAtMs }) => knownAtMs >= fromMs);
+
     const untold = asked.filter((system) => !isToldOf(said.get(system) ?? [], fromMs, toMs));
-    const isSomeDone = asked.some((system) => isFilled(said.get(system) ?? [], fromMs, toMs));
-    const company = companyOf(isSomeDone, untold.length, asked.length);
-    const chance = doneChance(settled[company], FIRST[company], fromMs);
+    const told = asked.length - untold.length;
+    const isSomeTold = asked.some((system) => isFilled(said.get(system) ?? [], fromMs, toMs));
+    const silence: Silence = { asked: asked.length, untold: untold.length, isSomeTold };
+    const chance = doneUntold(habit, silence);
+    if (isSomeTold) habit = afterTelling(habit, told, untold.length);
     for (const system of untold) {
-      const refused = refusedAtMs.get(system) ?? [];
-      if (refused.some((atMs) => atMs >= fromMs && atMs < toMs)) continue;
       const atMs = Math.min(fromMs + doneAfterMs, toMs);
-      const events = said.get(system) ?? [];
       found.set(system, [
         ...(found.get(system) ?? []),
         { kind: 'unreported-top-up', atMs, chance, askedL: askedL(round, system) },
       ]);
-      const shown = shownDone(events, atMs, chance);
-      if (shown) settled[company].push(shown);
+      const shown = shownDone(said.get(system) ?? [], atMs, chance);
+      if (!shown) continue;
+      const learn = (before: ReportHabit) => afterShowing(before, silence, shown.done);
+      lessons = [...lessons, { knownAtMs: shown.knownAtMs, learn }];
     }
   }
   return found;
+}
+
+/** What a case teaches about the household, from the moment on at which it has shown itself. */
+interface Lesson {
+  readonly knownAtMs: number;
+  readonly learn: (habit: ReportHabit) => ReportHabit;
 }
 
 /** Of a round that went out this long ago, nothing more is awaited: the next morning has come. */
@@ -58,38 +75,11 @@ export function isOver({ sentAtMs }: PastRound, nowMs: number): boolean {
 
 type Unreported = WaterEvent & { readonly kind: 'unreported-top-up' };
 
-/** How many of a round's top-ups were not reported while others were; more than two are as none told. */
-type Company = 'one missing' | 'two missing' | 'none of several' | 'the only one';
-
-function companyOf(isSomeDone: boolean, untold: number, asked: number): Company {
-  if (asked === 1) return 'the only one';
-  if (!isSomeDone || untold > 2) return 'none of several';
-  return untold === 1 ? 'one missing' : 'two missing';
-}
-
-interface Settled {
+interface Shown {
   readonly done: number;
   readonly knownAtMs: number;
 }
 
-interface Presumed {
-  readonly done: number;
-  /** As many settled cases as this are worth it. */
-  readonly cases: number;
-}
-
-/**
- * Common practice: one report in ten is forgotten, and about as many mornings are missed altogether, so
- * that silence about a single top-up says little; silence about several is hardly ever forgetfulness.
- * Whoever reports the others of a round had the list in hand, and leaves one top-up in some hundreds
- * out without a word: 0.1 to 0.003 for one missing, 0.01 for two.
- */
-const FIRST: Readonly<Record<Company, Presumed>> = {
-  'one missing': { done: 0.97, cases: 10 },
-  'two missing': { done: 0.77, cases: 6 },
-  'none of several': { done: 0.1, cases: 4 },
-  'the only one': { done: 0.5, cases: 2 },
-};
 /** A duty of the morning is done some time in the morning. */
 const doneAfterMs = 2 * 3_600_000;
 
@@ -131,22 +121,13 @@ function isWater({ kind }: WaterEvent): boolean {
   return kind !== 'cut' && kind !== 'planted';
 }
 
-function doneChance(settled: readonly Settled[], first: Presumed, atMs: number): number {
-  let cases = first.cases;
-  let done = first.done * first.cases;
-  for (const { done: share, knownAtMs } of settled) {
-    if (knownAtMs >= atMs) continue;
-    cases += 1;
-    done += share;
-  }
-  return done / cases;
-}
-
 /** Days of one system differ by weather and growth by about this, ln. */
 const RATE_SD_LN = 0.4;
+/** One amount in ten fits neither: a spurt, a cut, a part poured, another one untold. */
+const ASTRAY = 0.1;
 
 /** What the next reported amount says of an unreported top-up at `atMs`; null: nothing. */
-function shownDone(events: readonly WaterEvent[], atMs: number, chance: number): Settled | null {
+function shownDone(events: readonly WaterEvent[], atMs: number, chance: number): Shown | null {
   const next = events.findIndex((event) => event.atMs > atMs && isWater(event));
   const after = events[next];
   if (after?.kind !== 'top-up' || !after.litres) return null;
@@ -155,9 +136,9 @@ function shownDone(events: readonly WaterEvent[], atMs: number, chance: number):
   const earlier = fills.at(-2);
   if (fill?.kind !== 'top-up' || !fill.litres || !earlier) return null;
   const rateL = fill.litres / (fill.atMs - earlier.atMs);
-  const ifDone = misfit(after.litres, rateL * (after.atMs - atMs));
-  const ifNot = misfit(after.litres, rateL * (after.atMs - fill.atMs));
-  const odds = (chance / (1 - chance)) * Math.exp((ifNot - ifDone) / 2);
+  const ifDone = likelihood(after.litres, rateL * (after.atMs - atMs));
+  const ifNot = likelihood(after.litres, rateL * (after.atMs - fill.atMs));
+  const odds = (chance / (1 - chance)) * (ifDone / ifNot);
   return { done: odds / (1 + odds), knownAtMs: after.atMs };
 }
 
@@ -165,7 +146,8 @@ function isFill({ kind }: WaterEvent): boolean {
   return kind === 'top-up' || kind === 'reservoir-change';
 }
 
-/** Squared, in standard deviations. */
-function misfit(litres: number, expectedL: number): number {
-  return (Math.log(litres / Math.max(expectedL, Number.MIN_VALUE)) / RATE_SD_LN) ** 2;
+/** Relative to its peak, and never quite nothing: one amount is no proof. */
+function likelihood(litres: number, expectedL: number): number {
+  const misfit = Math.log(litres / Math.max(expectedL, Number.MIN_VALUE)) / RATE_SD_LN;
+  return (1 - ASTRAY) * Math.exp(-(misfit * misfit) / 2) + ASTRAY;
 }
