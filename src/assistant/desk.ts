@@ -3,13 +3,21 @@ import type { Greenhouse } from '../greenhouse/greenhouse.ts';
 import type { WeatherDay } from '../greenhouse/weather.ts';
 import { withEntries } from '../logbook/logbook.ts';
 import { type Arrival, newItems, type TakenIn } from './arrival.ts';
-import type { Conversation } from './conversation.ts';
 import { broughtUp, type Decision, noChanges } from './decision.ts';
 import { type DueReach, DueSender } from './due-sender.ts';
 import { type HeardAll, hearAll, type InboxItem } from './hear-all.ts';
 import type { Outgoing } from './outgoing.ts';
-import type { ChannelName, GreenhouseId, InboxNo, Ledger, Store, Writes } from './ports/store.ts';
-import { RememberedConversations } from './remembered-conversations.ts';
+import { countersAfter } from './ports/counters-after.ts';
+import type {
+  ChannelName,
+  Counters,
+  GreenhouseId,
+  InboxNo,
+  Ledger,
+  Store,
+  Writes,
+} from './ports/store.ts';
+import { Remembered } from './remembered.ts';
 import { emptyStanding, type Standing, withChanges, withLogbook } from './standing.ts';
 import type { Received } from './use-cases/hear.ts';
 import { readSensor, type SensorOutcome, type SensorReading } from './use-cases/read-sensor.ts';
@@ -33,7 +41,7 @@ export class Desk {
   readonly #options: DeskOptions;
   readonly #standings = new Map<GreenhouseId, Standing>();
   readonly #dues: DueSender;
-  readonly #remembered = new Map<GreenhouseId, RememberedConversations>();
+  readonly #remembered = new Map<GreenhouseId, Remembered>();
 
   constructor(options: DeskOptions) {
     this.#options = options;
@@ -91,8 +99,10 @@ export class Desk {
     arrivals: readonly Arrival[],
     nowMs: number,
   ): Promise<TakenIn> {
-    let items: readonly InboxItem[] = [];
     const raws = arrivals.map(({ raw }) => raw);
+    const ahead = await this.#takeInAhead(greenhouse, arrivals, nowMs);
+    if (ahead) return ahead;
+    let items: readonly InboxItem[] = [];
     const said = await this.#hearing(greenhouse, nowMs, (hearIn) =>
       this.#options.store.receiveAndTransact(greenhouse, raws, (ledger, received) => {
         items = newItems(arrivals, received);
@@ -102,6 +112,58 @@ export class Desk {
     return said ? { items, said } : { items: [], said: new Map() };
   }
 
+  /**
+   * The same, decided before the database is asked, on what was last written from here. Null, and
+   * nothing is done: that is not known, or somebody else has written since.
+   */
+  async #takeInAhead(
+    greenhouse: GreenhouseId,
+    arrivals: readonly Arrival[],
+    nowMs: number,
+  ): Promise<TakenIn | null> {
+    const { store } = this.#options;
+    const known = await this.standing(greenhouse);
+    const remembered = this.#rememberedOf(greenhouse);
+    const counters = remembered.countersAt(known.revision);
+    if (!counters) return null;
+    // What a row is called in the inbox is not known yet; until then each has its place in the line.
+    const items = arrivals.map(
+      ({ raw, incoming }, place): InboxItem => ({
+        no: place as InboxNo,
+        received: { channel: raw.channel, platformId: raw.platformId ?? '', incoming },
+      }),
+    );
+    const decided = await this.#decide(known, store.look(greenhouse, counters), items, nowMs);
+    const { writes, heard } = decided;
+    const raws = arrivals.map(({ raw }) => raw);
+    const nos = await store.receiveDecided(greenhouse, counters, raws, writes);
+    if (!nos) return null;
+    this.#keep(greenhouse, decided);
+    return {
+      items: items.map((item, place) => ({ ...item, no: nos[place]! })),
+      said: new Map([...heard.said].map(([place, said]) => [nos[place]!, said])),
+    };
+  }
+
+  /** Hears many, on the standing as the ledger has it. */
+  async #decide(
+    known: Standing,
+    ledger: Ledger,
+    items: readonly InboxItem[],
+    nowMs: number,
+  ): Promise<Heard> {
+    const standing = this.#reached(ledger.greenhouse, await broughtUp(known, ledger, nowMs));
+    const ahead = this.#rememberedOf(ledger.greenhouse).before(ledger);
+    const heard = await hearAll(standing, ahead, items, nowMs, this.#canEdit);
+    const writes = writesOf(nowMs, heard.writes);
+    return { heard, writes, counters: countersAfter(ledger.counters, writes) };
+  }
+
+  #keep(greenhouse: GreenhouseId, { heard, writes, counters }: Heard): void {
+    this.#standings.set(greenhouse, { ...heard.standing, revision: counters.revision });
+    this.#rememberedOf(greenhouse).keep(counters, writes.conversations);
+  }
+
   /** Lets `transact` run a hearing of many, and keeps what it decided once it is written. */
   async #hearing(
     greenhouse: GreenhouseId,
@@ -109,25 +171,18 @@ export class Desk {
     transact: (hearIn: HearIn) => Promise<HeardAll['said'] | null>,
   ): Promise<HeardAll['said'] | null> {
     const known = await this.standing(greenhouse);
-    const remembered = this.#rememberedOf(greenhouse);
-    const decided: { standing?: Standing; conversations?: readonly Conversation[] } = {};
+    const made: { decided?: Heard } = {};
     const said = await transact(async (ledger, items) => {
-      const standing = this.#reached(greenhouse, await broughtUp(known, ledger, nowMs));
-      const ahead = remembered.before(ledger);
-      const heard = await hearAll(standing, ahead, items, nowMs, this.#canEdit);
-      decided.conversations = heard.writes.conversations ?? [];
-      decided.standing = { ...heard.standing, revision: ledger.counters.revision + 1 };
-      return { writes: writesOf(nowMs, heard.writes), result: heard.said };
+      const decided = await this.#decide(known, ledger, items, nowMs);
+      made.decided = decided;
+      return { writes: decided.writes, result: decided.heard.said };
     });
-    if (decided.standing) {
-      this.#standings.set(greenhouse, decided.standing);
-      remembered.keep(decided.standing.revision, decided.conversations ?? []);
-    }
+    if (made.decided) this.#keep(greenhouse, made.decided);
     return said;
   }
 
-  #rememberedOf(greenhouse: GreenhouseId): RememberedConversations {
-    const known = this.#remembered.get(greenhouse) ?? new RememberedConversations();
+  #rememberedOf(greenhouse: GreenhouseId): Remembered {
+    const known = this.#remembered.get(greenhouse) ?? new Remembered();
     this.#remembered.set(greenhouse, known);
     return known;
   }
@@ -241,6 +296,13 @@ export class Desk {
     if (decided.standing) this.#standings.set(greenhouse, decided.standing);
     return result;
   }
+}
+
+/** What a hearing decided, and the greenhouse's numbering once it is written. */
+interface Heard {
+  readonly heard: HeardAll;
+  readonly writes: Writes;
+  readonly counters: Counters;
 }
 
 type HearIn = (

@@ -4,11 +4,19 @@ import { insertGreenhouse, selectGreenhouse } from './greenhouse-set-up.ts';
 import { selectHistory } from './history.ts';
 import { householdStore } from './household.ts';
 import { receive, receiveAll, selectUnhandled } from './inbox.ts';
-import { type LockedRow, ledgerOf, lockRow, lockRowAndInbox, readRow } from './ledger.ts';
+import {
+  type LockedRow,
+  ledgerOf,
+  lockRow,
+  lockRowAndInbox,
+  lookingLedger,
+  readRow,
+} from './ledger.ts';
 import { endLeases, keepPartsSent, leasePending, settle } from './outbox.ts';
 import { photoStore } from './photos.ts';
 import type { Database } from './schema/database.ts';
 import { greenhouses } from './schema/greenhouse-tables.ts';
+import { writeAtOnce } from './write-at-once.ts';
 import { writeHandling } from './write-handling.ts';
 
 /** How long a message may be in the hands of the process that sends it. */
@@ -80,6 +88,12 @@ export function drizzleStore(parts: StoreParts): Store {
       });
       await afterWriting?.();
       return result;
+    },
+    look: (id, counters) => lookingLedger(database, id, counters),
+    receiveDecided: async (id, counters, raws, writes) => {
+      const nos = await writeAtOnce(database, id, counters, raws, writes);
+      if (nos) await afterWriting?.();
+      return nos;
     },
     read: (id, work) =>
       database.transaction(

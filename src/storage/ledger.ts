@@ -81,6 +81,15 @@ function lockedRow(
   return { counters: { revision, lastEntryNo, lastOutgoingNo, clockMs }, setUpRevision };
 }
 
+/** The same without a transaction: each answer is of its own moment. */
+export function lookingLedger(database: Database, id: GreenhouseId, counters: Counters): Ledger {
+  return {
+    ...ledgerOf(database, id, { counters, setUpRevision: 0 }),
+    changesSince: async (revision) =>
+      selectChanges(database, id, revision, (await readRow(database, id)).setUpRevision),
+  };
+}
+
 /** What the assistant may read, through the handle of an open transaction. */
 export function ledgerOf(
   transaction: Database,

@@ -1,4 +1,5 @@
 import { eq, sql } from 'drizzle-orm';
+import { countersAfter } from '../assistant/ports/counters-after.ts';
 import type {
   Counters,
   GreenhouseId,
@@ -31,7 +32,8 @@ export async function writeHandling(
   writes: Writes,
   handled: readonly InboxNo[],
 ): Promise<void> {
-  const revision = counters.revision + 1;
+  const after = countersAfter(counters, writes);
+  const { revision } = after;
   await writeWeather(transaction, id, revision, writes.weather);
   if (writes.greenhouse) await replaceSetUp(transaction, id, writes.greenhouse, revision);
   await writeHousehold(transaction, id, writes.household ?? []);
@@ -71,15 +73,7 @@ export async function writeHandling(
         .values(batch.map((key) => ({ greenhouse: id, key, atMs: writes.clockMs })))
         .onConflictDoNothing(),
     ),
-    transaction
-      .update(greenhouses)
-      .set({
-        revision,
-        lastEntryNo: highest(counters.lastEntryNo, writes.entries),
-        lastOutgoingNo: highest(counters.lastOutgoingNo, writes.outgoing),
-        clockMs: Math.max(counters.clockMs, writes.clockMs),
-      })
-      .where(eq(greenhouses.id, id)),
+    transaction.update(greenhouses).set(after).where(eq(greenhouses.id, id)),
     markHandled(transaction, handled, writes.clockMs),
   ]);
 }
@@ -100,7 +94,7 @@ function arrangementRows(
 }
 
 /** An entry may be written struck out already; the mark is kept where all marks are. */
-function strikesOf({ entries: written, strikes: marked }: Writes): readonly StoredStrike[] {
+export function strikesOf({ entries: written, strikes: marked }: Writes): readonly StoredStrike[] {
   const own = written.flatMap(({ no, struck }) => (struck ? [{ entry: no, ...struck }] : []));
   return own.length === 0 ? marked : [...own, ...marked];
 }
@@ -140,8 +134,4 @@ function lastToldOf(days: readonly WeatherDay[]): ReadonlyMap<string, WeatherDay
     if (day.observed || told.get(day.date)?.observed !== true) told.set(day.date, day);
   }
   return told;
-}
-
-function highest(last: number, written: readonly { readonly no: number }[]): number {
-  return written.reduce((most, { no }) => Math.max(most, no), last);
 }

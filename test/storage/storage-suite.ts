@@ -1,3 +1,4 @@
+import { decidedSuite } from './suite/decided-suite.ts';
 import { handlingSuite } from './suite/handling-suite.ts';
 import { householdSuite } from './suite/household-suite.ts';
 import { inboxSuite } from './suite/inbox-suite.ts';
@@ -12,6 +13,7 @@ export function storageSuite(subject: Subject): void {
   setUpSuite(subject);
   inboxSuite(subject);
   handlingSuite(subject);
+  decidedSuite(subject);
   logbookSuite(subject);
   outboxSuite(subject);
   householdSuite(subject);

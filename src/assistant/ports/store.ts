@@ -182,6 +182,22 @@ export interface Store {
       received: readonly Received[],
     ) => Promise<{ readonly writes: Writes; readonly result: T }>,
   ): Promise<T | null>;
+  /**
+   * What may be read without a lock, of a greenhouse whose numbering is known from before. It is of
+   * the moment only where `receiveDecided` says afterwards that nobody has written since.
+   */
+  look(greenhouse: GreenhouseId, counters: Counters): Ledger;
+  /**
+   * Receives and writes what was decided on it without a lock, while the greenhouse stands as by
+   * these counters and none of it was received before: gives the inbox numbers. Null, and nothing is
+   * received or written: it has to be decided anew, by `receiveAndTransact`.
+   */
+  receiveDecided(
+    greenhouse: GreenhouseId,
+    counters: Counters,
+    raws: readonly RawIncoming[],
+    writes: Writes,
+  ): Promise<readonly InboxNo[] | null>;
   /** Reads without writing, all of one moment. */
   read<T>(greenhouse: GreenhouseId, work: (ledger: Ledger) => Promise<T>): Promise<T>;
   /**
