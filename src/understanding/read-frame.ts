@@ -1,4 +1,5 @@
 import type { SystemId } from '../greenhouse/system.ts';
+import { answerAndMore } from './answers/answer-and-more.ts';
 import { questionMissed, readAnswer } from './answers/read-answer.ts';
 import { newStatements } from './new-statements.ts';
 import type { Frame } from './reading/frame.ts';
@@ -19,6 +20,8 @@ export function readFrame(frame: Frame): Read {
   frame.timed.fill(false);
   const back = recogniseTakingBack(frame);
   if (back) return { statements: [back], named };
+  const more = answerAndMore(frame, newStatements);
+  if (more) return { statements: more, named };
   const news = newStatements(frame);
   const isNothing = news.every((one) => one.kind === 'doubt' && one.reason.kind === 'unclear');
   const open = isNothing ? questionMissed(frame) : null;

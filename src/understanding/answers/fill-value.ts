@@ -93,7 +93,7 @@ function asFact(draft: EntryDraft, measure: Measure): Fact {
   };
 }
 
-function askAgain(
+export function askAgain(
   frame: Frame,
   doubt: Doubt,
   draft: EntryDraft,

@@ -20,7 +20,7 @@ export function answerOfSeveral(
   doubt: Doubt,
   said: Said | null,
   answered: Answered,
-): Statement | null {
+): readonly Statement[] | null {
   const drafts = doubt.waiting!.drafts;
   const own = amountsOfSystems(
     frame,
@@ -29,15 +29,17 @@ export function answerOfSeveral(
   if (own) return askOfOwn(frame, doubt, own, answered);
   if (!said || said.measure || said.systems.length > 0) return null;
   const wanted = drafts.filter(({ quantity }) => quantity === said.quantity);
-  if (said.each && wanted.length > 1) return answered(wanted);
-  if (said.each) return askWhich(frame, doubt, drafts);
+  if (said.each && wanted.length > 1) return [answered(wanted)];
+  if (said.each) return [askWhich(frame, doubt, drafts)];
   // `12 l` of no system named: which one it was is asked first.
   if (wanted.length < 2 || wanted.length === frame.context.greenhouse.systems.length) return null;
-  return again(frame, {
-    reason: { kind: 'shared-amount', quantity: said.quantity!, amount: litresText(doubt) },
-    choices: [{ label: { kind: 'each' }, drafts: wanted }],
-    waiting: null,
-  });
+  return [
+    again(frame, {
+      reason: { kind: 'shared-amount', quantity: said.quantity!, amount: litresText(doubt) },
+      choices: [{ label: { kind: 'each' }, drafts: wanted }],
+      waiting: null,
+    }),
+  ];
 }
 
 /** In them or added, of all of them alike. */
@@ -53,23 +55,31 @@ function askWhich(frame: Frame, doubt: Doubt, drafts: readonly EntryDraft[]): St
   });
 }
 
-/** Every system's own amount, whether it is there or was added. */
+/** Every system's own amount, whether it is there or was added; one that cannot be is asked about beside the others. */
 function askOfOwn(
   frame: Frame,
   doubt: Doubt,
   own: readonly OwnAmount[],
   answered: Answered,
-): Statement {
+): readonly Statement[] {
   const filled = doubt.waiting!.drafts.flatMap((draft): Statement[] => {
     const said = own.find((one) => one.draft.system === draft.system);
     return said ? [fillValue(frame, doubt, [draft], said.measure, true, answered)] : [];
   });
-  const misfit = filled.find(({ kind }) => kind !== 'answered');
-  if (misfit) return misfit;
   const drafts = filled.flatMap((one) => (one.kind === 'answered' ? one.drafts : []));
   const added = drafts.filter(({ quantity }) => quantity === 'top-up');
+  // Whether it was in it or added is not known of a misfit either: no number alone can answer for it.
+  const misfits = filled.flatMap((one): Statement[] =>
+    one.kind === 'doubt' && 'quantity' in one.reason && one.reason.quantity === 'top-up'
+      ? [{ ...one, choices: [], waiting: null }]
+      : [],
+  );
+  if (drafts.length === 0) return misfits;
   const litres = added.reduce((sum, { value }) => sum + value, 0);
-  return askWhich(frame, { ...doubt, reason: { kind: 'in-it-or-added', litres } }, drafts);
+  return [
+    askWhich(frame, { ...doubt, reason: { kind: 'in-it-or-added', litres } }, drafts),
+    ...misfits,
+  ];
 }
 
 /** The amount as it was asked about. */

@@ -1,4 +1,5 @@
 import type { EntryDraft } from '../../greenhouse/entry.ts';
+import type { System } from '../../greenhouse/system.ts';
 import type { OpenQuestion } from '../context.ts';
 import type { Doubt } from '../doubt.ts';
 import { measureAt } from '../numbers/compose-measure.ts';
@@ -11,6 +12,7 @@ import { answeredCalibrations } from '../recognisers/calibration.ts';
 import type { AnsweredStatement, Choice, Statement } from '../statement.ts';
 import { choose, chooseAll } from './choose.ts';
 import { eachItsOwn, type OwnAmount } from './each-its-own.ts';
+import { fillSystem } from './fill-system.ts';
 import { type Answered, fillValue } from './fill-value.ts';
 import { answerOfSeveral, isOfSeveral } from './of-several.ts';
 import { pickByNumber } from './pick-by-number.ts';
@@ -27,7 +29,7 @@ export function readAnswer(frame: Frame): readonly Statement[] | null {
     const own = ownAmountsFor(frame, question);
     if (own) return own;
     const answer = answerTo(frame, question);
-    if (answer) return [answer];
+    if (answer) return answer;
   }
   return null;
 }
@@ -61,28 +63,41 @@ function ownAmountsFor(frame: Frame, question: OpenQuestion): readonly Statement
   return own && fillOwn(frame, question.doubt, own, answering(frame, question));
 }
 
-function answerTo(frame: Frame, question: OpenQuestion): Statement | null {
+function answerTo(frame: Frame, question: OpenQuestion): readonly Statement[] | null {
   const { doubt } = question;
   const answered = answering(frame, question);
   const calibrated = calibrations(frame, doubt);
-  if (calibrated) return answered(calibrated);
+  if (calibrated) return [answered(calibrated)];
   const said = whatIsSaid(frame);
   const ofSeveral = isOfSeveral(doubt) ? answerOfSeveral(frame, doubt, said, answered) : null;
   if (ofSeveral) return ofSeveral;
   if (!said) return null;
-  if (doubt.reason.kind === 'which-duties') return duties(frame, said);
-  if (said.no) return answered([]);
+  if (doubt.reason.kind === 'which-duties') return listed(duties(frame, said));
+  if (said.no) return [answered([])];
   if (isSomethingElse(doubt, said, frame.context.greenhouse.units)) return null;
   const chosen =
     choose(doubt.choices, said) ?? pickByNumber(doubt, said, frame.context.greenhouse.systems);
-  if (chosen) return answered(chosen.drafts);
+  if (chosen) return [answered(chosen.drafts)];
   const each = doubt.choices.find(({ label }) => label.kind === 'each');
   if (each && said.each && said.measure)
-    return fillValue(frame, doubt, each.drafts, said.measure, true, answered);
-  if (awaitsSystemToo(doubt)) return fillWithSystem(frame, doubt, said, answered);
+    return [fillValue(frame, doubt, each.drafts, said.measure, true, answered)];
+  if (awaitsSystemToo(doubt)) return listed(fillWithSystem(frame, doubt, said, answered));
   const all = chooseAll(doubt.choices, said);
-  if (all) return answered(all);
-  return fill(frame, doubt, said, answered);
+  if (all) return [answered(all)];
+  const system = systemFor(frame, doubt, said);
+  if (system) return fillSystem(frame, doubt, doubt.waiting!.drafts, system, answered);
+  return listed(fill(frame, doubt, said, answered));
+}
+
+function listed(statement: Statement | null): readonly Statement[] | null {
+  return statement && [statement];
+}
+
+/** The one system that was told, where that was waited for. */
+function systemFor(frame: Frame, { waiting }: Doubt, said: Said): System | null {
+  if (waiting?.for !== 'system' || said.measure) return null;
+  const named = frame.context.greenhouse.systems.filter(({ id }) => said.systems.includes(id));
+  return named.length === 1 ? named[0]! : null;
 }
 
 /** Which work is done, where that was asked: `the jars`. */
@@ -139,18 +154,13 @@ function calibrations(frame: Frame, doubt: Doubt): EntryDraft[] | null {
 export function fill(frame: Frame, doubt: Doubt, said: Said, answered: Answered): Statement | null {
   const { waiting, reason } = doubt;
   if (!waiting) return null;
-  const { greenhouse } = frame.context;
-  const systemsSaid = greenhouse.systems.filter(({ id }) => said.systems.includes(id));
   if (waiting.for === 'quantity') return narrow(frame, doubt, waiting.drafts, said, answered);
   if (waiting.for === 'time') {
     if (said.timeMs === null || said.measure) return null;
     const { timeMs } = said;
     return answered(waiting.drafts.map((draft) => ({ ...draft, atMs: timeMs })));
   }
-  if (waiting.for === 'system') {
-    if (said.measure || systemsSaid.length !== 1) return null;
-    return answered(waiting.drafts.map((draft) => ({ ...draft, system: systemsSaid[0]!.id })));
-  }
+  if (waiting.for === 'system') return null;
   if (waiting.drafts.some(({ quantity }) => quantity === 'calibration')) return null;
   const measure =
     said.measure ??

@@ -9,6 +9,7 @@ import {
   previousIn,
 } from '../reading/frame.ts';
 import { isCrop, isMark, isUnknown, means, type Term } from '../reading/term.ts';
+import { productAt } from '../recognisers/products.ts';
 import { hasPastDeed, isDeed, isLabel, opensWithName } from './clause-kinds.ts';
 import type { Mood } from './mood.ts';
 
@@ -66,7 +67,10 @@ function clauseTells(frame: Frame, clause: Clause): boolean {
 }
 
 function hasProductIn(frame: Frame, clause: Clause): boolean {
-  return frame.places.hasWhere(isProduct, clause.from, clause.to);
+  if (frame.places.hasWhere(isProduct, clause.from, clause.to)) return true;
+  // `used 20 ml of a`: by its short name.
+  for (let i = clause.from; i < clause.to; i++) if (productAt(frame, i) !== null) return true;
+  return false;
 }
 
 export function hasProduct(frame: Frame, i: number): boolean {
@@ -137,7 +141,7 @@ export function elsewhere(frame: Frame, clause: Clause, mark: Marker): void {
     );
   // `we lost 2 plants` is news, though of no quantity.
   const isOfPlants = frame.places.hasWhere(isPlantLost, clause.from, clause.to);
-  if (isTaken && !isOfPlants && !hasProductIn(frame, clause))
+  if (isTaken && !isOfPlants && !hasProductIn(frame, clause) && !isUsedFor(frame, clause))
     mark(clause.from, clause.to, 'not-a-reading');
   for (let i = clause.from; i < clause.to; i++) {
     if (!means(frame.terms[i], 'other-water') || hasPastDeed(frame, clause.from, clause.to))
@@ -147,6 +151,26 @@ export function elsewhere(frame: Frame, clause: Clause, mark: Marker): void {
     const named = frame.places.hasWhere(isName, clause.from, i);
     if (!isOrigin && !named) mark(clause.from, clause.to, 'not-a-reading');
   }
+}
+
+/** `we used 3 cans for the bench`: by somebody for a system, and not by the system; whether it is in it is asked. */
+function isUsedFor(frame: Frame, clause: Clause): boolean {
+  const verb = frame.terms.findIndex(
+    (term, i) =>
+      i >= clause.from && i < clause.to && means(term, 'take-away') && means(term, 'use'),
+  );
+  if (verb < 0 || frame.places.hasWhere(isName, clause.from, verb)) return false;
+  const amount = frame.terms.findIndex(({ kind }, i) => i > verb && kind === 'measure');
+  const place = frame.terms[amount + 1];
+  const name = means(frame.terms[amount + 2], 'article') ? amount + 3 : amount + 2;
+  return (
+    amount > verb &&
+    amount < clause.to &&
+    means(place, 'place') &&
+    !means(place, 'from') &&
+    name < clause.to &&
+    isName(frame.terms[name])
+  );
 }
 
 function isPlantLost(term: Term, i: number, terms: readonly Term[]): boolean {

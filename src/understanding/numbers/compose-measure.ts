@@ -29,7 +29,8 @@ export function measureAt(
   const counted = isSum ? addedCount(reading, at + first.length, first) : null;
   const core = counted ? withMore(first, counted) : said;
   let end = at + core.length;
-  const unit = isLabelOfNext(reading, at, core, lead === 'ph') ? null : unitOfCount(reading, end);
+  const isOther = isLabelOfNext(reading, at, core, lead === 'ph') || isParticle(reading, at, end);
+  const unit = isOther ? null : unitOfCount(reading, end);
   if (unit) end += unit.length;
   else if (core.needsUnit) return null;
   let values = core.values;
@@ -91,6 +92,17 @@ function withMore(core: Core, { share, length }: { share: number; length: number
     values: core.values.map((value) => value + share),
     length: core.length + length,
   };
+}
+
+/** `put 25 in`, `poured about 3 in`: what belongs to the verb before the number, and no inch. */
+function isParticle(reading: Reading, at: number, end: number): boolean {
+  const unit = unitAt(reading, end)?.value;
+  if (!unit || !('shy' in unit) || !unit.shy || reading.tokens[end]!.glued) return false;
+  let verb = at - 1;
+  while (verb > 0 && (concept(reading, verb, 'about') || concept(reading, verb, 'another'))) verb--;
+  const parted = [reading.tokens[verb]?.text ?? '', reading.tokens[end]!.text];
+  const concepts = reading.lexicon.own.phrases.get(parted)?.concepts;
+  return concepts?.has('add') === true || concepts?.has('add-plainly') === true;
 }
 
 /** Nobody reads so few parts per million: what follows is the label of the number after it. */

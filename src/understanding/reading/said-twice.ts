@@ -171,8 +171,8 @@ function near(a: number, b: number, within: number): boolean {
 }
 
 /**
- * `bench (40 l)`, `ec 2.2 (ish)`, `topped up (jars) 3 l`: brackets round an amount, a name or a word that colours
- * a number part nothing. Round anything that could be a saying of its own they stay.
+ * `bench (40 l)`, `ec 2.2 (ish)`, `topped up (jars) 3 l`: brackets round an amount, a name, a probe or a word that
+ * colours a number part nothing. Round anything that could be a saying of its own they stay.
  */
 export function withoutBrackets(terms: readonly Term[]): readonly Term[] {
   if (!terms.some((term) => isBracket(term, '('))) return terms;
@@ -192,6 +192,7 @@ function isPlainAmount(term: Term): boolean {
     term.kind === 'name' ||
     (term.kind === 'measure' && term.measure.unit !== null) ||
     means(term, 'about', 'ish', 'each', 'in-all') ||
-    (term.kind === 'word' && (term.word.product !== null || term.word.shyProduct !== null))
+    (term.kind === 'word' &&
+      (term.word.product !== null || term.word.shyProduct !== null || term.word.probe !== null))
   );
 }

@@ -122,7 +122,7 @@ function lastClauseOfPairs(frame: Frame, c: number): number {
 
 /** pH buffers at 25 °C and conductivity standards in mS/cm and µS/cm as they are sold: common practice. */
 const usualReferences: readonly number[] = [
-  1.68, 4, 4.01, 6.86, 7, 7.01, 9.18, 10, 10.01, 1.413, 1413, 2.77, 2770, 12.88, 84,
+  1.68, 4, 4.01, 6.86, 7, 7.01, 9.18, 10, 10.01, 1.41, 1.413, 1410, 1413, 2.77, 2770, 12.88, 84,
 ];
 
 /** A probe tried in what is called a buffer, or in what can only be one. */

@@ -21,7 +21,26 @@ export function amountOf(
   if (before.same && latest) return { at: group.terms[0]!, measure: latest, each };
   if (before.at !== null) return { at: before.at, measure: measureAtTerm(frame, before.at)!, each };
   if (after.at !== null) return { at: after.at, measure: measureAtTerm(frame, after.at)!, each };
-  return null;
+  return afterItsPlace(frame, group.terms.at(-1)!);
+}
+
+/** `put ph down in the row, about 15 ml`, `added A and B to the bench, 20 ml each`: a clause of nothing but the amount. */
+function afterItsPlace(frame: Frame, end: number): FoundAmount | null {
+  const clause = frame.clauses[frame.clauseOf[end]!]!;
+  const next = frame.clauses[frame.clauseOf[end]! + 1];
+  if (!next || clause.closes !== 'comma') return null;
+  const place = frame.terms.slice(end + 1, clause.to);
+  const isPlace =
+    place.some(({ kind }) => kind === 'name') &&
+    place.every((term) => term.kind === 'name' || means(term, 'place', 'article', 'filler'));
+  const said = frame.terms.slice(next.from, next.to);
+  const at = next.from + said.findIndex((term) => isMeasure(term));
+  const isAmountAlone = said.every(
+    (term, n) => next.from + n === at || means(term, 'about', 'ish', 'each', 'of', 'filler'),
+  );
+  if (!isPlace || at < next.from || !isAmountAlone || !isDose(frame, at)) return null;
+  const each = said.some((term) => means(term, 'each'));
+  return { at, measure: measureAtTerm(frame, at)!, each };
 }
 
 interface Search {

@@ -1,4 +1,5 @@
 import type { Fact } from '../fact.ts';
+import type { Measure } from '../numbers/measure.ts';
 import {
   type Clause,
   clauseHas,
@@ -11,15 +12,24 @@ import {
 import { isMark, means } from '../reading/term.ts';
 import type { ProductGroup } from './products.ts';
 
-/** A product without its millilitres: asked for where something was added, or nothing else is said. */
-export function missingDose(frame: Frame, group: ProductGroup): Fact[] | null {
+/**
+ * A product without its millilitres: asked for where something was added, or nothing else is said. `latest`: the
+ * amount told last, whose unit a number after it shares (`200 ml A and 200 B`).
+ */
+export function missingDose(
+  frame: Frame,
+  group: ProductGroup,
+  latest: Measure | null,
+): Fact[] | null {
   const clause = frame.clauses[frame.clauseOf[group.terms[0]!]!]!;
   const near = nearestBare(frame, clause, group);
   const added =
     clauseHas(frame, clause, 'add', 'top-up', 'fill') && !hasUnknown(frame, clause.from, clause.to);
-  if (near !== null && (added || isReadAsDose(frame, group, near))) {
+  const leads = near !== null && leadsNutrient(frame, group, near);
+  if (near !== null && (added || leads || isReadAsDose(frame, group, near))) {
     take(frame, near);
-    const measure = measureOf(frame, near);
+    const bare = measureOf(frame, near);
+    const measure = latest && leads ? { ...bare, unit: latest.unit } : bare;
     return group.products.map((product, n) => ({
       quantity: 'dose',
       amount: { kind: 'measure', measure },
@@ -28,7 +38,9 @@ export function missingDose(frame: Frame, group: ProductGroup): Fact[] | null {
       to: Math.max(near, group.terms.at(-1)!),
       product,
       // `ph down 5.4` may as well be a reading.
-      ...(added ? {} : { doubt: { kind: 'which-quantity' as const, value: measure.written } }),
+      ...(added || leads
+        ? {}
+        : { doubt: { kind: 'which-quantity' as const, value: measure.written } }),
       because: 'dose without unit',
     }));
   }
@@ -43,6 +55,16 @@ export function missingDose(frame: Frame, group: ProductGroup): Fact[] | null {
     product,
     because: 'dose without amount',
   }));
+}
+
+/** `200 B`, `20 of nutrient A`: a number straight before a nutrient is of it. */
+function leadsNutrient(frame: Frame, group: ProductGroup, near: number): boolean {
+  const between = frame.terms.slice(near + 1, group.terms[0]);
+  return (
+    near < group.terms[0]! &&
+    between.every((term) => means(term, 'of')) &&
+    group.products.every((product) => !product.startsWith('ph-'))
+  );
 }
 
 /** A number without a unit beside the product: `added 15 ph down`. */

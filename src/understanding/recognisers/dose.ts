@@ -23,7 +23,7 @@ export function recogniseDoses(frame: Frame): Fact[] {
       facts.push(...dosesOf(group, found, groups.length > 1));
       continue;
     }
-    const missing = missingDose(frame, group);
+    const missing = missingDose(frame, group, latest);
     if (missing) {
       take(frame, ...group.terms);
       facts.push(...missing);

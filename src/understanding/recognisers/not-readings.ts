@@ -88,7 +88,10 @@ function isCounted(frame: Frame, clause: Clause, i: number, after: Term | undefi
   if (
     means(after, 'of') &&
     i + 2 < clause.to &&
-    (means(frame.terms[i + 2], 'article', 'pronoun') || frame.terms[i + 2]?.kind === 'name')
+    (means(frame.terms[i + 2], 'pronoun') ||
+      // `30 of a`, and nothing after it: a product's short name.
+      (means(frame.terms[i + 2], 'article') && i + 3 < clause.to) ||
+      frame.terms[i + 2]?.kind === 'name')
   )
     return true;
   if (means(after, 'counted') && !means(after, 'link', 'another', 'size', 'now')) return true;

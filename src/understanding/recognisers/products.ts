@@ -1,5 +1,5 @@
-import { unitIs } from '../numbers/quantity-of-measure.ts';
-import { type Frame, isMeasure } from '../reading/frame.ts';
+import { isBare, unitIs } from '../numbers/quantity-of-measure.ts';
+import { clauseHas, type Frame, isMeasure } from '../reading/frame.ts';
 import { isMark, means, type Term } from '../reading/term.ts';
 
 /** Products named side by side: `A and B`. Indices of their terms. */
@@ -43,7 +43,7 @@ export function productAt(frame: Frame, i: number): string | null {
   const isMeasured = beside.some((other) => isMeasure(other) && !unitIs(other.measure, 'ml', 'cl'));
   if (isMeasured && term.word.shyProduct.startsWith('ph-')) return null;
   if (besideProduct(frame, i) || isSameAgain(frame, i)) return term.word.shyProduct;
-  if (isAddedAlone(frame, i)) return term.word.shyProduct;
+  if (isAddedAlone(frame, i) || isCountedOff(frame, i)) return term.word.shyProduct;
   return dosedAfter(frame, i) ? term.word.shyProduct : null;
 }
 
@@ -65,6 +65,46 @@ function isPhMinus(frame: Frame, i: number): boolean {
 function isAddedAlone(frame: Frame, i: number): boolean {
   const isVerb = means(frame.terms[i - 1], 'add') && !means(frame.terms[i - 1], 'link', 'took');
   return isVerb && shyOf(frame, i)?.startsWith('ph-') === false && isEndOfPhrase(frame, i);
+}
+
+/** `200 ml a and 200 b`, `30 of a and 30 of b`, `gave the bench 200 a`: a number is of a nutrient, though its unit is missing. */
+function isCountedOff(frame: Frame, i: number): boolean {
+  const before = countBefore(frame, i);
+  if (before === null || shyOf(frame, i)?.startsWith('ph-') !== false || !isEndOfPhrase(frame, i))
+    return false;
+  const clause = frame.clauses[frame.clauseOf[i]!]!;
+  return (
+    isOtherCounted(frame, i, before, -1) ||
+    isOtherCounted(frame, i, before, 1) ||
+    (isBareAt(frame, before) && clauseHas(frame, clause, 'add', 'add-plainly'))
+  );
+}
+
+/** The number straight before a product, bare or in millilitres. */
+function countBefore(frame: Frame, i: number): number | null {
+  const at = means(frame.terms[i - 1], 'of') ? i - 2 : i - 1;
+  const term = frame.terms[at];
+  if (!isMeasure(term)) return null;
+  return isBare(term.measure) || unitIs(term.measure, 'ml', 'cl') ? at : null;
+}
+
+function isBareAt(frame: Frame, i: number): boolean {
+  const term = frame.terms[i];
+  return isMeasure(term) && isBare(term.measure);
+}
+
+/** Whether another nutrient with a number of its own stands before or after. */
+function isOtherCounted(frame: Frame, i: number, count: number, step: 1 | -1): boolean {
+  let other = step < 0 ? count - 1 : i + 1;
+  if (frame.terms[other]?.kind === 'stop') other += step;
+  if (step > 0) {
+    if (!isMeasure(frame.terms[other])) return false;
+    other += means(frame.terms[other + 1], 'of') ? 2 : 1;
+  }
+  const term = frame.terms[other];
+  if (term?.kind !== 'word' || countBefore(frame, other) === null) return false;
+  const product = term.word.product ?? term.word.shyProduct;
+  return product !== null && !product.startsWith('ph-') && product !== shyOf(frame, i);
 }
 
 /** `20 ml A, same of B`. */

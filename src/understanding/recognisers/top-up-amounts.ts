@@ -21,13 +21,14 @@ import { brimOrMark, type Target } from './top-up-mark.ts';
 import { asksForAmount } from './top-up-missing.ts';
 import { afterTopUp } from './top-up-order.ts';
 
-/** `unitBefore`: that of the amount told last, for `4 cans, then 2 more`. */
+/** `unitBefore`: that of the amount told last, for `4 cans, then 2 more`; `like`: it is told as that one was. */
 export function inOneClause(
   frame: Frame,
   clause: Clause,
   verb: number,
   own: boolean,
   unitBefore: Unit | null = null,
+  like = false,
 ): Fact[] {
   const parts = clauseHas(frame, clause, 'each') ? partsCounted(frame, clause) : null;
   const each = parts === null && clauseHas(frame, clause, 'each') ? { each: true } : {};
@@ -54,7 +55,7 @@ export function inOneClause(
   if (facts.length === 0 && !before)
     facts.push(
       ...bareAmounts(frame, clause, verb, each, target?.at ?? null).map((fact) =>
-        inUnitBefore(frame, clause, fact, unitBefore),
+        inUnitBefore(frame, clause, fact, unitBefore, like),
       ),
     );
   if (target) {
@@ -108,8 +109,15 @@ function times(measure: Measure, count: number | null): Measure {
 }
 
 /** `4 cans, then 2 more`: more of the same. */
-function inUnitBefore(frame: Frame, clause: Clause, fact: Fact, unit: Unit | null): Fact {
-  if (!unit || fact.amount.kind !== 'measure' || !clauseHas(frame, clause, 'another')) return fact;
+function inUnitBefore(
+  frame: Frame,
+  clause: Clause,
+  fact: Fact,
+  unit: Unit | null,
+  like: boolean,
+): Fact {
+  if (!unit || fact.amount.kind !== 'measure') return fact;
+  if (!like && !clauseHas(frame, clause, 'another')) return fact;
   return {
     ...fact,
     amount: { kind: 'measure', measure: { ...fact.amount.measure, unit } },

@@ -8,7 +8,7 @@ import {
   measuresIn,
   namesIn,
 } from '../reading/frame.ts';
-import { isMark, means } from '../reading/term.ts';
+import { isMark, type MeasureTerm, means } from '../reading/term.ts';
 import type { Unit } from '../reading/word-list.ts';
 import { inOneClause } from './top-up-amounts.ts';
 import { afterTopUp } from './top-up-order.ts';
@@ -43,7 +43,8 @@ export function recogniseTopUps(frame: Frame): Fact[] {
     const leaning =
       own === null &&
       verb !== null &&
-      isMoreOfTheSame(frame, clause, facts.at(-1)?.bareVolume === true);
+      (isMoreOfTheSame(frame, clause, facts.at(-1)?.bareVolume === true) ||
+        isLikeBefore(frame, clause, facts.at(-1)));
     if (own === null && !leaning) {
       if (clause.from < clause.to) {
         settle();
@@ -56,7 +57,8 @@ export function recogniseTopUps(frame: Frame): Fact[] {
       if (namesIn(frame, clause).length > 0) settle();
       verb = own;
     }
-    const found = inOneClause(frame, clause, verb!, own !== null, unitOf(facts.at(-1)));
+    const like = leaning && isLikeBefore(frame, clause, facts.at(-1));
+    const found = inOneClause(frame, clause, verb!, own !== null, unitOf(facts.at(-1)), like);
     if (found.length > 0) {
       if (leaning || namesIn(frame, clause).length === 0) endAtMark(facts, found);
       if (leaning || found.some(({ amount }) => amount.kind !== 'missing')) waiting = null;
@@ -248,6 +250,32 @@ function isMoreOfTheSame(frame: Frame, clause: Clause, bareBefore: boolean): boo
     } else if (means(term, 'left-over', 'below')) return false;
   }
   return amounts > 0;
+}
+
+/** `6 l into the jars, 20 into the gutters`: a whole number and where it went, in the same words as before. */
+function isLikeBefore(frame: Frame, clause: Clause, before: Fact | undefined): boolean {
+  if (before?.quantity !== 'top-up' || before.amount.kind !== 'measure') return false;
+  const [at, ...others] = measuresIn(frame, clause);
+  if (at === undefined || others.length > 0) return false;
+  const { measure } = frame.terms[at] as MeasureTerm;
+  const led = ledTo(frame, at);
+  if (!isBare(measure) || !measure.whole || led === null) return false;
+  const isAlone = frame.terms
+    .slice(clause.from, clause.to)
+    .every(
+      (term, n) =>
+        clause.from + n === at ||
+        term.kind === 'name' ||
+        means(term, 'place', 'article', 'filler', 'about', 'ish'),
+    );
+  return isAlone && led === ledTo(frame, before.at);
+}
+
+/** The word by which a number is led to the system that it went into. */
+function ledTo(frame: Frame, at: number): string | null {
+  const word = frame.terms[at + 1];
+  const name = means(frame.terms[at + 2], 'article') ? at + 3 : at + 2;
+  return means(word, 'place') && frame.terms[name]?.kind === 'name' ? word!.text : null;
 }
 
 /** `topped up the bench 40, jars 2`: a name and a number, as before. */

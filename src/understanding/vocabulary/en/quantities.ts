@@ -224,6 +224,7 @@ export const quantities: Words<QuantityConcept> = {
 export const levels: Words<LevelConcept> = {
   full: [
     'full',
+    'brimmed',
     'brimming',
     'brim full',
     'brimful',
@@ -378,6 +379,7 @@ export const deeds: Words<DeedConcept> = {
   ],
   fill: [
     'filled',
+    'brimmed',
     'filled up',
     'fill up',
     'filling up',
@@ -433,6 +435,12 @@ export const deeds: Words<DeedConcept> = {
     'pumped in',
     'popped in',
     'put it',
+    'could only get',
+    'could only fit',
+    'managed to get',
+    'only managed to get',
+    'only managed',
+    'was only able to get',
     'put into',
     'put on',
     'added in',

@@ -1,0 +1,53 @@
+import type { SystemId } from '../../greenhouse/system.ts';
+import { type Frame, frameOf, isMeasure } from '../reading/frame.ts';
+import type { Term } from '../reading/term.ts';
+import type { Statement } from '../statement.ts';
+import { readAnswer } from './read-answer.ts';
+
+/**
+ * `12 l, ph 5.9` after `topped up the dwc`: the first clause answers, and the rest tells more, of the system
+ * that was asked about unless it names one. Null: the rest leans on the answer, or tells nothing by itself.
+ */
+export function answerAndMore(
+  frame: Frame,
+  readNews: (frame: Frame) => readonly Statement[],
+): readonly Statement[] | null {
+  const [first, next] = frame.clauses.filter(({ from, to }) => to > from);
+  if (!first || !next || first.from > 0) return null;
+  const { context, terms } = frame;
+  const isOfItsOwn = terms.slice(next.from, next.to).some((term) => isMeasure(term));
+  if (!isOfItsOwn && next.closes !== 'question') return null;
+  const answer = readAnswer(framed(frame, terms.slice(0, first.to)));
+  if (!answer || answer.length === 0) return null;
+  const system = systemAnswered(answer) ?? context.recentSystem;
+  const rest = framed(
+    { ...frame, context: { ...context, repliedTo: null, openQuestions: [], recentSystem: system } },
+    terms.slice(next.from),
+  );
+  const more = readNews(rest);
+  return more.some(isNews) && more.every(isPlain) ? [...answer, ...more] : null;
+}
+
+function framed({ context, lexicon, folded }: Frame, terms: readonly Term[]): Frame {
+  return frameOf(context, lexicon, folded, terms);
+}
+
+function systemAnswered(answer: readonly Statement[]): SystemId | null {
+  const drafts = answer.flatMap((one) =>
+    one.kind === 'answered' ? one.drafts : one.kind === 'doubt' ? (one.waiting?.drafts ?? []) : [],
+  );
+  const systems = new Set(drafts.map(({ system }) => system));
+  const [only] = systems;
+  return systems.size === 1 ? (only ?? null) : null;
+}
+
+function isNews({ kind }: Statement): boolean {
+  return kind === 'entry' || kind === 'ask' || kind === 'done' || kind === 'doubt';
+}
+
+/** What a number is, or of which system, is in doubt where it leans on what was said before it. */
+function isPlain(statement: Statement): boolean {
+  if (statement.kind !== 'doubt') return statement.kind !== 'taking-back';
+  const { kind } = statement.reason;
+  return kind === 'out-of-range' || kind === 'missing-amount' || kind === 'litres-to-brim';
+}
