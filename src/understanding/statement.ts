@@ -56,6 +56,8 @@ export type DoubtReason =
   | { readonly kind: 'shared-amount'; readonly quantity: Quantity; readonly amount: string }
   | { readonly kind: 'which-time'; readonly written: string }
   | { readonly kind: 'since-when'; readonly of: Supply; readonly written: string }
+  /** It was out at some time, and nobody said how long. */
+  | { readonly kind: 'how-long-out'; readonly of: Supply }
   | { readonly kind: 'is-it-a-reading' }
   | { readonly kind: 'shorthand-does-not-fit' }
   | { readonly kind: 'which-duties' }
@@ -101,6 +103,8 @@ export type ChoiceLabel =
   | { readonly kind: 'two-top-ups' }
   /** A calibration that was made, and nobody kept its figures. */
   | { readonly kind: 'done-without-figures' }
+  /** What had failed has not come back yet. */
+  | { readonly kind: 'still-out' }
   | { readonly kind: 'keep-as-note' };
 
 /**

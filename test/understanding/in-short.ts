@@ -89,6 +89,7 @@ function choiceInShort({ label }: Choice, nameOf: NameOf): string {
     case 'one-top-up':
     case 'two-top-ups':
     case 'done-without-figures':
+    case 'still-out':
     case 'keep-as-note':
       return label.kind;
   }

@@ -132,6 +132,18 @@ const english: Readonly<Record<Exclude<DoubtReason['kind'], ElsewhereTried>, Ask
     answers: { yesterday: ['Bucket row ph 5.9'], 'just now': ['Bucket row ph 5.9'], no: [] },
   },
   'since-when': { said: 'power out since 14:30', answers: { no: [] } },
+  'how-long-out': {
+    said: 'power was out yesterday',
+    answers: {
+      '2 hours': ['null outage 1', 'null restored 1'],
+      'about half an hour': ['null outage 1', 'null restored 1'],
+      'still out': ['null outage 1'],
+      yes: [],
+      back: [],
+      'ph 5.9 in the dwc': ['Bucket row ph 5.9'],
+      no: [],
+    },
+  },
   'is-it-a-reading': {
     said: 'dwc ph 5.4?',
     answers: {

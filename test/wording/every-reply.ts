@@ -110,6 +110,7 @@ export const doubtReasons: OfEach<DoubtReason> = {
   'shared-amount': { kind: 'shared-amount', quantity: 'top-up', amount: '10 l' },
   'which-time': { kind: 'which-time', written: 'at 18:00' },
   'since-when': { kind: 'since-when', of: 'power', written: 'since 14:30' },
+  'how-long-out': { kind: 'how-long-out', of: 'power' },
   'is-it-a-reading': { kind: 'is-it-a-reading' },
   'shorthand-does-not-fit': { kind: 'shorthand-does-not-fit' },
   'whose-photo': { kind: 'whose-photo' },
@@ -141,6 +142,7 @@ const choiceLabels: OfEach<ChoiceLabel> = {
   'one-top-up': { kind: 'one-top-up' },
   'two-top-ups': { kind: 'two-top-ups' },
   'done-without-figures': { kind: 'done-without-figures' },
+  'still-out': { kind: 'still-out' },
   'keep-as-note': { kind: 'keep-as-note' },
 };
 

@@ -68,6 +68,7 @@ function fits({ label }: Choice, said: Said): boolean {
     case 'one-top-up':
     case 'two-top-ups':
     case 'done-without-figures':
+    case 'still-out':
     case 'keep-as-note':
       return false;
   }

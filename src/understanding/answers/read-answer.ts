@@ -14,6 +14,7 @@ import { choose, chooseAll } from './choose.ts';
 import { eachItsOwn, type OwnAmount } from './each-its-own.ts';
 import { fillSystem } from './fill-system.ts';
 import { type Answered, fillValue } from './fill-value.ts';
+import { outageAnswered } from './how-long-out.ts';
 import { answerOfSeveral, isOfSeveral } from './of-several.ts';
 import { pickByNumber } from './pick-by-number.ts';
 import { isOfUnit, isSomethingElse } from './something-else.ts';
@@ -69,6 +70,11 @@ function answerTo(frame: Frame, question: OpenQuestion): readonly Statement[] | 
   const calibrated = calibrations(frame, doubt);
   if (calibrated) return [answered(calibrated)];
   const said = whatIsSaid(frame);
+  if (doubt.reason.kind === 'how-long-out' && !said?.no) {
+    const outage = outageAnswered(frame, doubt, said);
+    if (outage) return [answered(outage)];
+    return said?.yes ? [again(frame, doubt)] : null;
+  }
   const ofSeveral = isOfSeveral(doubt) ? answerOfSeveral(frame, doubt, said, answered) : null;
   if (ofSeveral) return ofSeveral;
   if (!said) return null;

@@ -105,7 +105,7 @@ function isRestored(frame: Frame, i: number): boolean {
 function isState(frame: Frame, clause: Clause, i: number): boolean {
   const after = i + 1 < clause.to ? frame.terms[i + 1] : undefined;
   if (after?.kind === 'measure' && means(frame.terms[i], 'down', 'link')) return false;
-  if (means(frame.terms[i], 'place', 'from')) {
+  if (means(frame.terms[i], 'place', 'from') && frame.timed[i + 1] !== true) {
     const leads =
       after?.kind === 'name' ||
       isUnknown(after) ||

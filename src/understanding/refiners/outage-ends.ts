@@ -1,3 +1,4 @@
+import { localDateOf } from '../../greenhouse/local-time.ts';
 import type { Fact } from '../fact.ts';
 import { type Clause, clauseHas, type Frame, measureOf, measuresIn } from '../reading/frame.ts';
 import { means } from '../reading/term.ts';
@@ -12,8 +13,30 @@ export function withEnds(frame: Frame, facts: readonly Fact[], marks: readonly T
     const inClause = marks.filter((mark) => mark.clause === clause);
     const isEnded = inClause.some(({ until }) => until) && inClause.some(({ until }) => !until);
     if (isEnded) return [fact, { ...fact, quantity: 'restored' as const, ends: true }];
-    return lasted(frame, fact, inClause) ?? [fact];
+    const over = lasted(frame, fact, inClause);
+    if (over) return over;
+    const isOpen = !facts.some((other) => other.quantity === 'restored' && other.of === fact.of);
+    return [isOpen && wasOut(frame, fact, inClause) ? howLong(fact) : fact];
   });
+}
+
+/** `power was out yesterday`: it was so at a time that has passed, and is not said to go on. */
+function wasOut(frame: Frame, fact: Fact, marks: readonly TimeMark[]): boolean {
+  const clause = frame.clauses[frame.clauseOf[fact.at]!]!;
+  const { writtenAtMs, greenhouse } = frame.context;
+  const today = localDateOf(writtenAtMs, greenhouse.timeZone);
+  return (
+    clauseHas(frame, clause, 'was') &&
+    marks.some(({ since, until, atMs, askFrom, vague }) => {
+      if (since || until || askFrom !== null || atMs >= writtenAtMs) return false;
+      // `at 3 the power was out`: found so today, it may be out still.
+      return vague || localDateOf(atMs, greenhouse.timeZone) < today;
+    })
+  );
+}
+
+function howLong(fact: Fact): Fact {
+  return { ...fact, doubt: { kind: 'how-long-out', of: fact.of ?? 'power' } };
 }
 
 /**

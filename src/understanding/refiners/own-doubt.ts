@@ -44,7 +44,16 @@ export function ownDoubt(frame: Frame, one: Settled, reason: DoubtReason): Doubt
       drafts: choices.flatMap(({ drafts }) => drafts),
     });
   }
+  if (reason.kind === 'how-long-out') return howLongOut(frame, one, reason);
   return doubt(frame, one, reason, [], reason.kind === 'which-unit' ? amountAwaited(one) : null);
+}
+
+/** As it stands it would be out until now. */
+function howLongOut(frame: Frame, one: Settled, reason: DoubtReason): DoubtStatement {
+  const targets = one.systems && one.systems.length > 0 ? one.systems : [null];
+  const drafts = targets.flatMap((system) => soundDraft(frame, one, system) ?? []);
+  const choices: Choice[] = drafts.length > 0 ? [{ label: { kind: 'still-out' }, drafts }] : [];
+  return doubt(frame, one, reason, choices, { for: 'time', drafts });
 }
 
 /** `3 buckets into the bench`: the litres that somebody may say. */

@@ -44,7 +44,8 @@ function expressionAt(frame: Frame, start: number): TimeMark | null {
     const length = partAt(frame, i, building);
     if (length === 0) {
       if (!found && i > start) break;
-      if (!isSmall(frame.terms[i])) break;
+      // `pump was off this morning`: what it was, and no small word of the time.
+      if (!isSmall(frame.terms[i]) || means(frame.terms[i], 'broken')) break;
       i++;
       if (!found && i - start > 2) break;
       continue;

@@ -85,6 +85,8 @@ export function choiceText(choice: ChoiceLabel, s: Speaker): string {
       return 'eine weitere';
     case 'done-without-figures':
       return 'erledigt, ohne Zahlen';
+    case 'still-out':
+      return 'noch aus';
     case 'keep-as-note':
       return 'als Notiz behalten';
   }

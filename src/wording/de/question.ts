@@ -57,6 +57,8 @@ export function questionText(doubt: Doubt, s: Speaker): string {
       return `„${clipped(reason.written, mostQuoted)}“ kann ich nicht einordnen. Wann war das?`;
     case 'since-when':
       return sinceWhen(reason);
+    case 'how-long-out':
+      return `${howLongOutTexts[reason.of]} Zum Beispiel „2 Stunden“. Bis dahin trage ich nichts ein.`;
     case 'is-it-a-reading':
       return isItAReading(doubt, s);
     case 'shorthand-does-not-fit':
@@ -125,6 +127,12 @@ const sinceWhenTexts: Readonly<Record<Supply, string>> = {
   power: 'Seit wann ist der Strom weg?',
   pump: 'Seit wann steht die Pumpe?',
   'air-pump': 'Seit wann steht die Luftpumpe?',
+};
+
+const howLongOutTexts: Readonly<Record<Because<'how-long-out'>['of'], string>> = {
+  power: 'Wie lange war der Strom weg?',
+  pump: 'Wie lange stand die Pumpe?',
+  'air-pump': 'Wie lange stand die Luftpumpe?',
 };
 
 function sinceWhen({ of, written }: Because<'since-when'>): string {

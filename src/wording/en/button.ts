@@ -85,6 +85,8 @@ export function choiceText(choice: ChoiceLabel, s: Speaker): string {
       return 'another one';
     case 'done-without-figures':
       return 'done, no figures';
+    case 'still-out':
+      return 'still out';
     case 'keep-as-note':
       return 'keep as a note';
   }

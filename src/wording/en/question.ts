@@ -62,6 +62,8 @@ export function questionText(doubt: Doubt, s: Speaker): string {
       return `I can't place “${clipped(reason.written, mostQuoted)}”. When was that?`;
     case 'since-when':
       return sinceWhen(reason);
+    case 'how-long-out':
+      return `How long was the ${supplyNames[reason.of]} out? For example “2 hours”. Until you say, it is not logged.`;
     case 'is-it-a-reading':
       return isItAReading(doubt, s);
     case 'shorthand-does-not-fit':
@@ -127,9 +129,10 @@ function isItAReading(doubt: Doubt, s: Speaker): string {
   return `Should I log ${found.join(', ')}${forSystem(doubt, s)}, or was that a question?`;
 }
 
+const supplyNames = { power: 'power', pump: 'pump', 'air-pump': 'air pump' };
+
 function sinceWhen({ of, written }: Because<'since-when'>): string {
-  const failed = { power: 'power', pump: 'pump', 'air-pump': 'air pump' }[of];
-  return `Since when is the ${failed} out? “${clipped(written, mostQuoted)}” is still to come today, so I logged it from now.`;
+  return `Since when is the ${supplyNames[of]} out? “${clipped(written, mostQuoted)}” is still to come today, so I logged it from now.`;
 }
 
 function possibleUnits(quantity: Quantity, s: Speaker): readonly string[] {

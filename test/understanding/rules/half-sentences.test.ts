@@ -83,3 +83,25 @@ describe('answers that tell more', () => {
       'answered Bucket row ph 5.9 at 4 May 08:20 + Bucket row ec 1.7 at 4 May 08:20; ? out-of-range (0.2, 20)',
   });
 });
+
+describe('what was out, and is not said to be so still', () => {
+  understood({
+    'power was out yesterday': '? how-long-out (still-out)',
+    'pump was off this morning in the nft': '? how-long-out (still-out)',
+    'power was out this morning || half an hour':
+      'answered greenhouse outage ~1 power at 4 May 07:00 + greenhouse restored ~1 power at 4 May 07:30',
+    'power was out this morning || 2 hours':
+      'answered greenhouse outage ~1 power at 4 May 06:21 + greenhouse restored ~1 power',
+    'pump was off this morning in the nft || about an hour':
+      'answered Gutter run outage ~1 pump at 4 May 07:00 + Gutter run restored ~1 pump at 4 May 08:00',
+    'power was out yesterday || still out': 'answered greenhouse outage ~1 power at 3 May 12:00',
+    'power was out yesterday || until 6':
+      'answered greenhouse outage ~1 power at 3 May 12:00 + greenhouse restored ~1 power at 4 May 06:00',
+    'power was out yesterday || 30 hours': '? how-long-out (still-out)',
+    'power was out yesterday || dwc ph 5.9': 'Bucket row ph 5.9',
+    'power went out at 6': 'greenhouse outage 1 power at 4 May 06:00',
+    'power was out at 6, back at 7':
+      'greenhouse outage 1 power at 4 May 06:00; greenhouse restored 1 power at 4 May 07:00',
+    'power was out since 6': 'greenhouse outage 1 power at 4 May 06:00',
+  });
+});

@@ -119,6 +119,10 @@ describe('a German question', () => {
       'since-when',
       'Seit wann ist der Strom weg? „since 14:30“ kommt heute erst noch, daher habe ich es ab jetzt eingetragen.',
     ],
+    [
+      'how-long-out',
+      'Wie lange war der Strom weg? Zum Beispiel „2 Stunden“. Bis dahin trage ich nichts ein.',
+    ],
     ['is-it-a-reading', 'Soll ich das eintragen, oder war es eine Frage?'],
     [
       'shorthand-does-not-fit',

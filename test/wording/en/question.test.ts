@@ -37,6 +37,10 @@ describe('an English question', () => {
       'since-when',
       'Since when is the power out? “since 14:30” is still to come today, so I logged it from now.',
     ],
+    [
+      'how-long-out',
+      'How long was the power out? For example “2 hours”. Until you say, it is not logged.',
+    ],
     ['is-it-a-reading', 'Should I log that, or was it a question?'],
     [
       'shorthand-does-not-fit',
