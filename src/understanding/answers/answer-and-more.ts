@@ -18,7 +18,8 @@ export function answerAndMore(
   const isOfItsOwn = terms.slice(next.from, next.to).some((term) => isMeasure(term));
   if (!isOfItsOwn && next.closes !== 'question') return null;
   const answer = readAnswer(framed(frame, terms.slice(0, first.to)));
-  if (!answer || answer.length === 0) return null;
+  // `20 ml A and 25 ml B`: an answer that is asked about again was one only in part.
+  if (!answer || answer.length === 0 || !answer.every(isSettled)) return null;
   const system = systemAnswered(answer) ?? context.recentSystem;
   const rest = framed(
     { ...frame, context: { ...context, repliedTo: null, openQuestions: [], recentSystem: system } },
@@ -39,6 +40,13 @@ function systemAnswered(answer: readonly Statement[]): SystemId | null {
   const systems = new Set(drafts.map(({ system }) => system));
   const [only] = systems;
   return systems.size === 1 ? (only ?? null) : null;
+}
+
+function isSettled(statement: Statement): boolean {
+  return (
+    statement.kind === 'answered' ||
+    (statement.kind === 'doubt' && statement.reason.kind === 'out-of-range')
+  );
 }
 
 function isNews({ kind }: Statement): boolean {

@@ -35,7 +35,11 @@ export function endOfTalkOf(
       isDeed(term) ||
       means(term, 'hearsay', 'says'),
   );
-  if (isEmpty) return clause.to;
+  // `the cat says hello`: what is passed on is a greeting, and nothing more.
+  const isGreeting =
+    said.some((term) => means(term, 'greeting')) &&
+    !said.some((term) => term.kind === 'measure' || isLabel(term));
+  if (isEmpty || isGreeting) return clause.to;
   const names = said.some((term) => term.kind === 'name');
   // `Jonas says, the dwc has 5.5`, `if it drops, add 10 ml`: the first to follow may be what it is about.
   const isIf = clauseHas(frame, clause, 'condition');

@@ -183,7 +183,9 @@ function unitFrom(reading: Reading, at: number): Match<Unit> | null {
   const unit = unitAt(reading, at);
   if (unit && closesQuotation(reading, at)) return null;
   // `at 7 barrels ph 6`: a system's name, and no measure.
-  if (unit && 'id' in unit.value && unit.value.id === 'unknown' && isNameAt(reading, at))
+  // `5.8 w/ ec 1.7`: nor is a word of more signs than the unit.
+  const isUnknown = unit !== null && 'id' in unit.value && unit.value.id === 'unknown';
+  if (isUnknown && (isNameAt(reading, at) || (phraseAt(reading, at)?.length ?? 0) > unit.length))
     return null;
   if (!unit || !('shy' in unit.value) || !unit.value.shy) return unit;
   // An inch only where the word can be no preposition.
