@@ -14,6 +14,10 @@ export interface Conversation {
   readonly questions: readonly AskedQuestion[];
   /** What the member's last receipts logged, latest first, for undoing them one by one. */
   readonly receipts: readonly LoggedMessage[];
+  /** What the member's last messages struck out, latest first, for putting it back. */
+  readonly struck?: readonly StruckBy[];
+  /** The questions that the member's last messages answered, latest first, for an answer that is edited. */
+  readonly answered?: readonly AnsweredBy[];
   /** The guided set-up that the member is in the midst of. */
   readonly guide?: Guide;
   /** Cautions that were told in full; absent where none were. */
@@ -36,6 +40,20 @@ export interface AskedQuestion {
   readonly messageId: string;
 }
 
+export interface StruckBy {
+  readonly messageId: string;
+  readonly entries: readonly EntryNo[];
+  /** How many entries the logbook held by then. */
+  readonly lastEntryNo: number;
+}
+
+export interface AnsweredBy {
+  readonly messageId: string;
+  readonly question: AskedQuestion;
+  /** What the answer logged. */
+  readonly entries: readonly EntryNo[];
+}
+
 export interface LoggedMessage {
   readonly messageId: string;
   readonly entries: readonly EntryNo[];
@@ -53,6 +71,7 @@ const namedForMs = 10 * 60_000;
 const typedAnswerForMs = 30 * 60_000;
 const questionsKept = 20;
 const receiptsKept = 50;
+const changesKept = 20;
 
 /** The one system this member named in the ten minutes before; null where there were none or two. */
 export function recentSystem(conversation: Conversation, writtenAtMs: number): SystemId | null {
@@ -129,6 +148,23 @@ export function withSettledBy(
   const others = conversation.receipts.filter((receipt) => receipt !== earlier);
   const settled = [...(earlier?.settled ?? []), ...places];
   return withReceipt({ ...conversation, receipts: others }, { messageId, entries: [], settled });
+}
+
+export function withStruck(conversation: Conversation, struck: StruckBy): Conversation {
+  const earlier = conversation.struck ?? [];
+  return { ...conversation, struck: [struck, ...earlier].slice(0, changesKept) };
+}
+
+export function withoutStruck(conversation: Conversation, struck: StruckBy): Conversation {
+  return { ...conversation, struck: conversation.struck?.filter((each) => each !== struck) ?? [] };
+}
+
+/** Remembers what a message answered; an answer that takes its place is the one that counts. */
+export function withAnswered(conversation: Conversation, answered: AnsweredBy): Conversation {
+  const others = (conversation.answered ?? []).filter(
+    ({ messageId }) => messageId !== answered.messageId,
+  );
+  return { ...conversation, answered: [answered, ...others].slice(0, changesKept) };
 }
 
 export function withoutReceipt(conversation: Conversation, receipt: LoggedMessage): Conversation {

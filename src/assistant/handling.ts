@@ -74,13 +74,17 @@ export class Handling {
   }
 
   /** Puts drafts into the logbook under the member's message and gives the entries as they stand. */
-  log(drafts: readonly EntryDraft[], messageId: string = this.heard.messageId): readonly Entry[] {
+  log(
+    drafts: readonly EntryDraft[],
+    messageId: string = this.heard.messageId,
+    handle: string = this.heard.member.handle,
+  ): readonly Entry[] {
     const last = this.standing.logbook.all.length;
     const entries = drafts.map(
       (draft, position): Entry => ({
         ...draft,
         no: (last + position + 1) as EntryNo,
-        source: { kind: 'member', handle: this.heard.member.handle, messageId },
+        source: { kind: 'member', handle, messageId },
         recordedAtMs: this.nowMs,
         struck: null,
       }),

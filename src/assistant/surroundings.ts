@@ -96,6 +96,8 @@ function dutiesIn({ reply }: Outgoing): AskedDuties['duties'] | null {
   if (reply.kind === 'answer' && reply.answer.kind === 'due') {
     return reply.answer.duties.map(({ duty }) => duty);
   }
+  // `Still open today: …. Is it done?`
+  if (reply.kind === 'alert' && reply.alert.kind === 'undone') return reply.alert.duties;
   return null;
 }
 

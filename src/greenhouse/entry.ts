@@ -46,6 +46,8 @@ export interface EntryDraft {
   readonly milestone?: Milestone;
   /** top-up, reservoir-change: the water it was made with, where that was said. */
   readonly water?: WaterKind;
+  /** The struck entries in whose place it stands: a correction, or what was put back. */
+  readonly inPlaceOf?: readonly EntryNo[];
 }
 
 export type Milestone = 'first-fruit';

@@ -76,6 +76,16 @@ export function entriesOfMessage(logbook: Logbook, messageId: string): readonly 
   return logbook.all.filter((entry) => entry.source.messageId === messageId);
 }
 
+/** What stands or stood in the place of these entries, however often they were corrected. */
+export function successorsOf(logbook: Logbook, entries: readonly Entry[]): readonly Entry[] {
+  const nos = new Set(entries.map(({ no }) => no));
+  return logbook.all.filter((entry) => {
+    const succeeds = !nos.has(entry.no) && entry.inPlaceOf?.some((no) => nos.has(no)) === true;
+    if (succeeds) nos.add(entry.no);
+    return succeeds;
+  });
+}
+
 function shelfKey(system: SystemId | null, quantity: Quantity): ShelfKey {
   return `${system ?? ''}|${quantity}`;
 }

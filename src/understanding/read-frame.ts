@@ -1,8 +1,9 @@
 import type { SystemId } from '../greenhouse/system.ts';
 import { answerAndMore } from './answers/answer-and-more.ts';
-import { questionMissed, readAnswer } from './answers/read-answer.ts';
+import { questionAsked, questionMissed, readAnswer } from './answers/read-answer.ts';
 import { newStatements } from './new-statements.ts';
 import type { Frame } from './reading/frame.ts';
+import { isOnlyTick } from './recognisers/done.ts';
 import { recogniseTakingBack } from './recognisers/taking-back.ts';
 import type { Statement } from './statement.ts';
 
@@ -16,6 +17,9 @@ export function readFrame(frame: Frame): Read {
   const named = namesSaid(frame);
   const answer = readAnswer(frame);
   if (answer) return { statements: answer, named };
+  // A thumb tells nothing of what was asked.
+  const untold = isOnlyTick(frame) ? questionAsked(frame) : null;
+  if (untold) return { statements: [untold], named };
   frame.taken.fill(false);
   frame.timed.fill(false);
   const back = recogniseTakingBack(frame);

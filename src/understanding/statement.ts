@@ -197,6 +197,8 @@ export interface DoneStatement {
   readonly systems: readonly SystemId[] | null;
   readonly chore: string | null;
   readonly except: readonly SystemId[];
+  /** A thumb or a tick alone: where no work was asked for, it says no more than `seen`. */
+  readonly isSign?: true;
   readonly span: Span;
   readonly because: readonly string[];
 }
@@ -208,6 +210,8 @@ export interface Readable {
 
 export type TakingBack =
   | { readonly kind: 'undo' }
+  /** `no, it was right`: what was struck out last holds after all. */
+  | { readonly kind: 'put-back' }
   /**
    * `sorry, 5.6 not 5.4`: what the numbers can be read as, likeliest first, each in its quantity's
    * unit; the member's last entry that fits is the one corrected. `from`: the value given up.

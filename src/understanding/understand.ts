@@ -7,7 +7,7 @@ import { fold } from './reading/fold.ts';
 import { frameOf } from './reading/frame.ts';
 import { languageOf, lexiconFor } from './reading/lexicon.ts';
 import { readingOf } from './reading/look-up.ts';
-import { putRight } from './reading/put-right.ts';
+import { putNamesRight, putRight } from './reading/put-right.ts';
 import { saidOnce, withoutBrackets } from './reading/said-twice.ts';
 import { shadeMeasures } from './reading/shade-measures.ts';
 import { joinSplitDecimals } from './reading/split-decimals.ts';
@@ -41,7 +41,7 @@ export function understand(text: string, context: Context): Understanding {
   const written = withoutBrackets(
     saidOnce(termsOf(readingOf(read, lexicon)), context.greenhouse.units),
   );
-  const terms = putRight(shadeMeasures(cutAtSo(countVessels(written, lexicon))));
+  const terms = putNamesRight(putRight(shadeMeasures(cutAtSo(countVessels(written, lexicon)))));
   const frame = frameOf(context, lexicon, folded, terms);
   const { statements, named } =
     note && read.length === 0 ? { statements: [], named: [] } : readFrame(frame);

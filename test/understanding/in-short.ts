@@ -58,7 +58,7 @@ function one(statement: Statement, nameOf: NameOf, draft: (entry: EntryDraft) =>
         const to = back.to[0];
         return `correct ${to?.quantity ?? ''} ${to?.value ?? ''}${back.from ? ` from ${back.from[0]?.value ?? ''}` : ''}${back.system ? ` ${nameOf(back.system)}` : ''}`;
       }
-      if (back.kind === 'undo') return 'undo';
+      if (back.kind === 'undo' || back.kind === 'put-back') return back.kind;
       const system = back.system === null ? '' : ` ${nameOf(back.system)}`;
       return back.kind === 'move'
         ? `move${system}`

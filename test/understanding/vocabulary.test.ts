@@ -7,8 +7,18 @@ import { vocabularies } from '../../src/understanding/vocabulary/languages.ts';
 
 /** What a language has no word for, or says by other means; whoever adds a language tells it here. */
 const maySayNothing: Readonly<Record<Language, readonly string[]>> = {
-  // Verbs that English does not part, and `ago` that only follows.
-  en: ['could', 'runs', 'again', 'this-night', 'ago-before', 'metric-pound', 'decagram'],
+  // Verbs that English does not part, `ago` that only follows, and a day of the month that the 10th says.
+  en: [
+    'could',
+    'runs',
+    'again',
+    'this-night',
+    'ago-before',
+    'metric-pound',
+    'decagram',
+    'about-or-almost',
+    'on-date',
+  ],
   // The infinitive is a plan and no report; `heute Nacht` is told by the hour.
   de: ['add-plainly', 'tonight'],
 };

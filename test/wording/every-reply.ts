@@ -426,6 +426,7 @@ export const answers: OfEach<Exclude<Answer, AdviceAnswer>> = {
     },
   },
   'nothing-to-take-back': { kind: 'nothing-to-take-back' },
+  'nothing-to-put-back': { kind: 'nothing-to-put-back' },
   'nothing-open': { kind: 'nothing-open' },
   'too-late': { kind: 'too-late' },
   'left-out': { kind: 'left-out' },

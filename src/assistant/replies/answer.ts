@@ -70,6 +70,8 @@ export type Answer =
   | { readonly kind: 'show'; readonly systems: readonly Portrait[]; readonly picture?: Picture }
   | { readonly kind: 'picture'; readonly picture: Picture }
   | { readonly kind: 'nothing-to-take-back' }
+  /** Nothing that was struck out waits to be put back. */
+  | { readonly kind: 'nothing-to-put-back' }
   | { readonly kind: 'nothing-open' }
   /** The question had been answered or had lapsed. */
   | { readonly kind: 'too-late' }

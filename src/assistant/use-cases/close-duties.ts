@@ -20,7 +20,10 @@ export function closeDuties(
   asked: AskedDuties | null,
 ): void {
   const early = choreNotAsked(done, asked, handling);
-  if (early) return recordEntries(handling, [doneDraft(early, handling.heard.writtenAtMs)]);
+  if (early) {
+    recordEntries(handling, [doneDraft(early, handling.heard.writtenAtMs)]);
+    return;
+  }
   const { duties, sinceMs } = asked ?? dueNow(handling);
   const meant = duties.filter((duty) => isMeant(duty, done));
   if (meant.length === 0) return askWhich(handling);

@@ -5,7 +5,13 @@ import type { Assumption, Statement, Understanding } from '../../understanding/s
 import { understand } from '../../understanding/understand.ts';
 import { withWaterSaid } from '../../understanding/wishes/water-said.ts';
 import { answerQuestion } from '../answers/answer-question.ts';
-import { withNamed, withoutQuestion, withQuestionsLapsed } from '../conversation.ts';
+import {
+  type AskedQuestion,
+  withAnswered,
+  withNamed,
+  withoutQuestion,
+  withQuestionsLapsed,
+} from '../conversation.ts';
 import { hearArrangings } from '../family/hear-arrangings.ts';
 import { askAboutDoubles, hearCount, withoutDoubles } from '../family/same-top-up.ts';
 import type { Handling } from '../handling.ts';
@@ -123,7 +129,8 @@ function act(handling: Handling, statement: Statement, around: Surroundings): vo
         ({ questionId }) => questionId === statement.questionId,
       );
       handling.conversation = withoutQuestion(handling.conversation, statement.questionId);
-      recordAnswer(handling, statement.drafts, question);
+      const logged = recordAnswer(handling, statement.drafts, question);
+      if (question) rememberAnswer(handling, question, logged);
       if (statement.drafts.length === 0) leftOut(handling);
       return;
     }
@@ -134,10 +141,24 @@ function act(handling: Handling, statement: Statement, around: Surroundings): vo
     case 'ask':
       return answerQuestion(handling, statement.ask, repliedSystems(around, handling.standing));
     case 'done':
+      if (statement.isSign && isAboutNoDuty(around)) return giveThanks(handling);
       return closeDuties(handling, statement, around.askedDuties ?? around.round);
     case 'taking-back':
       return takeBack(handling, statement.back, repliedEntries(around));
   }
+}
+
+/** So that an edited answer takes the place of what it was. */
+export function rememberAnswer(
+  handling: Handling,
+  question: AskedQuestion,
+  logged: readonly Entry[],
+): void {
+  handling.conversation = withAnswered(handling.conversation, {
+    messageId: handling.heard.messageId,
+    question,
+    entries: logged.map(({ no }) => no),
+  });
 }
 
 function repliedEntries(around: Surroundings): readonly Entry[] | null {
@@ -157,7 +178,16 @@ function acknowledge(handling: Handling, statements: readonly Statement[]): void
       statement.kind === 'passed-over' &&
       (statement.why === 'thanks' || statement.why === 'greeting'),
   );
-  if (!isThanks) return leftOut(handling);
+  if (isThanks) giveThanks(handling);
+  else leftOut(handling);
+}
+
+/** A receipt or a warning that a thumb was put under asks for no work. */
+function isAboutNoDuty({ repliedTo, askedDuties }: Surroundings): boolean {
+  return repliedTo?.kind === 'message' && askedDuties === null;
+}
+
+function giveThanks(handling: Handling): void {
   handling.inPassing(() => {
     handling.say({ kind: 'answer', answer: { kind: 'thanks' } });
   });

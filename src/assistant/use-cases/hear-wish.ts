@@ -78,7 +78,8 @@ function grant(handling: Handling, wish: Wish, text: string, around: Surrounding
     case 'notes':
       return showNotes(handling, wish.about);
     case 'first-fruit':
-      return recordEntries(handling, [firstFruit(handling, wish, text)]);
+      recordEntries(handling, [firstFruit(handling, wish, text)]);
+      return;
     case 'what-if':
       return answer(handling, whatIfAnswer(handling.standing, wish.scenario, handling.nowMs));
   }

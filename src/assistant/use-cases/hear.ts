@@ -8,7 +8,7 @@ import { type Outgoing, readPressToken } from '../outgoing.ts';
 import { may } from '../permissions.ts';
 import type { ChannelName, Ledger } from '../ports/store.ts';
 import type { Standing } from '../standing.ts';
-import { nothingAround, surroundingsOf } from '../surroundings.ts';
+import { surroundingsOf } from '../surroundings.ts';
 import { hearEdit } from './hear-edit.ts';
 import { hearMessage } from './hear-message.ts';
 import { type HouseholdDesk, keepHousehold } from './keep-household.ts';
@@ -75,7 +75,9 @@ export async function hear(
         ({ source }) => source.kind === 'member' && source.handle === member.handle,
       );
       if (first && may(member, 'edit', isAuthor)) {
-        hearEdit(handling, incoming.text, nothingAround);
+        const { writtenAtMs } = first;
+        const around = await surroundingsOf(ledger, standing, null, { ...place, writtenAtMs });
+        hearEdit(handling, incoming.text, around);
       } else handling.say({ kind: 'refusal', because: { kind: 'edit-of-unknown' } });
       return handling;
     }

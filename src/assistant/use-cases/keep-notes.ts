@@ -21,7 +21,8 @@ export function attachNote(
   if (member.role !== 'grower') {
     const { system } = about;
     const said: EntryDraft = { system, quantity: 'note', value: 1, atMs: writtenAtMs, note };
-    return recordEntries(handling, [said]);
+    recordEntries(handling, [said]);
+    return;
   }
   const draft = noteDraft(handling, about, note);
   const before = isInstead ? notesOf(handling, about) : [];

@@ -51,7 +51,8 @@ export function pressButton(
         handling.say({ kind: 'answer', answer: { kind: 'left-out' } });
         return;
       }
-      return recordAnswer(handling, drafts, question);
+      recordAnswer(handling, drafts, question);
+      return;
     }
     case 'undo-set-up':
       if (!undoSetUpOf(handling, action.messageId)) tooLate(handling);

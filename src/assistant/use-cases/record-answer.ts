@@ -1,16 +1,16 @@
-import type { EntryDraft } from '../../greenhouse/entry.ts';
+import type { Entry, EntryDraft } from '../../greenhouse/entry.ts';
 import { entriesOfMessage } from '../../logbook/logbook.ts';
 import type { AskedQuestion } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
 import { recordEntries } from './record-entries.ts';
 import { replaceEntries } from './take-back.ts';
 
-/** Logs what an answer settles, as of the message that raised the question. */
+/** Logs what an answer settles, and gives it, as of the message that raised the question. */
 export function recordAnswer(
   handling: Handling,
   drafts: readonly EntryDraft[],
   question: AskedQuestion | undefined,
-): void {
+): readonly Entry[] {
   // An outage was logged from when it was told: since when it was takes that entry's place.
   const provisional =
     question?.doubt.reason.kind === 'since-when'
@@ -23,5 +23,5 @@ export function recordAnswer(
       : [];
   if (question && provisional.length > 0 && drafts.length > 0)
     return replaceEntries(handling, provisional, drafts, question.messageId);
-  recordEntries(handling, drafts, [], question?.messageId);
+  return recordEntries(handling, drafts, [], question?.messageId);
 }

@@ -7,13 +7,13 @@ import { remarksOn } from '../remarks.ts';
 import { askedFor } from './asked-for.ts';
 import { tellOfOutages } from './tell-of-outages.ts';
 
-/** Writes what was said clearly into the logbook, and says what was understood. */
+/** Writes what was said clearly into the logbook, says what was understood, and gives it. */
 export function recordEntries(
   handling: Handling,
   drafts: readonly EntryDraft[],
   assumptions: readonly Assumption[] = [],
   messageId: string = handling.heard.messageId,
-): void {
+): readonly Entry[] {
   const { systems } = handling.standing.greenhouse;
   // A button may be older than the end of the system that it speaks of.
   const fitting = drafts.filter(
@@ -21,13 +21,14 @@ export function recordEntries(
   );
   if (fitting.length === 0) {
     if (drafts.length > 0) handling.say({ kind: 'answer', answer: { kind: 'too-late' } });
-    return;
+    return [];
   }
   const logged = handling.log(askedFor(fitting, handling.standing), messageId);
   rememberReceipt(handling, logged, messageId);
   const remarks = remarksOn(logged, handling.standing, handling.heard.member);
   handling.say({ kind: 'receipt', logged, assumptions, remarks }, strikeOutRow(logged));
   tellOfOutages(handling, logged);
+  return logged;
 }
 
 export function rememberReceipt(

@@ -7,6 +7,7 @@ import { withQuestionsLapsed } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
 import { remarksOn } from '../remarks.ts';
 import { askBack } from './ask-back.ts';
+import { draftOf, putBackLast, rememberStruck } from './put-back.ts';
 import { rememberReceipt, strikeOutRow } from './record-entries.ts';
 import { undoLast } from './undo-last.ts';
 
@@ -22,6 +23,8 @@ export function takeBack(
       if (entries) strikeOut(handling, entries);
       return;
     }
+    case 'put-back':
+      return putBackLast(handling);
     case 'correct':
       return correct(handling, back, target);
     case 'move':
@@ -37,6 +40,7 @@ export function strikeOut(handling: Handling, entries: readonly Entry[]): void {
   if (live.length === 0) return nothingToTakeBack(handling);
   if (refusesOthers(handling, live)) return;
   const struck = handling.strike(live);
+  rememberStruck(handling, struck);
   handling.say({ kind: 'correction', struck, logged: [], remarks: [] });
 }
 
@@ -46,9 +50,13 @@ export function replaceEntries(
   entries: readonly Entry[],
   drafts: readonly EntryDraft[],
   messageId: string = handling.heard.messageId,
-): void {
+): readonly Entry[] {
   const struck = handling.strike(entries);
-  const logged = handling.log(drafts, messageId);
+  const inPlaceOf = struck.map(({ no }) => no);
+  const logged = handling.log(
+    drafts.map((draft) => ({ ...draft, inPlaceOf })),
+    messageId,
+  );
   rememberReceipt(handling, logged, messageId);
   handling.say(
     {
@@ -59,6 +67,7 @@ export function replaceEntries(
     },
     strikeOutRow(logged),
   );
+  return logged;
 }
 
 function correct(
@@ -100,7 +109,8 @@ function correct(
       });
     }
     handling.conversation = withQuestionsLapsed(handling.conversation);
-    return replaceEntries(handling, [entry], [{ ...draftOf(entry), value: reading.value }]);
+    replaceEntries(handling, [entry], [{ ...draftOf(entry), value: reading.value }]);
+    return;
   }
   nothingToTakeBack(handling);
 }
@@ -231,11 +241,6 @@ function isGivenUp(entry: Entry, from: readonly Readable[]): boolean {
   );
 }
 
-function draftOf(entry: Entry): EntryDraft {
-  const { no: _no, source: _source, recordedAtMs: _at, struck: _struck, ...draft } = entry;
-  return draft;
-}
-
 function isStruck(handling: Handling, entry: Entry): boolean {
   return handling.standing.logbook.all[entry.no - 1]?.struck !== null;
 }
@@ -244,7 +249,7 @@ function systemOf(handling: Handling, id: SystemId | null): System | null {
   return handling.standing.greenhouse.systems.find((system) => system.id === id) ?? null;
 }
 
-function refusesOthers(handling: Handling, entries: readonly Entry[]): boolean {
+export function refusesOthers(handling: Handling, entries: readonly Entry[]): boolean {
   const others = entries.filter((entry) => !handling.mayChange(entry));
   if (others.length === 0) return false;
   handling.say({ kind: 'refusal', because: { kind: 'not-yours', entries: others } });

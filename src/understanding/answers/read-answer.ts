@@ -41,6 +41,12 @@ export function questionMissed(frame: Frame): Statement | null {
   return question && whatIsSaid(frame) ? again(frame, question.doubt) : null;
 }
 
+/** The question that a member has before them, asked once more. */
+export function questionAsked(frame: Frame): Statement | null {
+  const [question] = questionsOf(frame);
+  return question ? again(frame, question.doubt) : null;
+}
+
 function offers(frame: Frame, { doubt }: OpenQuestion): boolean {
   const said = whatIsSaid(frame);
   return said?.measure != null && choose(doubt.choices, said) !== null;

@@ -40,7 +40,8 @@ export function readArrangings(text: string, context: Context, asked: ArrangingA
     const isCoverMeant =
       asked.whoCovers || arrangings.some(({ kind }) => kind === 'covers' || kind === 'away');
     const last = arrangings.at(-1);
-    const settled = isReport(clause, lexicon) ? null : readClause(view, isCoverMeant);
+    const isTold = isReport(clause, lexicon) || isOfSupply(clause, lexicon);
+    const settled = isTold ? null : readClause(view, isCoverMeant);
     const read = withDaysOf(last, settled) ?? answered(view, asked);
     if (read) arrangings.push(read);
     else if (last && isReasonOf(last, view, left)) {
@@ -57,6 +58,13 @@ function isReport({ pieces }: Clause, { own }: Lexicon): boolean {
   const says = (words: readonly string[]): boolean =>
     pieces.some(({ text }) => words.includes(text));
   return says(done) && says(except);
+}
+
+/** `heute Nacht Strom weg`: of the mains or a pump it is said that it failed, not who is away. */
+function isOfSupply({ pieces }: Clause, { own }: Lexicon): boolean {
+  const { words } = own.vocabulary;
+  const supplies = [words.power, words.pump, words['air-pump'], words['air-stones'], words.venturi];
+  return pieces.some(({ text }) => supplies.some((names) => names.includes(text)));
 }
 
 /** `away until Friday, Tomas steps in`: on the days of the absence. */

@@ -128,10 +128,17 @@ function away(view: ClauseView): Arranging | null {
   const bare = view.rest.every(
     ({ concepts }) => concepts.has('away') || concepts.has('filler') || concepts.has('self-is'),
   );
-  const handle = view.subject ?? (view.said || bare ? view.me : null);
+  const isMe = (view.said !== null && !isOfAnother(view)) || bare;
+  const handle = view.subject ?? (isMe ? view.me : null);
   if (handle === null || view.strangers > 4) return null;
   if (!view.said && view.strangers > 0 && !view.has('self-is', 'self', 'self-will')) return null;
   return { kind: 'away', handle, days: view.said?.days ?? null };
+}
+
+/** `das Wasser ist heute weg`: what is away is named before, and nobody of the family. */
+function isOfAnother({ rest }: ClauseView): boolean {
+  const at = rest.findIndex(({ concepts }) => concepts.has('away'));
+  return rest.slice(0, at).some(({ isStrange }) => isStrange);
 }
 
 function back(view: ClauseView): Arranging | null {

@@ -1,5 +1,7 @@
+import { isVolume } from '../numbers/quantity-of-measure.ts';
 import { type Clause, clauseHas, type Frame } from '../reading/frame.ts';
-import { isMark, isWeekday, means } from '../reading/term.ts';
+import { isMark, isWeekday, means, type Term } from '../reading/term.ts';
+import { isMorningOfDay } from '../times/find-times.ts';
 import type { TimeMark } from '../times/time-mark.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import { hasPastDeed, isDeed, isLabel, isPlainDeed } from './clause-kinds.ts';
@@ -91,7 +93,7 @@ function intentionAt(frame: Frame, clause: Clause): number | null {
   if (clauseHas(frame, clause, 'to-say')) return null;
   for (let i = clause.from; i < clause.to; i++) {
     const term = frame.terms[i];
-    if (isMorningGreeting(frame, clause, i)) continue;
+    if (isMorningGreeting(frame, clause, i) || isMorningOfDay(frame, i)) continue;
     // `Tisch braucht 9 min zum Fluten` tells how long it takes.
     if (means(term, 'took') && clauseHas(frame, clause, 'flood')) continue;
     if (means(term, 'intention', 'tomorrow') && !isDate(frame, i) && !means(term, 'brim')) return i;
@@ -147,13 +149,19 @@ function suppose(frame: Frame, clause: Clause, mark: Marker): void {
 function remember(frame: Frame, clause: Clause, c: number, mark: Marker): void {
   if (clauseHas(frame, clause, 'to-say')) return;
   for (let i = clause.from; i < clause.to; i++) {
-    if (means(frame.terms[i], 'forgot')) {
+    // `dem Tisch 3 Kannen verpasst`: with an amount it is another word for giving.
+    if (means(frame.terms[i], 'forgot') && !isGiven(frame, clause, i)) {
       const told = toldAfterColon(frame, clause, i);
       const isForgotten = (other: Clause) => clauseHas(frame, other, 'forgot');
       mark(clause.from, told ?? reach(frame, c, false, isForgotten), 'forgotten');
       return;
     }
   }
+}
+
+function isGiven(frame: Frame, clause: Clause, i: number): boolean {
+  const isAmount = (term: Term) => term.kind === 'measure' && isVolume(term.measure);
+  return means(frame.terms[i], 'add') && frame.terms.slice(clause.from, clause.to).some(isAmount);
 }
 
 /** `forgot: topped up the jars 3 l`: what was forgotten was to say it. */

@@ -43,6 +43,12 @@ export function negate(frame: Frame, clause: Clause, c: number, mark: Marker): v
       mark(clause.from, reach(frame, c, false, isDenied), 'negation');
       return;
     }
+    if (means(term, 'almost') && hasPastDeed(frame, i + 1, clause.to)) {
+      // `um ein Haar 20 ml gekippt` was not done; `beinahe 20 ml gekippt` may have been.
+      const isAmount = means(frame.terms[i - 1], 'with', 'to', 'from', 'at', 'link');
+      if (!means(term, 'about')) mark(clause.from, clause.to, 'negation');
+      else if (means(term, 'about-or-almost') && !isAmount) mark(clause.from, clause.to, 'queried');
+    }
     if (!means(term, 'did-not', 'not', 'no')) continue;
     const next = nextIn(
       frame,

@@ -5,8 +5,8 @@ import type { Token } from './token.ts';
 const lettersOfPart = 3;
 
 /**
- * `Wannenwasser` → `Wannen`, `wasser`; `halbvoll` → `halb`, `voll`: a word that no list has, made of a
- * system, a crop or a share and one of the words that the language lets end a compound.
+ * `Wannenwasser` → `Wannen`, `wasser`; `halbvoll` → `halb`, `voll`; `Montagabend`: a word that no list has, made
+ * of a system, a crop, a share or a weekday and one of the words that the language lets end a compound.
  */
 export function withoutCompounds(tokens: readonly Token[], lexicon: Lexicon): readonly Token[] {
   if (lexicon.own.vocabulary.compoundEnds.length === 0) return tokens;
@@ -35,5 +35,7 @@ function mayStart(start: string, lexicon: Lexicon): boolean {
   );
   if (isName) return true;
   const word = lexicon.own.phrases.get([start]);
-  return word !== undefined && (word.crop !== null || word.fraction !== null);
+  return (
+    word !== undefined && (word.crop !== null || word.fraction !== null || word.weekday !== null)
+  );
 }

@@ -6,7 +6,7 @@ export interface Folded {
   readonly originAt: (offset: number) => number;
 }
 
-const invisible = /[\p{Cf}\p{Variation_Selector}\u034f\u115f\u1160\u3164\uffa0]/u;
+const invisible = /[\p{Cf}\p{Variation_Selector}\p{Emoji_Modifier}\u034f\u115f\u1160\u3164\uffa0]/u;
 const everyInvisible = new RegExp(invisible, 'gu');
 const blank = /[\p{Z}\p{Cc}\ufffd]/u;
 const lineEnd = /[\n\r\u2028\u2029\u0085]/;
@@ -42,7 +42,7 @@ const written: ReadonlyMap<string, string> = new Map([
   ['µ', 'μ'],
 ]);
 
-/** NFKC, lower case, without invisible and direction marks; every blank is a space, every line's end `\n`. */
+/** NFKC, lower case, without invisible and direction marks and the colour of a thumb; every blank is a space, every line's end `\n`. */
 export function fold(original: string): Folded {
   if (onlyAscii.test(original)) {
     return { text: original.toLowerCase(), original, originAt: (offset) => offset };

@@ -69,8 +69,15 @@ export function markTerm(reading: Reading, at: number, before: readonly Term[]):
 function isPointOfDate(reading: Reading, at: number, before: readonly Term[]): boolean {
   const day = before.at(-1);
   if (day?.kind !== 'measure' || day.measure.unit !== null) return false;
-  if (/^\d{1,2}$/.test(day.text)) return phraseAt(reading, at + 1)?.value.month != null;
+  if (/^\d{1,2}$/.test(day.text))
+    return phraseAt(reading, at + 1)?.value.month != null || isDayOfMonth(reading, before);
   return /^\d{1,2}\.\d{1,2}$/.test(day.text) && means(before.at(-2), 'on-day');
+}
+
+/** `am 10.`, where a point makes an ordinal. */
+function isDayOfMonth({ lexicon }: Reading, before: readonly Term[]): boolean {
+  const { ordinalMarks } = lexicon.own.vocabulary;
+  return ordinalMarks.includes('.') && means(before.at(-2), 'on-date');
 }
 
 function startsName(reading: Reading, at: number): boolean {

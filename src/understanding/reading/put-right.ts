@@ -1,4 +1,4 @@
-import { isMark, type MeasureTerm, means, type Term } from './term.ts';
+import { isMark, type MeasureTerm, means, type NameTerm, type Term } from './term.ts';
 
 /** `ph 5.9 no wait 6.2`: the second number takes the first one's place. */
 export function putRight(terms: readonly Term[]): Term[] {
@@ -19,6 +19,48 @@ export function putRight(terms: readonly Term[]): Term[] {
     i--;
   }
   return kept;
+}
+
+/** `10 l in the row, no, in the bench`: a clause of nothing but another name puts that in the first one's place. */
+export function putNamesRight(terms: readonly Term[]): readonly Term[] {
+  const kept = [...terms];
+  for (let cut = 1; cut < kept.length; cut++) {
+    if (kept[cut]!.kind !== 'stop') continue;
+    const before = clauseBefore(kept, cut);
+    const names = before.filter((i) => kept[i]!.kind === 'name');
+    const meant = nameMeant(kept, cut);
+    if (names.length !== 1 || before.length === 1 || meant === null) continue;
+    kept[names[0]!] = { ...meant.name, glued: kept[names[0]!]!.glued };
+    kept.splice(cut, meant.to - cut);
+    cut--;
+  }
+  return kept;
+}
+
+function clauseBefore(terms: readonly Term[], cut: number): number[] {
+  const found: number[] = [];
+  for (let i = cut - 1; i >= 0 && terms[i]!.kind !== 'stop'; i--) found.unshift(i);
+  return found;
+}
+
+/** The name alone in what follows a cut, behind words like `no wait`; `to`: where that ends. */
+function nameMeant(
+  terms: readonly Term[],
+  cut: number,
+): { readonly name: NameTerm; readonly to: number } | null {
+  let isTakenBack = false;
+  let name: NameTerm | null = null;
+  for (let i = cut + 1; i < terms.length; i++) {
+    const term = terms[i]!;
+    if (term.kind === 'stop' && name !== null) return isTakenBack ? { name, to: i } : null;
+    if (term.kind === 'stop' && (term.cut === 'comma' || term.cut === 'sentence')) continue;
+    // `no jars` counts none of them.
+    if (term.kind === 'name' && means(terms[i - 1], 'no')) return null;
+    if (term.kind === 'name' && term.sure && name === null && isTakenBack) name = term;
+    else if (means(term, 'no-wait') && name === null) isTakenBack = true;
+    else if (!isTakenBack || !means(term, 'place', 'article', 'to')) return null;
+  }
+  return isTakenBack && name !== null ? { name, to: terms.length } : null;
 }
 
 /** The number that corrects the one at `i`: after words like `no wait`, with the same unit or none, and no label of its own. */

@@ -78,7 +78,14 @@ function statement(
     frame.terms[first.from]!.from,
     frame.terms[Math.max(first.from, last.to - 1)]!.to,
   ];
-  return { kind: 'done', ...said, span: { from, to }, because: ['done'] };
+  const sign = isOnlyTick(frame) ? { isSign: true as const } : {};
+  return { kind: 'done', ...said, ...sign, span: { from, to }, because: ['done'] };
+}
+
+/** A thumb or a tick and nothing else. */
+export function isOnlyTick({ terms }: Frame): boolean {
+  const said = terms.filter(({ kind }) => kind !== 'stop' && kind !== 'mark');
+  return said.length > 0 && said.every((term) => means(term, 'tick'));
 }
 
 function doneWord(frame: Frame, clause: Clause, isChore: boolean): number | null {

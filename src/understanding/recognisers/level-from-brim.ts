@@ -37,8 +37,13 @@ export function fromBrim(frame: Frame, clause: Clause): Fact[] {
       i,
       (term) => means(term, 'about', 'article', 'filler') && !means(term, 'down'),
     );
+    // `auf 70 l runter`: down to there, and not by so much.
+    const leadsThere = means(frame.terms[i - 1], 'to');
     const isDown =
-      means(after, 'down') && !means(frame.terms[i + 2], 'to') && !isProductAt(frame, i + 1);
+      means(after, 'down') &&
+      !leadsThere &&
+      !means(frame.terms[i + 2], 'to') &&
+      !isProductAt(frame, i + 1);
     const downBefore =
       before >= 0 &&
       means(frame.terms[before], 'down') &&

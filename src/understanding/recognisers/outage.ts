@@ -11,10 +11,15 @@ export function recogniseOutages(frame: Frame): Fact[] {
   for (const clause of frame.clauses) {
     const found = inClauseAlone(frame, clause, spokenOf);
     facts.push(...found);
-    const device = deviceOf(frame, clause);
+    const device = deviceOf(frame, clause) ?? inClause(frame, clause, isPowerGone)[0] ?? null;
     if (device !== null) spokenOf = device;
   }
   return facts;
+}
+
+/** `the fuse has blown, it is back in`: the second clause is of the power, too. */
+function isPowerGone(term: Term): boolean {
+  return means(term, 'no-power');
 }
 
 function deviceOf(frame: Frame, clause: Clause): number | null {
@@ -32,7 +37,7 @@ function supplyOf(term: Term | undefined): Supply | null {
 }
 
 function inClauseAlone(frame: Frame, clause: Clause, spokenOf: number | null): Fact[] {
-  const noPower = inClause(frame, clause, (term) => means(term, 'no-power'))[0];
+  const noPower = inClause(frame, clause, isPowerGone)[0];
   if (noPower !== undefined && !clauseHas(frame, clause, 'working'))
     return [outage(frame, 'outage', 'power', noPower, noPower)];
   const noBubbles = inClause(frame, clause, (term) => means(term, 'no-bubbles'))[0];

@@ -1,6 +1,7 @@
+import { isDeed } from '../moods/clause-kinds.ts';
 import { isBare, unitIs } from '../numbers/quantity-of-measure.ts';
 import { clauseHas, type Frame, isMeasure } from '../reading/frame.ts';
-import { isMark, means, type Term } from '../reading/term.ts';
+import { isMark, type MeasureTerm, means, type Term } from '../reading/term.ts';
 
 /** Products named side by side: `A and B`. Indices of their terms. */
 export interface ProductGroup {
@@ -47,7 +48,7 @@ export function productAt(frame: Frame, i: number): string | null {
   return dosedAfter(frame, i) ? term.word.shyProduct : null;
 }
 
-/** `5 ml pH-`: a dash that touches its word and leads to no number. */
+/** `5 ml pH-`, `pH- 5 ml`: a dash that touches its word and leads to no number but millilitres. */
 function isPhMinus(frame: Frame, i: number): boolean {
   const [dash, after] = [frame.terms[i + 1], frame.terms[i + 2]];
   const before = beforeProduct(frame, i);
@@ -55,10 +56,12 @@ function isPhMinus(frame: Frame, i: number): boolean {
     means(frame.terms[i], 'ph') &&
     isMark(dash, '-') &&
     dash?.glued === true &&
-    after?.kind !== 'measure' &&
-    isMeasure(before) &&
-    unitIs(before.measure, 'ml', 'cl')
+    (isMeasure(after) ? isMl(after) : isMeasure(before) && isMl(before))
   );
+}
+
+function isMl({ measure }: MeasureTerm): boolean {
+  return unitIs(measure, 'ml', 'cl');
 }
 
 /** `added A`, `added B to the dwc`: how much is asked for; not `put up`. */
@@ -131,6 +134,7 @@ function isEndOfPhrase(frame: Frame, i: number): boolean {
     after.kind === 'mark' ||
     after.kind === 'measure' ||
     after.kind === 'name' ||
+    isDeed(after) ||
     means(
       after,
       'place',

@@ -9,7 +9,7 @@ import { productAt } from './products.ts';
 
 /** `undo`, `sorry, 5.6 not 5.4`, `I meant the gutters`, `didn't top up the jars after all`. */
 export function recogniseTakingBack(frame: Frame): TakingBackStatement | null {
-  const back = undo(frame) ?? deny(frame) ?? correct(frame) ?? move(frame);
+  const back = putBack(frame) ?? undo(frame) ?? deny(frame) ?? correct(frame) ?? move(frame);
   if (!back) return null;
   return {
     kind: 'taking-back',
@@ -21,6 +21,19 @@ export function recogniseTakingBack(frame: Frame): TakingBackStatement | null {
 
 function some(frame: Frame, test: (term: Term, i: number) => boolean): boolean {
   return frame.terms.some(test);
+}
+
+/** `undo the undo`, `no wait, it was right`. */
+function putBack(frame: Frame): TakingBack | null {
+  if (!some(frame, (term) => means(term, 'put-back'))) return null;
+  const isAlone = frame.terms.every((term) => {
+    if (term.kind === 'stop') return term.cut !== 'question';
+    return (
+      term.kind === 'mark' ||
+      means(term, 'put-back', 'no-wait', 'said-no', 'yes', 'sorry', 'filler', 'pronoun', 'article')
+    );
+  });
+  return isAlone ? { kind: 'put-back' } : null;
 }
 
 function undo(frame: Frame): TakingBack | null {

@@ -27,7 +27,7 @@ export function dateAt(
   const [month, number, length] = monthAndDay(frame, i);
   if (month === null) {
     const day = dayOfMonthAt(frame, i);
-    if (day !== null) return set(day, 2);
+    if (day !== null) return set(day, isOrdinalMark(frame, i + 1) ? 2 : 1);
   }
   if (month === null || number === null) return 0;
   const year = yearAt(frame, i + length);
@@ -106,13 +106,15 @@ function dayAndMonthByStroke(frame: Frame, i: number): readonly [number, number,
   return month <= 12 && day <= 31 ? [month, day, 3] : null;
 }
 
-/** `on the 2nd`: the latest such day that has come. */
+/** `on the 2nd`, `am 2.`: the latest such day that has come. */
 function dayOfMonthAt(frame: Frame, i: number): LocalDate | null {
   const term = frame.terms[i];
-  if (!isMeasure(term) || !term.measure.whole || !isOrdinalMark(frame, i + 1)) return null;
+  if (!isMeasure(term) || !term.measure.whole || term.measure.unit !== null) return null;
   const onThe =
-    means(frame.terms[i - 1], 'article') && means(frame.terms[i - 2], 'on-day', 'since');
-  if (!onThe) return null;
+    isOrdinalMark(frame, i + 1) &&
+    means(frame.terms[i - 1], 'article') &&
+    means(frame.terms[i - 2], 'on-day', 'since');
+  if (!onThe && !isPointedDay(frame, i)) return null;
   const day = term.measure.values[0]!;
   const { greenhouse, writtenAtMs } = frame.context;
   const today = localTimeOf(writtenAtMs, greenhouse.timeZone);
@@ -122,6 +124,17 @@ function dayOfMonthAt(frame: Frame, i: number): LocalDate | null {
     return fits && start.set({ day }).toISODate()! <= today.toISODate()!;
   });
   return month ? (month.set({ day }).toISODate() as LocalDate) : null;
+}
+
+/** `am 10.`, where a point makes an ordinal. */
+function isPointedDay(frame: Frame, i: number): boolean {
+  const { text, to } = frame.terms[i]!;
+  return (
+    frame.lexicon.own.vocabulary.ordinalMarks.includes('.') &&
+    /^\d{1,2}$/.test(text) &&
+    means(frame.terms[i - 1], 'on-date') &&
+    frame.folded.text[to] === '.'
+  );
 }
 
 function isOrdinalMark(frame: Frame, i: number): boolean {

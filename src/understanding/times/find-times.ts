@@ -1,6 +1,6 @@
 import { localDateOf, plusDays } from '../../greenhouse/local-time.ts';
 import { type Frame, takeTime } from '../reading/frame.ts';
-import { means, type Term } from '../reading/term.ts';
+import { isWeekday, means, type Term } from '../reading/term.ts';
 import { agoAt, isOutageSentence } from './ago.ts';
 import { type Building, nothingSaid } from './building.ts';
 import { clockAt } from './clock-said.ts';
@@ -116,6 +116,13 @@ function partAt(frame: Frame, i: number, building: Building): number {
 
 const parts: readonly DayPart[] = ['morning', 'noon', 'afternoon', 'evening', 'night', 'midnight'];
 
+/** `Dienstag morgen`, `gestern morgen`: behind a day the word for tomorrow is the morning. */
+export function isMorningOfDay(frame: Frame, i: number): boolean {
+  const before = frame.terms[i - 1];
+  const isDay = isWeekday(before) || means(before, 'yesterday', 'day-before-yesterday');
+  return means(frame.terms[i], 'morning') && isDay;
+}
+
 function partOfDayAt(frame: Frame, i: number, term: Term, building: Building): number {
   const part = parts.find((candidate) => means(term, candidate));
   if (!part) return 0;
@@ -128,6 +135,7 @@ function partOfDayAt(frame: Frame, i: number, term: Term, building: Building): n
     part === 'midnight' ||
     (term.text.includes(' ') && !means(term, 'greeting', 'filler'));
   if (!hasDay && !standsAlone) return 0;
+  if (means(term, 'tomorrow') && !isMorningOfDay(frame, i)) return 0;
   if (means(before, 'last') && part !== 'night') {
     const today = localDateOf(frame.context.writtenAtMs, frame.context.greenhouse.timeZone);
     building.said = { ...building.said, part, day: plusDays(today, -1) };

@@ -50,6 +50,8 @@ export type GrammarConcept =
   | 'moved'
   /** It was near being done: nearly put. */
   | 'almost'
+  /** Before an amount it tells either that it is about so much, or that it was near being done. */
+  | 'about-or-almost'
   | 'then'
   | 'but'
   | 'or'
@@ -177,6 +179,7 @@ export type MoodConcept =
 
 export type TakingBackConcept =
   | 'undo'
+  | 'put-back'
   | 'sorry'
   | 'meant'
   | 'instead-of'
@@ -247,6 +250,8 @@ export type TimeConcept =
   | 'for-so-long'
   | 'at-hour'
   | 'on-day'
+  /** Before a bare day of the month: `am 10.` */
+  | 'on-date'
   | 'o-clock'
   | 'am'
   | 'pm'

@@ -73,6 +73,8 @@ export function answerText(answer: Answer, s: Speaker): string {
       return pictureText(answer.picture, s);
     case 'nothing-to-take-back':
       return 'Da gibt es nichts zurückzunehmen.';
+    case 'nothing-to-put-back':
+      return 'Es ist nichts gestrichen, was ich wieder eintragen könnte.';
     case 'nothing-open':
       return 'Das war schon erledigt, es ist nichts offen.';
     case 'too-late':

@@ -73,6 +73,8 @@ export function answerText(answer: Answer, s: Speaker): string {
       return pictureText(answer.picture, s);
     case 'nothing-to-take-back':
       return 'There is nothing to take back.';
+    case 'nothing-to-put-back':
+      return 'Nothing is struck out that I could put back.';
     case 'nothing-open':
       return 'That was done already. Nothing is open.';
     case 'too-late':

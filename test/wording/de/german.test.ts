@@ -221,6 +221,7 @@ describe('a German answer', () => {
       'Sag mir, was du gemessen oder gemacht hast: „North bench pH 6,1 EC 2,4 mS/cm“, „Bucket row 12 l nachgefüllt“, „rückgängig“.\nOder frag: „was ist zu tun“, „wie lange reicht North bench“ oder „wie war der letzte pH“.',
     ],
     ['nothing-to-take-back', 'Da gibt es nichts zurückzunehmen.'],
+    ['nothing-to-put-back', 'Es ist nichts gestrichen, was ich wieder eintragen könnte.'],
     ['left-out', 'Gut, es wurde nichts eingetragen.'],
     ['thanks', 'Gern.'],
   ] as const)('tells %s', (kind, told) => {

@@ -123,4 +123,4 @@ export const spokenOrdinals: readonly Meaning[] = [
   ['letzteres', 2],
 ];
 
-export const ordinalMarks: readonly string[] = ['te', 'ten', 'ter', 'tes', 'ste', 'sten'];
+export const ordinalMarks: readonly string[] = ['te', 'ten', 'ter', 'tes', 'ste', 'sten', '.'];

@@ -1,13 +1,18 @@
 import { withOneLetter, withTwoLetters } from '../../reading/letters.ts';
+import { asSpoken } from './dialect.ts';
 
 /**
- * Adds to every phrase its spelling without umlauts: `für` → `fuer`, and `fur` where that is no other
+ * Adds to every phrase how the regions say it, and its spelling without umlauts: `für` → `fuer`, and `fur` where that is no other
  * word of the language (`schön` is not also read as `schon`).
  */
 export function spelled(phrases: readonly string[], words: ReadonlySet<string>): readonly string[] {
   return [
     ...new Set(
-      phrases.flatMap((phrase) => [phrase, withTwoLetters(phrase), ...bare(phrase, words)]),
+      asSpoken(phrases).flatMap((phrase) => [
+        phrase,
+        withTwoLetters(phrase),
+        ...bare(phrase, words),
+      ]),
     ),
   ];
 }

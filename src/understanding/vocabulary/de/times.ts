@@ -33,6 +33,7 @@ export const times: Words<TimeConcept> = {
     'vergangenes',
   ],
   morning: [
+    'morgen',
     'am morgen',
     'heute morgen',
     'heut morgen',
@@ -212,6 +213,7 @@ export const times: Words<TimeConcept> = {
     'der',
     'den',
   ],
+  'on-date': ['am', 'vom', 'zum', 'seit dem', 'ab dem'],
   'o-clock': ['uhr', 'h'],
   am: [
     'früh',

@@ -653,6 +653,7 @@ export const grammar: Words<GrammarConcept> = {
     'lost',
   ],
   almost: ['nearly', 'almost', 'very nearly'],
+  'about-or-almost': [],
   then: ['then', 'and then'],
   but: ['but', 'however'],
   or: ['or'],

@@ -110,6 +110,7 @@ export const times: Words<TimeConcept> = {
     'gone',
   ],
   'on-day': ['on', 'last', 'this', 'past', 'since'],
+  'on-date': [],
   'o-clock': [
     "o'clock",
     'oclock',

@@ -1,0 +1,92 @@
+import type { Entry, EntryDraft } from '../../greenhouse/entry.ts';
+import { entriesOfMessage, successorsOf } from '../../logbook/logbook.ts';
+import { type StruckBy, withoutStruck, withStruck } from '../conversation.ts';
+import type { Handling } from '../handling.ts';
+import { remarksOn } from '../remarks.ts';
+import { rememberReceipt, strikeOutRow } from './record-entries.ts';
+
+/** Remembers what the message in hand has struck out, so that it can be put back. */
+export function rememberStruck(handling: Handling, struck: readonly Entry[]): void {
+  if (struck.length === 0) return;
+  handling.conversation = withStruck(handling.conversation, {
+    messageId: handling.heard.messageId,
+    entries: struck.map(({ no }) => no),
+    lastEntryNo: handling.standing.logbook.all.length,
+  });
+}
+
+/** Puts back what the member struck out last, where they have told nothing new since. */
+export function putBackLast(handling: Handling): void {
+  const [last] = handling.conversation.struck ?? [];
+  const { handle } = handling.heard.member;
+  const later = last ? handling.standing.logbook.all.slice(last.lastEntryNo) : [];
+  const goesOn = later.some(({ source }) => source.kind === 'member' && source.handle === handle);
+  const logged = last && !goesOn ? putBackStruck(handling, last) : [];
+  if (logged.length > 0) return tellPutBack(handling, logged);
+  handling.say({ kind: 'answer', answer: { kind: 'nothing-to-put-back' } });
+}
+
+/** Puts back what the message in hand had struck out: it was edited. False: it struck nothing out. */
+export function putBackStruckByMessage(handling: Handling): boolean {
+  const { messageId } = handling.heard;
+  const struck = handling.conversation.struck?.find((each) => each.messageId === messageId);
+  const logged = struck ? putBackStruck(handling, struck) : [];
+  if (logged.length > 0) tellPutBack(handling, logged);
+  return logged.length > 0;
+}
+
+function putBackStruck(handling: Handling, struck: StruckBy): readonly Entry[] {
+  handling.conversation = withoutStruck(handling.conversation, struck);
+  const { all } = handling.standing.logbook;
+  return logAgain(
+    handling,
+    struck.entries.map((no) => all[no - 1]!),
+  );
+}
+
+function tellPutBack(handling: Handling, logged: readonly Entry[]): void {
+  const remarks = remarksOn(logged, handling.standing, handling.heard.member);
+  handling.say({ kind: 'receipt', logged, assumptions: [], remarks }, strikeOutRow(logged));
+}
+
+/**
+ * Logs struck entries anew as they were, each under the message that told it; not those in whose place
+ * something stands, since that would count them twice.
+ */
+export function logAgain(handling: Handling, struck: readonly Entry[]): readonly Entry[] {
+  const missing = struck.filter((entry) => isMissing(handling, entry));
+  const logged = missing.flatMap((entry) => {
+    const { source } = entry;
+    const handle = source.kind === 'member' ? source.handle : undefined;
+    const draft = { ...draftOf(entry), inPlaceOf: [entry.no] };
+    return handling.log([draft], source.messageId, handle);
+  });
+  for (const messageId of new Set(logged.map(({ source }) => source.messageId))) {
+    const ofMessage = logged.filter(({ source }) => source.messageId === messageId);
+    rememberReceipt(handling, ofMessage, messageId);
+  }
+  return logged;
+}
+
+function isMissing({ standing: { logbook } }: Handling, entry: Entry): boolean {
+  const { no, source } = entry;
+  if (!logbook.all[no - 1]?.struck) return false;
+  const inItsPlace = [
+    ...entriesOfMessage(logbook, source.messageId).filter((other) => other.no > no),
+    ...successorsOf(logbook, [entry]),
+  ];
+  return inItsPlace.every(({ struck }) => struck !== null);
+}
+
+/** What an entry says, to be logged anew. */
+export function draftOf(entry: Entry): EntryDraft {
+  const {
+    no: _no,
+    source: _source,
+    recordedAtMs: _at,
+    struck: _struck,
+    inPlaceOf: _before,
+    ...draft
+  } = entry;
+  return draft;
+}
