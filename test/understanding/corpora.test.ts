@@ -57,6 +57,8 @@ describe.each([
   'understanding/corpus/german-second-open.jsonl',
   'understanding/corpus/english-third-open.jsonl',
   'understanding/corpus/german-third-open.jsonl',
+  'understanding/corpus/english-fifth-open.jsonl',
+  'understanding/corpus/german-fifth-open.jsonl',
   'understanding/corpus/tried.jsonl',
   'understanding/corpus/clauses.jsonl',
   'understanding/corpus/fourth.jsonl',
