@@ -1,3 +1,9 @@
+/** A level as it was read off, and what was added since. */
+export interface LevelRead {
+  readonly litres: number;
+  readonly approximate: boolean;
+}
+
 /**
  * What the logbook says about the water of one system, oldest first when folded. Litres; `atMs` is
  * the instant it held.
@@ -17,6 +23,8 @@ export type WaterEvent =
       readonly approximate: boolean;
       /** What the round had asked for, where it had. */
       readonly askedL: number | null;
+      /** The level just before it, where somebody had read it off on the same visit. */
+      readonly read?: LevelRead;
     }
   | { readonly kind: 'reservoir-change'; readonly atMs: number; readonly litres: number | null }
   /** Asked for in a round, and nobody said a word; `chance` that it was done all the same. */

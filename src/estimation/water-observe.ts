@@ -38,6 +38,8 @@ const OVERFILL_SHARE = 0.02;
 const REPORTS_AS_ASKED = 0.9;
 /** Of those, some report it as asked even where less went in. */
 const SAYS_AS_ASKED_ANYHOW = 0.1;
+/** What was read off and what was added miss the brim by more than their errors, sds. */
+const CLEARLY_SHORT_SDS = 3;
 /** Asked amounts are told in whole litres, and repeated as told. */
 const AS_ASKED_WITHIN_L = 0.5;
 
@@ -119,7 +121,9 @@ function afterTopUp(
 ): Hypothesis[] {
   const sdL = amountSdL(litres, event.approximate, system);
   const fillSdL = FILL_SLOP_SHARE * system.brimL;
-  const habit = toBrimChance(belief.habit);
+  // Told on purpose, it says nothing of how the household tops up else.
+  const isShort = isClearlyShort(event, litres, sdL, system);
+  const habit = isShort ? LEVEL_ASTRAY : toBrimChance(belief.habit);
   const anyAmount = -Math.log(system.brimL);
 
   const toBrim = learned(
@@ -127,7 +131,7 @@ function afterTopUp(
     system.brimL - litres,
     sdL,
     Math.log(habit * (1 - AMOUNT_ASTRAY)),
-    1,
+    isShort ? null : 1,
   );
   for (const way of toBrim) anchorAt(way.state, system.brimL, fillSdL);
   const astray = filledTo(part, system.brimL, fillSdL, Math.log(AMOUNT_ASTRAY) + anyAmount, null);
@@ -145,15 +149,32 @@ function afterTopUp(
     event.askedL !== null && Math.abs(litres - event.askedL) <= AS_ASKED_WITHIN_L
       ? REPORTS_AS_ASKED / (2 * AS_ASKED_WITHIN_L)
       : 0;
-  const density = asAsked + (1 - REPORTS_AS_ASKED) / system.brimL;
+  const unasked = event.askedL === null ? 1 : 1 - REPORTS_AS_ASKED;
+  const density = asAsked + unasked / system.brimL;
   const addedWay: Hypothesis = {
     state: added,
     logWeight: Math.log(
       (1 - habit) * (SAYS_AS_ASKED_ANYHOW + (1 - SAYS_AS_ASKED_ANYHOW) * fits) * density,
     ),
-    filled: 0,
+    filled: isShort ? null : 0,
   };
   return [...toBrim, astray, addedWay];
+}
+
+/**
+ * Whether an amount is too little to have filled the system, by the level that was read off just
+ * before it: the reading would have to be of no use.
+ */
+function isClearlyShort(
+  { read }: WaterEvent & { readonly kind: 'top-up' },
+  litres: number,
+  sdL: number,
+  system: WaterSystem,
+): boolean {
+  if (!read) return false;
+  const shortL = system.brimL - read.litres - litres;
+  const readSdL = readingSdL(read.litres, read.approximate, system);
+  return shortL > CLEARLY_SHORT_SDS * Math.hypot(readSdL, sdL);
 }
 
 /** Topped up by an amount nobody told: to the brim, or by what was asked, as the household does it. */

@@ -1,4 +1,5 @@
 import type { DayDriver } from './day-driver.ts';
+import { type LevelBand, levelBand } from './level-band.ts';
 import { levelOf } from './level-update.ts';
 import { belowChance, type LossPart, lossChance } from './loss-mixture.ts';
 import { useModels } from './use-model.ts';
@@ -11,6 +12,8 @@ export interface WaterOutlook {
   readonly atMs: number;
   readonly litres: number;
   readonly litresSd: number;
+  /** Where the level lies now. With several stories of what happened, its middle is not their mean. */
+  readonly band: LevelBand;
   /** Over the next 24 hours. */
   readonly usePerDay: number;
   readonly usePerDaySd: number;
@@ -65,7 +68,8 @@ export function outlook(
   before: WaterBelief,
   question: OutlookQuestion,
 ): WaterOutlook {
-  const belief = heavyParts(advanceBelief(before, question.atMs, question.drivers));
+  const whole = advanceBelief(before, question.atMs, question.drivers);
+  const belief = heavyParts(whole);
   const now = levelNow(belief, system);
   const fillToL = Math.min(system.brimL, now.litres + (question.raiseAtMostL ?? system.brimL));
   const asItIs = once(() => foresee(belief, system, question));
@@ -80,10 +84,14 @@ export function outlook(
       return { days, p5: at(0.05), p50: at(0.5), p95: at(0.95) };
     }),
   );
+  const band = once(() => levelBand(whole, system.brimL));
   return {
     atMs: question.atMs,
     litres: now.litres,
     litresSd: now.sd,
+    get band() {
+      return band();
+    },
     get usePerDay() {
       return firstDay().mean;
     },

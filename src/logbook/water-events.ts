@@ -64,7 +64,36 @@ function saidOf(logbook: Logbook, system: SystemId): readonly WaterEvent[] {
   return (['level', 'top-up', 'reservoir-change', 'harvest', 'duty-done'] as const)
     .flatMap((quantity) => liveEntries(logbook, system, quantity))
     .toSorted((one, other) => one.atMs - other.atMs || one.no - other.no)
-    .flatMap(waterEvent);
+    .flatMap(waterEvent)
+    .map(withLevelRead);
+}
+
+/** Within this of reading the level off, somebody is still there. */
+const sameVisitMs = 3_600_000;
+
+/** A top-up told with what was read off before it and on the same visit, where that was. */
+function withLevelRead(event: WaterEvent, i: number, all: readonly WaterEvent[]): WaterEvent {
+  if (event.kind !== 'top-up' || event.litres === null) return event;
+  let addedL = 0;
+  for (let j = i - 1; j >= 0; j -= 1) {
+    const earlier = all[j]!;
+    if (event.atMs - earlier.atMs > sameVisitMs) return event;
+    switch (earlier.kind) {
+      case 'level': {
+        const { litres, approximate } = earlier;
+        return { ...event, read: { litres: litres + addedL, approximate } };
+      }
+      case 'top-up':
+        if (earlier.litres === null) return event;
+        addedL += earlier.litres;
+        break;
+      case 'cut':
+        break;
+      default:
+        return event;
+    }
+  }
+  return event;
 }
 
 function waterEvent(entry: Entry): WaterEvent[] {

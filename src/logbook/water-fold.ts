@@ -271,7 +271,12 @@ function isSame(one: WaterEvent, other: WaterEvent): boolean {
   if (one.litres !== other.litres) return false;
   if (one.kind === 'reservoir-change' || other.kind === 'reservoir-change') return true;
   if (one.approximate !== other.approximate) return false;
-  return one.kind === 'level' || (other.kind === 'top-up' && one.askedL === other.askedL);
+  if (one.kind === 'level' || other.kind !== 'top-up') return one.kind === 'level';
+  return (
+    one.askedL === other.askedL &&
+    one.read?.litres === other.read?.litres &&
+    one.read?.approximate === other.read?.approximate
+  );
 }
 
 function thinned(checkpoints: readonly Checkpoint[]): readonly Checkpoint[] {

@@ -47,7 +47,7 @@ export function topUpDuties(question: BoardQuestion, today: LocalDate): readonly
       reason: {
         kind: 'water',
         isLevelKnown: levelIsKnown,
-        litresNow: water.litres,
+        litresNow: water.band.likelyL,
         litresSd: water.litresSd,
         usePerDayL: water.usePerDay,
         lowL: system.lowL,

@@ -1,5 +1,6 @@
 import type { EntryDraft } from '../greenhouse/entry.ts';
 import { askOf } from './asking/ask-of.ts';
+import { systemsNamed } from './asking/asked-things.ts';
 import type { Fact } from './fact.ts';
 import { factsOf } from './facts-of.ts';
 import type { Mood } from './moods/mood.ts';
@@ -71,9 +72,11 @@ function questions(
     let to = i;
     while (moods[to] === 'question') to++;
     const ask = askOf(frame, i, to, entries);
+    const systems = systemsNamed(frame, i, to);
     asks.push({
       kind: 'ask',
       ask,
+      ...(systems.length > 1 ? { systems } : {}),
       span: { from: frame.terms[i]!.from, to: frame.terms[to - 1]!.to },
       because: ['question'],
     });

@@ -186,6 +186,8 @@ export type Ask =
 export interface AskStatement {
   readonly kind: 'ask';
   readonly ask: Ask;
+  /** All that were named, where there are several and the question is about each. */
+  readonly systems?: readonly SystemId[];
   readonly span: Span;
   readonly because: readonly string[];
 }

@@ -48,6 +48,49 @@ describe('How full something is', () => {
     expect(width(await say(7, 'ines', 'how full is the bench'))).toBeGreaterThan(2 * fresh);
   });
 
+  it('is a level just read off and what was added to it', async () => {
+    const say = talking();
+    for (const day of [1, 3, 5]) await say(day, 'ines', 'topped up the row 8 l to the brim');
+    await say(9, 'ines', 'row level 92 l');
+    await say(9, 'ines', 'topped up the row with 5 l');
+    const told = await say(9, 'ines', 'how full is the row');
+    expect(told).toMatch(/^Bucket row: about 9[678] L/);
+    expect(told).toContain('topped up 5 L since, today');
+  });
+
+  it('is the same in words and in the picture, right after a top-up that can mean two things', async () => {
+    const say = talking();
+    await say(1, 'ines', 'bench level 500 l');
+    await say(4, 'ines', 'topped up the bench 40 l');
+    const [, words] =
+      /about (\d+) L/.exec((await say(4, 'ines', 'how full is the bench')) ?? '') ?? [];
+    const shown = await say(4, 'ines', 'show me the bench');
+    expect(shown).toMatch(new RegExp(`North bench: about ${words} L left`));
+    expect(await say(4, 'ines', 'picture of the water in the bench')).toContain(
+      `About ${words} L left of 600 L`,
+    );
+  });
+
+  it('is answered of those that are named, and of no others', async () => {
+    const say = talking();
+    await say(1, 'ines', 'bench level 500 l, row level 100 l, jars level 20 l');
+    const names = (text: string | undefined) =>
+      (text ?? '').split('\n').map((line) => line.slice(0, line.indexOf(':')));
+    expect(names(await say(1, 'ines', 'how full are the jars and the row'))).toEqual([
+      'Bucket row',
+      'Jar shelf',
+    ]);
+    expect(names(await say(1, 'max', 'wie voll sind bench und row'))).toEqual([
+      'North bench',
+      'Bucket row',
+    ]);
+    expect(names(await say(1, 'ines', 'how long will the bench and the row last'))).toEqual([
+      'North bench',
+      'Bucket row',
+    ]);
+    expect(names(await say(1, 'ines', 'how full is everything'))).toHaveLength(4);
+  });
+
   it('is not guessed where nobody has said', async () => {
     const say = talking();
     expect(await say(1, 'ines', 'how full are the jars')).toBe(

@@ -52,6 +52,26 @@ describe('the water estimate', () => {
     expect(usePerDay).toBeGreaterThan(4.6);
   });
 
+  it('adds what was added to a level just read off, however used to fills it is', () => {
+    const at = 20 * dayMs;
+    const added = (litres: number, read: number): WaterEvent => ({
+      kind: 'top-up',
+      atMs: at + 60_000,
+      litres,
+      approximate: false,
+      askedL: null,
+      read: { litres: read, approximate: false },
+    });
+    const level = { kind: 'level', atMs: at, litres: 80, approximate: false } as const;
+    const short = folded([...steadyFills(6, 3, 6), level, added(5, 80)]);
+    const { band } = outlookOf(short, at + hourMs);
+    expect(band.likelyL).toBeGreaterThan(82);
+    expect(band.likelyL).toBeLessThan(88);
+    expect(toBrimChance(short.habit)).toBeGreaterThan(0.9);
+    const full = folded([...steadyFills(6, 3, 6), level, added(28, 80)]);
+    expect(outlookOf(full, at + hourMs).band.likelyL).toBeGreaterThan(106);
+  });
+
   it('is not led astray by one mistyped amount', () => {
     const wrong: WaterEvent = {
       kind: 'top-up',

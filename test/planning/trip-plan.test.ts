@@ -25,6 +25,7 @@ function chancy(
     atMs: 0,
     litres: 108 - room,
     litresSd: 2,
+    band: { atMs: 0, lowL: 105 - room, likelyL: 108 - room, highL: 111 - room },
     usePerDay: 5,
     usePerDaySd: 1,
     lowAtMs: { p5: null, p50: null, p95: null },

@@ -27,7 +27,7 @@ import { useBetween } from './use-between.ts';
 import { whoDid } from './who-did.ts';
 import { withoutSupply } from './without-supply.ts';
 
-/** Answers a member's question. `spokenOf`: the systems of the message it replies to. */
+/** Answers a member's question. `spokenOf`: systems that it names, or of the message it replies to. */
 export function answerQuestion(handling: Handling, ask: Ask, spokenOf: readonly SystemId[]): void {
   const { standing, nowMs } = handling;
   const answer = answerTo(ask, standing, nowMs, spokenOf, handling.heard.member);
@@ -68,7 +68,11 @@ function answerTo(
       if (ask.quantity === 'level') {
         return { kind: 'how-full', systems: howFull(standing, asked(ask.system), nowMs) };
       }
-      return lastReadings(standing, ask.quantity, ask.system);
+      return lastReadings(
+        standing,
+        ask.quantity,
+        ask.system === null && spokenOf.length === 0 ? null : asked(ask.system),
+      );
     case 'use':
       return useBetween(standing, asked(ask.system), ask.from, ask.to, nowMs);
     case 'is-it-right':
@@ -83,7 +87,12 @@ function answerTo(
     case 'show':
       return ask.quantity === null || ask.quantity === 'level'
         ? show(standing, asked(ask.system), nowMs)
-        : showReadings(standing, ask.quantity, ask.system ?? only(spokenOf), nowMs);
+        : showReadings(
+            standing,
+            ask.quantity,
+            ask.system === null ? spokenOf : [ask.system],
+            nowMs,
+          );
     case 'how-much':
       return howMuch(standing, ask, asked(ask.system), member, nowMs);
     case 'mix':
@@ -152,10 +161,13 @@ function show(standing: Standing, systems: readonly SystemId[], nowMs: number): 
 function showReadings(
   standing: Standing,
   quantity: Quantity,
-  system: SystemId | null,
+  systems: readonly SystemId[],
   nowMs: number,
 ): Answer {
-  if (system === null || !isPictured(quantity)) return lastReadings(standing, quantity, system);
+  const system = only(systems);
+  if (system === null || !isPictured(quantity)) {
+    return lastReadings(standing, quantity, systems.length > 0 ? systems : null);
+  }
   return pictureAnswer(standing, { kind: 'picture', system, of: 'readings' }, nowMs);
 }
 

@@ -1,12 +1,10 @@
+import type { Entry } from '../../greenhouse/entry.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import { latestEntry, liveEntries } from '../../logbook/logbook.ts';
 import { isLevelKnown } from '../../planning/level-known.ts';
 import { waterOutlooks } from '../../planning/water-outlooks.ts';
 import type { HowFull } from '../replies/answer.ts';
 import type { Standing } from '../standing.ts';
-
-/** Standard deviations on each side of an estimate between which nine in ten lie. */
-const NINE_IN_TEN_SDS = 1.645;
 
 /** How full systems are by now, how sure that is, and what it rests on. */
 export function howFull(
@@ -18,22 +16,19 @@ export function howFull(
   const outlooks = waterOutlooks(greenhouse, water, nowMs);
   return greenhouse.systems
     .filter(({ id }) => systems.includes(id))
-    .map(({ id, brimL }): HowFull => {
+    .map(({ id }): HowFull => {
       if (!isLevelKnown(logbook, id)) return { system: id, now: null, last: null, topUps: [] };
-      const { litres, litresSd } = outlooks.get(id)!;
+      const { lowL, likelyL, highL } = outlooks.get(id)!.band;
       const [last = null] = (['level', 'reservoir-change'] as const)
         .flatMap((quantity) => latestEntry(logbook, id, quantity) ?? [])
         .toSorted((one, other) => other.atMs - one.atMs || other.no - one.no);
-      const isSince = (atMs: number): boolean => last === null || atMs > last.atMs;
+      const isSince = ({ atMs, no }: Entry): boolean =>
+        last === null || atMs > last.atMs || (atMs === last.atMs && no > last.no);
       return {
         system: id,
-        now: {
-          litres,
-          leastL: Math.max(0, litres - NINE_IN_TEN_SDS * litresSd),
-          mostL: Math.min(brimL, litres + NINE_IN_TEN_SDS * litresSd),
-        },
+        now: { litres: likelyL, leastL: lowL, mostL: highL },
         last,
-        topUps: liveEntries(logbook, id, 'top-up').filter(({ atMs }) => isSince(atMs)),
+        topUps: liveEntries(logbook, id, 'top-up').filter(isSince),
       };
     });
 }

@@ -4,14 +4,13 @@ import { latestEntry } from '../../logbook/logbook.ts';
 import type { Answer } from '../replies/answer.ts';
 import type { Standing } from '../standing.ts';
 
-/** The latest reading of a quantity, of one system or of each that has any. */
+/** The latest reading of a quantity, of these systems; null: of each that has any. */
 export function lastReadings(
   standing: Standing,
   quantity: Quantity,
-  system: SystemId | null,
+  systems: readonly SystemId[] | null,
 ): Answer {
-  const places =
-    system === null ? [null, ...standing.greenhouse.systems.map(({ id }) => id)] : [system];
+  const places = systems ?? [null, ...standing.greenhouse.systems.map(({ id }) => id)];
   const entries = places.flatMap((place) => {
     const entry = latestEntry(standing.logbook, place, quantity);
     return entry ? [entry] : [];

@@ -20,7 +20,7 @@ function lasting(system: SystemId, water: WaterOutlook, standing: Standing): Las
   const dateOf = (atMs: number | null) => (atMs === null ? null : localDateOf(atMs, timeZone));
   return {
     system,
-    litres: water.litres,
+    litres: water.band.likelyL,
     usePerDayL: water.usePerDay,
     lowOnEarly: dateOf(water.lowAtMs.p5),
     lowOnLikely: dateOf(water.lowAtMs.p50),

@@ -139,7 +139,11 @@ function act(handling: Handling, statement: Statement, around: Surroundings): vo
       return askBack(handling, { reason, choices, waiting });
     }
     case 'ask':
-      return answerQuestion(handling, statement.ask, repliedSystems(around, handling.standing));
+      return answerQuestion(
+        handling,
+        statement.ask,
+        statement.systems ?? repliedSystems(around, handling.standing),
+      );
     case 'done':
       if (statement.isSign && isAboutNoDuty(around)) return giveThanks(handling);
       return closeDuties(handling, statement, around.askedDuties ?? around.round);

@@ -9,6 +9,14 @@ import { systemRepliedTo } from '../refiners/settle.ts';
 import type { EntryStatement } from '../statement.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 
+/** Systems called by their names, each once. */
+export function systemsNamed(frame: Frame, from: number, to: number): readonly SystemId[] {
+  const terms = frame.terms.slice(from, to);
+  return [
+    ...new Set(terms.flatMap((term) => (term.kind === 'name' && term.sure ? term.systems : []))),
+  ];
+}
+
 export function systemAsked(
   frame: Frame,
   from: number,
@@ -16,11 +24,9 @@ export function systemAsked(
   entries: readonly EntryStatement[],
 ): SystemId | null {
   const terms = frame.terms.slice(from, to);
-  const named = new Set(
-    terms.flatMap((term) => (term.kind === 'name' && term.sure ? term.systems : [])),
-  );
-  if (named.size === 1) return [...named][0]!;
-  if (named.size > 1) return null;
+  const named = systemsNamed(frame, from, to);
+  if (named.length === 1) return named[0]!;
+  if (named.length > 1) return null;
   for (const term of terms) {
     const system =
       systemOfCrop(frame, term) ??
