@@ -119,6 +119,16 @@ export class Roster {
     });
   }
 
+  /** Whether the last word on these days is that the member goes, said by the member. */
+  tookOver(handle: string, { from, until }: { from: LocalDate; until: LocalDate }): boolean {
+    const last = this.#settled.findLast(
+      (each): each is Of<'covers'> =>
+        each.kind === 'covers' && each.from <= until && from <= each.until,
+    );
+    const isTheirs = last?.byHandle === handle && last.handles.every((each) => each === handle);
+    return isTheirs && last.handles.length > 0 && last.from <= from && until <= last.until;
+  }
+
   /** The weekdays on which somebody said to go, Monday 1; null: nothing was said. */
   rotaOf(handle: string): readonly number[] | null {
     const last = this.#settled.findLast(

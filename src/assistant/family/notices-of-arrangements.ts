@@ -1,6 +1,6 @@
-import type { Arrangement } from '../../greenhouse/arrangement.ts';
+import { type Arrangement, settledBefore } from '../../greenhouse/arrangement.ts';
 import { type LocalDate, localDateOf, plusDays } from '../../greenhouse/local-time.ts';
-import type { Roster } from '../../planning/roster.ts';
+import type { Absence, Roster } from '../../planning/roster.ts';
 import { inDaytime } from '../quiet-hours.ts';
 import type { FamilyAlert } from '../replies/family.ts';
 import type { Standing } from '../standing.ts';
@@ -26,15 +26,16 @@ export function noticesOfArrangements(
         .filter((handle) => handle !== each.byHandle)
         .map((handle) => {
           const { byHandle: _by, atMs: _at, ...settled } = each;
-          const alert: FamilyAlert = absence
-            ? {
-                kind: 'your-days',
-                away: absence.handle,
-                from: absence.from,
-                until: absence.until,
-                days: daysOf(roster, handle, absence.from, absence.until),
-              }
-            : { kind: 'named-for', by: each.byHandle, settled };
+          const alert: FamilyAlert =
+            absence && !isMoreOfTheSame(standing, n, handle, absence)
+              ? {
+                  kind: 'your-days',
+                  away: absence.handle,
+                  from: absence.from,
+                  until: absence.until,
+                  days: daysOf(roster, handle, absence.from, absence.until),
+                }
+              : { kind: 'named-for', by: each.byHandle, settled };
           return notice(`covers:${n}:${handle}`, atMs, handle, alert);
         });
     }
@@ -49,6 +50,29 @@ export function noticesOfArrangements(
     }
     return [];
   });
+}
+
+/** Told of an absence and of their days before, and none of those is another's now. */
+function isMoreOfTheSame(
+  standing: Standing,
+  n: number,
+  handle: string,
+  { from, until }: Absence,
+): boolean {
+  const earlier = settledBefore(standing.arrangements, n);
+  const wasTold = earlier.some(
+    (each) =>
+      each.kind === 'covers' &&
+      each.handles.includes(handle) &&
+      each.from <= until &&
+      from <= each.until,
+  );
+  if (!wasTold) return false;
+  const after = settledBefore(standing.arrangements, n + 1);
+  const days = daysOf(rosterOf(standing, after), handle, from, until);
+  return daysOf(rosterOf(standing, earlier), handle, from, until).every((day) =>
+    days.includes(day),
+  );
 }
 
 /** While the grower is away: to whoever has the turn of somebody who cannot go, or else to the grower. */

@@ -2,6 +2,7 @@ import type { ArrangementDraft } from '../../greenhouse/arrangement.ts';
 import { localDateOf, plusDays } from '../../greenhouse/local-time.ts';
 import type { Roster } from '../../planning/roster.ts';
 import type { Arranging, Days } from '../../understanding/arranging/arranging.ts';
+import { answerQuestion } from '../answers/answer-question.ts';
 import type { Handling } from '../handling.ts';
 import { may } from '../permissions.ts';
 import { undoSettledRow } from '../use-cases/undo-last.ts';
@@ -17,9 +18,24 @@ export function settle(
 ): void {
   const drafts: ArrangementDraft[] = [];
   for (const each of arrangings) drafts.push(...draftsOf(handling, each, asked, drafts));
+  const hadTurn = isTurnToday(handling);
   const isSettled = settleDrafts(handling, drafts);
   const isPlanMeant = asked?.kind === 'who-covers' && handling.heard.member.role === 'grower';
   if (isSettled && isPlanMeant) tellPlan(handling, null);
+  else if (isSettled && !hadTurn && isTurnToday(handling)) tellOfToday(handling);
+}
+
+function isTurnToday({ standing, nowMs, heard }: Handling): boolean {
+  const today = localDateOf(nowMs, standing.greenhouse.timeZone);
+  return rosterOf(standing).coversOn(today).includes(heard.member.handle);
+}
+
+/** To a helper who takes a day over after its round: others had it. */
+function tellOfToday(handling: Handling): void {
+  const { standing, nowMs, heard } = handling;
+  const today = localDateOf(nowMs, standing.greenhouse.timeZone);
+  if (heard.member.role !== 'helper' || standing.rounds.at(-1)?.date !== today) return;
+  answerQuestion(handling, { kind: 'what-is-due', system: null }, []);
 }
 
 /** The same for what a button settles; false: it is not for this member to settle. */
@@ -61,8 +77,11 @@ function unjoinedIn({ standing }: Handling, drafts: readonly ArrangementDraft[])
 /** Whether it is about the member alone. */
 function isOwn(draft: ArrangementDraft, me: string, before: Roster): boolean {
   switch (draft.kind) {
-    case 'covers':
-      return draft.handles.length > 0 && draft.handles.every((handle) => handle === me);
+    case 'covers': {
+      const isMe = draft.handles.length > 0 && draft.handles.every((handle) => handle === me);
+      // Whoever took a turn over can hand it back.
+      return isMe || (draft.handles.length > 0 && before.tookOver(me, draft));
+    }
     case 'claim': {
       const { handle, system, on } = draft;
       const had = before
@@ -91,6 +110,9 @@ function draftsOf(
       return [{ kind, handle, ...days, reason }];
     }
     case 'covers': {
+      if (each.isInstead) {
+        return [{ kind: 'covers', handles: each.handles, ...(each.days ?? lastCovered(handling)) }];
+      }
       const days = each.days ?? leftOver(handling, asked, before);
       const handles = each.handles.includes('*') ? helpersOf(handling) : each.handles;
       // Told first, a stretch begins where the absence does.
@@ -126,6 +148,14 @@ function daysToCover(handling: Handling, asked: AwayAsked | null): Days | null {
     )
     .toSorted((one, other) => (one.from < other.from ? -1 : 1));
   return next ? { from: next.from, until: next.until } : null;
+}
+
+/** What is left of the days on which somebody was put down last; else today. */
+function lastCovered({ standing, nowMs }: Handling): Days {
+  const today = localDateOf(nowMs, standing.greenhouse.timeZone);
+  const last = standing.arrangements.findLast((each) => each.kind === 'covers');
+  if (last?.kind !== 'covers' || last.until < today) return { from: today, until: today };
+  return { from: last.from < today ? today : last.from, until: last.until };
 }
 
 /** Those of them that nobody named before covers yet. */

@@ -20,7 +20,13 @@ export type Arranging =
       readonly reason: string | null;
     }
   /** handles empty: nobody; days null: all that are asked about. */
-  | { readonly kind: 'covers'; readonly handles: readonly string[]; readonly days: Days | null }
+  | {
+      readonly kind: 'covers';
+      readonly handles: readonly string[];
+      readonly days: Days | null;
+      /** In the place of whoever was put down last: on those days, or where none are said on today. */
+      readonly isInstead?: true;
+    }
   | { readonly kind: 'rota'; readonly handle: string; readonly weekdays: readonly number[] }
   /** handle null: whoever will. */
   | {

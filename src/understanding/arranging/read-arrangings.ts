@@ -5,7 +5,7 @@ import { tokenise } from '../reading/tokenise.ts';
 import type { Arranging } from './arranging.ts';
 import { type Clause, clausesOf } from './clauses.ts';
 import { type Piece, piecesOf } from './piece.ts';
-import { ClauseView, isOnly, readClause } from './read-clause.ts';
+import { ClauseView, isFiller, readClause } from './read-clause.ts';
 
 export interface Arranged {
   readonly arrangings: readonly Arranging[];
@@ -110,7 +110,7 @@ function restOf(left: readonly Clause[], folded: Folded): string | null {
 }
 
 function saysNothing({ concepts, isStrange }: Piece): boolean {
-  return !isStrange && isOnly(concepts, 'filler');
+  return !isStrange && isFiller(concepts);
 }
 
 /** Whether a message answers that it was one top-up, or two; null: neither. */

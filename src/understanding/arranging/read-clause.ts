@@ -34,7 +34,7 @@ export class ClauseView {
   }
 
   starts(...concepts: readonly ArrangingConcept[]): boolean {
-    const first = this.rest.find(({ concepts: meant }) => !isOnly(meant, 'filler'));
+    const first = this.rest.find(({ concepts: meant }) => !isFiller(meant));
     return first !== undefined && concepts.some((concept) => first.concepts.has(concept));
   }
 
@@ -44,6 +44,18 @@ export class ClauseView {
 
   get members(): readonly string[] {
     return [...new Set(this.rest.flatMap(({ member }) => member ?? []))];
+  }
+
+  /** Those in whose place somebody goes: `for Priya`. */
+  get replaced(): readonly string[] {
+    return this.rest.flatMap(({ member }, i) =>
+      member !== null && this.rest[i - 1]?.concepts.has('instead-of') ? [member] : [],
+    );
+  }
+
+  /** Those named who are to go themselves. */
+  get goers(): readonly string[] {
+    return this.members.filter((member) => !this.replaced.includes(member));
   }
 
   /** Numbers left over: litres, readings. Such a clause tells something and settles nothing. */
@@ -80,8 +92,11 @@ const duties: readonly (readonly [ArrangingConcept, DutyKind])[] = [
   ['top-up', 'top-up'],
 ];
 
-export function isOnly(meant: ReadonlySet<ArrangingConcept>, concept: ArrangingConcept): boolean {
-  return meant.size === 1 && meant.has(concept);
+/** Says nothing where it stands alone. */
+export function isFiller(meant: ReadonlySet<ArrangingConcept>): boolean {
+  return (
+    meant.has('filler') && [...meant].every((each) => each === 'filler' || each === 'after-all')
+  );
 }
 
 /** What a clause settles; null: nothing. `isExpected`: who covers was just asked. */
@@ -202,7 +217,7 @@ function rota(view: ClauseView): Arranging | null {
 
 function claimed(view: ClauseView): Arranging | null {
   if (view.has('past', 'cannot', 'not', 'away', 'anybody') || view.strangers > 3) return null;
-  const [named] = view.members;
+  const [named] = view.goers;
   const deed = view.has(
     'do',
     'top-up',
@@ -250,8 +265,13 @@ function covered(view: ClauseView, isCoverAsked: boolean): Arranging | null {
   if (view.isQuestion || view.has('past', 'cannot') || view.systems.length > 0) return null;
   const days = view.said?.days ?? null;
   const goes = view.has('go', 'cover');
-  const named = [...view.members, ...(view.has('self', 'self-will') && goes ? [view.me] : [])];
+  const named = [...view.goers, ...(view.has('self', 'self-will') && goes ? [view.me] : [])];
   if (named.length > 0 && view.strangers === 0) {
+    if (isInstead(view)) {
+      // `for Priya` is for today, where no day is said.
+      const ofToday = view.replaced.length > 0 ? { from: view.today, until: view.today } : null;
+      return { kind: 'covers', handles: named, days: days ?? ofToday, isInstead: true };
+    }
     if (goes && (days || isCoverAsked)) return { kind: 'covers', handles: named, days };
     const bare = view.rest.every(
       ({ member, concepts }) =>
@@ -271,6 +291,31 @@ function covered(view: ClauseView, isCoverAsked: boolean): Arranging | null {
   if (view.has('nobody')) return { kind: 'covers', handles: [], days };
   return view.has('everybody', 'in-turn') ? { kind: 'covers', handles: ['*'], days } : null;
 }
+
+/** `I'll go for Priya today`, `only Priya after all`: a turn taken over, or handed back. */
+function isInstead(view: ClauseView): boolean {
+  if (view.has('not', 'nobody')) return false;
+  const isPlain = view.rest.every(
+    ({ member, concepts }) =>
+      member !== null || [...concepts].some((concept) => saidWithTurns.includes(concept)),
+  );
+  if (view.replaced.length > 0) return isPlain || view.has('go', 'cover');
+  return view.has('after-all') && isPlain;
+}
+
+/** What may stand beside who goes after all. */
+const saidWithTurns: readonly ArrangingConcept[] = [
+  'self',
+  'self-will',
+  'after-all',
+  'instead-of',
+  'go',
+  'cover',
+  'can',
+  'will',
+  'is',
+  'filler',
+];
 
 function news(view: ClauseView): Arranging | null {
   if (view.isQuestion || view.strangers > 2) return null;

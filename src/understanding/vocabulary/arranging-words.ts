@@ -56,6 +56,10 @@ export type ArrangingConcept =
   | 'news-never'
   | 'one-of-it'
   | 'two-of-it'
+  /** Before somebody: in that one's place. */
+  | 'instead-of'
+  /** As it had been, or as nobody thought any more. */
+  | 'after-all'
   | 'because'
   | 'filler';
 

@@ -101,9 +101,12 @@ export const arranging: ArrangingWords = {
     'day-part': ['früh', 'vormittag', 'mittag', 'nachmittag', 'morgens', 'am morgen'],
     go: [
       'gehe',
+      'geh',
       'gehen',
       'geht',
       'komme',
+      'komm',
+      'hingeht',
       'kommen',
       'kommt',
       'hingehen',
@@ -253,6 +256,8 @@ export const arranging: ArrangingWords = {
       'keine zeile',
       'nichts',
     ],
+    'instead-of': ['für', 'statt', 'anstatt', 'anstelle von', 'an stelle von'],
+    'after-all': ['doch', 'doch wieder', 'doch nur', 'doch lieber', 'nun doch', 'jetzt doch'],
     because: ['weil', 'da', 'denn'],
     filler: [
       'erst',

@@ -278,6 +278,8 @@ export const arranging: ArrangingWords = {
       'no rounds',
       'no daily line',
     ],
+    'instead-of': ['for', 'instead of', 'in place of'],
+    'after-all': ['after all', 'once more', 'again instead'],
     because: ['because', 'cause', 'since', 'as'],
     filler: [
       'early',
