@@ -3,6 +3,7 @@ import type { HouseholdChange } from '../assistant/household/household.ts';
 import type { ChannelName, GreenhouseId } from '../assistant/ports/store.ts';
 import type { Database } from './schema/database.ts';
 import { accounts, invitations, rooms } from './schema/household-tables.ts';
+import { outbox } from './schema/traffic-tables.ts';
 
 /**
  * Writes what a handling changed about a household.
@@ -13,14 +14,16 @@ export async function writeHousehold(
   transaction: Database,
   greenhouse: GreenhouseId,
   changes: readonly HouseholdChange[],
+  atMs: number,
 ): Promise<void> {
-  for (const change of changes) await writeChange(transaction, greenhouse, change);
+  for (const change of changes) await writeChange(transaction, greenhouse, change, atMs);
 }
 
 async function writeChange(
   transaction: Database,
   greenhouse: GreenhouseId,
   change: HouseholdChange,
+  atMs: number,
 ): Promise<void> {
   switch (change.kind) {
     case 'account-bound': {
@@ -43,6 +46,7 @@ async function writeChange(
       await transaction
         .delete(accounts)
         .where(and(ofHousehold(accounts, greenhouse, channel), eq(accounts.handle, handle)));
+      await giveUpWaiting(transaction, greenhouse, channel, handle, atMs);
       return;
     }
     case 'account-turned': {
@@ -105,4 +109,28 @@ function ofHousehold(
   channel: ChannelName,
 ) {
   return and(eq(table.greenhouse, greenhouse), eq(table.channel, channel));
+}
+
+/**
+ * What waits for somebody who is in no longer is not for them any more, nor for whoever may come in
+ * under the same handle. What is said on parting is written after this, and goes out.
+ */
+async function giveUpWaiting(
+  transaction: Database,
+  greenhouse: GreenhouseId,
+  channel: ChannelName,
+  to: string,
+  atMs: number,
+): Promise<void> {
+  await transaction
+    .update(outbox)
+    .set({ status: 'given-up', settledAtMs: atMs, because: `${to} is in no longer` })
+    .where(
+      and(
+        eq(outbox.greenhouse, greenhouse),
+        eq(outbox.channel, channel),
+        eq(outbox.to, to),
+        eq(outbox.status, 'waiting'),
+      ),
+    );
 }

@@ -36,7 +36,7 @@ export async function writeHandling(
   const { revision } = after;
   await writeWeather(transaction, id, revision, writes.weather);
   if (writes.greenhouse) await replaceSetUp(transaction, id, writes.greenhouse, revision);
-  await writeHousehold(transaction, id, writes.household ?? []);
+  await writeHousehold(transaction, id, writes.household ?? [], writes.clockMs);
   // Sent one behind the other without waiting for each answer: a connection keeps their order, and a
   // failed one fails the transaction.
   await Promise.all([

@@ -23,7 +23,7 @@ export function decidedSuite(subject: Subject): void {
       const conversation = { ...newConversation('ines'), cautioned: ['acid'] };
       const decided = writes({
         clockMs: startMs + 9,
-        entries: [entry(1), entry(2, { system: 'jars' as never, note: 'half "full"' } as never)],
+        entries: [entry(1), entry(2, { system: 'jars' as never, note: 'half "full"' })],
         strikes: [{ entry: entry(1).no, byHandle: 'ines', atMs: startMs + 3 }],
         conversations: [conversation],
         outgoing: [message(1, channel), message(2, channel, { inReplyTo: 'b', to: 'omar' })],

@@ -4,7 +4,7 @@ import type {
   HouseholdChange,
   Invitation,
 } from '../../../src/assistant/household/household.ts';
-import { look, newPlace, type Subject, startMs, write } from './storage-under-test.ts';
+import { look, message, newPlace, type Subject, startMs, write } from './storage-under-test.ts';
 
 export function householdSuite(subject: Subject): void {
   type Place = Awaited<ReturnType<typeof newPlace>>;
@@ -57,6 +57,36 @@ export function householdSuite(subject: Subject): void {
         [one.greenhouse, false],
         [two.greenhouse, true],
       ]);
+    });
+
+    it('gives up what waits for who is taken out, but not what is said on parting', async () => {
+      const place = await newPlace(subject);
+      const { channel, store, greenhouse } = place;
+      const bound = { kind: 'account-bound', channel, accountId: '8', handle: 'omar' } as const;
+      await change(place, [bound]);
+      const outgoing = [
+        message(1, channel, { to: 'omar' }),
+        message(2, channel),
+        message(3, channel, { to: 'omar' }),
+      ];
+      await write(store, greenhouse, { outgoing });
+      const [inHand] = await store.pending(channel, startMs + 99, 1);
+      expect(inHand?.outgoing.to).toBe('omar');
+      await write(store, greenhouse, {
+        household: [{ kind: 'account-unbound', channel, handle: 'omar' }],
+        outgoing: [message(4, channel, { to: 'omar' }), message(5, channel)],
+      });
+      // Somebody else comes in under the handle before anything is sent.
+      await change(place, [{ ...bound, accountId: '9' }]);
+      const sent: number[] = [];
+      for (;;) {
+        const [next] = await store.pending(channel, startMs + 99, 1);
+        if (!next) break;
+        sent.push(next.outgoing.no);
+        const { no } = next.outgoing;
+        await store.settle(greenhouse, no, { kind: 'sent', platformId: `p${no}`, atMs: startMs });
+      }
+      expect(sent.toSorted()).toEqual([2, 4, 5]);
     });
 
     it('ties a group to one greenhouse, and follows it where it moves', async () => {

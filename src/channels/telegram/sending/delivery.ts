@@ -70,10 +70,7 @@ export class Delivery {
     if (outgoing.inPassing && (await this.#saidInPassing(pending, target))) {
       return { kind: 'sent', platformId: null, atMs: options.nowMs() };
     }
-    if (outgoing.edits === undefined) {
-      const platformId = await this.#write(pending, target);
-      return { kind: 'sent', platformId, atMs: options.nowMs() };
-    }
+    if (outgoing.edits === undefined) return this.#write(pending, target);
     const edited = editsPlatformId === null ? null : readKey(editsPlatformId);
     if (!edited) return { kind: 'sent', platformId: null, atMs: options.nowMs() };
     if (edited.chatId === target.chatId) {
@@ -81,11 +78,11 @@ export class Delivery {
       return { kind: 'sent', platformId: null, atMs: options.nowMs() };
     }
     // The group goes on as another chat, where the old message cannot be changed.
-    const platformId = await this.#write(pending, target);
-    return { kind: 'sent', platformId, atMs: options.nowMs(), renews: outgoing.edits };
+    const written = await this.#write(pending, target);
+    return written.kind === 'sent' ? { ...written, renews: outgoing.edits } : written;
   }
 
-  async #write(pending: PendingOutgoing, target: Target): Promise<string | null> {
+  async #write(pending: PendingOutgoing, target: Target): Promise<Settled> {
     const { greenhouse, outgoing } = pending;
     const { api, options, pace, book } = this.#parts;
     const picture = await shownPicture(pending, options);
@@ -96,6 +93,10 @@ export class Delivery {
     let lastId: string | null = null;
     for (const [position, content] of parts.entries()) {
       if (position < pending.partsSent) continue;
+      // A picture is not drawn in no time, and parts follow one another: meanwhile somebody may go.
+      if (!this.#isStillAt(pending, target)) {
+        return givenUp(`${outgoing.to} is in no longer`, options.nowMs());
+      }
       const isLast = position === parts.length - 1;
       pace.sent(target.chatId, options.nowMs());
       const standing = {
@@ -111,7 +112,12 @@ export class Delivery {
       );
       if (!isLast) await options.store.keepPartsSent(greenhouse, outgoing.no, position + 1);
     }
-    return lastId;
+    return { kind: 'sent', platformId: lastId, atMs: options.nowMs() };
+  }
+
+  #isStillAt({ greenhouse, outgoing }: PendingOutgoing, { chatId }: Target): boolean {
+    const now = targetOf(greenhouse, outgoing, this.#parts.book);
+    return now?.chatId === chatId && now.canBeReached;
   }
 
   async #edit(pending: PendingOutgoing, key: MessageKey, target: Target): Promise<void> {
