@@ -110,17 +110,20 @@ function correctionOfClause(terms: readonly Term[], i: number): number | null {
   if (cut?.kind !== 'stop' || cut.cut === 'question') return null;
   if (nextEdge(terms, i, -1)?.kind === 'measure') return null;
   const end = endOfClause(terms, i);
-  const close = endOfClause(terms, end);
-  let number = end + 1;
-  while (number < close && terms[number]!.kind !== 'measure') number++;
-  const after = terms.slice(number + 1, close);
-  const before = terms.slice(end + 1, number);
-  const isCorrection =
-    number < close &&
-    before.length > 0 &&
-    before.every((term) => means(term, 'no-wait')) &&
-    after.every((term) => means(term, 'filler'));
+  let number = end;
+  let isTakenBack = false;
+  while (isPause(terms[number]) || means(terms[number], 'no-wait')) {
+    isTakenBack ||= means(terms[number], 'no-wait');
+    number++;
+  }
+  const after = terms.slice(number + 1, endOfClause(terms, number));
+  const isCorrection = isTakenBack && after.every((term) => means(term, 'filler'));
   return isCorrection && sameUnits(terms[i], terms[number]) ? number : null;
+}
+
+/** `…, nein warte, 3 l`: what may stand between what is taken back and what is meant. */
+function isPause(term: Term | undefined): boolean {
+  return term?.kind === 'stop' && term.cut !== 'question';
 }
 
 function sameUnits(first: Term | undefined, second: Term | undefined): boolean {

@@ -85,8 +85,10 @@ function isStateOfSystem(frame: Frame, clause: Clause, i: number): boolean {
   ) {
     if (!means(after, 'this', 'at-hour', 'yesterday', 'link', 'ish')) return false;
   }
+  // `everything dry`: the floor as well as the systems.
+  const mayBeOfFloor = means(frame.terms[i], 'dry');
   const subject = frame.places.lastWhere(maySayWhat, i - 1);
-  if (subject < clause.from) return true;
+  if (subject < clause.from) return !mayBeOfFloor || after?.kind === 'name';
   const term = frame.terms[subject];
   return term?.kind === 'name' || means(term, 'all', 'both', 'reservoir', 'level') || isLabel(term);
 }

@@ -72,22 +72,32 @@ function inClauseAlone(frame: Frame, clause: Clause, spokenOf: number | null): F
   );
   if (working !== undefined && isRestored(frame, working))
     return [outage(frame, 'restored', supply, device, working)];
-  const parted = own === null ? null : partedState(frame, clause);
-  if (parted !== null) return [outage(frame, parted.quantity, supply, device, parted.at)];
+  const parted = partedState(frame, clause);
+  if (parted !== null && (own !== null || parted.quantity === 'restored'))
+    return [outage(frame, parted.quantity, supply, device, parted.at)];
   return broken === undefined || own === null
     ? []
     : [outage(frame, 'outage', supply, device, broken)];
 }
 
-/** `die Pumpe läuft seit gestern nicht mehr`: the verb and what it says of the device stand apart. */
+/**
+ * `die Pumpe läuft seit gestern nicht mehr`: the verb and what it says of the device stand apart.
+ * `…, running since 6:30`: whatever had stopped has been running from then on.
+ */
 function partedState(
   frame: Frame,
   clause: Clause,
 ): { readonly quantity: 'outage' | 'restored'; readonly at: number } | null {
-  const at = inClause(frame, clause, (term, i) => means(term, 'runs') && !frame.taken[i])[0];
+  // `running since 6:30`: the time may have taken the verb along.
+  const at = inClause(
+    frame,
+    clause,
+    (term, i) => means(term, 'runs') && (!frame.taken[i] || frame.timed[i] === true),
+  )[0];
   if (at === undefined) return null;
   for (let i = clause.to - 1; i > at; i--) {
     const term = frame.terms[i];
+    if (frame.timed[i]) continue;
     if (means(term, 'again')) return { quantity: 'restored', at };
     if (means(term, 'not')) return { quantity: 'outage', at };
     if (
@@ -97,7 +107,9 @@ function partedState(
     )
       return null;
   }
-  return null;
+  return frame.timed.slice(clause.from, clause.to).includes(true)
+    ? { quantity: 'restored', at }
+    : null;
 }
 
 /** `pump is running` alone tells nothing; `back`, `running again`, `fixed` do. */

@@ -23,14 +23,16 @@ export function asksForClock(frame: Frame, i: number): boolean {
   const subject = at > clause.from ? frame.terms[at - 1] : undefined;
   // `went in at 8`: what was added is no amount at an amount.
   if (means(before, 'at') && means(subject, 'add') && !means(subject, 'link')) return true;
-  if (isLabel(subject) || means(subject, 'was', 'now')) return false;
+  if (isLabel(subject)) return false;
+  // `was at 5.4`, but `was at 3 out`, `war um 3 weg`.
+  if (means(subject, 'was', 'now')) return saysOutage(frame, i, clause.to);
   const otherNumbers =
     frame.places.hasWhere(isMeasure, clause.from, i) ||
     frame.places.hasWhere(isMeasure, i + 1, clause.to);
   if (subject?.kind === 'name' && !otherNumbers)
     return (
       !(means(before, 'with') && saysAdding(frame, clause.from, i)) &&
-      saysDeed(frame, clause.from, i)
+      (saysDeed(frame, clause.from, i) || saysOutage(frame, i, clause.to))
     );
   // `around 7 12 l …`: of two numbers side by side the second is the amount.
   if (means(before, 'about') && i - 1 === clause.from && isMeasure(after) && after.measure.unit)
@@ -86,6 +88,13 @@ const deeds = [
   'fill',
   'done',
 ] as const;
+
+/** What failed or came back has a time and no amount. */
+function saysOutage(frame: Frame, from: number, to: number): boolean {
+  return (['broken', 'working', 'no-power'] as const).some((state) =>
+    frame.places.has(state, from, to),
+  );
+}
 
 function saysDeed(frame: Frame, from: number, to: number): boolean {
   return deeds.some((deed) => frame.places.has(deed, from, to));

@@ -90,6 +90,7 @@ export type QuantityConcept =
 export type LevelConcept =
   | 'full'
   | 'empty'
+  | 'dry'
   | 'left-over'
   | 'down'
   | 'rising'

@@ -371,6 +371,7 @@ export const levels: Words<LevelConcept> = {
     'trocken gelaufen',
     'leergesaugt',
   ],
+  dry: ['trocken', 'knochentrocken', 'staubtrocken'],
   'left-over': [
     'drin',
     'noch drin',
