@@ -62,6 +62,7 @@ describe.each([
   'understanding/corpus/tried.jsonl',
   'understanding/corpus/clauses.jsonl',
   'understanding/corpus/fourth.jsonl',
+  'understanding/corpus/fifth-german.jsonl',
 ])('The corpus %s', (file) => {
   it(
     'is understood exactly in 98 of 100 messages, and nothing wrong is logged',

@@ -18,6 +18,9 @@ const maySayNothing: Readonly<Record<Language, readonly string[]>> = {
     'decagram',
     'about-or-almost',
     'on-date',
+    'in-here',
+    'stands',
+    'o-clock-of-24',
   ],
   // The infinitive is a plan and no report; `heute Nacht` is told by the hour.
   de: ['add-plainly', 'tonight'],

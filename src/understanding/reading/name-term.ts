@@ -137,7 +137,7 @@ function isEveryday(text: string, lexicon: Lexicon, phrase: Word, phraseLength: 
 function canStand(before: readonly Term[], lexicon: Lexicon): boolean {
   const last = before.at(-1);
   if (!last || last.kind === 'stop') return true;
-  if (means(last, 'article', 'place', 'both', 'each', 'except')) return true;
+  if (means(last, 'article', 'place', 'both', 'each', 'except', 'meant')) return true;
   if (last.kind === 'mark' && last.text === ':') return true;
   if (endsWithArticle(last, lexicon)) return true;
   for (let i = before.length - 1; i >= 0; i--) {

@@ -88,6 +88,8 @@ function partedState(
   frame: Frame,
   clause: Clause,
 ): { readonly quantity: 'outage' | 'restored'; readonly at: number } | null {
+  const stands = standsAt(frame, clause);
+  if (stands !== null) return { quantity: 'outage', at: stands };
   // `running since 6:30`: the time may have taken the verb along.
   const at = inClause(
     frame,
@@ -110,6 +112,21 @@ function partedState(
   return frame.timed.slice(clause.from, clause.to).includes(true)
     ? { quantity: 'restored', at }
     : null;
+}
+
+/** `die Pumpe der Rinnen steht`: nothing follows that would say where, or at what; without mains every pump does. */
+function standsAt(frame: Frame, clause: Clause): number | null {
+  const at = inClause(frame, clause, (term) => means(term, 'stands'))[0];
+  if (at === undefined || !isPumpIn(frame, clause, at)) return null;
+  if (frame.terms.some(isPowerGone)) return null;
+  for (let i = at + 1; i < clause.to; i++)
+    if (!frame.timed[i] && !means(frame.terms[i], 'since')) return null;
+  return at;
+}
+
+/** A pump, and not what it stands beside. */
+function isPumpIn(frame: Frame, clause: Clause, to: number): boolean {
+  return frame.places.hasWhere((term) => means(term, 'pump', 'air-pump'), clause.from, to);
 }
 
 /** `pump is running` alone tells nothing; `back`, `running again`, `fixed` do. */

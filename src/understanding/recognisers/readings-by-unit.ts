@@ -4,11 +4,13 @@ import type { Measure } from '../numbers/measure.ts';
 import { isBare, unitIs } from '../numbers/quantity-of-measure.ts';
 import {
   type Clause,
+  clauseHas,
   type Frame,
   isMeasure,
   isName,
   isPadding,
   measureOf,
+  namesIn,
   take,
 } from '../reading/frame.ts';
 import { isMark, means } from '../reading/term.ts';
@@ -43,12 +45,18 @@ function quantityByUnit(
   i: number,
   measure: Measure,
 ): Quantity | null {
-  const air = () => isOfTheAir(frame, clause, i) || isSpokenOfInside(frame, clause);
+  const air = () =>
+    isOfTheAir(frame, clause, i) || isSpokenOfInside(frame, clause) || isInHere(frame, clause);
   if (unitIs(measure, 'celsius', 'fahrenheit', 'degree'))
     return air() ? 'air-temperature' : 'water-temperature';
   if (unitIs(measure, 'ms-cm', 'us-cm', 'cf', 'ppm')) return 'ec';
   if (unitIs(measure, 'mg-l')) return 'dissolved-oxygen';
   return isBare(measure) && isBesideInside(frame, clause, i) ? 'air-temperature' : null;
+}
+
+/** `34 Grad drin`, with no system named. */
+function isInHere(frame: Frame, clause: Clause): boolean {
+  return clauseHas(frame, clause, 'in-here') && namesIn(frame, clause).length === 0;
 }
 
 function isBesideInside(frame: Frame, clause: Clause, i: number): boolean {

@@ -94,8 +94,8 @@ function correct(frame: Frame): TakingBack | null {
     ? 0
     : frame.terms.findIndex((term) => means(term, 'sorry', 'meant', 'rather'));
   const star =
-    (isMark(frame.terms[0], '*') && isMeasure(frame.terms[1])) ||
-    (isMark(frame.terms.at(-1), '*') && isMeasure(frame.terms.at(-2)));
+    (isStar(frame.terms[0]) && isMeasure(frame.terms[1])) ||
+    (isStar(frame.terms.at(-1)) && isMeasure(frame.terms.at(-2)));
   const pair = numbers.length === 2 ? givenUp(frame, numbers[0]!, numbers[1]!) : null;
   if (sorry < 0 && !star && !pair) return null;
   if (numbers.length === 2 && !pair) return null;
@@ -112,6 +112,11 @@ function correct(frame: Frame): TakingBack | null {
     from: from === null ? null : readables(from),
     system: onlyName(frame),
   };
+}
+
+/** `*5.8`, also where the star multiplies. */
+function isStar(term: Term | undefined): boolean {
+  return isMark(term, '*') || (means(term, 'times') && term?.text === '*');
 }
 
 /** `5.6 not 5.4`, `5.6 instead of 5.4`, `not 5.4 but 5.6`: the one meant first, then the one given up. */
@@ -160,6 +165,7 @@ function saysLittleElse(frame: Frame): boolean {
   return frame.terms.every((term, i) => {
     if (term.kind === 'stop' || term.kind === 'mark' || term.kind === 'name' || isMeasure(term))
       return true;
+    if (isStar(term)) return true;
     if (term.kind !== 'word' || isUnknown(term)) return false;
     if (
       means(

@@ -5,6 +5,7 @@ export const nothingSaid: SaidTime = {
   part: null,
   minutes: null,
   eitherHalf: false,
+  byClock: false,
   meridiem: null,
   lastNight: false,
   weekdayOfToday: false,

@@ -85,7 +85,9 @@ function settle(
 ): number {
   let used = length;
   let minutesAfter = 0;
+  let byClock = false;
   if (means(frame.terms[i + used], 'o-clock')) {
+    byClock = means(frame.terms[i + used], 'o-clock-of-24');
     used++;
     // `8 Uhr 15`.
     const next = frame.terms[i + used];
@@ -109,6 +111,7 @@ function settle(
     ...building.said,
     minutes: minutes + minutesAfter,
     eitherHalf: eitherHalf && meridiem === null,
+    byClock: byClock && meridiem === null,
     meridiem,
   };
   return used;

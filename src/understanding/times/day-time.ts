@@ -18,6 +18,8 @@ export interface SaidTime {
   readonly minutes: number | null;
   /** An hour that may be morning or evening. */
   readonly eitherHalf: boolean;
+  /** An hour of 24, as `Uhr` says: of a day that is named it is the one said. */
+  readonly byClock: boolean;
   readonly meridiem: 'am' | 'pm' | null;
   /** `last night`: the evening before, or the small hours of today. */
   readonly lastNight: boolean;
@@ -62,7 +64,8 @@ export function workOut(said: SaidTime, greenhouse: Greenhouse, writtenAtMs: num
   }
   if (said.day !== null) {
     const day = said.day;
-    const passed = options.map((minutes) => at(day, minutes)).filter((ms) => ms <= writtenAtMs);
+    const hours = said.byClock && said.part === null ? [said.minutes] : options;
+    const passed = hours.map((minutes) => at(day, minutes)).filter((ms) => ms <= writtenAtMs);
     return passed.length > 0 ? sure(Math.max(...passed)) : ask([writtenAtMs]);
   }
   const days = [today, plusDays(today, -1)];

@@ -80,6 +80,8 @@ export type QuantityConcept =
   | 'water'
   | 'air'
   | 'inside'
+  /** Of the greenhouse where no system is named, else of that system: `34 Grad drin`. */
+  | 'in-here'
   | 'outside'
   | 'air-thermometer'
   | 'humidity'
@@ -143,6 +145,8 @@ export type SupplyConcept =
   | 'broken'
   | 'working'
   /** The first half of `works again` and `does not work` where a language parts them: läuft … nicht. */
+  /** Of a pump that does not run. */
+  | 'stands'
   | 'runs'
   | 'again'
   | 'no-power'
@@ -254,6 +258,8 @@ export type TimeConcept =
   /** Before a bare day of the month: `am 10.` */
   | 'on-date'
   | 'o-clock'
+  /** The hour before it is one of 24. */
+  | 'o-clock-of-24'
   | 'am'
   | 'pm'
   | 'just-now'

@@ -193,6 +193,7 @@ export const quantities: Words<QuantityConcept> = {
     'in der halle',
     'im raum',
   ],
+  'in-here': ['drin', 'drinne', 'drinna'],
   outside: [
     'draußen',
     'außen',
@@ -1620,6 +1621,7 @@ export const supplies: Words<SupplyConcept> = {
     'wieder munter',
     'reingedrückt',
   ],
+  stands: ['steht', 'stehen', 'stand', 'steht still'],
   runs: [
     'läuft',
     'laufen',

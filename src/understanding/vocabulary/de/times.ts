@@ -215,6 +215,7 @@ export const times: Words<TimeConcept> = {
   ],
   'on-date': ['am', 'vom', 'zum', 'seit dem', 'ab dem'],
   'o-clock': ['uhr', 'h'],
+  'o-clock-of-24': ['uhr'],
   am: [
     'früh',
     'morgens',

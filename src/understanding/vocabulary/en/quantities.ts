@@ -115,6 +115,7 @@ export const quantities: Words<QuantityConcept> = {
     'glasshouse',
     'in the house',
   ],
+  'in-here': [],
   outside: [
     'outside',
     'outdoors',
@@ -1231,6 +1232,7 @@ export const supplies: Words<SupplyConcept> = {
     'turning again',
     'up',
   ],
+  stands: [],
   runs: ['running', 'working', 'up and running', 'alive', 'runs', 'works'],
   again: [],
   'no-power': [

@@ -111,6 +111,7 @@ export const times: Words<TimeConcept> = {
   ],
   'on-day': ['on', 'last', 'this', 'past', 'since'],
   'on-date': [],
+  'o-clock-of-24': [],
   'o-clock': [
     "o'clock",
     'oclock',
