@@ -18,7 +18,23 @@ export function remarksOn(
     if (!system) return [];
     return [...outsideRange(entry, system), ...farFromExpected(entry, standing)];
   });
-  return [...onReadings, ...adviceRemarks(logged, standing, member)];
+  return [
+    ...onReadings,
+    ...adviceRemarks(logged, standing, member),
+    ...ofTrouble(logged, standing, member),
+  ];
+}
+
+function ofTrouble(
+  logged: readonly Entry[],
+  { greenhouse }: Standing,
+  member: Member,
+): readonly Remark[] {
+  const told = greenhouse.members.flatMap(({ role, handle }) =>
+    role === 'grower' && handle !== member.handle ? [handle] : [],
+  );
+  const isTrouble = logged.some(({ trouble }) => trouble !== undefined);
+  return isTrouble && told.length > 0 ? [{ kind: 'trouble', told }] : [];
 }
 
 function outsideRange(entry: Entry, system: System): Remark[] {

@@ -42,6 +42,8 @@ export interface EntryDraft {
   readonly isAttached?: true;
   /** note: what it shows. */
   readonly photo?: PhotoRef;
+  /** note: something is wrong that somebody should see to. */
+  readonly trouble?: Trouble;
   /** note: what it marks in the season. */
   readonly milestone?: Milestone;
   /** top-up, reservoir-change: the water it was made with, where that was said. */
@@ -49,6 +51,9 @@ export interface EntryDraft {
   /** The struck entries in whose place it stands: a correction, or what was put back. */
   readonly inPlaceOf?: readonly EntryNo[];
 }
+
+/** What can be wrong: water where none should be, plants that ail, a pump that labours, smoke or sparks. */
+export type Trouble = 'leak' | 'plants' | 'noise' | 'fire';
 
 export type Milestone = 'first-fruit';
 

@@ -1,5 +1,5 @@
 import type { DutyKind } from '../greenhouse/duty.ts';
-import type { Supply } from '../greenhouse/entry.ts';
+import type { Supply, Trouble } from '../greenhouse/entry.ts';
 import type { Quantity } from '../greenhouse/quantity.ts';
 import type { SystemId } from '../greenhouse/system.ts';
 import type { Measure } from './numbers/measure.ts';
@@ -33,6 +33,7 @@ export interface Fact {
   readonly of?: Supply;
   readonly duty?: DutyKind;
   readonly note?: string;
+  readonly trouble?: Trouble;
   /** Before or after a deed told in the same message. */
   readonly phase?: 'before' | 'after';
   /** A number without a unit, read as the greenhouse's unit of volume. */

@@ -17,6 +17,7 @@ import { recogniseReadings } from './recognisers/readings.ts';
 import { recogniseSameAsBefore } from './recognisers/same-as-before.ts';
 import { recogniseShorthand } from './recognisers/shorthand.ts';
 import { recogniseTopUps } from './recognisers/top-up.ts';
+import { recogniseTroubles } from './recognisers/trouble.ts';
 import { recogniseWellBeing } from './recognisers/well-being.ts';
 
 /** In this order: the more a pattern asks for, the earlier; each sees what those before it have told. */
@@ -41,6 +42,7 @@ export function factsOf(frame: Frame, moods: readonly (Mood | null)[]): Fact[] {
   takeNotReadings(frame);
   for (const recognise of recognisers) facts.push(...recognise(frame, facts));
   facts.push(...recogniseSameAsBefore(frame, moods, facts));
+  facts.push(...recogniseTroubles(frame, moods, facts));
   facts.push(...recogniseWellBeing(frame, moods, facts));
   return facts.sort((a, b) => a.at - b.at);
 }

@@ -3,7 +3,7 @@
  * is an entry, each doubt a question back, each question an answer owed.
  */
 import type { Duty, DutyKind } from '../greenhouse/duty.ts';
-import type { EntryDraft, EntryNo, Supply } from '../greenhouse/entry.ts';
+import type { EntryDraft, EntryNo, Supply, Trouble } from '../greenhouse/entry.ts';
 import type { ConductivityUnit } from '../greenhouse/greenhouse.ts';
 import type { LocalDate } from '../greenhouse/local-time.ts';
 import type { Quantity } from '../greenhouse/quantity.ts';
@@ -79,6 +79,8 @@ export type DoubtReason =
   | { readonly kind: 'who-covers'; readonly from: LocalDate; readonly until: LocalDate }
   /** A photo came without a word of what it shows. */
   | { readonly kind: 'whose-photo' }
+  /** Something is wrong: to be kept as a note, of which these hear. */
+  | { readonly kind: 'trouble'; readonly of: Trouble; readonly tells: readonly string[] }
   | { readonly kind: 'unclear' };
 
 /** An answer offered as a button: choosing it logs its drafts. */

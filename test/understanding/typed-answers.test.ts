@@ -144,6 +144,15 @@ const english: Readonly<Record<Exclude<DoubtReason['kind'], ElsewhereTried>, Ask
       no: [],
     },
   },
+  trouble: {
+    said: 'bench leaking',
+    answers: {
+      yes: ['North bench note 1'],
+      'keep it': ['North bench note 1'],
+      'level 300 l': ['North bench level 300'],
+      no: [],
+    },
+  },
   'is-it-a-reading': {
     said: 'dwc ph 5.4?',
     answers: {

@@ -92,6 +92,7 @@ export const remarks: OfEach<Exclude<Remark, AdviceRemark>> = {
     highest: 6.2,
   },
   'far-from-expected': { kind: 'far-from-expected', entry: entry('ph', 7.4), expected: 5.8 },
+  trouble: { kind: 'trouble', told: ['ines'] },
   'already-known': { kind: 'already-known' },
   'lasts-until': { kind: 'lasts-until', system: buckets, date: date('2027-05-09') },
 };
@@ -114,6 +115,7 @@ export const doubtReasons: OfEach<DoubtReason> = {
   'is-it-a-reading': { kind: 'is-it-a-reading' },
   'shorthand-does-not-fit': { kind: 'shorthand-does-not-fit' },
   'whose-photo': { kind: 'whose-photo' },
+  trouble: { kind: 'trouble', of: 'leak', tells: ['ines'] },
   'which-duties': { kind: 'which-duties' },
   unclear: { kind: 'unclear' },
   'change-set-up': {

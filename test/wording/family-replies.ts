@@ -198,6 +198,10 @@ export const familyAlerts: OfEach<FamilyAlert> = {
   'your-days': { kind: 'your-days', away: 'ines', from, until, days: [from] },
   'done-by-other': { kind: 'done-by-other', by: 'priya', duty: benchTopUp.duty },
   'turn-passed': { kind: 'turn-passed', by: 'tomas', days: [from], reason: 'ill', isYours: true },
+  trouble: {
+    kind: 'trouble',
+    entry: entry('note', 1, { note: 'row is leaking', trouble: 'leak' }),
+  },
   'given-back': { kind: 'given-back', by: 'tomas', duties: [benchTopUp.duty], reason: 'ill' },
   relieved: { kind: 'relieved', by: 'ines', days: [from], instead: ['priya'], still: [until] },
   'claim-off': { kind: 'claim-off', by: 'ines', settled: settled.claim, instead: 'tomas' },

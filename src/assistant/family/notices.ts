@@ -9,6 +9,7 @@ import { noticesOfArrangements } from './notices-of-arrangements.ts';
 import { noticesOfDeeds } from './notices-of-deeds.ts';
 import { noticesOfLeaving } from './notices-of-leaving.ts';
 import { noticesOfRelief } from './notices-of-relief.ts';
+import { noticesOfTroubles } from './notices-of-troubles.ts';
 import { rosterOf } from './roster-of.ts';
 
 /**
@@ -27,6 +28,7 @@ export function noticesOf(
     ...ofNudges(standing, roster, nowMs),
     ...noticesOfArrangements(standing, roster, nowMs),
     ...noticesOfDeeds(standing, roster, nowMs),
+    ...noticesOfTroubles(standing, roster, nowMs),
     ...noticesOfRelief(standing, nowMs),
     ...noticesOfLeaving(standing, roster, nowMs, told),
   ].toSorted((one, other) => one.atMs - other.atMs || (one.key < other.key ? -1 : 1));

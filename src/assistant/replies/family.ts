@@ -1,5 +1,6 @@
 import type { ArrangementDraft } from '../../greenhouse/arrangement.ts';
 import type { Duty } from '../../greenhouse/duty.ts';
+import type { Entry } from '../../greenhouse/entry.ts';
 import type { LocalDate } from '../../greenhouse/local-time.ts';
 import type { PhotoRef } from '../../greenhouse/photo.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
@@ -84,6 +85,8 @@ export type FamilyAlert =
     }
   /** To whoever had taken it: there is nothing left to do. */
   | { readonly kind: 'done-by-other'; readonly by: string; readonly duty: Duty }
+  /** To growers, and to whoever covers: somebody saw that something is wrong. */
+  | { readonly kind: 'trouble'; readonly entry: Entry }
   /** To the others: it was given back, or could not be done. */
   | {
       readonly kind: 'given-back';

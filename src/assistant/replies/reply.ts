@@ -70,6 +70,8 @@ export type Remark =
     }
   /** In range of belief, but far from what the last readings allow: please measure again. */
   | { readonly kind: 'far-from-expected'; readonly entry: Entry; readonly expected: number }
+  /** Something is wrong, and these are told of it. */
+  | { readonly kind: 'trouble'; readonly told: readonly string[] }
   | { readonly kind: 'already-known' }
   | { readonly kind: 'lasts-until'; readonly system: SystemId; readonly date: LocalDate };
 

@@ -150,6 +150,8 @@ export function elsewhere(frame: Frame, clause: Clause, mark: Marker): void {
   for (let i = clause.from; i < clause.to; i++) {
     if (!means(frame.terms[i], 'other-water') || hasPastDeed(frame, clause.from, clause.to))
       continue;
+    // A puddle is water in no system, and just that is told of it.
+    if (means(frame.terms[i], 'leak')) continue;
     const before = previousIn(frame, clause, i, (term) => means(term, 'article'));
     const isOrigin = before >= 0 && means(frame.terms[before], 'with', 'from', 'after');
     const named = frame.places.hasWhere(isName, clause.from, i);

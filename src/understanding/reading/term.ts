@@ -61,12 +61,27 @@ export function means(term: Term | undefined, ...concepts: readonly Concept[]): 
   return false;
 }
 
+/** What is listened for where something may be wrong; elsewhere such a word means no more than a stranger. */
+const ofTrouble: ReadonlySet<Concept> = new Set<Concept>([
+  'leak',
+  'ailing',
+  'plant-part',
+  'off-colour',
+  'labouring',
+  'burning',
+]);
+
+function meansNothing(concepts: ReadonlySet<Concept>): boolean {
+  for (const concept of concepts) if (!ofTrouble.has(concept)) return false;
+  return true;
+}
+
 /** A word that no vocabulary has. */
 export function isUnknown(term: Term | undefined): boolean {
   if (term?.kind !== 'word') return false;
   const { word } = term;
   return (
-    word.concepts.size === 0 &&
+    meansNothing(word.concepts) &&
     word.number === null &&
     word.fraction === null &&
     word.ordinal === null &&

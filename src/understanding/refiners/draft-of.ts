@@ -32,6 +32,7 @@ export function draftOf(
     ...(fact.of === undefined ? {} : { of: fact.of }),
     ...(fact.duty === undefined ? {} : { duty: fact.duty }),
     ...(fact.note === undefined ? {} : { note: fact.note }),
+    ...(fact.trouble === undefined ? {} : { trouble: fact.trouble }),
   };
 }
 

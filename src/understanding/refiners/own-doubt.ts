@@ -44,6 +44,11 @@ export function ownDoubt(frame: Frame, one: Settled, reason: DoubtReason): Doubt
       drafts: choices.flatMap(({ drafts }) => drafts),
     });
   }
+  if (reason.kind === 'trouble') {
+    const note = soundDraft(frame, one, systems?.length === 1 ? system! : null);
+    const drafts = note ? [note] : [];
+    return doubt(frame, one, reason, [{ label: { kind: 'keep-as-note' }, drafts }]);
+  }
   if (reason.kind === 'how-long-out') return howLongOut(frame, one, reason);
   return doubt(frame, one, reason, [], reason.kind === 'which-unit' ? amountAwaited(one) : null);
 }

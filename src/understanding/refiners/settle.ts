@@ -32,7 +32,8 @@ export function settleFacts(
       mark,
       mood: moods[fact.at] ?? null,
     };
-    const isPlainNote = fact.quantity === 'note' && scopeOf(fact).kind !== 'named';
+    const isPlainNote =
+      fact.quantity === 'note' && fact.byDevice === undefined && scopeOf(fact).kind !== 'named';
     if (isOfGreenhouse(fact) || isPlainNote)
       return { fact, systems: null, askSystem: null, assumptions: [], ...time };
     return { fact, ...systemsOf(frame, fact, mentions, scopeOf), ...time };

@@ -152,6 +152,18 @@ export type SupplyConcept =
   | 'no-power'
   | 'no-bubbles';
 
+/** What is wrong, said outright. */
+export type TroubleConcept =
+  | 'leak'
+  /** How ailing plants look, and what sits on them. */
+  | 'ailing'
+  /** What it is seen on, for words that may be said of other things: leaves, roots. */
+  | 'plant-part'
+  /** Colours and shapes that are trouble on a part of a plant only: yellow, brown. */
+  | 'off-colour'
+  | 'labouring'
+  | 'burning';
+
 export type MoodConcept =
   | 'not'
   /** Negations that carry their verb: didn't, haven't. */
@@ -277,6 +289,7 @@ export type Concept =
   | LevelConcept
   | DeedConcept
   | SupplyConcept
+  | TroubleConcept
   | MoodConcept
   | TakingBackConcept
   | DutyConcept

@@ -16,6 +16,7 @@ export function alertText(alert: Alert, s: Speaker): string {
     case 'undone':
     case 'your-days':
     case 'done-by-other':
+    case 'trouble':
     case 'given-back':
     case 'turn-passed':
     case 'relieved':

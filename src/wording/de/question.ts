@@ -6,6 +6,7 @@ import { clipped, mostQuoted } from '../spoken/clipped.ts';
 import { distinct, doubtedDrafts, isOfPartsOnly, isOfVessels } from '../spoken/doubted.ts';
 import { measureOf } from '../spoken/measure-of-quantity.ts';
 import type { Speaker } from '../spoken/speaker.ts';
+import { troubleQuestion } from './advice/trouble-text.ts';
 import { choiceText } from './button.ts';
 import { dutyName } from './duty-text.ts';
 import { entryText } from './entry-text.ts';
@@ -63,6 +64,8 @@ export function questionText(doubt: Doubt, s: Speaker): string {
       return isItAReading(doubt, s);
     case 'shorthand-does-not-fit':
       return 'Diese Zahlen passen nicht zur Reihenfolge pH, EC, Wassertemperatur. Was ist was? Zum Beispiel „pH 5,9, EC 1,7, Wasser 21“.';
+    case 'trouble':
+      return troubleQuestion(reason.of, reason.tells, s);
     case 'whose-photo':
       return 'Zu welchem System gehört das Foto? Ich zeige es bei den Schritten seiner Aufgaben.';
     case 'which-duties':

@@ -2,6 +2,7 @@ import type { Remark } from '../../assistant/replies/reply.ts';
 import type { Entry } from '../../greenhouse/entry.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { adviceRemark } from './advice/advice-remark.ts';
+import { troubleRemark } from './advice/trouble-text.ts';
 import { untilDay } from './day-text.ts';
 import { entryText } from './entry-text.ts';
 import { rangeText, valueText } from './value-text.ts';
@@ -28,6 +29,8 @@ export function remarkText(remark: Remark, s: Speaker): string {
       const likely = valueText(entry.quantity, expected, s);
       return `${s.capital(entryText(entry, s))} weicht${place('bei', entry, s)} stark ab, zu erwarten war etwa ${likely}. Bitte miss zur Sicherheit noch einmal.`;
     }
+    case 'trouble':
+      return troubleRemark(remark.told, s);
     case 'already-known':
       return 'Das hatte ich schon, es wurde nichts doppelt eingetragen.';
     case 'lasts-until':

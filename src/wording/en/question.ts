@@ -11,6 +11,7 @@ import {
 } from '../spoken/doubted.ts';
 import { measureOf } from '../spoken/measure-of-quantity.ts';
 import type { Speaker } from '../spoken/speaker.ts';
+import { troubleQuestion } from './advice/trouble-text.ts';
 import { choiceText } from './button.ts';
 import { dutyName } from './duty-text.ts';
 import { entryText } from './entry-text.ts';
@@ -68,6 +69,8 @@ export function questionText(doubt: Doubt, s: Speaker): string {
       return isItAReading(doubt, s);
     case 'shorthand-does-not-fit':
       return 'These numbers do not fit the order pH, EC, water temperature. Which is which? For example “pH 5.9, EC 1.7, water 21”.';
+    case 'trouble':
+      return troubleQuestion(reason.of, reason.tells, s);
     case 'whose-photo':
       return 'Which system is the photo for? I show it with the steps of its work.';
     case 'which-duties':

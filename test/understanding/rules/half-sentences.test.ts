@@ -105,3 +105,27 @@ describe('what was out, and is not said to be so still', () => {
     'power was out since 6': 'greenhouse outage 1 power at 4 May 06:00',
   });
 });
+
+describe('what somebody saw to be wrong', () => {
+  understood({
+    'bench leaking': '? trouble (keep-as-note)',
+    'bench leaking || yes': 'answered North bench note 1 "bench leaking" at 4 May 08:20',
+    "there's a puddle under the gutters": '? trouble (keep-as-note)',
+    'leaves yellow || keep it': 'answered greenhouse note 1 "leaves yellow" at 4 May 08:20',
+    'leaves on the tomatoes are yellow || yes':
+      'answered North bench note 1 "leaves on the tomatoes are yellow" at 4 May 08:20',
+    'dwc ph 5.9, roots brown': 'Bucket row ph 5.9',
+    'gutters not done, pump was screaming || yes':
+      'answered Gutter run note 1 "pump was screaming" at 4 May 08:20',
+    'smells of burning near the bench pump': '? trouble (keep-as-note)',
+    'the row is leaking, level 80 l': '? trouble (keep-as-note); Bucket row level 80',
+    'bench pump dead, plants wilting': 'North bench outage 1 pump',
+    'no leaks': '? unclear (keep-as-note)',
+    'fixed the leak': '? unclear (keep-as-note)',
+    'if the bench leaks call me': 'passed over: condition',
+    'are the leaves yellow?': 'asks unknown',
+    'why are the leaves yellow': 'asks why',
+    'picked 1 kg yellow tomatoes': 'North bench harvest 1000',
+    'gutters dry': 'Gutter run level 0',
+  });
+});

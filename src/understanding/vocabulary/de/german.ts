@@ -10,6 +10,7 @@ import { ordinalMarks, spokenFractions, spokenNumbers, spokenOrdinals } from './
 import { deeds, levels, quantities, supplies } from './quantities.ts';
 import { singleWords, spelled } from './spelling.ts';
 import { times } from './times.ts';
+import { troubles } from './troubles.ts';
 import { shyUnits, units } from './units.ts';
 
 const words = {
@@ -19,6 +20,7 @@ const words = {
   ...levels,
   ...deeds,
   ...supplies,
+  ...troubles,
   ...moods,
   ...takingBack,
   ...duties,

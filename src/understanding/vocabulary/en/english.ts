@@ -9,6 +9,7 @@ import { anyProduct, crops, products, shyProducts } from './names-of-things.ts';
 import { fractions, numbers, ordinalMarks, ordinals } from './numbers.ts';
 import { deeds, levels, quantities, supplies } from './quantities.ts';
 import { times } from './times.ts';
+import { troubles } from './troubles.ts';
 import { shyUnits, units } from './units.ts';
 
 export const english: Vocabulary = {
@@ -19,6 +20,7 @@ export const english: Vocabulary = {
     ...levels,
     ...deeds,
     ...supplies,
+    ...troubles,
     ...moods,
     ...takingBack,
     ...duties,

@@ -1,0 +1,104 @@
+import type { Trouble } from '../../greenhouse/entry.ts';
+import type { Fact } from '../fact.ts';
+import type { Mood } from '../moods/mood.ts';
+import {
+  type Clause,
+  clauseHas,
+  type Frame,
+  inClause,
+  isMeasure,
+  takeRange,
+} from '../reading/frame.ts';
+import { isCrop, means } from '../reading/term.ts';
+import { systemOfCrop, systemOfDevice } from './devices.ts';
+
+/**
+ * `bench leaking`, `leaves yellow`, `the pump is screaming`: to be kept in the teller's words, for somebody to see
+ * to. Beside something that is told, how plants look is chatter.
+ */
+export function recogniseTroubles(
+  frame: Frame,
+  moods: readonly (Mood | null)[],
+  told: readonly Fact[],
+): Fact[] {
+  return frame.clauses.flatMap((clause): Fact[] => {
+    const found = troubleIn(frame, clause);
+    if (!found || (moods[found.at] ?? null) !== null) return [];
+    if (found.trouble === 'plants' && told.length > 0) return [];
+    if (told.some(({ from, to }) => from < clause.to && to >= clause.from)) return [];
+    if (isOver(frame, clause) || inClause(frame, clause, isMeasure).length > 0) return [];
+    const { originAt, original } = frame.folded;
+    const note = original
+      .slice(originAt(frame.terms[clause.from]!.from), originAt(frame.terms[clause.to - 1]!.to))
+      .trim();
+    const device = inClause(
+      frame,
+      clause,
+      (term) => isCrop(term) || means(term, 'pump', 'air-pump'),
+    );
+    const system = device
+      .map((i) => systemOfCrop(frame, frame.terms[i]) ?? systemOfDevice(frame, frame.terms[i]))
+      .find((id) => id !== null);
+    takeRange(frame, clause.from, clause.to);
+    return [
+      {
+        quantity: 'note',
+        amount: { kind: 'value', value: 1 },
+        at: found.at,
+        from: clause.from,
+        to: clause.to - 1,
+        note,
+        trouble: found.trouble,
+        doubt: { kind: 'trouble', of: found.trouble, tells: growersBeside(frame) },
+        ...(system ? { byDevice: system } : {}),
+        because: 'trouble',
+      },
+    ];
+  });
+}
+
+function growersBeside({ context }: Frame): readonly string[] {
+  const { greenhouse, member } = context;
+  return greenhouse.members
+    .filter(({ role, handle }) => role === 'grower' && handle !== member.handle)
+    .map(({ handle }) => handle);
+}
+
+function troubleIn(
+  frame: Frame,
+  clause: Clause,
+): { readonly trouble: Trouble; readonly at: number } | null {
+  const first = (...concepts: Parameters<typeof means>[1][]): number =>
+    inClause(frame, clause, (term) => means(term, ...concepts))[0] ?? -1;
+  const burning = first('burning');
+  if (burning >= 0) return { trouble: 'fire', at: burning };
+  const leak = first('leak');
+  if (leak >= 0) return { trouble: 'leak', at: leak };
+  const noise = first('labouring');
+  if (noise >= 0 && (first('pump', 'air-pump', 'venturi') >= 0 || first('instrument') >= 0))
+    return { trouble: 'noise', at: noise };
+  const ailing = first('ailing');
+  if (ailing >= 0) return { trouble: 'plants', at: ailing };
+  const colour = first('off-colour');
+  const isOfPlant = first('plant-part') >= 0 || inClause(frame, clause, isCrop).length > 0;
+  return colour >= 0 && isOfPlant ? { trouble: 'plants', at: colour } : null;
+}
+
+/** `no leaks`, `fixed the leak`, `cut off the yellow leaves`: nothing is wrong, or not any more. */
+function isOver(frame: Frame, clause: Clause): boolean {
+  return clauseHas(
+    frame,
+    clause,
+    'not',
+    'no',
+    'did-not',
+    'working',
+    'other-deed',
+    'clean',
+    'pick',
+    'take-away',
+    'intention',
+    'condition',
+    'all-good',
+  );
+}
