@@ -38,6 +38,11 @@ export function untilDay(date: LocalDate, s: Speaker): string {
     : `bis zum ${dayText(date, s)}`;
 }
 
+/** When a duty is due: `am Donnerstag`; one that is late is for today: `heute, fällig seit dem 5. Mai`. */
+export function whenDue(date: LocalDate, s: Speaker): string {
+  return date < s.today ? `heute, fällig ${sinceDay(date, s)}` : onDay(date, s);
+}
+
 /** `um 08:20`, `gestern um 18:00`, `am Samstag um 21:00`. */
 export function atTime(atMs: number, s: Speaker): string {
   const date = s.dateOf(atMs);

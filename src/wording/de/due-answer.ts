@@ -2,7 +2,7 @@ import type { DutyLine } from '../../planning/duty-line.ts';
 import type { AnswerOf } from '../spoken/answer-of.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { type ToldDuties, toldDuties } from '../spoken/told-duties.ts';
-import { onDay } from './day-text.ts';
+import { onDay, whenDue } from './day-text.ts';
 import { dutyList } from './duty-list.ts';
 import { dutyName, dutyText } from './duty-text.ts';
 import { exactText } from './exactly.ts';
@@ -52,5 +52,5 @@ function whatAndWhen({ line, lines }: ToldDuties, s: Speaker): string {
 }
 
 function dayFirst(line: DutyLine, s: Speaker): string {
-  return s.capital(onDay(line.duty.dueOn, s));
+  return s.capital(whenDue(line.duty.dueOn, s));
 }

@@ -3,7 +3,7 @@ import type { LocalDate } from '../../greenhouse/local-time.ts';
 import type { AnswerOf } from '../spoken/answer-of.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { roughVolume, useRate, volume } from '../spoken/volume.ts';
-import { dayText, onDay, sinceDay, untilDay } from './day-text.ts';
+import { dayText, onDay, sinceDay, untilDay, whenDue } from './day-text.ts';
 import { dutyName } from './duty-text.ts';
 import { entryText } from './entry-text.ts';
 
@@ -41,7 +41,7 @@ function portrait({ lasting, readings, duties }: Portrait, s: Speaker): readonly
   const told = readings
     .filter(({ quantity }) => quantity !== 'level')
     .map((entry) => `${entryText(entry, s)} (${dayText(s.dateOf(entry.atMs), s)})`);
-  const next = duties.map((line) => `${onDay(line.duty.dueOn, s)} ${dutyName(line.duty, s)}`);
+  const next = duties.map((line) => `${dutyName(line.duty, s)} ${whenDue(line.duty.dueOn, s)}`);
   return [
     `${waterText(lasting, s)}, ${lowMarkText(lasting, s)}.`,
     told.length > 0 ? `${s.capital(told.join('; '))}.` : 'Noch keine Messwerte.',

@@ -25,6 +25,11 @@ export function onDay(date: LocalDate, s: Speaker): string {
   return isNamed ? near : `on ${dayText(date, s)}`;
 }
 
+/** When a duty is due: `on Thursday`; one that is late is for today: `today, due since 5 May`. */
+export function whenDue(date: LocalDate, s: Speaker): string {
+  return date < s.today ? `today, due since ${dayText(date, s)}` : onDay(date, s);
+}
+
 /** `at 08:20`, `yesterday at 18:00`, `on Saturday at 21:00`. */
 export function atTime(atMs: number, s: Speaker): string {
   const date = s.dateOf(atMs);

@@ -2,7 +2,7 @@ import type { DutyLine } from '../../planning/duty-line.ts';
 import type { AnswerOf } from '../spoken/answer-of.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { type ToldDuties, toldDuties } from '../spoken/told-duties.ts';
-import { onDay } from './day-text.ts';
+import { onDay, whenDue } from './day-text.ts';
 import { dutyList } from './duty-list.ts';
 import { dutyName, dutyText } from './duty-text.ts';
 import { exactText } from './exactly.ts';
@@ -42,7 +42,7 @@ export function whyAnswer({ duties, exactly }: AnswerOf<'why'>, s: Speaker): str
 export function whenNextAnswer({ duties }: AnswerOf<'when-next'>, s: Speaker): string {
   if (duties.length === 0) return 'Nothing of that kind is planned.';
   return duties
-    .map((line) => `${s.capital(dutyName(line.duty, s))}: ${onDay(line.duty.dueOn, s)}.`)
+    .map((line) => `${s.capital(dutyName(line.duty, s))}: ${whenDue(line.duty.dueOn, s)}.`)
     .join('\n');
 }
 
