@@ -2,7 +2,11 @@ import type { GuideProblem, GuideStep } from '../../greenhouse/set-up/guide-step
 import { methods } from '../../greenhouse/system.ts';
 import { understand } from '../../understanding/understand.ts';
 import { wishWords } from '../../understanding/vocabulary/wishes/wish-languages.ts';
-import { type GuideAnswer, readGuideAnswer } from '../../understanding/wishes/read-guide-answer.ts';
+import {
+  type GuideAnswer,
+  readGuideAnswer,
+  readMended,
+} from '../../understanding/wishes/read-guide-answer.ts';
 import { readWish } from '../../understanding/wishes/read-wish.ts';
 import { answerStep } from '../guide/answer-step.ts';
 import { askedStep, type Guide, type GuideOption, newGuide } from '../guide/guide.ts';
@@ -39,10 +43,27 @@ export function hearGuide(handling: Handling, text: string, around: Surroundings
   const { step } = guide.now;
   const answer = readGuideAnswer(step, text, greenhouse, member, handling.nowMs);
   const isFree = answer?.kind === 'text';
+  if ((!answer || isFree) && mend(handling, guide, text)) return true;
   if ((!answer || isFree) && isAboutWork(handling, text, around)) return false;
   if (!answer && readWish(text, greenhouse, member, handling.nowMs)) return false;
   if (answer) take(handling, guide, answer);
   else ask(handling, guide, { kind: step === 'place' ? 'unknown-place' : 'not-understood' });
+  return true;
+}
+
+/** `wait, it's 200 not 20`: takes the answer just given for another; false: it was not that. */
+function mend(handling: Handling, guide: Guide, text: string): boolean {
+  const last = guide.past.at(-1);
+  if (!last) return false;
+  const answer = readMended(
+    last.step,
+    text,
+    handling.spoken,
+    handling.heard.member,
+    handling.nowMs,
+  );
+  if (!answer) return false;
+  take(handling, { ...guide, now: last, past: guide.past.slice(0, -1) }, answer);
   return true;
 }
 
@@ -56,9 +77,11 @@ export function pressGuide(handling: Handling, answers: number, option: GuideOpt
 
 /** In the midst of it, what is plainly a report or a question is heard as one. */
 function isAboutWork(handling: Handling, text: string, around: Surroundings): boolean {
-  return understand(text, contextOf(handling, around)).statements.some(
-    ({ kind }) => kind === 'entry' || kind === 'ask' || kind === 'taking-back' || kind === 'done',
-  );
+  return understand(text, contextOf(handling, around)).statements.some((statement) => {
+    // `what do you mean?` is about the question that is open.
+    if (statement.kind === 'ask') return statement.ask.kind !== 'unknown';
+    return ['entry', 'taking-back', 'done'].includes(statement.kind);
+  });
 }
 
 function take(handling: Handling, guide: Guide, answer: GuideAnswer): void {
@@ -73,6 +96,8 @@ function take(handling: Handling, guide: Guide, answer: GuideAnswer): void {
       if (!before) return ask(handling, guide, { kind: 'nothing-before' });
       return ask(handling, { ...guide, now: before, past: guide.past.slice(0, -1) });
     }
+    case 'anew':
+      return ask(handling, newGuide(guide.of, handling.nowMs));
     case 'yes':
       return finish(handling, guide);
     default:

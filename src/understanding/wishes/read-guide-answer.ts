@@ -5,6 +5,7 @@ import type { Town } from '../../greenhouse/places/towns.ts';
 import type { GuideStepKind } from '../../greenhouse/set-up/guide-step.ts';
 import { type Method, methods } from '../../greenhouse/system.ts';
 import { isSlipOf } from '../reading/slip.ts';
+import type { Token } from '../reading/token.ts';
 import { wordsOf } from '../reading/word-list.ts';
 import type { WishWords } from '../vocabulary/wishes/wish-words.ts';
 import { readCm, readCount, readLitres, readTime } from './read-amounts.ts';
@@ -13,7 +14,7 @@ import { readPlace } from './read-place.ts';
 import { asWritten, type WishWorld, wishWorlds } from './wish-world.ts';
 
 export type GuideAnswer =
-  | { readonly kind: 'back' | 'skip' | 'stop' | 'finish' | 'yes' | 'no' }
+  | { readonly kind: 'back' | 'anew' | 'skip' | 'stop' | 'finish' | 'yes' | 'no' }
   | { readonly kind: 'text'; readonly text: string }
   | { readonly kind: 'place'; readonly town: Town }
   | { readonly kind: 'time'; readonly time: LocalTime }
@@ -60,7 +61,7 @@ const steeringAt: Readonly<Record<GuideStepKind, readonly Steering[]>> = {
 function steeringOf(step: GuideStepKind, { tokens, words }: WishWorld): GuideAnswer | null {
   const said = tokens.map(({ text }) => text).join(' ');
   if (said === '') return null;
-  for (const steering of ['back', 'stop', ...steeringAt[step]] as const) {
+  for (const steering of ['back', 'anew', 'stop', ...steeringAt[step]] as const) {
     if (steering === 'none') continue;
     if (words.steering[steering].some((word) => isSaid(said, word))) return { kind: steering };
   }
@@ -86,7 +87,7 @@ function valueOf(step: GuideStepKind, text: string, world: WishWorld): GuideAnsw
       return town && { kind: 'place', town };
     }
     case 'morning': {
-      const time = readTime(tokens, world);
+      const time = readTime(withoutLead(tokens, words.beforeClock), world);
       return time === undefined ? null : { kind: 'time', time };
     }
     case 'meters':
@@ -108,6 +109,49 @@ function valueOf(step: GuideStepKind, text: string, world: WishWorld): GuideAnsw
     case 'summary':
       return null;
   }
+}
+
+/**
+ * What a member says instead of the answer just given: `wait, it's 200 not 20`; null: it mends nothing.
+ */
+export function readMended(
+  step: GuideStepKind,
+  text: string,
+  greenhouse: Greenhouse,
+  member: Member,
+  atMs: number,
+): GuideAnswer | null {
+  for (const world of wishWorlds(text, greenhouse, member, atMs)) {
+    const { leads, instead } = world.words.mending;
+    const said = withoutLeads(world.tokens, leads);
+    if (said.length === world.tokens.length) continue;
+    const wrong = said.findIndex((_, i) => i > 0 && leadAt(said.slice(i), instead) > 0);
+    const tokens = (wrong < 0 ? said : said.slice(0, wrong)).filter(
+      ({ text: mark }, i, all) => mark !== ',' || (i > 0 && i < all.length - 1),
+    );
+    if (tokens.length === 0) continue;
+    const answer = valueOf(step, asWritten(tokens, world.folded), { ...world, tokens });
+    if (answer) return answer;
+  }
+  return null;
+}
+
+/** How many tokens the longest of the phrases takes that these begin with. */
+function leadAt(tokens: readonly Token[], phrases: readonly string[]): number {
+  const fitting = phrases
+    .map((phrase) => wordsOf(phrase))
+    .filter((words) => words.every((word, i) => tokens[i]?.text === word));
+  return Math.max(0, ...fitting.map(({ length }) => length));
+}
+
+function withoutLead(tokens: readonly Token[], phrases: readonly string[]): readonly Token[] {
+  const length = leadAt(tokens, phrases);
+  return length < tokens.length ? tokens.slice(length) : tokens;
+}
+
+function withoutLeads(tokens: readonly Token[], phrases: readonly string[]): readonly Token[] {
+  const length = leadAt(tokens, phrases) || (tokens[0]?.kind === 'mark' ? 1 : 0);
+  return length === 0 ? tokens : withoutLeads(tokens.slice(length), phrases);
 }
 
 function metersOf(said: string, { meters, steering }: WishWords): GuideAnswer | null {

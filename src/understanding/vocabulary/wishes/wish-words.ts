@@ -38,8 +38,12 @@ export interface WishWords {
   readonly methods: Readonly<Record<Method, readonly string[]>>;
   /** One-word answers of the guided set-up. */
   readonly steering: Readonly<
-    Record<'back' | 'skip' | 'stop' | 'finish' | 'yes' | 'no' | 'none', readonly string[]>
+    Record<'back' | 'anew' | 'skip' | 'stop' | 'finish' | 'yes' | 'no' | 'none', readonly string[]>
   >;
+  /** Put before an answer of the guided set-up that is to stand instead of the last, and before what was wrong. */
+  readonly mending: { readonly leads: readonly string[]; readonly instead: readonly string[] };
+  /** Said before a clock time without changing it. */
+  readonly beforeClock: readonly string[];
   /** How a system is called that nobody gave a name, and a meter. */
   readonly methodNames: Readonly<Record<Method, string>>;
   readonly meterNames: Readonly<Record<'ph' | 'ec', string>>;
