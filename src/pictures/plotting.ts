@@ -29,6 +29,8 @@ export interface Frame {
   readonly y: readonly [number, number];
   readonly yLabel: string;
   readonly ticks: readonly DayTick[];
+  /** False: the days stand under another chart of the same picture. */
+  readonly hasDays: boolean;
   readonly words: Pick<PictureWords, 'day' | 'number'>;
   /** Null: another chart of the same picture has it. */
   readonly title: string | null;
@@ -42,15 +44,36 @@ const legendRowPx = 20;
 const mostLettersInHalf = 20;
 /** How wide a letter of the fonts is on the average, bold and not, as a share of its size. */
 const letterShare = 0.64;
+const mostFigures = 5;
+/** Between two figures on the axis: more may come than are asked for, and they must not touch. */
+const figureRoomPx = 27;
 const edgePx = 8;
-const marginsPx = { left: 48, right: 24, bottom: 34, axisLabel: 22 };
+const marginsPx = { left: 48, right: 24, bottom: 34, bottomWithoutDays: 10, axisLabel: 22 };
+
+/** What a chart is higher than the part that is plotted in, where its legend takes one line. */
+export function aroundPlotPx({
+  hasTitle,
+  hasDays,
+}: {
+  readonly hasTitle: boolean;
+  readonly hasDays: boolean;
+}): number {
+  const headPx = hasTitle ? titleHeightPx + legendRowPx : 0;
+  return headPx + marginsPx.axisLabel + bottomPx(hasDays);
+}
+
+function bottomPx(hasDays: boolean): number {
+  return hasDays ? marginsPx.bottom : marginsPx.bottomWithoutDays;
+}
 
 /** One chart as SVG: marks on a time axis of whole days, a title and a legend above. */
 export function plotted(frame: Frame, marks: readonly Plot.Markish[]): string {
-  const { heightPx, x, y, yLabel, ticks, words, title, legend } = frame;
+  const { heightPx, x, y, yLabel, ticks, hasDays, words, title, legend } = frame;
   const columns = legend.every(({ text }) => text.length <= mostLettersInHalf) ? 2 : 1;
   const legendPx = Math.ceil(legend.length / columns) * legendRowPx;
   const headPx = (title === null ? 0 : titleHeightPx) + legendPx;
+  const plotPx = heightPx - headPx - marginsPx.axisLabel - bottomPx(hasDays);
+  const figures = Math.max(2, Math.min(mostFigures, Math.floor(plotPx / figureRoomPx)));
   const plot: unknown = Plot.plot({
     document,
     width: widthPx,
@@ -58,25 +81,22 @@ export function plotted(frame: Frame, marks: readonly Plot.Markish[]): string {
     marginTop: headPx + marginsPx.axisLabel,
     marginLeft: marginsPx.left,
     marginRight: marginsPx.right,
-    marginBottom: marginsPx.bottom,
+    marginBottom: bottomPx(hasDays),
     style: { fontFamily, fontSize: '13px', color: colours.ink, background: colours.paper },
     x: { type: 'utc', domain: [...x], axis: null },
     y: { domain: [...y], axis: null },
     marks: [
-      Plot.gridY({ stroke: colours.faint, strokeOpacity: 0.25, ticks: 5 }),
+      Plot.gridY({ stroke: colours.faint, strokeOpacity: 0.25, ticks: figures }),
       Plot.ruleX(ticks, { x: 'at', stroke: colours.faint, strokeOpacity: 0.25 }),
       ...marks,
       Plot.axisY({
-        ticks: 5,
+        ticks: figures,
         tickFormat: (value: number) => words.number(value),
         label: null,
         tickSize: 0,
         fill: colours.ink,
       }),
-      Plot.axisX(
-        ticks.map(({ at }) => at),
-        { tickFormat: (at: Date) => words.day(tickAt(ticks, at).date), tickSize: 4, label: null },
-      ),
+      ...(hasDays ? [daysBelow(ticks, words)] : []),
       above([yLabel], { dy: -8, dx: edgePx - marginsPx.left, fill: colours.faint }),
       ...(title === null
         ? []
@@ -87,6 +107,13 @@ export function plotted(frame: Frame, marks: readonly Plot.Markish[]): string {
   const chart = plot as SvgElement;
   chart.setAttribute('xmlns', 'http://www.w3.org/2000/svg');
   return chart.outerHTML;
+}
+
+function daysBelow(ticks: readonly DayTick[], words: Frame['words']): Plot.Markish {
+  return Plot.axisX(
+    ticks.map(({ at }) => at),
+    { tickFormat: (at: Date) => words.day(tickAt(ticks, at).date), tickSize: 4, label: null },
+  );
 }
 
 function tickAt(ticks: readonly DayTick[], at: Date): DayTick {

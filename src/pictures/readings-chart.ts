@@ -1,12 +1,12 @@
 import * as Plot from '@observablehq/plot';
 import type { ReadingsPanel, ReadingsPicture } from '../assistant/replies/picture.ts';
 import type { PictureWords } from '../wording/wording.ts';
-import { colours, widthPx } from './look.ts';
-import { plotted } from './plotting.ts';
+import { colours, mostHeightPx, widthPx } from './look.ts';
+import { aroundPlotPx, plotted } from './plotting.ts';
 import { dayTicks, onWall } from './wall-clock.ts';
 
-const firstHeightPx = 210;
-const nextHeightPx = 140;
+/** How high the part is that is plotted in: as high as the picture allows, and never too low to read. */
+const plotPx = { most: 100, least: 56 };
 /** Room above and below what is shown, as a share of its height. */
 const airShare = 0.15;
 
@@ -16,15 +16,18 @@ export function readingsChart(
   words: PictureWords,
   timeZone: string,
 ): string {
+  const arounds = picture.panels.map((_, position) => {
+    const isLast = position === picture.panels.length - 1;
+    return { hasTitle: position === 0, hasDays: isLast };
+  });
+  const aroundPx = arounds.reduce((sum, around) => sum + aroundPlotPx(around), 0);
+  const roomPx = Math.floor((mostHeightPx - aroundPx) / picture.panels.length);
+  const eachPlotPx = Math.min(plotPx.most, Math.max(plotPx.least, roomPx));
   let top = 0;
   const charts = picture.panels.map((panel, position) => {
-    const heightPx = position === 0 ? firstHeightPx : nextHeightPx;
-    const chart = panelChart(picture, panel, {
-      words,
-      timeZone,
-      heightPx,
-      isFirst: position === 0,
-    });
+    const around = arounds[position]!;
+    const heightPx = eachPlotPx + aroundPlotPx(around);
+    const chart = panelChart(picture, panel, { words, timeZone, heightPx, ...around });
     const placed = chart.replace('<svg ', `<svg y="${top}" `);
     top += heightPx;
     return placed;
@@ -37,13 +40,14 @@ interface Setting {
   readonly words: PictureWords;
   readonly timeZone: string;
   readonly heightPx: number;
-  readonly isFirst: boolean;
+  readonly hasTitle: boolean;
+  readonly hasDays: boolean;
 }
 
 function panelChart(
   { fromMs, nowMs, changedAtMs }: ReadingsPicture,
   { quantity, wanted, points }: ReadingsPanel,
-  { words, timeZone, heightPx, isFirst }: Setting,
+  { words, timeZone, heightPx, hasTitle, hasDays }: Setting,
 ): string {
   const value = (stored: number) => words.onAxis(quantity, stored);
   const at = (atMs: number) => onWall(atMs, timeZone);
@@ -61,9 +65,10 @@ function panelChart(
       y: [bottom - airShare * height, bottom + (1 + airShare) * height],
       yLabel: words.axis(quantity),
       ticks: dayTicks(fromMs - dayMs / 2, nowMs + dayMs / 2, timeZone),
+      hasDays,
       words,
-      title: isFirst ? words.title : null,
-      legend: isFirst
+      title: hasTitle ? words.title : null,
+      legend: hasTitle
         ? [
             { sign: '■', colour: colours.wanted, text: label.wanted },
             ...(changedAtMs.length > 0

@@ -33,6 +33,7 @@ export function waterChart(picture: WaterPicture, words: PictureWords, timeZone:
       x: [at(fromMs), at(untilMs)],
       y: [0, litres(brimL) * headroom],
       yLabel: words.axis('level'),
+      hasDays: true,
       ticks: dayTicks(fromMs, untilMs, timeZone),
       words,
       title: words.title,

@@ -53,6 +53,27 @@ describe('a picture', () => {
     expect(Buffer.compare(await draw(picture), png)).toBe(0);
   });
 
+  it.each(['en', 'de'] as const)(
+    'of three quantities is shown by a chat as it is, not made smaller (%s)',
+    async (language) => {
+      const days = [5, 4, 3, 2, 1, 0].map((ago) => nowMs - ago * dayMs);
+      const over = (values: readonly number[]) =>
+        values.map((value, n) => ({ atMs: days[n]!, value }));
+      const three: Picture = {
+        ...readings,
+        panels: [
+          { quantity: 'ph', wanted: [5.5, 6.5], points: over([5.6, 5.9, 6.2, 6.6, 6.9, 6.1]) },
+          { quantity: 'ec', wanted: [1.6, 2.4], points: over([2, 2.1, 2.3, 2.5, 2.6, 1.9]) },
+          { quantity: 'ph', wanted: [5.5, 6.5], points: over([5.8, 5.7, 5.7, 6, 6.3, 6.1]) },
+        ],
+      };
+      const size = pictureSize(await draw(three, language));
+      // A photo is made to fit 1280 by 1280.
+      expect(size!.heightPx).toBeLessThanOrEqual(1280);
+      expect(size!.heightPx).toBeLessThanOrEqual(size!.widthPx);
+    },
+  );
+
   it('has its words in the reader’s language, drawn and not dropped', async () => {
     const [english, german] = [await draw(water), await draw(water, 'de')];
     expect(Buffer.compare(english, german)).not.toBe(0);
