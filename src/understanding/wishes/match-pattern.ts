@@ -7,49 +7,8 @@ export type ReadSlot = (slot: string, words: readonly Token[]) => unknown;
 
 const longestSlot = 12;
 
-/** What the slots of a pattern hold where it fits all of the words; null where it does not. */
-export function matchPattern(
-  pattern: Pattern,
-  words: readonly Token[],
-  readSlot: ReadSlot,
-): ReadonlyMap<string, unknown> | null {
-  return matchPatternAmong(pattern, words, wordsSaid(words), readSlot);
-}
-
-/** Whether a word is among those said, slips of the finger allowed; remembered, as many patterns ask. */
-export type WordsSaid = (word: string) => boolean;
-
-export function wordsSaid(words: readonly Token[]): WordsSaid {
-  const known = new Map<string, boolean>();
-  return (word) => {
-    let isSaid = known.get(word);
-    if (isSaid === undefined) {
-      isSaid = words.some(({ text }) => isWord(text, word));
-      known.set(word, isSaid);
-    }
-    return isSaid;
-  };
-}
-
-/** The same as `matchPattern` for one of many patterns over the same words. */
-export function matchPatternAmong(
-  pattern: Pattern,
-  words: readonly Token[],
-  isSaid: WordsSaid,
-  readSlot: ReadSlot,
-): ReadonlyMap<string, unknown> | null {
-  return mayFit(pattern, isSaid) ? matchFrom(pattern, 0, words, 0, readSlot) : null;
-}
-
-/** Most patterns are out of the question since a word that they need is not there at all. */
-function mayFit(pattern: Pattern, isSaid: WordsSaid): boolean {
-  return pattern.every(
-    (part) =>
-      part.optional || part.kind === 'slot' || part.any.some((phrase) => isSaid(phrase[0]!)),
-  );
-}
-
-function matchFrom(
+/** What the slots of a pattern hold where it fits all of the words from a place on; null where it does not. */
+export function matchFrom(
   pattern: Pattern,
   part: number,
   words: readonly Token[],

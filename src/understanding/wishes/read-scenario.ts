@@ -4,8 +4,10 @@ import type { Days } from '../arranging/arranging.ts';
 import { daysAt } from '../arranging/days-said.ts';
 import { piecesOf } from '../arranging/piece.ts';
 import type { Token } from '../reading/token.ts';
-import { matchPattern, type ReadSlot } from './match-pattern.ts';
-import { patternOf } from './pattern.ts';
+import type { WishWords } from '../vocabulary/wishes/wish-words.ts';
+import type { ReadSlot } from './match-pattern.ts';
+import { type Pattern, patternOf } from './pattern.ts';
+import { PatternIndex } from './pattern-index.ts';
 import type { WishWorld } from './wish-world.ts';
 
 /** The ways in which a language says what might be; what they hold besides is in their slots. */
@@ -26,16 +28,30 @@ export function readScenario(
   world: WishWorld,
   readSlot: ReadSlot,
 ): Scenario | undefined {
-  for (const [way, patterns] of Object.entries(world.words.scenarios) as [
-    ScenarioWay,
-    readonly string[],
-  ][]) {
-    for (const pattern of patterns) {
-      const slots = matchPattern(patternOf(pattern), words, readSlot);
-      if (slots) return scenarioOf(way, slots);
-    }
+  const fit = scenarioPatterns(world.words).firstFit(words, readSlot);
+  return fit ? scenarioOf(fit.item.way, fit.slots) : undefined;
+}
+
+interface ScenarioPattern {
+  readonly way: ScenarioWay;
+  readonly pattern: Pattern;
+}
+
+// Filled when a language's first message is read.
+const known = new WeakMap<WishWords, PatternIndex<ScenarioPattern>>();
+
+function scenarioPatterns(words: WishWords): PatternIndex<ScenarioPattern> {
+  let patterns = known.get(words);
+  if (!patterns) {
+    const ways = Object.keys(words.scenarios) as ScenarioWay[];
+    patterns = new PatternIndex(
+      ways.flatMap((way) =>
+        words.scenarios[way].map((text) => ({ way, pattern: patternOf(text) })),
+      ),
+    );
+    known.set(words, patterns);
   }
-  return undefined;
+  return patterns;
 }
 
 function scenarioOf(way: ScenarioWay, slots: ReadonlyMap<string, unknown>): Scenario {

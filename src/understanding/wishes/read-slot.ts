@@ -3,9 +3,11 @@ import { type Language, languages } from '../../greenhouse/member.ts';
 import type { WantedQuantity } from '../../greenhouse/set-up/set-up-change.ts';
 import type { Token } from '../reading/token.ts';
 import { wordsOf } from '../reading/word-list.ts';
+import type { WishWords } from '../vocabulary/wishes/wish-words.ts';
 import { isButt } from './is-butt.ts';
-import { matchPattern } from './match-pattern.ts';
-import { patternOf } from './pattern.ts';
+import type { ReadSlot } from './match-pattern.ts';
+import { type Pattern, patternOf } from './pattern.ts';
+import { PatternIndex } from './pattern-index.ts';
 import { readAbout } from './read-about.ts';
 import {
   readCm,
@@ -97,25 +99,43 @@ export function readSlot(slot: string, words: readonly Token[], world: WishWorld
   return world.slotsRead.get(key);
 }
 
+interface PhrasePatterns {
+  readonly intervals: PatternIndex<{ readonly pattern: Pattern; readonly days: number }>;
+  readonly wide: PatternIndex<{ readonly pattern: Pattern }>;
+}
+
+// Filled when a language's first message is read.
+const phrasePatterns = new WeakMap<WishWords, PhrasePatterns>();
+
+function patternsOf(words: WishWords): PhrasePatterns {
+  let known = phrasePatterns.get(words);
+  if (!known) {
+    known = {
+      intervals: new PatternIndex(
+        words.intervals.map(({ pattern, days }) => ({ pattern: patternOf(pattern), days })),
+      ),
+      wide: new PatternIndex(words.wide.map((pattern) => ({ pattern: patternOf(pattern) }))),
+    };
+    phrasePatterns.set(words, known);
+  }
+  return known;
+}
+
 /** Days from one time to the next. */
 function readInterval(words: readonly Token[], world: WishWorld): number | undefined {
-  for (const { pattern, days } of world.words.intervals) {
-    const found = matchPattern(patternOf(pattern), words, (slot, span) =>
-      readSlot(slot, span, world),
-    );
-    if (!found) continue;
-    const count = found.get('count') ?? 1;
-    if (typeof count === 'number' && count > 0) return count * days;
+  const { intervals } = patternsOf(world.words);
+  const read: ReadSlot = (slot, span) => readSlot(slot, span, world);
+  for (const { item, slots } of intervals.fits(words, read)) {
+    const count = slots.get('count') ?? 1;
+    if (typeof count === 'number' && count > 0) return count * item.days;
   }
   return undefined;
 }
 
 /** What care is to be taken with: whichever it is, it holds for all. */
 function readWide(words: readonly Token[], world: WishWorld): true | undefined {
-  const isWide = world.words.wide.some((pattern) =>
-    matchPattern(patternOf(pattern), words, (slot, span) => readSlot(slot, span, world)),
-  );
-  return isWide || undefined;
+  const { wide } = patternsOf(world.words);
+  return wide.firstFit(words, (slot, span) => readSlot(slot, span, world)) ? true : undefined;
 }
 
 function textOf(words: readonly Token[]): string {

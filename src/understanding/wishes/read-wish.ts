@@ -11,7 +11,7 @@ import type { SetUpChange, WantedQuantity } from '../../greenhouse/set-up/set-up
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { Days } from '../arranging/arranging.ts';
 import { isRainUsual } from './is-butt.ts';
-import { matchPatternAmong, type ReadSlot, wordsSaid } from './match-pattern.ts';
+import type { ReadSlot } from './match-pattern.ts';
 import { systemOfTask } from './read-names.ts';
 import { readSlot } from './read-slot.ts';
 import type { About, Wish, WishKind } from './wish.ts';
@@ -33,12 +33,9 @@ export function readWish(
   if (text.length > longestWish) return null;
   for (const world of wishWorlds(text, greenhouse, member, atMs)) {
     if (world.tokens.length === 0) continue;
-    const isSaid = wordsSaid(world.tokens);
     const read: ReadSlot = (slot, words) => readSlot(slot, words, world);
-    for (const { kind, pattern } of wishPatterns(world.words)) {
-      const slots = matchPatternAmong(pattern, world.tokens, isSaid, read);
-      if (slots) return wishOf(kind, new Slots(slots), world);
-    }
+    const fit = wishPatterns(world.words).firstFit(world.tokens, read);
+    if (fit) return wishOf(fit.item.kind, new Slots(fit.slots), world);
   }
   return null;
 }
