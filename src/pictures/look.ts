@@ -1,7 +1,8 @@
-/** How pictures look: about as wide as a phone held upright, so that lettering is as large there as here. */
+/**
+ * How pictures look: about as wide as a phone held upright, so that lettering is as large there as here;
+ * and no taller than wide, since a chat shows a tall picture smaller, and its lettering with it.
+ */
 export const widthPx = 420;
-/** No taller than wide: a chat shows a tall picture smaller, and its lettering with it. */
-export const mostHeightPx = widthPx;
 /** Pixels a px: sharp on a phone, and below what chat platforms shrink. */
 export const scale = 3;
 export const fontFamily = 'DejaVu Sans';

@@ -1,7 +1,7 @@
 import * as Plot from '@observablehq/plot';
 import type { ReadingsPanel, ReadingsPicture } from '../assistant/replies/picture.ts';
 import type { PictureWords } from '../wording/wording.ts';
-import { colours, mostHeightPx, widthPx } from './look.ts';
+import { colours, widthPx } from './look.ts';
 import { aroundPlotPx, plotted } from './plotting.ts';
 import { dayTicks, onWall } from './wall-clock.ts';
 
@@ -21,7 +21,7 @@ export function readingsChart(
     return { hasTitle: position === 0, hasDays: isLast };
   });
   const aroundPx = arounds.reduce((sum, around) => sum + aroundPlotPx(around), 0);
-  const roomPx = Math.floor((mostHeightPx - aroundPx) / picture.panels.length);
+  const roomPx = Math.floor((widthPx - aroundPx) / picture.panels.length);
   const eachPlotPx = Math.min(plotPx.most, Math.max(plotPx.least, roomPx));
   let top = 0;
   const charts = picture.panels.map((panel, position) => {
