@@ -11,6 +11,7 @@ import { recogniseDone } from './recognisers/done.ts';
 import { withoutConflicts } from './refiners/conflicts.ts';
 import { onDaysTold } from './refiners/days-told.ts';
 import { asDutiesAnswered } from './refiners/duties-answered.ts';
+import { withoutLowOnceFilled } from './refiners/low-and-filled.ts';
 import { withEnds } from './refiners/outage-ends.ts';
 import { inPhaseOrder } from './refiners/phase-order.ts';
 import { withPhases } from './refiners/phases.ts';
@@ -35,7 +36,9 @@ export function newStatements(frame: Frame): readonly Statement[] {
     onDaysTold(frame, settleFacts(frame, facts, { mentions, marks, moods, scopeOf }), marks),
   );
   const phases = new Map<EntryDraft, Fact['phase']>();
-  const found = withoutRepeatedQuestions(statementsOf(frame, settled, phases));
+  const found = withoutRepeatedQuestions(
+    withoutLowOnceFilled(statementsOf(frame, settled, phases)),
+  );
   const entries = withoutConflicts(found, (draft) => phases.get(draft));
   const done = recogniseDone(frame, moods).map((statement) => answeredDuties(frame, statement));
   const said = inPhaseOrder([...entries, ...done], (draft) => phases.get(draft));

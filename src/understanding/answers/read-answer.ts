@@ -9,7 +9,7 @@ import type { Frame } from '../reading/frame.ts';
 import { readingOf } from '../reading/look-up.ts';
 import { tokenise } from '../reading/tokenise.ts';
 import { answeredCalibrations } from '../recognisers/calibration.ts';
-import type { AnsweredStatement, Choice, Statement } from '../statement.ts';
+import type { AnsweredStatement, Choice, DoubtReason, Statement } from '../statement.ts';
 import { choose, chooseAll } from './choose.ts';
 import { eachItsOwn, type OwnAmount } from './each-its-own.ts';
 import { fillSystem } from './fill-system.ts';
@@ -88,7 +88,9 @@ function answerTo(frame: Frame, question: OpenQuestion): readonly Statement[] | 
   if (said.no) return [answered([])];
   if (isSomethingElse(doubt, said, frame.context.greenhouse.units)) return null;
   const chosen =
-    choose(doubt.choices, said) ?? pickByNumber(doubt, said, frame.context.greenhouse.systems);
+    choose(doubt.choices, said) ??
+    chooseByUnit(frame, doubt, said) ??
+    pickByNumber(doubt, said, frame.context.greenhouse.systems);
   if (chosen) return [answered(chosen.drafts)];
   const each = doubt.choices.find(({ label }) => label.kind === 'each');
   if (each && said.each && said.measure)
@@ -174,11 +176,7 @@ export function fill(frame: Frame, doubt: Doubt, said: Said, answered: Answered)
   }
   if (waiting.for === 'system') return null;
   if (waiting.drafts.some(({ quantity }) => quantity === 'calibration')) return null;
-  const measure =
-    said.measure ??
-    (said.unit !== null && reason.kind === 'which-unit'
-      ? withUnit(frame, reason.value, said.unit)
-      : null);
+  const measure = said.measure ?? unitSaid(frame, reason, said);
   // `ml` after `EC 55`: no unit of what was asked about.
   const isMisfit =
     said.measure === null && measure !== null && !fitsAny(frame, waiting.drafts, measure);
@@ -195,6 +193,24 @@ export function fill(frame: Frame, doubt: Doubt, said: Said, answered: Answered)
 function fitsAny(frame: Frame, drafts: readonly EntryDraft[], measure: Measure): boolean {
   const { units } = frame.context.greenhouse;
   return drafts.some(({ quantity }) => isOfUnit(quantity, measure, units));
+}
+
+/** `degrees`, where it was asked what a number is of: of all on offer, what has that unit. */
+function chooseByUnit(frame: Frame, { reason, choices }: Doubt, { unit }: Said): Choice | null {
+  if (unit === null || reason.kind !== 'which-quantity') return null;
+  const measure = withUnit(frame, reason.value, unit);
+  const fitting = choices.filter(
+    ({ label, drafts }) =>
+      label.kind === 'quantity' && measure !== null && fitsAny(frame, drafts, measure),
+  );
+  return fitting.length === 1 ? fitting[0]! : null;
+}
+
+/** The unit alone of a number that was asked about: which it was, or what made it possible. */
+function unitSaid(frame: Frame, reason: DoubtReason, { unit }: Said): Measure | null {
+  if (unit === null) return null;
+  if (reason.kind === 'which-unit') return withUnit(frame, reason.value, unit);
+  return reason.kind === 'out-of-range' ? withUnit(frame, String(reason.value), unit) : null;
 }
 
 /** `95` and `litres` make `95 litres`. */

@@ -3,6 +3,7 @@ import {
   type Clause,
   clauseHas,
   type Frame,
+  inClause,
   isName,
   isPadding,
   nextIn,
@@ -87,7 +88,7 @@ function isProduct(term: Term): boolean {
 }
 
 export function hear(frame: Frame, clause: Clause, mark: Marker): void {
-  const isHeard = (other: Clause) => clauseHas(frame, other, 'hearsay') || isQuoted(frame, other);
+  const isHeard = (other: Clause) => isPassedOn(frame, other) || isQuoted(frame, other);
   if (isHeard(clause)) mark(clause.from, endOfTalkOf(frame, clause, isHeard), 'hearsay');
   if (clauseHas(frame, clause, 'long-ago'))
     mark(clause.from, endOfLongAgo(frame, clause), 'hearsay');
@@ -98,6 +99,16 @@ export function hear(frame: Frame, clause: Clause, mark: Marker): void {
     if (means(term, 'member', 'third-person') && i === clause.from && isSubject(frame, clause, i))
       mark(clause.from, endOfAmounts(frame, clause), 'others');
   }
+}
+
+/** `grandad had 5.7 in his`; but `for grandad`, `with my sister` is one's own work. */
+function isPassedOn(frame: Frame, clause: Clause): boolean {
+  return inClause(frame, clause, (term) => means(term, 'hearsay')).some((i) => {
+    const before = previousIn(frame, clause, i, (term) =>
+      means(term, 'article', 'pronoun', 'self'),
+    );
+    return before < 0 || !means(frame.terms[before], 'for-somebody');
+  });
 }
 
 /** `Olli says`, `the shop said`. */

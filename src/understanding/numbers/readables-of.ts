@@ -1,6 +1,7 @@
+import type { SpokenUnits } from '../../greenhouse/greenhouse.ts';
 import type { Quantity } from '../../greenhouse/quantity.ts';
-import { type Frame, measureOf } from '../reading/frame.ts';
 import type { Readable } from '../statement.ts';
+import type { Measure } from './measure.ts';
 import {
   convert,
   isBare,
@@ -30,9 +31,11 @@ const likeliest: readonly Quantity[] = [
 ];
 
 /** All that a number can be read as, in each quantity's unit; only one quantity's where that is named. */
-export function readablesOf(frame: Frame, i: number, only: Quantity | null): Readable[] {
-  const measure = measureOf(frame, i);
-  const { units } = frame.context.greenhouse;
+export function readablesOf(
+  measure: Measure,
+  units: SpokenUnits,
+  only: Quantity | null,
+): Readable[] {
   return likeliest.flatMap((quantity): Readable[] => {
     if (only !== null && quantity !== only) return [];
     const value = valueFor(quantity);

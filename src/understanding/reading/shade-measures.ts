@@ -14,7 +14,8 @@ export function shadeMeasures(terms: readonly Term[]): Term[] {
 
 function isAboutBefore(terms: readonly Term[], i: number): boolean {
   let j = i - 1;
-  while (means(terms[j], 'article', 'at', 'link') && !means(terms[j], 'about') && j > i - 3) j--;
+  while (means(terms[j], 'article', 'at', 'to', 'link') && !means(terms[j], 'about') && j > i - 4)
+    j--;
   return means(terms[j], 'about');
 }
 

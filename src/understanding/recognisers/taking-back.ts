@@ -2,7 +2,7 @@ import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import { isDeed, isLabel } from '../moods/clause-kinds.ts';
 import { readablesOf } from '../numbers/readables-of.ts';
-import { type Frame, isMeasure } from '../reading/frame.ts';
+import { type Frame, isMeasure, measureOf } from '../reading/frame.ts';
 import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import type { Readable, TakingBack, TakingBackStatement } from '../statement.ts';
 import { productAt } from './products.ts';
@@ -79,10 +79,14 @@ function deedOf(frame: Frame): Quantity | null {
 }
 
 function onlyName(frame: Frame): SystemId | null {
-  const names = new Set(
+  const names = namesIn(frame);
+  return names.size === 1 ? [...names][0]! : null;
+}
+
+function namesIn(frame: Frame): ReadonlySet<SystemId> {
+  return new Set(
     frame.terms.flatMap((term) => (term.kind === 'name' && term.sure ? term.systems : [])),
   );
-  return names.size === 1 ? [...names][0]! : null;
 }
 
 /** A slip put right: the number meant, and the one given up if it is told. */
@@ -96,14 +100,22 @@ function correct(frame: Frame): TakingBack | null {
   const star =
     (isStar(frame.terms[0]) && isMeasure(frame.terms[1])) ||
     (isStar(frame.terms.at(-1)) && isMeasure(frame.terms.at(-2)));
-  const pair = numbers.length === 2 ? givenUp(frame, numbers[0]!, numbers[1]!) : null;
+  // `dwc 6.0, not 5.9 in the gutters` is of two systems.
+  const isOfOne = numbers.length === 2 && namesIn(frame).size < 2;
+  const pair = isOfOne ? givenUp(frame, numbers[0]!, numbers[1]!) : null;
   if (sorry < 0 && !star && !pair) return null;
   if (numbers.length === 2 && !pair) return null;
   if (!pair && !saysLittleElse(frame)) return null;
   if (pair && sorry < 0 && !star && frame.terms.some((term) => isUnknown(term))) return null;
   const [to, from] = pair ?? [numbers[0]!, null];
   const quantity = namedQuantity(frame);
-  const readables = (i: number): readonly Readable[] => readablesOf(frame, i, quantity);
+  // `4 cans, not 3`: of both numbers one unit is said.
+  const unit = numbers.map((i) => measureOf(frame, i).unit).find((said) => said !== null) ?? null;
+  const readables = (i: number): readonly Readable[] => {
+    const measure = measureOf(frame, i);
+    const whole = { ...measure, unit: measure.unit ?? unit };
+    return readablesOf(whole, frame.context.greenhouse.units, quantity);
+  };
   const toReadables = readables(to);
   if (toReadables.length === 0) return null;
   return {
@@ -142,9 +154,11 @@ function isOfCorrecting(term: Term): boolean {
   if (term.kind === 'stop') return term.cut === 'comma' || term.cut === 'but' || term.cut === 'and';
   return (
     term.kind === 'mark' ||
+    term.kind === 'name' ||
     isLabel(term) ||
     means(
       term,
+      'place',
       'instead-of',
       'not',
       'link',

@@ -14,6 +14,7 @@ export type GrammarConcept =
   | 'at'
   | 'from'
   | 'with'
+  | 'for-somebody'
   /** Words that tie a quantity to its number: is, was, reads, at. */
   | 'link'
   /** Those of them that say it is over: was, had been. */

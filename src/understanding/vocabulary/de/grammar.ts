@@ -114,6 +114,7 @@ export const grammar: Words<GrammarConcept> = {
   at: ['bei', 'beim', '@', 'steht bei', 'steht auf', 'liegt bei', 'auf'],
   from: ['von', 'aus', 'ab', 'vom'],
   with: ['mit', 'mittels', 'per'],
+  'for-somebody': ['für', 'mit'],
   link: [
     'ist es',
     'ist das',

@@ -45,6 +45,7 @@ export const grammar: Words<GrammarConcept> = {
     'goes from',
   ],
   with: ['w /', 'with', 'using', 'by'],
+  'for-somebody': ['for', 'with', 'w /'],
   link: [
     'is',
     'are',
