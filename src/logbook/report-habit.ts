@@ -27,20 +27,20 @@ export const anyHousehold: ReportHabit = {
   leavesOut: { yes: 0.2, no: 39.8 },
 };
 
-/** A round of whose top-ups some were not told, or none at all was. */
+/** The day of a round: so many top-ups were told, and so many that it asked for were not. */
 export interface Silence {
-  readonly asked: number;
+  readonly told: number;
   readonly untold: number;
-  readonly isSomeTold: boolean;
 }
 
 /** The chance that what was asked for and not told was done all the same. */
-export function doneUntold(habit: ReportHabit, { asked, untold, isSomeTold }: Silence): number {
+export function doneUntold(habit: ReportHabit, { told, untold }: Silence): number {
   const forgets = share(habit.forgets);
-  const forgotten = forgets ** untold * (1 - forgets) ** (asked - untold);
-  if (isSomeTold) {
+  const forgotten = forgets ** untold * (1 - forgets) ** told;
+  if (told > 0) {
     // Any number may be left out, and any of that number, each as likely as the other.
-    const leftOut = share(habit.leavesOut) / ((asked - 1) * waysToChoose(untold, asked));
+    const all = told + untold;
+    const leftOut = share(habit.leavesOut) / ((all - 1) * waysToChoose(untold, all));
     return forgotten / (forgotten + leftOut);
   }
   const missed = share(habit.misses);
@@ -49,8 +49,8 @@ export function doneUntold(habit: ReportHabit, { asked, untold, isSomeTold }: Si
   return wentUntold / (wentUntold + missed);
 }
 
-/** The habit after a round of which `told` top-ups were told; none of it is doubtful. */
-export function afterTelling(habit: ReportHabit, told: number, untold: number): ReportHabit {
+/** The habit after a day of which something was told; none of that is doubtful. */
+export function afterTelling(habit: ReportHabit, { told, untold }: Silence): ReportHabit {
   return {
     misses: counted(habit.misses, 0, 1),
     keepsQuiet: counted(habit.keepsQuiet, 0, 1),
@@ -61,9 +61,9 @@ export function afterTelling(habit: ReportHabit, told: number, untold: number): 
 
 /** The habit after one untold top-up of a silence has shown itself to have been done with this chance. */
 export function afterShowing(habit: ReportHabit, silence: Silence, done: number): ReportHabit {
-  const { untold, isSomeTold } = silence;
+  const { told, untold } = silence;
   const part = 1 / untold;
-  if (isSomeTold) {
+  if (told > 0) {
     return {
       ...habit,
       forgets: counted(habit.forgets, done, 0),

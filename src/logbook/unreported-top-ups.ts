@@ -34,16 +34,15 @@ export function unreportedTopUps(
     const isRefused = (system: SystemId) =>
       (refusedAtMs.get(system) ?? []).some((atMs) => atMs >= fromMs && atMs < toMs);
     const asked = askedSystems(round).filter((system) => !isRefused(system));
-    if (asked.length === 0) continue;
     for (const lesson of lessons) if (lesson.knownAtMs < fromMs) habit = lesson.learn(habit);
     lessons = lessons.filter(({ knownAtMs }) => knownAtMs >= fromMs);
 
     const untold = asked.filter((system) => !isToldOf(said.get(system) ?? [], fromMs, toMs));
-    const told = asked.length - untold.length;
-    const isSomeTold = asked.some((system) => isFilled(said.get(system) ?? [], fromMs, toMs));
-    const silence: Silence = { asked: asked.length, untold: untold.length, isSomeTold };
+    // Asked for or not: what a round asked on the strength of an entry struck since must not count.
+    const told = fillsBetween(said, fromMs, toMs);
+    const silence: Silence = { told, untold: untold.length };
     const chance = doneUntold(habit, silence);
-    if (isSomeTold) habit = afterTelling(habit, told, untold.length);
+    if (told > 0) habit = afterTelling(habit, silence);
     for (const system of untold) {
       const atMs = Math.min(fromMs + doneAfterMs, toMs);
       found.set(system, [
@@ -95,25 +94,32 @@ function askedL({ duties }: PastRound, system: SystemId): number | null {
 }
 
 function isToldOf(events: readonly WaterEvent[], fromMs: number, toMs: number): boolean {
-  return isThere(events, fromMs, toMs, isWater);
+  return countBetween(events, fromMs, toMs, isWater) > 0;
 }
 
-function isFilled(events: readonly WaterEvent[], fromMs: number, toMs: number): boolean {
-  return isThere(events, fromMs, toMs, isFill);
+function fillsBetween(
+  said: ReadonlyMap<SystemId, readonly WaterEvent[]>,
+  fromMs: number,
+  toMs: number,
+): number {
+  let fills = 0;
+  for (const events of said.values()) fills += countBetween(events, fromMs, toMs, isFill);
+  return fills;
 }
 
-function isThere(
+/** The newest come last, and are asked about most. */
+function countBetween(
   events: readonly WaterEvent[],
   fromMs: number,
   toMs: number,
   isMeant: (event: WaterEvent) => boolean,
-): boolean {
-  for (let i = events.length - 1; i >= 0; i -= 1) {
+): number {
+  let count = 0;
+  for (let i = events.length - 1; i >= 0 && events[i]!.atMs >= fromMs; i -= 1) {
     const event = events[i]!;
-    if (event.atMs < fromMs) return false;
-    if (isMeant(event) && event.atMs < toMs) return true;
+    if (isMeant(event) && event.atMs < toMs) count += 1;
   }
-  return false;
+  return count;
 }
 
 /** Anything but what was done to the plants. */

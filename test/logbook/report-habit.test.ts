@@ -9,11 +9,7 @@ import {
 } from '../../src/logbook/report-habit.ts';
 import { diceOf } from '../bench/season/dice.ts';
 
-const silentAbout = (untold: number, asked: number): Silence => ({
-  asked,
-  untold,
-  isSomeTold: untold < asked,
-});
+const silentAbout = (untold: number, asked: number): Silence => ({ told: asked - untold, untold });
 
 function times(count: number, habit: ReportHabit, step: (before: ReportHabit) => ReportHabit) {
   let after = habit;
@@ -45,7 +41,7 @@ function play(truth: Truth, asked: number, rounds: number) {
       const chance = doneUntold(habit, silence);
       for (const [i, isDone] of done.entries()) if (!told[i]) cases.push({ chance, isDone });
     }
-    if (silence.isSomeTold) habit = afterTelling(habit, toldCount, silence.untold);
+    if (toldCount > 0) habit = afterTelling(habit, silence);
     for (const [i, isDone] of done.entries()) {
       if (!told[i]) habit = afterShowing(habit, silence, isDone ? 1 : 0);
     }
@@ -61,7 +57,7 @@ describe('How a household reports', () => {
   });
 
   it('is believed to go the more readily the more of its mornings were told of', () => {
-    const steady = times(20, anyHousehold, (habit) => afterTelling(habit, 1, 0));
+    const steady = times(20, anyHousehold, (habit) => afterTelling(habit, { told: 1, untold: 0 }));
     const before = doneUntold(anyHousehold, silentAbout(1, 1));
     expect(doneUntold(steady, silentAbout(1, 1))).toBeGreaterThan(before + 0.1);
   });
