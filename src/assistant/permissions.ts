@@ -87,6 +87,8 @@ export const permissions: Readonly<Record<UseCase, Row>> = {
   'change-set-up-anew': growers,
   'wish-guide': growers,
   'wish-stock': everybody,
+  'wish-stock-unsaid': everybody,
+  'wish-stock-opened': everybody,
   'wish-rain': everybody,
   'wish-season': everybody,
   'wish-first-fruit': everybody,

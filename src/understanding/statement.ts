@@ -69,6 +69,13 @@ export type DoubtReason =
       readonly change: SetUpChange;
       readonly was: SetUpChange | null;
     }
+  /** How much of a product was bought or is left; `leftMl`: as far as it is reckoned, where it is. */
+  | {
+      readonly kind: 'how-much-stock';
+      readonly product: string;
+      readonly is: StockSaid;
+      readonly leftMl: number | null;
+    }
   /** A step of the guided set-up. */
   | { readonly kind: 'guide'; readonly step: GuideStep; readonly problem: GuideProblem | null }
   /** Somebody else told of the same top-up within minutes. */
@@ -82,6 +89,9 @@ export type DoubtReason =
   /** Something is wrong: to be kept as a note, of which these hear. */
   | { readonly kind: 'trouble'; readonly of: Trouble; readonly tells: readonly string[] }
   | { readonly kind: 'unclear' };
+
+/** What is said of a product in stock: so much more than there was, or so much now. */
+export type StockSaid = 'bought' | 'left';
 
 /** An answer offered as a button: choosing it logs its drafts. */
 export interface Choice {

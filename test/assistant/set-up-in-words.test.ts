@@ -191,6 +191,59 @@ describe('The stock', () => {
   });
 });
 
+describe('A bottle whose size nobody said', () => {
+  it('is asked for, and the amount typed then is the stock and no top-up', async () => {
+    const { say } = talking(openRehearsal(store));
+    const [asked] = await say('tomas', 'half a bottle of ph down left');
+    expect(asked).toMatchObject({ kind: 'question', text: containing('should be 850 mL') });
+    const [again] = await say('tomas', '400');
+    expect(again).toMatchObject({ kind: 'question', text: containing('About how much pH down') });
+    const [made, ...rest] = await say('tomas', 'about 400 ml');
+    expect(made).toMatchObject({ kind: 'answer', text: containing('400 mL of pH down left') });
+    expect(rest.filter((line) => line['kind'])).toEqual([]);
+    const [undone] = await say('tomas', 'undo');
+    expect(undone).toMatchObject({ text: containing('Taken back') });
+    expect((await say('tomas', 'how much ph down is left'))[0]?.['text']).toContain('850 mL left');
+  });
+
+  it('is heard in German, and left on a no', async () => {
+    const { say } = talking(openRehearsal(store));
+    await say('ines', 'speak german to me');
+    await say('ines', 'yes');
+    await say('ines', 'zwei Flaschen B gekauft');
+    const [made] = await say('ines', '2 Flaschen mit 1 l');
+    expect(made).toMatchObject({ text: containing('2 l Dünger B gekauft') });
+    await say('ines', 'pH minus ist fast leer');
+    const [left] = await say('ines', 'nein');
+    expect(left).toMatchObject({ kind: 'answer' });
+    const [stock] = await say('ines', 'wie viel pH minus ist noch da');
+    expect(stock).toMatchObject({ text: containing('850 ml') });
+  });
+
+  it('does not stop somebody who says something else', async () => {
+    const { say } = talking(openRehearsal(store));
+    await say('tomas', 'bought a bottle of A');
+    const [receipt] = await say('tomas', 'dwc ph 5.8');
+    expect(receipt).toMatchObject({ kind: 'receipt' });
+  });
+
+  it('changes nothing where it was opened', async () => {
+    const { say } = talking(openRehearsal(store));
+    const [told] = await say('tomas', 'opened a new bottle of ph down');
+    expect(told).toMatchObject({ kind: 'answer', text: containing('850 mL left') });
+    expect(told).toMatchObject({ text: containing('“bought 1 l pH down”') });
+  });
+});
+
+describe('What is bought while a question is open', () => {
+  it('is no answer to it', async () => {
+    const { say } = talking(openRehearsal(store));
+    await say('tomas', 'ph 54 in the dwc');
+    const [asked] = await say('tomas', 'bought 2 x 1 l ph down');
+    expect(asked).toMatchObject({ kind: 'question', text: containing('2 L of pH down bought') });
+  });
+});
+
 describe('The guided set-up', () => {
   it('goes by buttons alone where it can, and lets a report through in its midst', async () => {
     const { say, press } = talking(openRehearsal(store));

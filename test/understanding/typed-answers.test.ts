@@ -23,6 +23,7 @@ interface Asked {
 type ElsewhereTried =
   | 'why-not'
   | 'change-set-up'
+  | 'how-much-stock'
   | 'guide'
   | 'one-or-two'
   | 'away-when'

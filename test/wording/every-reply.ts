@@ -123,6 +123,7 @@ export const doubtReasons: OfEach<DoubtReason> = {
     change: { kind: 'figure-set', system: bench, figure: 'lowL', value: 160 },
     was: { kind: 'figure-set', system: bench, figure: 'lowL', value: 150 },
   },
+  'how-much-stock': { kind: 'how-much-stock', product: 'ph-down', is: 'left', leftMl: 400 },
   guide: { kind: 'guide', step: { kind: 'name' }, problem: null },
   'one-or-two': { kind: 'one-or-two', entry: entry('top-up', 12).no, by: 'tomas' },
   'away-when': { kind: 'away-when' },
@@ -399,6 +400,11 @@ export const answers: OfEach<Exclude<Answer, AdviceAnswer>> = {
     ],
     buy: [{ product: 'ph-down', leftMl: 400, lastsDays: 21, emptyOn: date('2027-05-25') }],
     rain: { litres: 200, leftL: 120, lastsDays: 6, emptyOn: date('2027-05-10') },
+  },
+  'stock-opened': {
+    kind: 'stock-opened',
+    product: 'ph-down',
+    line: { product: 'ph-down', leftMl: 400, lastsDays: 21, emptyOn: date('2027-05-25') },
   },
   rain: { kind: 'rain', rain: { litres: 200, leftL: null, lastsDays: null, emptyOn: null } },
   notes: {

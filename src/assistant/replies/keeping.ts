@@ -22,6 +22,12 @@ export type KeepingAnswer =
       /** null: no butt of a known size. */
       readonly rain: RainLine | null;
     }
+  /** A bottle was opened; null: nothing is known of the product. */
+  | {
+      readonly kind: 'stock-opened';
+      readonly product: string;
+      readonly line: StockLine | null;
+    }
   | { readonly kind: 'rain'; readonly rain: RainLine | null }
   /** Notes kept with systems and kinds of work. */
   | { readonly kind: 'notes'; readonly about: About; readonly notes: readonly Entry[] }

@@ -12,6 +12,7 @@ import { tellHowTo } from '../family/tell-how-to.ts';
 import type { Handling } from '../handling.ts';
 import type { Answer } from '../replies/answer.ts';
 import type { KeepingAnswer } from '../replies/keeping.ts';
+import { answersStock, askStock } from './ask-stock.ts';
 import { proposeChange, settleChange } from './change-set-up.ts';
 import { hearGuide, startGuide } from './guide-set-up.ts';
 import type { Surroundings } from './hear-message.ts';
@@ -36,8 +37,10 @@ export function hearWish(handling: Handling, text: string, around: Surroundings)
 }
 
 function answersChange(handling: Handling, text: string, around: Surroundings): boolean {
-  const question = changeAskedOf(handling, around);
+  const question = lastAsked(handling, around);
   if (!question) return false;
+  if (answersStock(handling, question, text)) return true;
+  if (question.doubt.reason.kind !== 'change-set-up') return false;
   const { heard } = handling;
   const said = readGuideAnswer('summary', text, handling.spoken, heard.member, handling.nowMs);
   if (said?.kind !== 'yes' && said?.kind !== 'no' && said?.kind !== 'stop') return false;
@@ -45,16 +48,14 @@ function answersChange(handling: Handling, text: string, around: Surroundings): 
   return true;
 }
 
-/** The change that was shown last, where nothing was asked since. */
-function changeAskedOf(handling: Handling, { repliedTo }: Surroundings): AskedQuestion | null {
+/** The question that is replied to, or the last that is open. */
+function lastAsked(handling: Handling, { repliedTo }: Surroundings): AskedQuestion | null {
   const { conversation, heard } = handling;
-  const question =
-    repliedTo?.kind === 'question'
-      ? conversation.questions.find(({ questionId }) => questionId === repliedTo.questionId)
-      : repliedTo === null
-        ? openQuestions(conversation, heard.writtenAtMs)[0]
-        : undefined;
-  return question?.doubt.reason.kind === 'change-set-up' ? question : null;
+  if (repliedTo === null) return openQuestions(conversation, heard.writtenAtMs)[0] ?? null;
+  if (repliedTo.kind !== 'question') return null;
+  return (
+    conversation.questions.find(({ questionId }) => questionId === repliedTo.questionId) ?? null
+  );
 }
 
 function grant(handling: Handling, wish: Wish, text: string, around: Surroundings): void {
@@ -65,6 +66,10 @@ function grant(handling: Handling, wish: Wish, text: string, around: Surrounding
       return startGuide(handling, wish.of);
     case 'stock':
       return answer(handling, stockAnswer(handling, wish.product));
+    case 'stock-unsaid':
+      return askStock(handling, wish.product, wish.is);
+    case 'stock-opened':
+      return answer(handling, openedAnswer(handling, wish.product));
     case 'season':
       return answer(handling, seasonAnswer(handling.standing, handling.nowMs, wish.asksBest));
     case 'rain':
@@ -94,6 +99,12 @@ function stockAnswer({ standing, nowMs }: Handling, product: string | null): Kee
   const lines = product === null ? all : all.filter((line) => line.product === product);
   const rain = product === null ? rainLine(standing.greenhouse, standing.logbook, nowMs) : null;
   return { kind: 'stock', product, lines, buy: toBuy(lines), rain };
+}
+
+function openedAnswer({ standing, nowMs }: Handling, product: string): KeepingAnswer {
+  const all = stockOutlook(standing.greenhouse, standing.logbook, nowMs);
+  const line = all.find((each) => each.product === product) ?? null;
+  return { kind: 'stock-opened', product, line };
 }
 
 function rainOf({ standing, nowMs }: Handling): RainLine | null {

@@ -15,13 +15,28 @@ const litresIn: Partial<Record<UnitId, number>> = {
 const cmIn: Partial<Record<UnitId, number>> = { mm: 0.1, cm: 1, m: 100, in: 2.54 };
 const CM_PER_FOOT = 30.48;
 
+/** `1/2`. */
+function writtenFraction([above, bar, below]: readonly Token[]) {
+  if (above?.kind !== 'number' || below?.kind !== 'number' || !below.values[0]) return null;
+  const isFraction = bar !== undefined && /^[/\u2044]$/u.test(bar.text);
+  return isFraction ? { value: above.values[0]! / below.values[0], length: 3 } : null;
+}
+
 /** A number in digits or in words, and how many words it takes; null: none begins here. */
 function numberFrom(
   words: readonly Token[],
   { lexicon, words: own }: WishWorld,
 ): { readonly value: number; readonly length: number } | null {
   const [first] = words;
-  if (first?.kind === 'number') return { value: first.values[0]!, length: 1 };
+  const fraction = writtenFraction(words);
+  if (fraction) return fraction;
+  if (first?.kind === 'number') {
+    // `1 1/2`
+    const more = writtenFraction(words.slice(1));
+    return more
+      ? { value: first.values[0]! + more.value, length: 1 + more.length }
+      : { value: first.values[0]!, length: 1 };
+  }
   const { numbers, fractions } = lexicon.own.vocabulary;
   for (let length = Math.min(3, words.length); length > 0; length--) {
     const said = words

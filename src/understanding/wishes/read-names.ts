@@ -133,8 +133,10 @@ export function readProduct(words: readonly Token[], world: WishWorld): string |
   for (const trie of [phrases, own.phrases, ...others.map((other) => other.phrases)]) {
     const found = trie.longest(word);
     if (found?.length !== said.length) continue;
-    const product = found.value.product ?? found.value.shyProduct;
+    const { product, shyProduct } = found.value;
     if (product !== null) return product;
+    // A letter may be a system's name.
+    if (shyProduct !== null && !readSystem(words, world)) return shyProduct;
   }
   return undefined;
 }

@@ -122,6 +122,12 @@ function wishOf(kind: WishKind, slots: Slots, world: WishWorld): Wish {
       return { kind: 'stock', product: null };
     case 'ask-one-stock':
       return { kind: 'stock', product: slots.text('product') };
+    case 'buy-unsaid':
+      return { kind: 'stock-unsaid', product: slots.text('product'), is: 'bought' };
+    case 'count-unsaid':
+      return { kind: 'stock-unsaid', product: slots.text('product'), is: 'left' };
+    case 'open-bottle':
+      return { kind: 'stock-opened', product: slots.text('product') };
     case 'ask-rain':
       return { kind: 'rain' };
     case 'ask-season':
@@ -155,6 +161,9 @@ type ChangeKind = Exclude<
   | 'add-system'
   | 'ask-stock'
   | 'ask-one-stock'
+  | 'buy-unsaid'
+  | 'count-unsaid'
+  | 'open-bottle'
   | 'ask-rain'
   | 'ask-season'
   | 'ask-best'

@@ -3,6 +3,7 @@ import type { LocalDate } from '../../greenhouse/local-time.ts';
 import type { Scenario } from '../../greenhouse/scenario.ts';
 import type { SetUpChange } from '../../greenhouse/set-up/set-up-change.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
+import type { StockSaid } from '../statement.ts';
 
 /** What a member wants changed or told about the household's set-up, stock and season. */
 export type Wish =
@@ -10,6 +11,10 @@ export type Wish =
   | { readonly kind: 'guide'; readonly of: 'greenhouse' | 'system' }
   /** product null: everything. */
   | { readonly kind: 'stock'; readonly product: string | null }
+  /** Something of a product was bought, or is left, and nobody said how much. */
+  | { readonly kind: 'stock-unsaid'; readonly product: string; readonly is: StockSaid }
+  /** A bottle was opened, which changes nothing of what there is. */
+  | { readonly kind: 'stock-opened'; readonly product: string }
   /** How much rain water there is. */
   | { readonly kind: 'rain' }
   | { readonly kind: 'season'; readonly asksBest: boolean }
@@ -66,6 +71,9 @@ export type WishKind =
   | 'buy'
   | 'count'
   | 'used-up'
+  | 'buy-unsaid'
+  | 'count-unsaid'
+  | 'open-bottle'
   | 'ask-stock'
   | 'ask-one-stock'
   | 'ask-rain'

@@ -13,6 +13,7 @@ import { entryText } from './entry-text.ts';
 import { daysText } from './family/settled.ts';
 import { changeQuestion } from './keeping/change-text.ts';
 import { guideText } from './keeping/guide-text.ts';
+import { howMuchStock } from './keeping/stock-text.ts';
 import { missingAmountText } from './missing-amount.ts';
 import { quantitiesWithArticle, quantityNames, volumeNames } from './names.ts';
 import { atSystem, inBrackets } from './place-text.ts';
@@ -74,6 +75,8 @@ export function questionText(doubt: Doubt, s: Speaker): string {
       return `${s.capital(dutyName(reason.duty, s))}: woran lag es? Ein Wort genügt.`;
     case 'change-set-up':
       return changeQuestion(reason.change, reason.was, s);
+    case 'how-much-stock':
+      return howMuchStock(reason, s);
     case 'guide':
       return guideText(reason.step, reason.problem, s);
     case 'one-or-two':

@@ -10,7 +10,7 @@ import { howFullAnswer } from './how-full.ts';
 import { changedText } from './keeping/change-text.ts';
 import { notesText } from './keeping/notes-text.ts';
 import { seasonText } from './keeping/season-text.ts';
-import { rainAnswer, stockAnswer } from './keeping/stock-text.ts';
+import { openedAnswer, rainAnswer, stockAnswer } from './keeping/stock-text.ts';
 import { isItRightAnswer, lastReadingAnswer, whoAnswer } from './log-answer.ts';
 import { pictureText } from './picture-words.ts';
 import { howLongAnswer, showAnswer, useAnswer } from './water-answer.ts';
@@ -31,6 +31,8 @@ export function answerText(answer: Answer, s: Speaker): string {
       return 'All right, everything stays as it is.';
     case 'stock':
       return stockAnswer(answer, s);
+    case 'stock-opened':
+      return openedAnswer(answer, s);
     case 'season':
       return seasonText(answer, s);
     case 'rain':

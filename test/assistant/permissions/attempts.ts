@@ -197,6 +197,8 @@ export const attempts: Readonly<Record<UseCase, Attempts>> = {
   },
   'wish-guide': { try: told('set up a new greenhouse'), onlyTells: true },
   'wish-stock': { try: told('what do we need to buy'), onlyTells: true },
+  'wish-stock-unsaid': { try: told('half a bottle of A left'), onlyTells: true },
+  'wish-stock-opened': { try: told('opened a new bottle of A'), onlyTells: true },
   'wish-rain': { try: told('how much rain water is left?'), onlyTells: true },
   'wish-first-fruit': { try: told('first tomato on the bench') },
   'wish-what-if': { try: told('what if i go on friday instead?'), onlyTells: true },

@@ -68,6 +68,8 @@ const table: Readonly<Record<UseCase, string>> = {
   'change-set-up-anew': 'yes no no no',
   'wish-guide': 'yes no no no',
   'wish-stock': 'yes yes yes no',
+  'wish-stock-unsaid': 'yes yes yes no',
+  'wish-stock-opened': 'yes yes yes no',
   'wish-rain': 'yes yes yes no',
   'wish-season': 'yes yes yes no',
   'wish-first-fruit': 'yes yes yes no',

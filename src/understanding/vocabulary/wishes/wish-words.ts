@@ -60,6 +60,8 @@ export interface WishWords {
   readonly shares: readonly { readonly words: readonly string[]; readonly share: number }[];
   /** What a top-up was made with, where that is said in passing. */
   readonly waters: Readonly<Record<WaterKind, readonly string[]>>;
+  /** How it is told how much of a product there is, once that was asked for. */
+  readonly stockAnswers: readonly string[];
   /** Fruit, whatever grows. */
   readonly fruit: readonly string[];
   /** `half past`-less clock words that may follow an hour: o'clock, am, pm with the hours they add. */

@@ -1,6 +1,7 @@
 import type { KeepingAnswer } from '../../../assistant/replies/keeping.ts';
 import type { RainLine } from '../../../planning/rain-left.ts';
 import type { StockLine } from '../../../planning/stock-outlook.ts';
+import type { DoubtReason } from '../../../understanding/statement.ts';
 import { exampleButtL } from '../../spoken/examples.ts';
 import { measure } from '../../spoken/measure.ts';
 import { measureOf } from '../../spoken/measure-of-quantity.ts';
@@ -26,6 +27,32 @@ export function stockAnswer(
   const listed = lines.map((line) => `${s.capital(stockLine(line, s))}.`);
   const shopping = product === null ? [shoppingText(buy, s) ?? 'Zu kaufen ist noch nichts.'] : [];
   return [...listed, ...(rain ? [rainText(rain, s)] : []), ...shopping].join('\n');
+}
+
+/** A bottle was opened: what there is stays, and how to say what does change it. */
+export function openedAnswer(
+  { product, line }: Extract<KeepingAnswer, { kind: 'stock-opened' }>,
+  s: Speaker,
+): string {
+  const name = productName(product);
+  const ways = `Ist sie neu gekauft, sag „1 l ${name} gekauft“; zum Zählen „noch 900 ml ${name} da“.`;
+  return line
+    ? `Eine angebrochene Flasche ändert nichts am Vorrat. ${s.capital(stockLine(line, s))}.\n${ways}`
+    : `Von ${name} im Vorrat weiß ich noch nichts.\n${ways}`;
+}
+
+/** Asks for what was bought or is left. */
+export function howMuchStock(
+  { product, is, leftMl }: Extract<DoubtReason, { kind: 'how-much-stock' }>,
+  s: Speaker,
+): string {
+  const name = productName(product);
+  if (is === 'bought') return `Wie viel ${name} wurde insgesamt gekauft? Zum Beispiel „1 l“.`;
+  const reckoned =
+    leftMl === null
+      ? ''
+      : ` Nach den eingetragenen Gaben müssten es ${stockAmount(leftMl, s)} sein.`;
+  return `Wie viel ${name} ist ungefähr noch da? Zum Beispiel „300 ml“.${reckoned}`;
 }
 
 /** `Zu kaufen: …`; null: nichts. */

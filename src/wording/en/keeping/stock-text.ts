@@ -1,6 +1,7 @@
 import type { KeepingAnswer } from '../../../assistant/replies/keeping.ts';
 import type { RainLine } from '../../../planning/rain-left.ts';
 import type { StockLine } from '../../../planning/stock-outlook.ts';
+import type { DoubtReason } from '../../../understanding/statement.ts';
 import { exampleButtL } from '../../spoken/examples.ts';
 import { measure } from '../../spoken/measure.ts';
 import { measureOf } from '../../spoken/measure-of-quantity.ts';
@@ -26,6 +27,30 @@ export function stockAnswer(
   const listed = lines.map((line) => `${s.capital(stockLine(line, s))}.`);
   const shopping = product === null ? [shoppingText(buy, s) ?? 'Nothing needs buying yet.'] : [];
   return [...listed, ...(rain ? [rainText(rain, s)] : []), ...shopping].join('\n');
+}
+
+/** A bottle was opened: what there is stays, and how to say what does change it. */
+export function openedAnswer(
+  { product, line }: Extract<KeepingAnswer, { kind: 'stock-opened' }>,
+  s: Speaker,
+): string {
+  const name = productName(product);
+  const ways = `If it is newly bought, say “bought 1 l ${name}”; to count what there is, “900 ml ${name} left”.`;
+  return line
+    ? `An opened bottle changes nothing in what there is. ${s.capital(stockLine(line, s))}.\n${ways}`
+    : `I know nothing of ${name} in stock yet.\n${ways}`;
+}
+
+/** Asks for what was bought or is left. */
+export function howMuchStock(
+  { product, is, leftMl }: Extract<DoubtReason, { kind: 'how-much-stock' }>,
+  s: Speaker,
+): string {
+  const name = productName(product);
+  if (is === 'bought') return `How much ${name} was bought in all? For example “1 l”.`;
+  const reckoned =
+    leftMl === null ? '' : ` By the doses logged it should be ${stockAmount(leftMl, s)}.`;
+  return `About how much ${name} is left? For example “300 ml”.${reckoned}`;
 }
 
 /** `To buy: …`; null: nothing. */
