@@ -167,6 +167,27 @@ describe('A helper shown how to handle acids', () => {
 });
 
 describe('The season', () => {
+  it.each([
+    ['how is it going', 'Nothing has been logged yet'],
+    ['how much did we harvest', 'Nothing has been picked'],
+    ['which did best', 'Nothing can be compared yet'],
+  ])('answers “%s” on the first day in a line without zeros', async (asked, told) => {
+    const { say } = talking(openRehearsal(store));
+    const [answer] = await say('ines', asked);
+    expect(answer?.text).toContain(told);
+    expect(answer?.text).not.toMatch(/\b0\b|\n/);
+  });
+
+  it('tells of the harvest alone where that is asked, and which have given none', async () => {
+    const { say } = talking(openRehearsal(store));
+    await say('ines', 'topped up the bench 12 l');
+    await say('ines', 'picked 400 g tomatoes from the bench');
+    const [harvest] = await say('ines', 'how much have we picked so far');
+    expect(harvest?.text).toContain('North bench (20 × tomato): 400 g picked');
+    expect(harvest?.text).toContain('Not yet: Bucket row, Gutter run and Jar shelf.');
+    expect(harvest?.text).not.toContain('12 L');
+  });
+
   it('knows the first fruit, and answers which did best before all figures', async () => {
     const { say } = talking(openRehearsal(store, household));
     const [first] = await say('tomas', 'first tomato on the bench!');

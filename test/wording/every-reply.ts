@@ -414,7 +414,7 @@ export const answers: OfEach<Exclude<Answer, AdviceAnswer>> = {
   },
   season: {
     kind: 'season',
-    asksBest: true,
+    asks: 'best',
     season: {
       systems: [
         seasonOfBench,

@@ -83,7 +83,7 @@ function answerTo(
       if (ask.system !== null || spokenOf.length > 0) {
         return show(standing, asked(ask.system), nowMs);
       }
-      return seasonAnswer(standing, nowMs, false);
+      return seasonAnswer(standing, nowMs, 'going');
     case 'show':
       return ask.quantity === null || ask.quantity === 'level'
         ? show(standing, asked(ask.system), nowMs)

@@ -1,4 +1,5 @@
 import { seasonOf } from '../../planning/season.ts';
+import type { SeasonAsked } from '../../understanding/wishes/wish.ts';
 import type { KeepingAnswer } from '../replies/keeping.ts';
 import type { Standing } from '../standing.ts';
 
@@ -6,7 +7,7 @@ import type { Standing } from '../standing.ts';
 export function seasonAnswer(
   { greenhouse, logbook, createdAtMs }: Standing,
   nowMs: number,
-  asksBest: boolean,
+  asks: SeasonAsked,
 ): KeepingAnswer {
-  return { kind: 'season', season: seasonOf(greenhouse, logbook, createdAtMs, nowMs), asksBest };
+  return { kind: 'season', season: seasonOf(greenhouse, logbook, createdAtMs, nowMs), asks };
 }

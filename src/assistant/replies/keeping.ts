@@ -3,7 +3,7 @@ import type { SetUpChange } from '../../greenhouse/set-up/set-up-change.ts';
 import type { RainLine } from '../../planning/rain-left.ts';
 import type { Season } from '../../planning/season.ts';
 import type { StockLine } from '../../planning/stock-outlook.ts';
-import type { About } from '../../understanding/wishes/wish.ts';
+import type { About, SeasonAsked } from '../../understanding/wishes/wish.ts';
 
 /** What the bot says about the set-up, the stock and the season, as data. */
 export type KeepingAnswer =
@@ -31,5 +31,4 @@ export type KeepingAnswer =
   | { readonly kind: 'rain'; readonly rain: RainLine | null }
   /** Notes kept with systems and kinds of work. */
   | { readonly kind: 'notes'; readonly about: About; readonly notes: readonly Entry[] }
-  /** Asked which did best, the verdict comes first. */
-  | { readonly kind: 'season'; readonly season: Season; readonly asksBest: boolean };
+  | { readonly kind: 'season'; readonly season: Season; readonly asks: SeasonAsked };

@@ -71,7 +71,7 @@ function grant(handling: Handling, wish: Wish, text: string, around: Surrounding
     case 'stock-opened':
       return answer(handling, openedAnswer(handling, wish.product));
     case 'season':
-      return answer(handling, seasonAnswer(handling.standing, handling.nowMs, wish.asksBest));
+      return answer(handling, seasonAnswer(handling.standing, handling.nowMs, wish.asks));
     case 'rain':
       return answer(handling, { kind: 'rain', rain: rainOf(handling) });
     case 'attach-note':

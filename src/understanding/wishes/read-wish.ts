@@ -131,8 +131,11 @@ function wishOf(kind: WishKind, slots: Slots, world: WishWorld): Wish {
     case 'ask-rain':
       return { kind: 'rain' };
     case 'ask-season':
+      return { kind: 'season', asks: 'going' };
+    case 'ask-harvest':
+      return { kind: 'season', asks: 'harvest' };
     case 'ask-best':
-      return { kind: 'season', asksBest: kind === 'ask-best' };
+      return { kind: 'season', asks: 'best' };
     case 'attach-note':
     case 'change-note': {
       const isInstead = kind === 'change-note';
@@ -166,6 +169,7 @@ type ChangeKind = Exclude<
   | 'open-bottle'
   | 'ask-rain'
   | 'ask-season'
+  | 'ask-harvest'
   | 'ask-best'
   | 'attach-note'
   | 'change-note'

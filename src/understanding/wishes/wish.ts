@@ -17,7 +17,7 @@ export type Wish =
   | { readonly kind: 'stock-opened'; readonly product: string }
   /** How much rain water there is. */
   | { readonly kind: 'rain' }
-  | { readonly kind: 'season'; readonly asksBest: boolean }
+  | { readonly kind: 'season'; readonly asks: SeasonAsked }
   /** Something to know about a system or a kind of work; what was kept before is left, or goes. */
   | {
       readonly kind: 'attach-note';
@@ -31,6 +31,9 @@ export type Wish =
   | { readonly kind: 'notes'; readonly about: About }
   | { readonly kind: 'first-fruit'; readonly system: SystemId; readonly on: LocalDate }
   | { readonly kind: 'what-if'; readonly scenario: Scenario };
+
+/** Which did best, what was picked, or how all of it goes. */
+export type SeasonAsked = 'best' | 'harvest' | 'going';
 
 /** What a note is about; null: any. */
 export interface About {
@@ -78,6 +81,7 @@ export type WishKind =
   | 'ask-one-stock'
   | 'ask-rain'
   | 'ask-season'
+  | 'ask-harvest'
   | 'what-if'
   | 'may-wait'
   | 'ask-best'

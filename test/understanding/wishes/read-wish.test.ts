@@ -118,7 +118,7 @@ describe('A wish in English', () => {
     ['opened a new bottle of ph down', { kind: 'stock-opened', product: 'ph-down' }],
     ['how much ph down is left?', { kind: 'stock', product: 'ph-down' }],
     ['what do we need to buy?', { kind: 'stock', product: null }],
-    ['which did best?', { kind: 'season', asksBest: true }],
+    ['which did best?', { kind: 'season', asks: 'best' }],
     ['set up a new greenhouse', { kind: 'guide', of: 'greenhouse' }],
     ['setup a new grenhouse', { kind: 'guide', of: 'greenhouse' }],
     ['add a new system', { kind: 'guide', of: 'system' }],
@@ -169,7 +169,7 @@ describe('A wish in German', () => {
     ['weniger Gänge bitte', { kind: 'risk-set', risk: 'relaxed' }],
     ['Priya spricht Deutsch', { kind: 'language-set', handle: 'priya', language: 'de' }],
     ['Neues Gewächshaus einrichten', { kind: 'guide', of: 'greenhouse' }],
-    ['Welches System war am besten?', { kind: 'season', asksBest: true }],
+    ['Welches System war am besten?', { kind: 'season', asks: 'best' }],
     [
       'pH von North bench soll 5,8 bis 6,2 sein',
       { kind: 'range-set', system: 's1', quantity: 'ph', range: [5.8, 6.2] },

@@ -426,7 +426,13 @@ export const englishWishes: WishWords = {
       "how 's the|our? season|greenhouse|harvest going|doing|so_far?",
       'how are|is we|it|things|everything doing|going so_far?',
       'the|our? season so_far?',
-      'how much did|have we harvest|harvested|pick|picked so_far|in_all|altogether?',
+    ],
+    'ask-harvest': [
+      'how much|many|what did|have|has we|i|you harvest|harvested|pick|picked|get|got? so_far|in_all|altogether|yet|already|this_season|this_year?',
+      'how much|big is|was the|our harvest so_far|in_all|altogether|yet|this_year|this_season?',
+      'what is|was the|our harvest so_far|in_all|altogether|this_year|this_season?',
+      'the|our? harvest so_far|in_all|altogether',
+      'how much was|has_been harvested|picked so_far|in_all|altogether|this_year|this_season?',
     ],
   },
   courtesies: [

@@ -385,7 +385,13 @@ export const germanWishes: WishWords = {
       'wie läuft|steht es bisher|bis_jetzt|so?',
       "wie läuft's|gehts|steht's bisher|so?",
       'die|unsere? saison bisher?',
-      'wie|wieviel viel? haben wir bisher|bis_jetzt? geerntet',
+    ],
+    'ask-harvest': [
+      'wie|wieviel viel? haben|habe wir|ich schon|bisher|bis_jetzt|insgesamt|dieses_jahr|diese_saison? geerntet|gepflückt',
+      'was haben|habe wir|ich schon|bisher|bis_jetzt|insgesamt|dieses_jahr|diese_saison? geerntet|gepflückt',
+      'wie|wieviel viel? wurde schon|bisher|bis_jetzt|insgesamt|dieses_jahr? geerntet|gepflückt',
+      'wie groß|hoch war|ist die|unsere ernte bisher|bis_jetzt|insgesamt?',
+      'die|unsere? ernte bisher|bis_jetzt|insgesamt',
     ],
   },
   courtesies: [

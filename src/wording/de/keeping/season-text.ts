@@ -8,19 +8,56 @@ import { roughVolume } from '../../spoken/volume.ts';
 import { cropText } from './crop-text.ts';
 import { stockAmount } from './stock-text.ts';
 
-/** How the systems have done beside each other, and where comparing them is not fair. */
+/** What was asked of the season: which did best, what was picked, or how all of it goes. */
 export function seasonText(
-  { season, asksBest }: Extract<KeepingAnswer, { kind: 'season' }>,
+  { season, asks }: Extract<KeepingAnswer, { kind: 'season' }>,
   s: Speaker,
 ): string {
-  const figures = season.systems.map((each) => figuresText(each, s));
   const compared = [
     ...verdict(season, s),
     ...(season.unfair.length > 0 ? [unfairText(season.unfair, s)] : []),
   ];
-  if (!asksBest) return [...figures, ...compared].join('\n');
-  const lead = compared.length > 0 ? compared : [nothingToCompare(season, s)];
-  return [...lead, ...figures].join('\n');
+  switch (asks) {
+    case 'best':
+      return [
+        ...(compared.length > 0 ? compared : [nothingToCompare(season, s)]),
+        ...season.systems.filter(hasGiven).map((each) => pickedText(each, s)),
+      ].join('\n');
+    case 'harvest':
+      return harvestAnswer(season, s);
+    case 'going':
+      return [...goingLines(season, s), ...compared].join('\n');
+  }
+}
+
+function hasGiven({ firstFruitOn }: SeasonFigures): boolean {
+  return firstFruitOn !== null;
+}
+
+/** What each has given, and which have not yet. */
+function harvestAnswer({ systems }: Season, s: Speaker): string {
+  if (!systems.some(hasGiven)) {
+    return `Noch wurde nichts geerntet und gewogen. Sag mir zum Beispiel „400 g Tomaten von ${s.greenhouse.systems[0]?.name ?? ''}“.`;
+  }
+  const without = systems
+    .filter((each) => !hasGiven(each) && each.plants > 0)
+    .map(({ system }) => s.system(system).name);
+  return [
+    ...systems.filter(hasGiven).map((each) => pickedText(each, s)),
+    ...(without.length > 0 ? [`Noch nichts: ${s.and(without)}.`] : []),
+  ].join('\n');
+}
+
+/** A line for each system of which there is something to tell. */
+function goingLines({ systems }: Season, s: Speaker): readonly string[] {
+  const told = systems.flatMap((each) => figuresText(each, s) ?? []);
+  return told.length > 0
+    ? told
+    : ['Noch ist nichts eingetragen, das etwas sagt. „Was ist zu tun?“ nennt, was ansteht.'];
+}
+
+function pickedText(figures: SeasonFigures, s: Speaker): string {
+  return `${s.system(figures.system).name} (${cropText(figures)}): ${harvestText(figures, s)}.`;
 }
 
 function nothingToCompare({ systems }: Season, s: Speaker): string {
@@ -31,17 +68,19 @@ function nothingToCompare({ systems }: Season, s: Speaker): string {
     : `Zu vergleichen gibt es noch nichts: Keine Ernte wurde gewogen. Sag mir zum Beispiel „400 g Tomaten von ${name}“.`;
 }
 
-function figuresText(figures: SeasonFigures, s: Speaker): string {
+/** What there is to tell of a system; null: nothing was logged of it. */
+function figuresText(figures: SeasonFigures, s: Speaker): string | null {
   const { litres, nutrientMl, visits, troubleMin, days } = figures;
-  const since = figures.isFromLogbook ? 'im Logbuch' : 'seit dem Pflanzen';
   const parts = [
-    s.amount(roughVolume(litres, s.units.volume)),
-    `${stockAmount(nutrientMl, s)} Dünger`,
-    visits === 1 ? '1 Tag mit Besuch' : `${visits} Tage mit Besuch`,
-    `${s.number(measure(troubleMin, 'none', 0, 0))} min Störung`,
-    harvestText(figures, s),
+    ...(litres > 0 ? [`${s.amount(roughVolume(litres, s.units.volume))} nachgefüllt`] : []),
+    ...(nutrientMl > 0 ? [`${stockAmount(nutrientMl, s)} Dünger`] : []),
+    ...(visits > 0 ? [visits === 1 ? '1 Tag mit Besuch' : `${visits} Tage mit Besuch`] : []),
+    ...(troubleMin > 0 ? [`${s.number(measure(troubleMin, 'none', 0, 0))} min Störung`] : []),
+    ...(hasGiven(figures) ? [harvestText(figures, s)] : []),
   ];
-  const head = `${s.system(figures.system).name} (${cropText(figures)}, ${days} ${days === 1 ? 'Tag' : 'Tage'} ${since})`;
+  if (parts.length === 0) return null;
+  const since = `, ${days} ${days === 1 ? 'Tag' : 'Tage'} ${figures.isFromLogbook ? 'im Logbuch' : 'seit dem Pflanzen'}`;
+  const head = `${s.system(figures.system).name} (${cropText(figures)}${days > 0 ? since : ''})`;
   return `${head}: ${parts.join(', ')}.`;
 }
 
@@ -50,7 +89,7 @@ function harvestText(figures: SeasonFigures, s: Speaker): string {
   if (firstHarvestOn === null && firstFruitOn !== null) {
     return `erste Frucht am ${s.dayAndMonth(firstFruitOn)}, noch nichts gewogen`;
   }
-  if (firstHarvestOn === null) return 'noch nichts geerntet';
+  if (firstHarvestOn === null) return '';
   const grams = (value: number): string => s.amount(measureOf('harvest', value, s.units));
   const shares = [
     ...(gPerPlant === null ? [] : [`${grams(gPerPlant)} je Pflanze`]),
