@@ -91,6 +91,13 @@ export const permissions: Readonly<Record<UseCase, Row>> = {
   'wish-stock-opened': everybody,
   'wish-rain': everybody,
   'wish-season': everybody,
+  // The grower is asked where.
+  'wish-planted-somewhere': growers,
+  'wish-introduction': everybody,
+  'wish-explain': everybody,
+  'wish-mixing': everybody,
+  'wish-my-turns': everybody,
+  'wish-last': everybody,
   'wish-first-fruit': everybody,
   'wish-what-if': everybody,
   'wish-how-to': everybody,

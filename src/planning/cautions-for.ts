@@ -54,6 +54,14 @@ export function concentrateCautions(
   return { about: CONCENTRATES, inFull: !wasGiven(logbook, systems, product) };
 }
 
+/** For who asks whether two products may be mixed; `isReagent`: one of them is acid or alkali. */
+export function mixingCautions(isReagent: boolean): Cautions {
+  return {
+    about: isReagent ? [...CONCENTRATES, ...STRONG_REAGENTS.slice(1)] : CONCENTRATES,
+    inFull: true,
+  };
+}
+
 export function changeCautions(logbook: Logbook, systems: readonly SystemId[]): Cautions {
   const inFull = !systems.some((id) => liveEntries(logbook, id, 'reservoir-change').length > 0);
   return { about: NEW_SOLUTION, inFull };

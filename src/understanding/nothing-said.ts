@@ -1,6 +1,6 @@
 import type { EntryDraft } from '../greenhouse/entry.ts';
 import type { Context } from './context.ts';
-import { isDeed } from './moods/clause-kinds.ts';
+import { couldNotAt, isDeed } from './moods/clause-kinds.ts';
 import type { Mood } from './moods/mood.ts';
 import type { Folded } from './reading/fold.ts';
 import type { Frame } from './reading/frame.ts';
@@ -40,7 +40,11 @@ export function nothingSaid(frame: Frame, moods: readonly (Mood | null)[]): Stat
   );
   if (why && isAboutTheGreenhouse(frame))
     return { kind: 'passed-over', why: why as 'negation', span };
-  return unclear(frame.folded, frame.context, frame.folded.original);
+  const doubt = unclear(frame.folded, frame.context, frame.folded.original);
+  const saysCannot = frame.clauses.some(
+    (clause) => clause.opens === 'start' && couldNotAt(frame, clause) !== null,
+  );
+  return saysCannot ? { ...doubt, reason: { kind: 'which-failed' } } : doubt;
 }
 
 /** It speaks of a system, a quantity, a product or a deed. */

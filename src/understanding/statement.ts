@@ -61,6 +61,8 @@ export type DoubtReason =
   | { readonly kind: 'is-it-a-reading' }
   | { readonly kind: 'shorthand-does-not-fit' }
   | { readonly kind: 'which-duties' }
+  /** Something could not be done, and nobody said what. */
+  | { readonly kind: 'which-failed' }
   /** A duty could not be done, by a button: why, in the member's own words. */
   | { readonly kind: 'why-not'; readonly duty: Duty; readonly entry: EntryNo }
   /** A change of the set-up as it would be made; `was`: the same with what holds now, where something does. */

@@ -191,6 +191,45 @@ describe('The stock', () => {
   });
 });
 
+describe('A newcomer’s question', () => {
+  it.each([
+    ['tomas', 'hello, what is this', 'I keep the logbook of Quarry Lane'],
+    ['tomas', 'what does ec mean', 'how much plant food'],
+    ['tomas', 'can I mix A and B', 'Never mix concentrates undiluted'],
+    ['tomas', 'when do i have to go', 'You are put down for no day.'],
+    ['tomas', 'planted 12 lettuces', 'is for Ines to say, so nothing was kept'],
+    ['tomas', 'planted 12 lettuces in the jars', 'is for Ines to say, so nothing was kept'],
+    ['ines', 'planted 12 lettuces', 'Until then nothing is kept'],
+    ['tomas', 'I can’t, the lid is stuck', 'Which work could not be done?'],
+  ])('by %s, “%s”, is answered short', async (from, asked, told) => {
+    const { say } = talking(openRehearsal(store));
+    const [answer] = await say(from, asked);
+    expect(answer).toMatchObject({ text: containing(told) });
+    expect(answer).not.toHaveProperty('logged');
+    expect(String(answer?.['text']).split('\n').length).toBeLessThan(6);
+  });
+
+  it('names the days that were settled', async () => {
+    const { say } = talking(openRehearsal(store));
+    await say('ines', 'away from Friday to Sunday, tomas covers');
+    const [answer] = await say('tomas', 'when do i have to go');
+    expect(answer).toMatchObject({ text: containing('Your days: ') });
+    expect(String(answer?.['text'])).toContain('7 May');
+  });
+
+  it('of when something was done is of the last time, a probe’s of any system', async () => {
+    const { say } = talking(openRehearsal(store));
+    await say('tomas', 'changed the gutters');
+    const [changed] = await say('tomas', 'when did we change the gutters');
+    expect(changed).toMatchObject({ text: containing('Tomas: solution changed') });
+    const [next] = await say('tomas', 'when do we have to change the gutters');
+    expect(next).toMatchObject({ text: containing('Change the solution of Gutter run') });
+    await say('tomas', 'calibrated the pen, 7.00 read 7.12');
+    const [calibrated] = await say('tomas', 'when was the row last calibrated');
+    expect(calibrated).toMatchObject({ text: containing('pen showed 7.12') });
+  });
+});
+
 describe('A bottle whose size nobody said', () => {
   it('is asked for, and the amount typed then is the stock and no top-up', async () => {
     const { say } = talking(openRehearsal(store));

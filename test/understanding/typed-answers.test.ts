@@ -24,6 +24,7 @@ type ElsewhereTried =
   | 'why-not'
   | 'change-set-up'
   | 'how-much-stock'
+  | 'which-failed'
   | 'guide'
   | 'one-or-two'
   | 'away-when'

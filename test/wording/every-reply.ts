@@ -117,6 +117,7 @@ export const doubtReasons: OfEach<DoubtReason> = {
   'whose-photo': { kind: 'whose-photo' },
   trouble: { kind: 'trouble', of: 'leak', tells: ['ines'] },
   'which-duties': { kind: 'which-duties' },
+  'which-failed': { kind: 'which-failed' },
   unclear: { kind: 'unclear' },
   'change-set-up': {
     kind: 'change-set-up',
@@ -442,6 +443,9 @@ export const answers: OfEach<Exclude<Answer, AdviceAnswer>> = {
   'cannot-tell': { kind: 'cannot-tell', because: 'not-built' },
   household: { kind: 'household', news: householdNews.welcome },
   help: { kind: 'help' },
+  'planted-where': { kind: 'planted-where' },
+  introduction: { kind: 'introduction' },
+  explained: { kind: 'explained', term: 'ec' },
   safety: { kind: 'safety', cautions: allCautions() },
   unknown: { kind: 'unknown' },
 };

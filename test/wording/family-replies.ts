@@ -174,6 +174,13 @@ export const familyAnswers: OfEach<FamilyAnswer> = {
       ],
     },
   },
+  'my-turns': {
+    kind: 'my-turns',
+    days: [date('2027-05-08'), date('2027-05-09')],
+    isEveryDay: false,
+    claims: [],
+    next: [benchTopUp],
+  },
   roster: {
     kind: 'roster',
     days: [

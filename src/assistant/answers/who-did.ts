@@ -11,7 +11,8 @@ export function whoDid(standing: Standing, ask: Extract<Ask, { kind: 'who' }>): 
     .filter(
       (entry) =>
         !entry.struck &&
-        (ask.system === null || entry.system === ask.system) &&
+        // A probe belongs to no system.
+        (ask.system === null || ask.quantity === 'calibration' || entry.system === ask.system) &&
         (ask.quantity === null ? !isReadingOnly(entry.quantity) : entry.quantity === ask.quantity),
     )
     .toSorted((one, other) => other.atMs - one.atMs)

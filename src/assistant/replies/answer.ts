@@ -5,6 +5,7 @@ import type { SystemId } from '../../greenhouse/system.ts';
 import type { Cautions } from '../../planning/caution.ts';
 import type { DutyLine } from '../../planning/duty-line.ts';
 import type { WhatIf } from '../../planning/what-if/what-if.ts';
+import type { ExplainedTerm } from '../../understanding/wishes/wish.ts';
 import type { AdviceAnswer } from './advice.ts';
 import type { FamilyAnswer } from './family.ts';
 import type { HouseholdNews } from './household-news.ts';
@@ -80,6 +81,8 @@ export type Answer =
   | { readonly kind: 'cannot-tell'; readonly because: 'not-built' | 'nothing-logged' }
   | { readonly kind: 'household'; readonly news: HouseholdNews }
   | { readonly kind: 'help' }
+  | { readonly kind: 'introduction' }
+  | { readonly kind: 'explained'; readonly term: ExplainedTerm }
   | { readonly kind: 'safety'; readonly cautions: Cautions }
   | { readonly kind: 'unknown' };
 

@@ -44,6 +44,15 @@ export type FamilyAnswer =
       readonly days: readonly { readonly date: LocalDate; readonly handles: readonly string[] }[];
       readonly claims: readonly ClaimTold[];
     }
+  /** When the asker has to go, and what is due next. */
+  | {
+      readonly kind: 'my-turns';
+      readonly days: readonly LocalDate[];
+      /** Nobody else goes: no day is more theirs than another. */
+      readonly isEveryDay: boolean;
+      readonly claims: readonly ClaimTold[];
+      readonly next: readonly DutyLine[];
+    }
   | { readonly kind: 'how-to'; readonly how: HowTo }
   /** A photo that was attached, with what was said of it. */
   | {

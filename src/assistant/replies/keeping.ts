@@ -13,6 +13,8 @@ export type KeepingAnswer =
       readonly state: 'made' | 'undone' | 'changed-since';
     }
   | { readonly kind: 'set-up-left' }
+  /** Something was planted: where, is to be said. */
+  | { readonly kind: 'planted-where' }
   | {
       readonly kind: 'stock';
       /** null: everything, and what is to be bought. */

@@ -85,7 +85,8 @@ export type Refusal =
   /** A message was changed that the member never sent to the bot. */
   | { readonly kind: 'edit-of-unknown' }
   | { readonly kind: 'not-yours'; readonly entries: readonly Entry[] }
-  | { readonly kind: 'growers-change-set-up' }
+  /** `isReport`: it was told what was done, and not wished for. */
+  | { readonly kind: 'growers-change-set-up'; readonly isReport?: true }
   | {
       readonly kind: 'unfit-change';
       readonly change: SetUpChange;

@@ -20,7 +20,11 @@ import { askBack } from './ask-back.ts';
 /** Shows a change of the set-up and asks whether to make it; nothing is changed yet. */
 export function proposeChange(handling: Handling, change: SetUpChange): void {
   if (!mayChange(handling.heard.member, change)) {
-    handling.say({ kind: 'refusal', because: { kind: 'growers-change-set-up' } });
+    const isReport = change.kind === 'planted' || change.kind === 'cleared';
+    handling.say({
+      kind: 'refusal',
+      because: { kind: 'growers-change-set-up', ...(isReport ? { isReport } : {}) },
+    });
     return;
   }
   const changed = withChange(handling.standing, change);

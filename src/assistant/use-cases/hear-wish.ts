@@ -1,15 +1,19 @@
 import type { EntryDraft } from '../../greenhouse/entry.ts';
 import { instantOf, type LocalTime, localDateOf } from '../../greenhouse/local-time.ts';
+import { mixingCautions } from '../../planning/cautions-for.ts';
 import { type RainLine, rainLine } from '../../planning/rain-left.ts';
 import { stockOutlook, toBuy } from '../../planning/stock-outlook.ts';
 import { readGuideAnswer } from '../../understanding/wishes/read-guide-answer.ts';
 import { readWish } from '../../understanding/wishes/read-wish.ts';
 import type { Wish } from '../../understanding/wishes/wish.ts';
+import { lastReadings } from '../answers/last-readings.ts';
 import { seasonAnswer } from '../answers/season-answer.ts';
 import { whatIfAnswer } from '../answers/what-if.ts';
 import { type AskedQuestion, openQuestions, withQuestionsLapsed } from '../conversation.ts';
+import { answerMyTurns } from '../family/my-turns.ts';
 import { tellHowTo } from '../family/tell-how-to.ts';
 import type { Handling } from '../handling.ts';
+import { may } from '../permissions.ts';
 import type { Answer } from '../replies/answer.ts';
 import type { KeepingAnswer } from '../replies/keeping.ts';
 import { answersStock, askStock } from './ask-stock.ts';
@@ -70,6 +74,21 @@ function grant(handling: Handling, wish: Wish, text: string, around: Surrounding
       return askStock(handling, wish.product, wish.is);
     case 'stock-opened':
       return answer(handling, openedAnswer(handling, wish.product));
+    case 'planted-somewhere':
+      return askWherePlanted(handling);
+    case 'introduction':
+      return answer(handling, { kind: 'introduction' });
+    case 'explain':
+      return answer(handling, { kind: 'explained', term: wish.term });
+    case 'mixing':
+      return answer(handling, {
+        kind: 'safety',
+        cautions: mixingCautions(wish.products.some(isReagent)),
+      });
+    case 'my-turns':
+      return answerMyTurns(handling);
+    case 'last':
+      return answer(handling, lastReadings(handling.standing, wish.quantity, wish.systems));
     case 'season':
       return answer(handling, seasonAnswer(handling.standing, handling.nowMs, wish.asks));
     case 'rain':
@@ -99,6 +118,21 @@ function stockAnswer({ standing, nowMs }: Handling, product: string | null): Kee
   const lines = product === null ? all : all.filter((line) => line.product === product);
   const rain = product === null ? rainLine(standing.greenhouse, standing.logbook, nowMs) : null;
   return { kind: 'stock', product, lines, buy: toBuy(lines), rain };
+}
+
+function askWherePlanted(handling: Handling): void {
+  if (may(handling.heard.member, 'wish-planted-somewhere', true)) {
+    answer(handling, { kind: 'planted-where' });
+  } else {
+    handling.say({
+      kind: 'refusal',
+      because: { kind: 'growers-change-set-up', isReport: true },
+    });
+  }
+}
+
+function isReagent(product: string): boolean {
+  return product === 'ph-down' || product === 'ph-up';
 }
 
 function openedAnswer({ standing, nowMs }: Handling, product: string): KeepingAnswer {

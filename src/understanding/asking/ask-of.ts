@@ -34,7 +34,12 @@ export function askOf(
     return { kind: 'who', system, quantity: deed };
   if (starts('why')) return { kind: 'why', system, exactly: has('exactly') };
   if (starts('how-long') && !has('next')) return { kind: 'how-long', system };
-  if (starts('when') && has('most-recent', 'was', 'did') && deed !== null && !has('next', 'due'))
+  if (
+    starts('when') &&
+    has('when-past', 'most-recent', 'was', 'did') &&
+    deed !== null &&
+    !has('next', 'due')
+  )
     return { kind: 'who', system, quantity: deed };
   if (starts('when'))
     return has('last-out', 'empty', 'low') && !has('due', 'next', 'need')

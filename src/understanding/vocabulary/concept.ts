@@ -220,6 +220,7 @@ export type DutyConcept =
 export type AskConcept =
   | 'what'
   | 'when'
+  | 'when-past'
   | 'why'
   | 'how'
   | 'how-much'

@@ -16,6 +16,25 @@ export function readSystem(words: readonly Token[], world: WishWorld): SystemId 
   return found.size === 1 ? [...found][0] : undefined;
 }
 
+/** Systems named one after the other, or all of them; undefined where one of them is none. */
+export function readSystems(
+  words: readonly Token[],
+  world: WishWorld,
+): readonly SystemId[] | undefined {
+  const { joiners, everything } = world.words;
+  const said = words.map(({ text }) => text).join(' ');
+  if (everything.includes(said)) return world.greenhouse.systems.map(({ id }) => id);
+  const each: Token[][] = [[]];
+  for (const word of words) {
+    if (joiners.includes(word.text)) each.push([]);
+    else each.at(-1)!.push(word);
+  }
+  const systems = each.filter((name) => name.length > 0).map((name) => readSystem(name, world));
+  return systems.length > 0 && systems.every((system) => system !== undefined)
+    ? systems
+    : undefined;
+}
+
 /** A system, or the one in which the crop named grows. */
 export function readPlants(words: readonly Token[], world: WishWorld): SystemId | undefined {
   return readSystem(words, world) ?? readGrown(words, world);

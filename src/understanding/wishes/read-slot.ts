@@ -28,11 +28,13 @@ import {
   readPlants,
   readProduct,
   readSystem,
+  readSystems,
   readTask,
   withoutArticle,
 } from './read-names.ts';
 import { readFuture, readScenario } from './read-scenario.ts';
 import { readUnits } from './read-units.ts';
+import type { ExplainedTerm } from './wish.ts';
 import { asWritten, type WishWorld } from './wish-world.ts';
 
 type Reader = (words: readonly Token[], world: WishWorld) => unknown;
@@ -72,6 +74,14 @@ export const slotReaders = {
     world.greenhouse.containers.find(({ name }) => name.toLowerCase() === textOf(words))?.name,
   member: readMember,
   product: readProduct,
+  other: readProduct,
+  systems: readSystems,
+  term: readTerm,
+  // Asked what it is, a quantity is one that was measured.
+  thing: (words, world) => {
+    const term = readTerm(words, world);
+    return term === 'ec' || term === 'ph' ? undefined : term;
+  },
   about: readAbout,
   fruit: readFruit,
   grown: readGrown,
@@ -130,6 +140,13 @@ function readInterval(words: readonly Token[], world: WishWorld): number | undef
     if (typeof count === 'number' && count > 0) return count * item.days;
   }
   return undefined;
+}
+
+/** A word of the trade. */
+function readTerm(words: readonly Token[], world: WishWorld): ExplainedTerm | undefined {
+  const said = textOf(withoutArticle(words, world));
+  const terms = Object.entries(world.words.terms) as [ExplainedTerm, readonly string[]][];
+  return terms.find(([, names]) => names.some((name) => wordsOf(name).join(' ') === said))?.[0];
 }
 
 /** What care is to be taken with: whichever it is, it holds for all. */

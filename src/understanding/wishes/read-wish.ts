@@ -14,7 +14,7 @@ import { isRainUsual } from './is-butt.ts';
 import type { ReadSlot } from './match-pattern.ts';
 import { systemOfTask } from './read-names.ts';
 import { readSlot } from './read-slot.ts';
-import type { About, Wish, WishKind } from './wish.ts';
+import type { About, ExplainedTerm, Wish, WishKind } from './wish.ts';
 import { wishPatterns } from './wish-patterns.ts';
 import { type WishWorld, wishWorlds } from './wish-world.ts';
 
@@ -72,7 +72,16 @@ class Slots {
   }
 
   text(
-    slot: 'words' | 'task' | 'name' | 'chore' | 'crop' | 'container' | 'member' | 'product',
+    slot:
+      | 'words'
+      | 'task'
+      | 'name'
+      | 'chore'
+      | 'crop'
+      | 'container'
+      | 'member'
+      | 'product'
+      | 'other',
   ): string {
     return this.#found.get(slot) as string;
   }
@@ -107,6 +116,14 @@ class Slots {
     return this.#found.get('scenario') as Scenario;
   }
 
+  get term(): ExplainedTerm {
+    return (this.#found.get('term') ?? this.#found.get('thing')) as ExplainedTerm;
+  }
+
+  get systems(): readonly SystemId[] {
+    return this.#found.get('systems') as readonly SystemId[];
+  }
+
   get quantity(): WantedQuantity {
     return this.#found.get('quantity') as WantedQuantity;
   }
@@ -132,6 +149,18 @@ function wishOf(kind: WishKind, slots: Slots, world: WishWorld): Wish {
       return { kind: 'rain' };
     case 'ask-season':
       return { kind: 'season', asks: 'going' };
+    case 'plant-bare':
+      return { kind: 'planted-somewhere' };
+    case 'ask-who':
+      return { kind: 'introduction' };
+    case 'ask-term':
+      return { kind: 'explain', term: slots.term };
+    case 'ask-mixing':
+      return { kind: 'mixing', products: [slots.text('product'), slots.text('other')] };
+    case 'ask-my-turns':
+      return { kind: 'my-turns' };
+    case 'ask-last':
+      return { kind: 'last', quantity: slots.quantity, systems: slots.systems };
     case 'ask-harvest':
       return { kind: 'season', asks: 'harvest' };
     case 'ask-best':
@@ -170,6 +199,12 @@ type ChangeKind = Exclude<
   | 'ask-rain'
   | 'ask-season'
   | 'ask-harvest'
+  | 'plant-bare'
+  | 'ask-who'
+  | 'ask-term'
+  | 'ask-mixing'
+  | 'ask-my-turns'
+  | 'ask-last'
   | 'ask-best'
   | 'attach-note'
   | 'change-note'

@@ -1,7 +1,7 @@
 import type { DutyKind } from '../../greenhouse/duty.ts';
 import type { LocalDate } from '../../greenhouse/local-time.ts';
 import type { Scenario } from '../../greenhouse/scenario.ts';
-import type { SetUpChange } from '../../greenhouse/set-up/set-up-change.ts';
+import type { SetUpChange, WantedQuantity } from '../../greenhouse/set-up/set-up-change.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { StockSaid } from '../statement.ts';
 
@@ -29,8 +29,26 @@ export type Wish =
   | { readonly kind: 'how-to'; readonly about: About }
   | { readonly kind: 'drop-notes'; readonly about: About }
   | { readonly kind: 'notes'; readonly about: About }
+  /** Something was planted, and nobody said where. */
+  | { readonly kind: 'planted-somewhere' }
+  /** Who the bot is, and what to say to it. */
+  | { readonly kind: 'introduction' }
+  | { readonly kind: 'explain'; readonly term: ExplainedTerm }
+  /** Whether these products may be mixed. */
+  | { readonly kind: 'mixing'; readonly products: readonly [string, string] }
+  /** When the member has to go. */
+  | { readonly kind: 'my-turns' }
+  /** The last reading of each of these systems. */
+  | {
+      readonly kind: 'last';
+      readonly quantity: WantedQuantity;
+      readonly systems: readonly SystemId[];
+    }
   | { readonly kind: 'first-fruit'; readonly system: SystemId; readonly on: LocalDate }
   | { readonly kind: 'what-if'; readonly scenario: Scenario };
+
+/** A word of the trade that a newcomer may ask about. */
+export type ExplainedTerm = 'ec' | 'ph' | 'reservoir' | 'top-up' | 'kratky' | 'brim' | 'low-mark';
 
 /** Which did best, what was picked, or how all of it goes. */
 export type SeasonAsked = 'best' | 'harvest' | 'going';
@@ -57,6 +75,7 @@ export type WishKind =
   | 'drop-alias'
   | 'plant'
   | 'clear'
+  | 'plant-bare'
   | 'own-language'
   | 'set-language'
   | 'own-units'
@@ -82,6 +101,11 @@ export type WishKind =
   | 'ask-rain'
   | 'ask-season'
   | 'ask-harvest'
+  | 'ask-who'
+  | 'ask-term'
+  | 'ask-mixing'
+  | 'ask-my-turns'
+  | 'ask-last'
   | 'what-if'
   | 'may-wait'
   | 'ask-best'

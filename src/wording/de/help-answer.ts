@@ -14,6 +14,16 @@ export function helpAnswer(s: Speaker): string {
   ].join('\n');
 }
 
+/** A newcomer's first question: what I do, and what to say. */
+export function introduction(s: Speaker): string {
+  const [first, other] = exampleSystems(s.greenhouse);
+  const topUp = `${other.name} ${s.amount(measureOf('top-up', exampleTopUpL[s.units.volume], s.units))} nachgefüllt`;
+  return [
+    `Ich führe das Logbuch von ${s.greenhouse.name}: Ich sage, was zu tun ist, und schreibe auf, was du mir sagst.`,
+    `Frag „was ist zu tun“ und sag, was du gemacht hast, etwa „${topUp}“ oder „${first.name} ${valueText('ph', middleOf(first.ph, 1), s)}“; „rückgängig“ nimmt es zurück.`,
+  ].join('\n');
+}
+
 export function unknownAnswer(s: Speaker): string {
   return ['Das kann ich nicht beantworten.', `Du kannst fragen: ${questions(s)}.`].join('\n');
 }

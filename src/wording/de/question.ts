@@ -71,6 +71,8 @@ export function questionText(doubt: Doubt, s: Speaker): string {
       return 'Zu welchem System gehört das Foto? Ich zeige es bei den Schritten seiner Aufgaben.';
     case 'which-duties':
       return `Was ist erledigt? Zum Beispiel „${s.greenhouse.systems[0]?.name ?? 'pH'} erledigt“.`;
+    case 'which-failed':
+      return `Welche Arbeit ging nicht? Zum Beispiel „${s.greenhouse.systems[0]?.name ?? 'Wanne'} nicht geschafft, der Deckel klemmt“.`;
     case 'why-not':
       return `${s.capital(dutyName(reason.duty, s))}: woran lag es? Ein Wort genügt.`;
     case 'change-set-up':

@@ -13,6 +13,9 @@ export function refusalText(because: Refusal, s: Speaker): string {
     case 'edit-of-unknown':
       return 'Die Nachricht, die du geändert hast, kenne ich nicht; eingetragen ist nichts. Bitte schick sie neu.';
     case 'growers-change-set-up':
+      if (because.isReport) {
+        return `Danke. Was wo wächst, sagt ${s.or(growerNames(s))}; eingetragen ist davon nichts. Bitte gib es weiter.`;
+      }
       return `Die Einrichtung kann nur ändern, wer das Gewächshaus führt. Frag ${s.or(growerNames(s))}, dann ist es schnell gemacht.`;
     case 'unfit-change':
       return unfitText(because.change, because.because, s);

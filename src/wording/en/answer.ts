@@ -3,8 +3,9 @@ import type { Speaker } from '../spoken/speaker.ts';
 import { adviceAnswer } from './advice/advice-answer.ts';
 import { cautionText } from './advice/caution-text.ts';
 import { dueAnswer, whenNextAnswer, whyAnswer } from './due-answer.ts';
+import { explainedText } from './explained-terms.ts';
 import { familyAnswer } from './family/family-answer.ts';
-import { helpAnswer, unknownAnswer } from './help-answer.ts';
+import { helpAnswer, introduction, unknownAnswer } from './help-answer.ts';
 import { householdText } from './household-news.ts';
 import { howFullAnswer } from './how-full.ts';
 import { changedText } from './keeping/change-text.ts';
@@ -29,6 +30,8 @@ export function answerText(answer: Answer, s: Speaker): string {
       return changedText(answer.change, answer.state, s);
     case 'set-up-left':
       return 'All right, everything stays as it is.';
+    case 'planted-where':
+      return `Where was that? Say it whole, for example “planted 12 lettuces in ${s.greenhouse.systems.at(-1)?.name ?? ''}”. Until then nothing is kept.`;
     case 'stock':
       return stockAnswer(answer, s);
     case 'stock-opened':
@@ -44,6 +47,7 @@ export function answerText(answer: Answer, s: Speaker): string {
     case 'away-plan':
     case 'home-coming':
     case 'roster':
+    case 'my-turns':
     case 'how-to':
     case 'photo':
     case 'no-such-duty':
@@ -93,6 +97,10 @@ export function answerText(answer: Answer, s: Speaker): string {
       return cautionText(answer.cautions);
     case 'help':
       return helpAnswer(s);
+    case 'introduction':
+      return introduction(s);
+    case 'explained':
+      return explainedText(answer.term);
     case 'unknown':
       return unknownAnswer(s);
   }

@@ -14,6 +14,16 @@ export function helpAnswer(s: Speaker): string {
   ].join('\n');
 }
 
+/** A newcomer's first question: what I do, and what to say. */
+export function introduction(s: Speaker): string {
+  const [first, other] = exampleSystems(s.greenhouse);
+  const topUp = `topped up ${other.name} ${s.amount(measureOf('top-up', exampleTopUpL[s.units.volume], s.units))}`;
+  return [
+    `I keep the logbook of ${s.greenhouse.name}: I say what needs doing, and note down what you tell me.`,
+    `Ask “what needs doing”, and tell me what you did, like “${topUp}” or “${first.name} ${valueText('ph', middleOf(first.ph, 1), s)}”; “undo” takes it back.`,
+  ].join('\n');
+}
+
 export function unknownAnswer(s: Speaker): string {
   return ['I cannot answer that.', `You can ask ${questions(s)}.`].join('\n');
 }

@@ -76,6 +76,8 @@ export function questionText(doubt: Doubt, s: Speaker): string {
       return 'Which system is the photo for? I show it with the steps of its work.';
     case 'which-duties':
       return `Which work is done? For example “did ${s.greenhouse.systems[0]?.name ?? 'the bench'}”.`;
+    case 'which-failed':
+      return `Which work could not be done? For example “couldn't do ${s.greenhouse.systems[0]?.name ?? 'the bench'}, the lid is stuck”.`;
     case 'why-not':
       return `${s.capital(dutyName(reason.duty, s))}: what got in the way? A word is enough.`;
     case 'change-set-up':

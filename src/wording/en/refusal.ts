@@ -13,6 +13,9 @@ export function refusalText(because: Refusal, s: Speaker): string {
     case 'edit-of-unknown':
       return 'I never had the message that you changed, so nothing was logged. Please send it as a new one.';
     case 'growers-change-set-up':
+      if (because.isReport) {
+        return `Thank you. What grows where is for ${s.or(growerNames(s))} to say, so nothing was kept of it. Please pass it on.`;
+      }
       return `Only a grower can change the set-up. Ask ${s.or(growerNames(s))}, and it is done in a minute.`;
     case 'unfit-change':
       return unfitText(because.change, because.because, s);

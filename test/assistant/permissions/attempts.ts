@@ -211,6 +211,12 @@ export const attempts: Readonly<Record<UseCase, Attempts>> = {
       { by: me, text: 'forget the notes about the bench' },
     ],
   },
+  'wish-planted-somewhere': { try: told('planted 12 lettuces'), onlyTells: true },
+  'wish-introduction': { try: told('who are you?'), onlyTells: true },
+  'wish-explain': { try: told('what does EC mean?'), onlyTells: true },
+  'wish-mixing': { try: told('can I mix A and B?'), onlyTells: true },
+  'wish-my-turns': { try: told('when do I have to go?'), onlyTells: true },
+  'wish-last': { try: told('last pH of the bench and the jars'), onlyTells: true },
   'wish-season': { try: told('which system did best?'), onlyTells: true },
   'household-invite': {
     try: wished({ kind: 'invite', role: 'helper', handle: null }),

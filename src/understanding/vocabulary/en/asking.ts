@@ -219,7 +219,12 @@ export const asking: Words<AskConcept> = {
     'could you tell me',
     'wot',
   ],
+  'when-past': ['when did', 'when was', 'when were', 'when have', 'when has', 'when had'],
   when: [
+    'when were',
+    'when have',
+    'when has',
+    'when had',
     'when',
     "when's",
     'whens',

@@ -5,7 +5,7 @@ import type { Language } from '../../../greenhouse/member.ts';
 import type { WantedQuantity } from '../../../greenhouse/set-up/set-up-change.ts';
 import type { Method } from '../../../greenhouse/system.ts';
 import type { ScenarioWay } from '../../wishes/read-scenario.ts';
-import type { WishKind } from '../../wishes/wish.ts';
+import type { ExplainedTerm, WishKind } from '../../wishes/wish.ts';
 
 /** How a language asks for changes of the set-up; patterns as `understanding/wishes/pattern.ts` reads them. */
 export interface WishWords {
@@ -60,6 +60,8 @@ export interface WishWords {
   readonly shares: readonly { readonly words: readonly string[]; readonly share: number }[];
   /** What a top-up was made with, where that is said in passing. */
   readonly waters: Readonly<Record<WaterKind, readonly string[]>>;
+  /** Words of the trade that a newcomer may ask about. */
+  readonly terms: Readonly<Record<ExplainedTerm, readonly string[]>>;
   /** How it is told how much of a product there is, once that was asked for. */
   readonly stockAnswers: readonly string[];
   /** Fruit, whatever grows. */

@@ -1,5 +1,7 @@
 import type { AnswerOf } from '../../spoken/answer-of.ts';
 import type { Speaker } from '../../spoken/speaker.ts';
+import { whenNextAnswer } from '../due-answer.ts';
+import { stretches } from './family-alert.ts';
 import { claimName } from './settled.ts';
 
 /** Who goes on each day, then what was taken. */
@@ -13,5 +15,27 @@ export function rosterText({ days, claims }: AnswerOf<'roster'>, s: Speaker): st
       ({ handle, settled }) =>
         `${s.member(handle)} hat übernommen: ${claimName(settled, s)} (${s.fullDay(settled.on)}).`,
     ),
+  ].join('\n');
+}
+
+/** When the reader has to go, then what is due next. */
+export function myTurnsText(
+  { days, isEveryDay, claims, next }: AnswerOf<'my-turns'>,
+  s: Speaker,
+): string {
+  const turns = isEveryDay
+    ? []
+    : days.length > 0
+      ? [`Deine Tage: ${stretches(days, s)}.`]
+      : claims.length === 0
+        ? ['Du bist für keinen Tag eingeteilt.']
+        : [];
+  return [
+    ...turns,
+    ...claims.map(
+      ({ settled }) => `Du hast übernommen: ${claimName(settled, s)} (${s.fullDay(settled.on)}).`,
+    ),
+    ...(next.length > 0 && !isEveryDay ? ['Als Nächstes steht an:'] : []),
+    ...(next.length > 0 ? [whenNextAnswer({ kind: 'when-next', duties: next }, s)] : []),
   ].join('\n');
 }

@@ -94,7 +94,7 @@ function names(duties: Extract<FamilyAlert, { kind: 'undone' }>['duties'], s: Sp
 }
 
 /** Days in a row are told as from and to. */
-function stretches(days: readonly LocalDate[], s: Speaker): string {
+export function stretches(days: readonly LocalDate[], s: Speaker): string {
   return runsOf(days)
     .map(([first, last]) => (first === last ? s.fullDay(first) : daysText(first, last, s)))
     .join('; ');

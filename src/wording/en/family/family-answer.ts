@@ -3,7 +3,7 @@ import type { Speaker } from '../../spoken/speaker.ts';
 import { awayPlanText } from './away-plan.ts';
 import { homeComingText } from './home-coming.ts';
 import { howToText } from './how-to.ts';
-import { rosterText } from './roster.ts';
+import { myTurnsText, rosterText } from './roster.ts';
 import { settledSentence, settledText } from './settled.ts';
 
 /** Who goes when, what an absence needs, how a duty is done. */
@@ -26,6 +26,8 @@ export function familyAnswer(answer: FamilyAnswer, s: Speaker): string {
       return homeComingText(answer, s);
     case 'roster':
       return rosterText(answer, s);
+    case 'my-turns':
+      return myTurnsText(answer, s);
     case 'how-to':
       return howToText(answer.how, s);
     case 'photo':
