@@ -9,6 +9,7 @@ import type { Greenhouse } from '../greenhouse/greenhouse.ts';
 import type { Member } from '../greenhouse/member.ts';
 import { asSpokenBy } from '../greenhouse/own-units.ts';
 import type { PhotoRef } from '../greenhouse/photo.ts';
+import type { SystemId } from '../greenhouse/system.ts';
 import { withEntries, withStrikes } from '../logbook/logbook.ts';
 import { withCautionsOnce } from './cautions-told.ts';
 import { type Conversation, withSettledBy } from './conversation.ts';
@@ -34,6 +35,8 @@ export interface Heard {
   readonly isOverheard: boolean;
   /** The photo that the message is a caption of. */
   readonly photo: PhotoRef | null;
+  /** The system that it was attached to by a form, and not by its words. */
+  readonly photoOf: SystemId | null;
 }
 
 /**

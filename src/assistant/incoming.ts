@@ -1,4 +1,5 @@
 import type { PhotoRef } from '../greenhouse/photo.ts';
+import type { SystemId } from '../greenhouse/system.ts';
 import type { HouseholdWish } from './household/wish.ts';
 
 /** What reaches the bot through any channel, in the channel-free form that the assistant handles. */
@@ -24,6 +25,8 @@ export interface MessageIncoming extends FromMember {
   readonly replyTo: ReplyTarget | null;
   /** The text is its caption; it may be empty. */
   readonly photo?: PhotoRef;
+  /** The system that a form attaches the photo to: the text is its note then, and nothing is read in it. */
+  readonly photoOf?: SystemId;
   /** Said among people and not to the bot: it answers only what it logs. */
   readonly isOverheard?: true;
 }

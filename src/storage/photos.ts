@@ -1,4 +1,4 @@
-import { and, eq } from 'drizzle-orm';
+import { and, eq, type SQL, sql } from 'drizzle-orm';
 import type { PhotoStore } from '../assistant/ports/photo-store.ts';
 import type { ChannelName, GreenhouseId } from '../assistant/ports/store.ts';
 import type { Database } from './schema/database.ts';
@@ -16,7 +16,7 @@ export function photoStore(database: Database): PhotoStore {
     keep: async (greenhouse, { channel, id }, bytes) => {
       await database
         .insert(photos)
-        .values({ greenhouse, channel, photoId: id, bytes })
+        .values({ greenhouse, channel, photoId: id, bytes: decoded(bytes) })
         .onConflictDoNothing();
     },
     bytes: async (greenhouse, { channel, id }) => {
@@ -27,6 +27,11 @@ export function photoStore(database: Database): PhotoStore {
       return row?.bytes ?? null;
     },
   };
+}
+
+/** As text, which the embedded database takes in a fraction of the time that it takes for bytes. */
+function decoded(bytes: Uint8Array): SQL {
+  return sql`decode(${Buffer.from(bytes).toString('base64')}, 'base64')`;
 }
 
 function ofChannel(greenhouse: GreenhouseId, channel: ChannelName) {

@@ -1,8 +1,10 @@
 import type { EntryDraft } from '../../greenhouse/entry.ts';
+import type { SystemId } from '../../greenhouse/system.ts';
 import { understand } from '../../understanding/understand.ts';
 import { readCaption } from '../../understanding/wishes/read-caption.ts';
 import { readWish } from '../../understanding/wishes/read-wish.ts';
 import type { About } from '../../understanding/wishes/wish.ts';
+import { refuse } from '../family/refuse.ts';
 import type { Handling } from '../handling.ts';
 import { contextOf } from '../reading-context.ts';
 import { askBack } from './ask-back.ts';
@@ -11,12 +13,17 @@ import { noteDraft } from './keep-notes.ts';
 import { recordEntries } from './record-entries.ts';
 
 /**
- * Keeps a grower's photo with the system or the kind of work that its caption names, or that the
- * message replied to is about; asks where neither tells. False: its caption is to be heard as words.
+ * Keeps a grower's photo with the system that a form attached it to, the system or the kind of work
+ * that its caption names, or what the message replied to is about; asks where none tells. False: its
+ * caption is to be heard as words.
  */
 export function hearPhoto(handling: Handling, text: string, around: Surroundings): boolean {
-  const { photo, member, isOverheard, writtenAtMs } = handling.heard;
+  const { photo, photoOf, member, isOverheard, writtenAtMs } = handling.heard;
   if (photo === null) return false;
+  if (photoOf !== null) {
+    attachPhoto(handling, photoOf, text.trim());
+    return true;
+  }
   const { greenhouse } = handling.standing;
   const isWordless = text.trim() === '';
   if (isWordless && isOverheard) return true;
@@ -32,6 +39,15 @@ export function hearPhoto(handling: Handling, text: string, around: Surroundings
   else if (isOverheard) return false;
   else askWhose(handling, note);
   return true;
+}
+
+/** By a form: the words with it are a note, whatever they might report elsewhere. */
+function attachPhoto(handling: Handling, system: SystemId, note: string): void {
+  if (handling.heard.member.role !== 'grower') return refuse(handling);
+  // The set-up may have changed since the form was shown.
+  const isHere = handling.standing.greenhouse.systems.some(({ id }) => id === system);
+  if (isHere) recordEntries(handling, [noteDraft(handling, { system, duty: null }, note)]);
+  else askWhose(handling, note);
 }
 
 /** It reports, asks or wishes something: then the photo is no more than an illustration. */

@@ -45,6 +45,7 @@ export async function hear(
         isPress: kind === 'press',
         isOverheard: kind === 'message' && incoming.isOverheard === true,
         photo: kind === 'message' ? (incoming.photo ?? null) : null,
+        photoOf: kind === 'message' ? (incoming.photoOf ?? null) : null,
       },
       nowMs,
     );

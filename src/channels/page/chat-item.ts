@@ -17,6 +17,7 @@ export interface SaidItem {
   readonly key: string;
   readonly atMs: number;
   readonly text: string;
+  readonly picture: ShownPicture | null;
   /** The id under which the visitor's page sent it. */
   readonly platformId: string;
 }
@@ -69,18 +70,19 @@ export function chatItems(
   const pressed = pressedTokens(history);
   const edits = latestEdits(history);
   return history.flatMap((item): ChatItem[] => {
-    if (item.kind === 'incoming') return saidItems(item.incoming);
+    if (item.kind === 'incoming') return saidItems(item.incoming, words.phrases);
     const first = item.outgoing;
     if (first.edits !== undefined) return [];
     return [botItem(first, edits.get(first.no) ?? first, pressed, standing, words)];
   });
 }
 
-function saidItems(incoming: StoredIncoming): SaidItem[] {
-  const body = readIncomingBody(incoming.body);
-  if (body.kind === 'press') return [];
-  const { no, platformId } = incoming;
-  return [{ kind: 'said', key: `in-${no}`, atMs: body.writtenAtMs, text: body.text, platformId }];
+function saidItems({ no, platformId, body }: StoredIncoming, phrases: Phrases): SaidItem[] {
+  const read = readIncomingBody(body);
+  if (read.kind === 'press') return [];
+  const { writtenAtMs: atMs, text, photo } = read;
+  const picture = photo ? { path: `/photos/${photo.id}`, alt: phrases.photo } : null;
+  return [{ kind: 'said', key: `in-${no}`, atMs, text, picture, platformId }];
 }
 
 /** `first`: the message as it was sent; `shown`: as it stands now. */

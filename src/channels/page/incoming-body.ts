@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { MessageIncoming, PressIncoming } from '../../assistant/incoming.ts';
+import type { SystemId } from '../../greenhouse/system.ts';
 
 /** What a visitor of the page can do in the chat. */
 export type PageIncoming = MessageIncoming | PressIncoming;
@@ -12,6 +13,11 @@ const bodySchema = z.discriminatedUnion('kind', [
     text: z.string(),
     writtenAtMs: z.number(),
     replyTo: z.null(),
+    photo: z.object({ channel: z.string(), id: z.string() }).exactOptional(),
+    photoOf: z
+      .string()
+      .transform((id) => id as SystemId)
+      .exactOptional(),
   }),
   z.object({ kind: z.literal('press'), from: z.string(), chat: z.null(), token: z.string() }),
 ]);

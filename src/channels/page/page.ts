@@ -5,6 +5,7 @@ import { isAllowedHost } from './guards/allowed-host.ts';
 import { responseHeaders } from './guards/response-headers.ts';
 import { isSameOrigin } from './guards/same-origin.ts';
 import type { PageOptions } from './page-options.ts';
+import { mostPhotoMb } from './photo-form.ts';
 import { Road } from './road.ts';
 import { chatRoutes } from './routes/chat-routes.ts';
 import { liveRoutes } from './routes/live-routes.ts';
@@ -35,6 +36,11 @@ export interface Page {
 
 const longestFormBytes = 64 * 1024;
 const longestFileBytes = 1024 * 1024;
+/** The photo and the rest of its form. */
+const longestPhotoBytes = mostPhotoMb * 1024 * 1024 + longestFormBytes;
+
+/** What is sent to them is stored before it is handled. */
+const sendingPaths = ['/messages', '/presses', '/set-up/photos'];
 
 /** @throws Error where a file of the page is missing from the assets folder. */
 export async function createPage(options: PageOptions): Promise<Page> {
@@ -89,6 +95,7 @@ function appOf(rooms: Rooms): Hono {
     app.use(path, limitOf(longestFormBytes, '64 KB', rooms));
   }
   app.use('/set-up', limitOf(longestFileBytes, '1 MB', rooms));
+  app.use('/set-up/photos', limitOf(longestPhotoBytes, `${mostPhotoMb} MB`, rooms));
   app.route('/', chatRoutes(rooms));
   app.route('/', liveRoutes(rooms));
   app.route('/', pictureRoutes(rooms));
@@ -96,7 +103,7 @@ function appOf(rooms: Rooms): Hono {
   app.notFound((c) => answerError(c, rooms, 404, (phrases) => phrases.notFound));
   app.onError((error, c) => {
     report(error, `answering ${c.req.method} ${c.req.path}`);
-    const isSending = c.req.path === '/messages' || c.req.path === '/presses';
+    const isSending = sendingPaths.includes(c.req.path);
     return answerError(c, rooms, 500, ({ notHandledYet, broken }) =>
       isSending ? notHandledYet : broken,
     );

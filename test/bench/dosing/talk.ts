@@ -49,6 +49,7 @@ export class Talk {
         isPress: false,
         isOverheard: false,
         photo: null,
+        photoOf: null,
       },
       nowMs,
     );

@@ -208,6 +208,41 @@ describe.skipIf(!isChromiumHere)('the page in Chromium', () => {
     expect(await tab.getByText('No connection, trying again…').count()).toBe(0);
   });
 
+  it('takes a photo for a system without a script, and shows it in the steps of its work', async () => {
+    const { url, post, reported } = await served();
+    const tab = await visit(`${url}set-up`, { ...phone, javaScriptEnabled: false });
+    const attach = async (name: string, buffer: Buffer): Promise<void> => {
+      await tab
+        .getByLabel('Photo', { exact: true })
+        .setInputFiles({ name, mimeType: 'image/jpeg', buffer });
+      await tab.getByRole('button', { name: 'Keep the photo' }).click();
+    };
+    await tab.getByLabel('System', { exact: true }).selectOption('Bucket row');
+    await tab.getByLabel('What it shows').fill('the tap is behind the door');
+    await attach('tap.jpg', Buffer.from('no picture at all'));
+    expect(await tab.getByRole('alert').innerText()).toContain('cannot be shown as a photo');
+    expect(await tab.getByLabel('What it shows').inputValue()).toBe('the tap is behind the door');
+    await attach('huge.jpg', Buffer.alloc(12 * 1024 * 1024, 0xff));
+    await tab.getByText('That is too large; at most 10 MB fit.').waitFor();
+    await tab.goto(`${url}set-up`);
+    await tab.getByLabel('System', { exact: true }).selectOption('Bucket row');
+    await attach('tap.jpg', await tab.screenshot());
+    expect(await tab.getByRole('status').innerText()).toContain('is kept with Bucket row');
+    await post('/messages', {
+      as: 'tomas',
+      id: 'message-1',
+      text: 'how do I top up the bucket row?',
+    });
+    await tab.goto(url);
+    await tab.getByLabel('Speaking as').selectOption('Tomas');
+    await tab.getByRole('button', { name: 'Switch' }).click();
+    const photo = tab.locator('.is-answer img.picture');
+    await photo.scrollIntoViewIfNeeded();
+    const widthPx = "document.querySelector('.is-answer img.picture').naturalWidth";
+    await expect.poll(() => tab.evaluate(widthPx)).toBe(phone.viewport!.width);
+    expect(reported).toEqual([]);
+  });
+
   it('leaves what is being read in its place when a message comes', async () => {
     const { url, post } = await served();
     for (let i = 0; i < 12; i += 1) {

@@ -79,6 +79,16 @@ export const de: Phrases = {
   faultFound: 'Gefunden',
   faultExpected: 'Erwartet',
 
+  attachPhoto: 'Foto zu einem System',
+  attachPhotoExplained:
+    'Es steht bei den Schritten der Arbeit an diesem System, für alle, die fragen, wie sie geht: wo der Hahn ist, bis zu welcher Marke aufgefüllt wird.',
+  system: 'System',
+  photo: 'Foto',
+  photoNote: 'Was es zeigt (kann leer bleiben)',
+  keepPhoto: 'Foto behalten',
+  photoKept: (system) =>
+    `Das Foto gehört jetzt zu ${system} und steht bei den Schritten der Arbeit dort.`,
+
   errorTitle: 'Das hat nicht geklappt',
   typeSomething: 'Die Nachricht war leer. Schreib zuerst etwas hinein.',
   tooLong: (length, most) =>
@@ -95,6 +105,12 @@ export const de: Phrases = {
   broken: 'Hier ist etwas schiefgegangen. Bitte gleich noch einmal versuchen.',
   growersOnly: 'Die Einrichtung ändert nur, wem das Gewächshaus gehört. Wechsle zuerst dorthin.',
   nothingChosen: 'Wähle zuerst eine Datei oder füge ihren Text ein.',
+  noPhotoChosen: 'Wähle zuerst ein Foto aus.',
+  noPhoto: 'Diese Datei lässt sich nicht als Foto zeigen. Wähle ein Bild in JPEG, PNG oder WebP.',
+  noSuchSystem:
+    'Dieses System gehört nicht mehr zur Einrichtung. Wähle eines aus und versuche es noch einmal.',
+  noteTooLong: (length, most) =>
+    `Die Worte zum Foto haben ${length} Zeichen; höchstens ${most} passen hinein.`,
 
   examples,
   doneMessage,

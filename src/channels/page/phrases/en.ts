@@ -79,6 +79,15 @@ export const en: Phrases = {
   faultFound: 'Found',
   faultExpected: 'Expected',
 
+  attachPhoto: 'Photo for a system',
+  attachPhotoExplained:
+    'It is shown with the steps of that system’s work to whoever asks how it is done: where the tap is, up to which mark to fill.',
+  system: 'System',
+  photo: 'Photo',
+  photoNote: 'What it shows (may stay empty)',
+  keepPhoto: 'Keep the photo',
+  photoKept: (system) => `The photo is kept with ${system} and comes with the steps of its work.`,
+
   errorTitle: 'That did not work',
   typeSomething: 'There was nothing in the message. Type something first.',
   tooLong: (length, most) =>
@@ -94,6 +103,11 @@ export const en: Phrases = {
   broken: 'Something went wrong here. Please try again in a moment.',
   growersOnly: 'Only a grower changes the set-up. Switch to a grower first.',
   nothingChosen: 'Choose a file or paste its text first.',
+  noPhotoChosen: 'Choose a photo first.',
+  noPhoto: 'That file cannot be shown as a photo. Choose a JPEG, PNG or WebP picture.',
+  noSuchSystem: 'That system is not in the set-up any more. Choose one and try again.',
+  noteTooLong: (length, most) =>
+    `The words with the photo have ${length} characters; at most ${most} fit.`,
 
   examples,
   doneMessage,

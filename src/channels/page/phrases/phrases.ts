@@ -54,6 +54,14 @@ export interface Phrases {
   readonly faultFound: string;
   readonly faultExpected: string;
 
+  readonly attachPhoto: string;
+  readonly attachPhotoExplained: string;
+  readonly system: string;
+  readonly photo: string;
+  readonly photoNote: string;
+  readonly keepPhoto: string;
+  readonly photoKept: (system: string) => string;
+
   readonly errorTitle: string;
   readonly typeSomething: string;
   readonly tooLong: (length: number, most: number) => string;
@@ -66,6 +74,10 @@ export interface Phrases {
   readonly broken: string;
   readonly growersOnly: string;
   readonly nothingChosen: string;
+  readonly noPhotoChosen: string;
+  readonly noPhoto: string;
+  readonly noSuchSystem: string;
+  readonly noteTooLong: (length: number, most: number) => string;
 
   /** Messages that a newcomer may send as they stand, made of this greenhouse's own names. */
   readonly examples: (greenhouse: Greenhouse) => readonly string[];

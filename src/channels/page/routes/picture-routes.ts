@@ -1,8 +1,9 @@
-import { Hono } from 'hono';
+import { type Context, Hono } from 'hono';
 import type { OutgoingNo } from '../../../assistant/outgoing.ts';
 import { photoIn } from '../../../assistant/photo-in.ts';
 import { pictureIn } from '../../../assistant/replies/picture.ts';
 import { readerOf } from '../../../wording/reader-of.ts';
+import { channel } from '../page-options.ts';
 import { answerError, greenhouseOf, type Rooms } from './visit.ts';
 
 /** What a message shows never changes, but the words in it follow the set-up. */
@@ -34,11 +35,22 @@ export function pictureRoutes(rooms: Rooms): Hono {
     const photo = outgoing && photoIn(outgoing.reply);
     const bytes = photo && (await store.photos.bytes(greenhouseId, photo));
     if (!bytes) return answerError(c, rooms, 404, (phrases) => phrases.notFound);
-    return c.body(new Uint8Array(bytes), 200, {
-      // Named an image of whatever kind, it is shown as one and never as anything else.
-      'Content-Type': 'image/jpeg',
-      'Cache-Control': `private, max-age=${keptForS}`,
-    });
+    return showPhoto(c, bytes);
+  });
+  // One that was attached here is known by the mark of its bytes.
+  routes.get('/photos/:id{[0-9a-f]{64}}', async (c) => {
+    const { store, greenhouseId } = rooms.options;
+    const bytes = await store.photos.bytes(greenhouseId, { channel, id: c.req.param('id') });
+    if (!bytes) return answerError(c, rooms, 404, (phrases) => phrases.notFound);
+    return showPhoto(c, bytes);
   });
   return routes;
+}
+
+function showPhoto(c: Context, bytes: Uint8Array): Response {
+  return c.body(new Uint8Array(bytes), 200, {
+    // Named an image of whatever kind, it is shown as one and never as anything else.
+    'Content-Type': 'image/jpeg',
+    'Cache-Control': `private, max-age=${keptForS}`,
+  });
 }

@@ -22,7 +22,8 @@ function sideOf(item: ChatItem): string {
 
 function said(item: SaidItem, talk: Talk): Markup {
   return html`<p class="head"><span class="hidden">${talk.phrases.you}</span>${clock(item, talk)}</p>
-<p class="text">${item.text}</p>`;
+${item.text === '' ? '' : html`<p class="text">${item.text}</p>`}
+${shown(item)}`;
 }
 
 function fromBot(item: BotItem, talk: Talk): Markup {
@@ -30,8 +31,13 @@ function fromBot(item: BotItem, talk: Talk): Markup {
   const label = item.isStruck ? phrases.struckOut : phrases.kindLabel[item.replyKind];
   return html`<p class="head"><span class="hidden">${phrases.bot}:</span><span class="label">${label}</span>${clock(item, talk)}</p>
 <p class="text">${item.text}</p>
-${item.picture ? html`<img class="picture" src="${item.picture.path}" alt="${item.picture.alt}" loading="lazy">` : ''}
+${shown(item)}
 ${item.isInPassing ? '' : buttons(item, talk)}`;
+}
+
+function shown({ picture }: ChatItem): Markup | '' {
+  if (!picture) return '';
+  return html`<img class="picture" src="${picture.path}" alt="${picture.alt}" loading="lazy">`;
 }
 
 function buttons({ rows, isStruck }: BotItem, talk: Talk): Markup | '' {

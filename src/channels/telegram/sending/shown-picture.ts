@@ -22,8 +22,9 @@ export async function shownPicture(
 }
 
 /**
- * Sends with the picture; where the platform does not know a photo by its name any more, such as under
- * another bot's token, with the bytes that were kept of it, or else in words alone.
+ * Sends with the picture. Where the platform does not know a photo by its name any more, such as under
+ * another bot's token, with the bytes that were kept of it; where it takes no bytes of it, such as
+ * those of a damaged or very long one, in words alone.
  */
 export async function sendingPhoto<T>(
   picture: ShownPicture,
@@ -34,8 +35,11 @@ export async function sendingPhoto<T>(
   try {
     return await send(picture);
   } catch (error) {
-    if (typeof picture !== 'string' || !isUnknownFile(error)) throw error;
-    return send(await keptPhoto(pending, options));
+    if (typeof picture === 'string' && isUnknownFile(error)) {
+      return sendingPhoto(await keptPhoto(pending, options), pending, options, send);
+    }
+    if (picture instanceof Uint8Array && isUnfitPhoto(error)) return send(null);
+    throw error;
   }
 }
 
@@ -44,6 +48,14 @@ function isUnknownFile(error: unknown): boolean {
   return (
     failure?.kind === 'refused' &&
     /file identifier|remote file|file reference/iu.test(failure.because)
+  );
+}
+
+function isUnfitPhoto(error: unknown): boolean {
+  const failure = failureOf(error);
+  return (
+    failure?.kind === 'refused' &&
+    /photo_\w*invalid|image_process_failed|too large|too big/iu.test(failure.because)
   );
 }
 

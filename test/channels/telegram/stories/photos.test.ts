@@ -64,6 +64,37 @@ it.each<Mode>(['polling', 'webhook'])(
     expect(pictureSize(new Uint8Array(await shown.arrayBuffer()))).toEqual(
       pictureSize(TINY_PICTURE),
     );
+
+    // What was attached on the page comes in the chat as well, and without the photo where the platform takes none.
+    const attached = new FormData();
+    for (const [name, value] of [
+      ['id', 'photo-form-1'],
+      ['system', systemNamed(await (await fetch(`${page}/set-up`)).text(), 'Gutter run')],
+      ['note', 'up to the black mark'],
+    ] as const) {
+      attached.set(name, value);
+    }
+    attached.set('photo', new File([Uint8Array.from(TINY_PICTURE)], 'mark.png'));
+    const kept = await fetch(`${page}/set-up/photos`, {
+      method: 'POST',
+      body: attached,
+      headers: origin,
+    });
+    expect(kept.status).toBe(200);
+    const isMark = ({ text }: { text: string }) =>
+      text.includes('up to the black mark') && !text.includes('this is the tap');
+    uwe.dm('wie fülle ich gutter run auf');
+    expect((await hears(uwe, isMark)).photo).toEqual(TINY_PICTURE);
+    emulator.faults.arm(refused(400, 'Bad Request: PHOTO_INVALID_DIMENSIONS'), {
+      method: 'sendPhoto',
+      skip: 1,
+    });
+    uwe.dm('wie fülle ich gutter run auf');
+    expect((await hears(uwe, isMark)).photo).toBeUndefined();
     expect(bot.output).not.toContain(emulator.token);
   },
 );
+
+function systemNamed(html: string, name: string): string {
+  return new RegExp(`<option value="([^"]+)"\\s*>${name}<`).exec(html)![1]!;
+}
