@@ -11,6 +11,8 @@ const greenhouseFile = join(root, 'greenhouses', 'quarry-lane.json');
 /** Within the package, so that the code finds its migrations from there. */
 const builtFolder = join(root, 'node_modules', '.cache', 'brimkeeper', `built-${process.pid}`);
 const clockFile = join(import.meta.dirname, 'stories', 'shifted-clock.mjs');
+/** A first start makes a database, which a machine that is busy with others takes a minute for. */
+const startPatienceMs = 120_000;
 let built: Promise<string> | null = null;
 
 /** The program as it ships, built once a test process. */
@@ -114,7 +116,7 @@ export class RunningBot {
     });
     const from = this.output.length;
     const { waitsFor = /On Telegram as @\w+/u } = this.#options;
-    await this.prints(waitsFor, { from, timeoutMs: 40_000 });
+    await this.prints(waitsFor, { from, timeoutMs: startPatienceMs });
   }
 
   /** What the first group of a pattern matches in the output, past or to come. */
