@@ -525,7 +525,7 @@ describe('German: order, ranges, lists and asides', () => {
       'man sieht Läuse, Wanne pH 5,8': 'Südwanne ph 5.8',
       'Tom sagt Wanne pH 5,8': 'passed over: hearsay',
       '12 l nachgefüllt in der Wanne, weil sie fast leer war': 'Südwanne top-up 12',
-      'Wanne war fast leer, 40 l nachgefüllt': '? missing-amount; Südwanne top-up 40',
+      'Wanne war fast leer, 40 l nachgefüllt': 'Südwanne top-up 40',
       'Wanne war leer, jetzt wieder voll': 'Südwanne level 0; Südwanne level 108',
       'Wanne stand bei 60 l, 30 l nachgefüllt': 'Südwanne level 60; Südwanne top-up 30',
       'nach dem Nachfüllen pH 5,9 in der Wanne': 'Südwanne ph 5.9',

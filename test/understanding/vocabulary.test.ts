@@ -10,7 +10,6 @@ const maySayNothing: Readonly<Record<Language, readonly string[]>> = {
   // Verbs that English does not part, `ago` that only follows, and a day of the month that the 10th says.
   en: [
     'could',
-    'runs',
     'again',
     'this-night',
     'ago-before',
