@@ -344,6 +344,7 @@ export const asking: Words<AskConcept> = {
   'is-it': [
     'is',
     'are',
+    'r',
     'was',
     'were',
     'does',

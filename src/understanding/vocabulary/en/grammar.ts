@@ -49,6 +49,7 @@ export const grammar: Words<GrammarConcept> = {
   link: [
     'is',
     'are',
+    'r',
     'was',
     'were',
     'at',
@@ -636,7 +637,7 @@ export const grammar: Words<GrammarConcept> = {
     'this one',
     'all of it',
   ],
-  and: ['and', '&', '+', 'plus', 'as well as'],
+  and: ['and', '&', '+', 'plus', 'as well as', 'n', "'n'"],
   plus: ['+', 'plus'],
   by: ['by', 'fell by', 'dropped by', 'went down by', 'went up by', 'rose by', 'up by', 'down by'],
   moved: [
