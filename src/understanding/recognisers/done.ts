@@ -15,6 +15,11 @@ import { choreIn } from './chores.ts';
 
 /** `done`, `did the jars`, `done except gutters`, ✅, a chore told by its name. */
 export function recogniseDone(frame: Frame, moods: readonly (Mood | null)[]): DoneStatement[] {
+  const found = doneSaid(frame, moods);
+  return isOnlyTick(frame) ? found.map((one) => ({ ...one, isSign: true })) : found;
+}
+
+function doneSaid(frame: Frame, moods: readonly (Mood | null)[]): DoneStatement[] {
   const found: DoneStatement[] = [];
   for (let c = 0; c < frame.clauses.length; c++) {
     const clause = frame.clauses[c]!;
@@ -78,8 +83,7 @@ function statement(
     frame.terms[first.from]!.from,
     frame.terms[Math.max(first.from, last.to - 1)]!.to,
   ];
-  const sign = isOnlyTick(frame) ? { isSign: true as const } : {};
-  return { kind: 'done', ...said, ...sign, span: { from, to }, because: ['done'] };
+  return { kind: 'done', ...said, span: { from, to }, because: ['done'] };
 }
 
 /** A thumb or a tick and nothing else. */
