@@ -149,10 +149,20 @@ function rangeFrom(reading: Reading, at: number, low: Core, lead: Lead | null): 
   if (isDash(reading, at - 1) || isDash(reading, from + link + high.length)) return null;
   const [a, b] = [low.values[0]!, high.values[0]!];
   if (a >= b || low.needsUnit) return null;
+  // `EC 1,8 – 21 °C`: a dash between two things told, far apart.
+  const dash = reading.tokens[from]!;
+  if (isSpacedDash(dash, reading.tokens[from + 1]) && b > widestSpaced * a) return null;
   if (unit && !sameUnit(unit.value, unitFrom(reading, from + link + high.length)?.value))
     return null;
   const length = from + link + high.length - at;
   return { ...high, values: [(a + b) / 2], length, approximate: true, whole: false };
+}
+
+/** A range that is written with blanks around its dash is no wider than this. */
+const widestSpaced = 2.5;
+
+function isSpacedDash(dash: Token, after: Token | undefined): boolean {
+  return ['-', '–', '—'].includes(dash.text) && !dash.glued && after?.glued === false;
 }
 
 function isDash({ tokens }: Reading, at: number): boolean {
