@@ -28,13 +28,13 @@ export const anyHousehold: ReportHabit = {
 };
 
 /** The day of a round: so many top-ups were told, and so many that it asked for were not. */
-export interface Silence {
+export interface RoundDay {
   readonly told: number;
   readonly untold: number;
 }
 
 /** The chance that what was asked for and not told was done all the same. */
-export function doneUntold(habit: ReportHabit, { told, untold }: Silence): number {
+export function doneUntold(habit: ReportHabit, { told, untold }: RoundDay): number {
   const forgets = share(habit.forgets);
   const forgotten = forgets ** untold * (1 - forgets) ** told;
   if (told > 0) {
@@ -50,7 +50,7 @@ export function doneUntold(habit: ReportHabit, { told, untold }: Silence): numbe
 }
 
 /** The habit after a day of which something was told; none of that is doubtful. */
-export function afterTelling(habit: ReportHabit, { told, untold }: Silence): ReportHabit {
+export function afterTelling(habit: ReportHabit, { told, untold }: RoundDay): ReportHabit {
   return {
     misses: counted(habit.misses, 0, 1),
     keepsQuiet: counted(habit.keepsQuiet, 0, 1),
@@ -60,8 +60,8 @@ export function afterTelling(habit: ReportHabit, { told, untold }: Silence): Rep
 }
 
 /** The habit after one untold top-up of a silence has shown itself to have been done with this chance. */
-export function afterShowing(habit: ReportHabit, silence: Silence, done: number): ReportHabit {
-  const { told, untold } = silence;
+export function afterShowing(habit: ReportHabit, day: RoundDay, done: number): ReportHabit {
+  const { told, untold } = day;
   const part = 1 / untold;
   if (told > 0) {
     return {

@@ -6,7 +6,7 @@ import {
   anyHousehold,
   doneUntold,
   type ReportHabit,
-  type Silence,
+  type RoundDay,
 } from './report-habit.ts';
 import type { PastRound } from './rounds.ts';
 
@@ -40,9 +40,9 @@ export function unreportedTopUps(
     const untold = asked.filter((system) => !isToldOf(said.get(system) ?? [], fromMs, toMs));
     // Asked for or not: what a round asked on the strength of an entry struck since must not count.
     const told = fillsBetween(said, fromMs, toMs);
-    const silence: Silence = { told, untold: untold.length };
-    const chance = doneUntold(habit, silence);
-    if (told > 0) habit = afterTelling(habit, silence);
+    const day: RoundDay = { told, untold: untold.length };
+    const chance = untold.length > 0 ? doneUntold(habit, day) : 1;
+    if (told > 0) habit = afterTelling(habit, day);
     for (const system of untold) {
       const atMs = Math.min(fromMs + doneAfterMs, toMs);
       found.set(system, [
@@ -51,7 +51,7 @@ export function unreportedTopUps(
       ]);
       const shown = shownDone(said.get(system) ?? [], atMs, chance);
       if (!shown) continue;
-      const learn = (before: ReportHabit) => afterShowing(before, silence, shown.done);
+      const learn = (before: ReportHabit) => afterShowing(before, day, shown.done);
       lessons = [...lessons, { knownAtMs: shown.knownAtMs, learn }];
     }
   }

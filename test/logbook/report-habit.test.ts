@@ -5,11 +5,11 @@ import {
   anyHousehold,
   doneUntold,
   type ReportHabit,
-  type Silence,
+  type RoundDay,
 } from '../../src/logbook/report-habit.ts';
 import { diceOf } from '../bench/season/dice.ts';
 
-const silentAbout = (untold: number, asked: number): Silence => ({ told: asked - untold, untold });
+const silentAbout = (untold: number, asked: number): RoundDay => ({ told: asked - untold, untold });
 
 function times(count: number, habit: ReportHabit, step: (before: ReportHabit) => ReportHabit) {
   let after = habit;
@@ -36,14 +36,14 @@ function play(truth: Truth, asked: number, rounds: number) {
     const done = Array.from({ length: asked }, (_, i) => goes && (i + from) % asked >= leaves);
     const told = done.map((isDone) => isDone && dice.uniform() >= truth.forgets);
     const toldCount = told.filter(Boolean).length;
-    const silence = silentAbout(asked - toldCount, asked);
-    if (silence.untold > 0) {
-      const chance = doneUntold(habit, silence);
+    const day = silentAbout(asked - toldCount, asked);
+    if (day.untold > 0) {
+      const chance = doneUntold(habit, day);
       for (const [i, isDone] of done.entries()) if (!told[i]) cases.push({ chance, isDone });
     }
-    if (toldCount > 0) habit = afterTelling(habit, silence);
+    if (toldCount > 0) habit = afterTelling(habit, day);
     for (const [i, isDone] of done.entries()) {
-      if (!told[i]) habit = afterShowing(habit, silence, isDone ? 1 : 0);
+      if (!told[i]) habit = afterShowing(habit, day, isDone ? 1 : 0);
     }
   }
   return cases;

@@ -26,13 +26,12 @@ export function putBackLast(handling: Handling): void {
   handling.say({ kind: 'answer', answer: { kind: 'nothing-to-put-back' } });
 }
 
-/** Puts back what the message in hand had struck out: it was edited. False: it struck nothing out. */
-export function putBackStruckByMessage(handling: Handling): boolean {
+/** Puts back what the message in hand had struck out: it was edited. */
+export function putBackStruckByMessage(handling: Handling): void {
   const { messageId } = handling.heard;
   const struck = handling.conversation.struck?.find((each) => each.messageId === messageId);
   const logged = struck ? putBackStruck(handling, struck) : [];
   if (logged.length > 0) tellPutBack(handling, logged);
-  return logged.length > 0;
 }
 
 function putBackStruck(handling: Handling, struck: StruckBy): readonly Entry[] {

@@ -172,21 +172,14 @@ export function elsewhere(frame: Frame, clause: Clause, mark: Marker): void {
 
 /** `we used 3 cans for the bench`: by somebody for a system, and not by the system; whether it is in it is asked. */
 function isUsedFor(frame: Frame, clause: Clause): boolean {
-  const verb = frame.terms.findIndex(
-    (term, i) =>
-      i >= clause.from && i < clause.to && means(term, 'take-away') && means(term, 'use'),
-  );
-  if (verb < 0 || frame.places.hasWhere(isName, clause.from, verb)) return false;
-  const amount = frame.terms.findIndex(({ kind }, i) => i > verb && kind === 'measure');
+  const [verb] = inClause(frame, clause, (term) => means(term, 'take-away') && means(term, 'use'));
+  if (verb === undefined || frame.places.hasWhere(isName, clause.from, verb)) return false;
+  const [amount] = inClause(frame, clause, ({ kind }, i) => i > verb && kind === 'measure');
+  if (amount === undefined) return false;
   const place = frame.terms[amount + 1];
   const name = means(frame.terms[amount + 2], 'article') ? amount + 3 : amount + 2;
   return (
-    amount > verb &&
-    amount < clause.to &&
-    means(place, 'place') &&
-    !means(place, 'from') &&
-    name < clause.to &&
-    isName(frame.terms[name])
+    means(place, 'place') && !means(place, 'from') && name < clause.to && isName(frame.terms[name])
   );
 }
 

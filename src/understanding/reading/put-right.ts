@@ -28,8 +28,9 @@ export function putNamesRight(terms: readonly Term[]): readonly Term[] {
     if (kept[cut]!.kind !== 'stop') continue;
     const before = clauseBefore(kept, cut);
     const names = before.filter((i) => kept[i]!.kind === 'name');
+    if (names.length !== 1 || before.length === 1) continue;
     const meant = nameMeant(kept, cut);
-    if (names.length !== 1 || before.length === 1 || meant === null) continue;
+    if (meant === null) continue;
     kept[names[0]!] = { ...meant.name, glued: kept[names[0]!]!.glued };
     kept.splice(cut, meant.to - cut);
     cut--;

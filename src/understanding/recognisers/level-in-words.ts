@@ -12,7 +12,6 @@ import {
   take,
 } from '../reading/frame.ts';
 import { isMark, means, type Term } from '../reading/term.ts';
-import { lowUntold } from '../refiners/low-and-filled.ts';
 import { fact } from './level-fact.ts';
 
 /** `full`, `half full`, `empty`, `half empty`, `a third left`. */
@@ -108,5 +107,5 @@ export function justLow(frame: Frame, clause: Clause): Fact[] {
   if (measuresIn(frame, clause).length > 0 || hasUnknown(frame, clause.from, clause.to)) return [];
   if (inClause(frame, clause, (term) => isLabel(term) && !means(term, 'level')).length > 0)
     return [];
-  return [fact(frame, at, { kind: 'missing' }, lowUntold)];
+  return [fact(frame, at, { kind: 'missing' }, 'low, but not how low')];
 }

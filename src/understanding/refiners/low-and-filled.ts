@@ -1,23 +1,24 @@
-import type { Statement } from '../statement.ts';
-
-/** The recogniser's word for `the dwc is low`, where nothing says how low. */
-export const lowUntold = 'low, but not how low';
+import type { DoubtStatement, EntryStatement, Statement } from '../statement.ts';
 
 /** `dwc is low, topped it up 10 l`: where it stood is not asked of what has been filled since. */
 export function withoutLowOnceFilled(statements: readonly Statement[]): readonly Statement[] {
+  const filled = new Set(
+    statements.flatMap((one) => (one.kind === 'entry' && isWater(one) ? [one.draft.system] : [])),
+  );
   return statements.filter(
-    (statement) =>
-      statement.kind !== 'doubt' ||
-      !statement.because.includes(lowUntold) ||
-      !statement.waiting?.drafts.every(({ system }) =>
-        statements.some(
-          (other) => other.kind === 'entry' && other.draft.system === system && isWater(other),
-        ),
+    (one) =>
+      !(
+        one.kind === 'doubt' &&
+        asksForLevel(one) &&
+        one.waiting?.drafts.every(({ system }) => filled.has(system))
       ),
   );
 }
 
-function isWater(statement: Statement & { readonly kind: 'entry' }): boolean {
-  const { quantity } = statement.draft;
+function asksForLevel({ reason }: DoubtStatement): boolean {
+  return reason.kind === 'missing-amount' && reason.quantity === 'level';
+}
+
+function isWater({ draft: { quantity } }: EntryStatement): boolean {
   return quantity === 'top-up' || quantity === 'level' || quantity === 'reservoir-change';
 }

@@ -3,6 +3,7 @@ import { sameButForEnding } from '../names/inflection.ts';
 import { isSlipOf } from '../reading/slip.ts';
 import type { Token } from '../reading/token.ts';
 import { wordsOf } from '../reading/word-list.ts';
+import { splitAt } from './split-at.ts';
 import { asWritten, type WishWorld } from './wish-world.ts';
 
 /** The one system that all these words name. */
@@ -24,12 +25,9 @@ export function readSystems(
   const { joiners, everything } = world.words;
   const said = words.map(({ text }) => text).join(' ');
   if (everything.includes(said)) return world.greenhouse.systems.map(({ id }) => id);
-  const each: Token[][] = [[]];
-  for (const word of words) {
-    if (joiners.includes(word.text)) each.push([]);
-    else each.at(-1)!.push(word);
-  }
-  const systems = each.filter((name) => name.length > 0).map((name) => readSystem(name, world));
+  const systems = splitAt(words, joiners)
+    .filter((name) => name.length > 0)
+    .map((name) => readSystem(name, world));
   return systems.length > 0 && systems.every((system) => system !== undefined)
     ? systems
     : undefined;

@@ -4,8 +4,8 @@ import type { Days } from '../arranging/arranging.ts';
 import { daysAt } from '../arranging/days-said.ts';
 import { piecesOf } from '../arranging/piece.ts';
 import type { Token } from '../reading/token.ts';
-import type { WishWords } from '../vocabulary/wishes/wish-words.ts';
 import type { ReadSlot } from './match-pattern.ts';
+import { onceForWords } from './once-for-words.ts';
 import { type Pattern, patternOf } from './pattern.ts';
 import { PatternIndex } from './pattern-index.ts';
 import type { WishWorld } from './wish-world.ts';
@@ -37,22 +37,14 @@ interface ScenarioPattern {
   readonly pattern: Pattern;
 }
 
-// Filled when a language's first message is read.
-const known = new WeakMap<WishWords, PatternIndex<ScenarioPattern>>();
-
-function scenarioPatterns(words: WishWords): PatternIndex<ScenarioPattern> {
-  let patterns = known.get(words);
-  if (!patterns) {
-    const ways = Object.keys(words.scenarios) as ScenarioWay[];
-    patterns = new PatternIndex(
-      ways.flatMap((way) =>
-        words.scenarios[way].map((text) => ({ way, pattern: patternOf(text) })),
-      ),
-    );
-    known.set(words, patterns);
-  }
-  return patterns;
-}
+const scenarioPatterns = onceForWords((words) => {
+  const ways = Object.keys(words.scenarios) as ScenarioWay[];
+  return new PatternIndex(
+    ways.flatMap((way) =>
+      words.scenarios[way].map((text): ScenarioPattern => ({ way, pattern: patternOf(text) })),
+    ),
+  );
+});
 
 function scenarioOf(way: ScenarioWay, slots: ReadonlyMap<string, unknown>): Scenario {
   const days = slots.get('future') as Days;

@@ -3,10 +3,10 @@ import { type Language, languages } from '../../greenhouse/member.ts';
 import type { WantedQuantity } from '../../greenhouse/set-up/set-up-change.ts';
 import type { Token } from '../reading/token.ts';
 import { wordsOf } from '../reading/word-list.ts';
-import type { WishWords } from '../vocabulary/wishes/wish-words.ts';
 import { isButt } from './is-butt.ts';
 import type { ReadSlot } from './match-pattern.ts';
-import { type Pattern, patternOf } from './pattern.ts';
+import { onceForWords } from './once-for-words.ts';
+import { patternOf } from './pattern.ts';
 import { PatternIndex } from './pattern-index.ts';
 import { readAbout } from './read-about.ts';
 import {
@@ -109,27 +109,12 @@ export function readSlot(slot: string, words: readonly Token[], world: WishWorld
   return world.slotsRead.get(key);
 }
 
-interface PhrasePatterns {
-  readonly intervals: PatternIndex<{ readonly pattern: Pattern; readonly days: number }>;
-  readonly wide: PatternIndex<{ readonly pattern: Pattern }>;
-}
-
-// Filled when a language's first message is read.
-const phrasePatterns = new WeakMap<WishWords, PhrasePatterns>();
-
-function patternsOf(words: WishWords): PhrasePatterns {
-  let known = phrasePatterns.get(words);
-  if (!known) {
-    known = {
-      intervals: new PatternIndex(
-        words.intervals.map(({ pattern, days }) => ({ pattern: patternOf(pattern), days })),
-      ),
-      wide: new PatternIndex(words.wide.map((pattern) => ({ pattern: patternOf(pattern) }))),
-    };
-    phrasePatterns.set(words, known);
-  }
-  return known;
-}
+const patternsOf = onceForWords((words) => ({
+  intervals: new PatternIndex(
+    words.intervals.map(({ pattern, days }) => ({ pattern: patternOf(pattern), days })),
+  ),
+  wide: new PatternIndex(words.wide.map((pattern) => ({ pattern: patternOf(pattern) }))),
+}));
 
 /** Days from one time to the next. */
 function readInterval(words: readonly Token[], world: WishWorld): number | undefined {

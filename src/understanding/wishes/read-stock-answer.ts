@@ -1,7 +1,7 @@
 import type { Greenhouse } from '../../greenhouse/greenhouse.ts';
 import type { Member } from '../../greenhouse/member.ts';
-import type { WishWords } from '../vocabulary/wishes/wish-words.ts';
-import { type Pattern, patternOf } from './pattern.ts';
+import { onceForWords } from './once-for-words.ts';
+import { patternOf } from './pattern.ts';
 import { PatternIndex } from './pattern-index.ts';
 import { readNumber } from './read-amounts.ts';
 import { readSlot } from './read-slot.ts';
@@ -31,14 +31,6 @@ export function readStockAnswer(
   return null;
 }
 
-// Filled when a language's first answer is read.
-const known = new WeakMap<WishWords, PatternIndex<{ readonly pattern: Pattern }>>();
-
-function patternsOf(words: WishWords): PatternIndex<{ readonly pattern: Pattern }> {
-  let patterns = known.get(words);
-  if (!patterns) {
-    patterns = new PatternIndex(words.stockAnswers.map((text) => ({ pattern: patternOf(text) })));
-    known.set(words, patterns);
-  }
-  return patterns;
-}
+const patternsOf = onceForWords(
+  (words) => new PatternIndex(words.stockAnswers.map((text) => ({ pattern: patternOf(text) }))),
+);

@@ -5,7 +5,7 @@ import { fold } from '../../../src/understanding/reading/fold.ts';
 import { frameOf } from '../../../src/understanding/reading/frame.ts';
 import { lexiconFor } from '../../../src/understanding/reading/lexicon.ts';
 import { readingOf } from '../../../src/understanding/reading/look-up.ts';
-import { putRight } from '../../../src/understanding/reading/put-right.ts';
+import { putNamesRight, putRight } from '../../../src/understanding/reading/put-right.ts';
 import { shadeMeasures } from '../../../src/understanding/reading/shade-measures.ts';
 import { termsOf } from '../../../src/understanding/reading/terms-of.ts';
 import { tokenise } from '../../../src/understanding/reading/tokenise.ts';
@@ -26,7 +26,8 @@ export function countWork(text: string, context: Context): number {
   const folded = fold(text);
   const lexicon = lexiconFor(context.greenhouse, context.member.language);
   const tokens = counted(withoutCompounds(counted(tokenise(folded.text)), lexicon));
-  const terms = putRight(counted(shadeMeasures(counted(termsOf(readingOf(tokens, lexicon))))));
+  const right = putRight(counted(shadeMeasures(counted(termsOf(readingOf(tokens, lexicon))))));
+  const terms = putNamesRight(counted(right));
   const frame = frameOf(context, lexicon, folded, counted(terms));
   readFrame({ ...frame, clauses: counted(frame.clauses), clauseOf: counted(frame.clauseOf) });
   return looks;
