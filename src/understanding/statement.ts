@@ -206,13 +206,18 @@ export interface AskStatement {
   readonly because: readonly string[];
 }
 
-/** `done`, `did the jars`, `done except gutters`: closes duties that were asked for. */
-export interface DoneStatement {
-  readonly kind: 'done';
-  /** null: all that it answers. */
+/** Which of the duties asked for are spoken of; null: told by the others alone. */
+export interface WorkNamed {
   readonly systems: readonly SystemId[] | null;
+  readonly duty: DutyKind | null;
   readonly chore: string | null;
-  readonly except: readonly SystemId[];
+}
+
+/** `done`, `did the jars`, `checks done`, `done except gutters`: closes duties that were asked for. */
+export interface DoneStatement extends WorkNamed {
+  readonly kind: 'done';
+  /** What is left open of it. */
+  readonly except: readonly WorkNamed[];
   /** A thumb or a tick alone: where no work was asked for, it says no more than `seen`. */
   readonly isSign?: true;
   readonly span: Span;

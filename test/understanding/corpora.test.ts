@@ -63,6 +63,9 @@ describe.each([
   'understanding/corpus/clauses.jsonl',
   'understanding/corpus/fourth.jsonl',
   'understanding/corpus/fifth-german.jsonl',
+  'understanding/corpus/english-sixth-open.jsonl',
+  'understanding/corpus/german-sixth-open.jsonl',
+  'understanding/corpus/left-open.jsonl',
 ])('The corpus %s', (file) => {
   it(
     'is understood exactly in 98 of 100 messages, and nothing wrong is logged',

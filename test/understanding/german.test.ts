@@ -311,7 +311,7 @@ describe('German: times', () => {
       'fünf vor halb acht Gläser pH 6,1': 'Gläserregal ph 6.1 at 4 May 07:25',
       'um zehn vor acht 5 l in die Gläser': '? in-it-or-added (level, top-up)',
       'um 7 Uhr 30 Wanne pH 5,8': 'Südwanne ph 5.8 at 4 May 07:30',
-      'gestern Abend Wanne pH 5,8': 'Südwanne ph ~5.8 at 3 May 19:00',
+      'gestern Abend Wanne pH 5,8': 'Südwanne ph ~5.8 at 3 May 21:00',
       'gestern Abend um 8 Wanne pH 5,8': 'Südwanne ph 5.8 at 3 May 20:00',
       'gestern um 20 Uhr 12 l in die Wanne gekippt': 'Südwanne top-up 12 at 3 May 20:00',
       'vorgestern 15 l in den Tisch gefüllt': 'Nordtisch top-up ~15 at 2 May 12:00',
@@ -325,7 +325,7 @@ describe('German: times', () => {
       'am Montag Tisch EC 2,4': 'Nordtisch ec ~2.4 at 3 May 12:00',
       'letzten Dienstag um 18 Uhr Wanne pH 5,7': 'Südwanne ph 5.7 at 27 Apr 18:00',
       'Mittwoch früh Rinnen pH 6,0': 'Rinnenstrecke ph ~6 at 28 Apr 07:00',
-      'am Sonntag Abend 2 kg Gurken geerntet': 'Südwanne harvest ~2000 at 2 May 19:00',
+      'am Sonntag Abend 2 kg Gurken geerntet': 'Südwanne harvest ~2000 at 2 May 21:00',
       'am 06.04.2027 um 9:00 Wanne pH 5,8': 'Südwanne ph 5.8 at 6 Apr 09:00',
       'vor drei Tagen Lösung im Tisch gewechselt': 'Nordtisch reservoir-change ~600 at 1 May 12:00',
       'vor einer Woche Stift kalibriert, 7,00 zeigte 7,05':
@@ -336,7 +336,7 @@ describe('German: times', () => {
         'greenhouse outage 1 power at 4 May 02:00; greenhouse restored 1 power at 4 May 04:00',
       'Strom seit halb sieben weg': 'greenhouse outage 1 power at 4 May 06:30',
       'seit gestern Abend läuft die Luftpumpe in der Wanne nicht':
-        'Südwanne outage ~1 air-pump at 3 May 19:00',
+        'Südwanne outage ~1 air-pump at 3 May 21:00',
       'Stromausfall seit 20 Minuten': 'greenhouse outage 1 power at 4 May 09:00',
       'mittags Wanne pH 5,9': '? which-time (time)',
       'heute Mittag Wanne pH 5,9': '? which-time (time)',

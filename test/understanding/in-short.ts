@@ -1,7 +1,7 @@
 import { DateTime } from 'luxon';
 import type { EntryDraft } from '../../src/greenhouse/entry.ts';
 import type { Greenhouse } from '../../src/greenhouse/greenhouse.ts';
-import type { Ask, Choice, Statement } from '../../src/understanding/statement.ts';
+import type { Ask, Choice, Statement, WorkNamed } from '../../src/understanding/statement.ts';
 
 /**
  * What was understood, in short: `Bucket row ph 5.8; ? which-system`. An entry's time is told where it
@@ -36,6 +36,10 @@ export function inShort(
 
 type NameOf = (id: string | null) => string;
 
+function workInShort({ systems, duty, chore }: WorkNamed, nameOf: NameOf): string {
+  return [systems?.map(nameOf).join(' + '), duty, chore].filter(Boolean).join(' ');
+}
+
 function one(statement: Statement, nameOf: NameOf, draft: (entry: EntryDraft) => string): string {
   switch (statement.kind) {
     case 'entry':
@@ -47,10 +51,11 @@ function one(statement: Statement, nameOf: NameOf, draft: (entry: EntryDraft) =>
     case 'ask':
       return `asks ${askInShort(statement.ask, nameOf)}`;
     case 'done': {
-      const systems = statement.systems?.map(nameOf).join(' + ') ?? 'all';
       const except =
-        statement.except.length === 0 ? '' : ` except ${statement.except.map(nameOf).join(' + ')}`;
-      return `done ${statement.chore ?? systems}${except}`;
+        statement.except.length === 0
+          ? ''
+          : ` except ${statement.except.map((work) => workInShort(work, nameOf)).join(' + ')}`;
+      return `done ${workInShort(statement, nameOf) || 'all'}${except}`;
     }
     case 'taking-back': {
       const { back } = statement;

@@ -1,7 +1,7 @@
 import type { Duty } from '../../greenhouse/duty.ts';
 import type { EntryDraft } from '../../greenhouse/entry.ts';
 import { isDone } from '../../planning/duty-done.ts';
-import type { DoneStatement } from '../../understanding/statement.ts';
+import type { DoneStatement, WorkNamed } from '../../understanding/statement.ts';
 import { boardOf } from '../board-of.ts';
 import type { Handling } from '../handling.ts';
 import { askBack } from './ask-back.ts';
@@ -82,10 +82,13 @@ export function saidDraft(
 }
 
 function isMeant(duty: Duty, done: DoneStatement): boolean {
-  if (done.chore !== null) return duty.chore === done.chore;
-  if (duty.system && done.except.includes(duty.system)) return false;
-  if (done.systems === null) return true;
-  return duty.system !== null && done.systems.includes(duty.system);
+  return isNamed(duty, done) && !done.except.some((work) => isNamed(duty, work));
+}
+
+function isNamed(duty: Duty, { systems, duty: kind, chore }: WorkNamed): boolean {
+  if (chore !== null) return duty.chore === chore;
+  if (kind !== null && duty.kind !== kind) return false;
+  return systems === null || (duty.system !== null && systems.includes(duty.system));
 }
 
 function askWhich(handling: Handling): void {

@@ -1,7 +1,12 @@
 import type { Entry } from '../../greenhouse/entry.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { RepliedTo } from '../../understanding/context.ts';
-import type { Assumption, Statement, Understanding } from '../../understanding/statement.ts';
+import type {
+  Assumption,
+  Statement,
+  Understanding,
+  WorkNamed,
+} from '../../understanding/statement.ts';
 import { understand } from '../../understanding/understand.ts';
 import { withWaterSaid } from '../../understanding/wishes/water-said.ts';
 import { answerQuestion } from '../answers/answer-question.ts';
@@ -47,6 +52,11 @@ export function hearMessage(handling: Handling, text: string, around: Surroundin
   if (left.text !== null) hearReport(handling, left.text, around, left.putOff);
 }
 
+/** All that is to be done for a system. */
+function allOf(system: SystemId): WorkNamed {
+  return { systems: [system], duty: null, chore: null };
+}
+
 function hearReport(
   handling: Handling,
   text: string,
@@ -56,7 +66,7 @@ function hearReport(
   const { statements: read, named } = readReport(handling, text, around);
   const statements = read.map((statement) =>
     statement.kind === 'done'
-      ? { ...statement, except: [...statement.except, ...putOff] }
+      ? { ...statement, except: [...statement.except, ...putOff.map(allOf)] }
       : statement,
   );
   if (hearReason(handling, text, statements, around)) return;

@@ -118,7 +118,15 @@ function systemFor(frame: Frame, { waiting }: Doubt, said: Said): System | null 
 function duties(frame: Frame, { systems, measure, quantity, no }: Said): Statement | null {
   if (no || systems.length === 0 || measure !== null || quantity !== null) return null;
   const span = { from: 0, to: frame.folded.text.length };
-  return { kind: 'done', systems, chore: null, except: [], span, because: ['answered'] };
+  return {
+    kind: 'done',
+    systems,
+    duty: null,
+    chore: null,
+    except: [],
+    span,
+    because: ['answered'],
+  };
 }
 
 /** Puts each amount into its own draft; those that fit are logged, of the others the first is asked about. */

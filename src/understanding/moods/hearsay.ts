@@ -103,12 +103,20 @@ export function hear(frame: Frame, clause: Clause, mark: Marker): void {
 
 /** `grandad had 5.7 in his`; but `for grandad`, `with my sister` is one's own work. */
 function isPassedOn(frame: Frame, clause: Clause): boolean {
+  if (isByWord(frame, clause)) return true;
   return inClause(frame, clause, (term) => means(term, 'hearsay')).some((i) => {
     const before = previousIn(frame, clause, i, (term) =>
       means(term, 'article', 'pronoun', 'self'),
     );
     return before < 0 || !means(frame.terms[before], 'for-somebody');
   });
+}
+
+/** `laut Tom war die Rinne bei 2,2`: a clause that opens with whose word it is; `laut Messgerät` is a reading. */
+function isByWord(frame: Frame, clause: Clause): boolean {
+  return (
+    means(frame.terms[clause.from], 'according-to') && means(frame.terms[clause.from + 1], 'member')
+  );
 }
 
 /** `Olli says`, `the shop said`. */

@@ -5,12 +5,12 @@ import { tokenise } from '../reading/tokenise.ts';
 
 const shortestWordOfWeight = 3;
 
-/** The chore whose every word of weight stands in the clause, inflected as may be. */
-export function choreIn(frame: Frame, clause: Clause): string | null {
+/** The chore whose every word of weight stands in this stretch of a message, inflected as may be. */
+export function choreIn(frame: Frame, { from, to }: Pick<Clause, 'from' | 'to'>): string | null {
   const { chores } = frame.context.greenhouse;
   if (chores.length === 0) return null;
   const said: string[] = [];
-  for (let i = clause.from; i < clause.to; i++) {
+  for (let i = from; i < to; i++) {
     const term = frame.terms[i]!;
     if (isMeasure(term)) return null;
     said.push(...term.text.split(' '));
@@ -22,6 +22,18 @@ export function choreIn(frame: Frame, clause: Clause): string | null {
       words.every((word) => said.some((other) => isSameWord(frame, word, other)))
     );
   });
+  return found.length === 1 ? found[0]!.name : null;
+}
+
+/** The one chore that any word of weight speaks of, beside what systems are called: enough to leave it open. */
+export function choreHinted(frame: Frame, { from, to }: Pick<Clause, 'from' | 'to'>): string | null {
+  const said = frame.terms.slice(from, to).filter(({ kind }) => kind === 'word');
+  const names = new Set(frame.lexicon.names.flatMap(({ words }) => words));
+  const found = frame.context.greenhouse.chores.filter(({ name }) =>
+    wordsOfWeight(frame, name).some(
+      (word) => !names.has(word) && said.some(({ text }) => isSameWord(frame, word, text)),
+    ),
+  );
   return found.length === 1 ? found[0]!.name : null;
 }
 

@@ -1,4 +1,3 @@
-import type { SystemId } from '../../greenhouse/system.ts';
 import { isLabel } from '../moods/clause-kinds.ts';
 import type { Mood } from '../moods/mood.ts';
 import {
@@ -6,12 +5,14 @@ import {
   clauseHas,
   type Frame,
   inClause,
+  isMeasure,
   namesIn,
   takeRange,
 } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
-import type { DoneStatement } from '../statement.ts';
-import { choreIn } from './chores.ts';
+import type { DoneStatement, WorkNamed } from '../statement.ts';
+import { choreHinted, choreIn } from './chores.ts';
+import { systemsNamedIn, type TermRange, workNamed } from './work-named.ts';
 
 /** `done`, `did the jars`, `done except gutters`, ✅, a chore told by its name. */
 export function recogniseDone(frame: Frame, moods: readonly (Mood | null)[]): DoneStatement[] {
@@ -21,6 +22,7 @@ export function recogniseDone(frame: Frame, moods: readonly (Mood | null)[]): Do
 
 function doneSaid(frame: Frame, moods: readonly (Mood | null)[]): DoneStatement[] {
   const found: DoneStatement[] = [];
+  let leftOpen: readonly LeftOpen[] | null = null;
   for (let c = 0; c < frame.clauses.length; c++) {
     const clause = frame.clauses[c]!;
     const plain =
@@ -31,59 +33,79 @@ function doneSaid(frame: Frame, moods: readonly (Mood | null)[]): DoneStatement[
           term.kind !== 'mark' && !frame.taken[i] && moods[i] !== null && moods[i] !== 'negation',
       ).length === 0;
     if (!plain) continue;
-    const chore = choreIn(frame, clause);
+    const exceptAt = exceptionAt(frame, clause);
+    const told: TermRange = { from: clause.from, to: exceptAt ?? clause.to };
+    const chore = choreIn(frame, told);
     const anchor = doneWord(frame, clause, chore !== null);
     if (
       chore !== null &&
-      !clauseHas(frame, clause, 'not', 'did-not') &&
+      !clauseHas(frame, clause, 'did-not') &&
       (anchor !== null || !clauseHas(frame, clause, 'intention', 'is-it'))
     ) {
-      found.push(statement(frame, clause, clause, { systems: null, chore, except: [] }));
+      found.push(statement(frame, [clause, clause], { systems: null, duty: null, chore }, []));
       takeRange(frame, clause.from, clause.to);
       continue;
     }
-    if (anchor === null || !saysOnlyDone(frame, clause) || isDenied(frame, clause, anchor))
-      continue;
-    const exceptAt = inClause(frame, clause, (term) => means(term, 'except', 'not'))[0];
+    if (anchor === null || !saysOnlyDone(frame, told) || isDenied(frame, clause, anchor)) continue;
+    const except: WorkNamed[] = [];
+    if (exceptAt !== null) {
+      const work = leftOut(frame, { from: exceptAt + 1, to: clause.to });
+      if (work === null && !isException(frame, c + 1)) continue;
+      if (work !== null) except.push(work);
+    }
     let last = c;
-    let except = exceptAt === undefined ? [] : systemsIn(frame, clause, exceptAt);
-    const own = systemsIn(frame, clause, clause.from, exceptAt ?? clause.to);
+    const own = systemsNamedIn(frame, told);
     const first = own.length === 0 ? c : firstOfNames(frame, c);
     let systems = [
-      ...frame.clauses.slice(first, c).flatMap((each) => systemsIn(frame, each, each.from)),
+      ...frame.clauses.slice(first, c).flatMap((each) => systemsNamedIn(frame, each)),
       ...own,
     ];
     while (isMoreNames(frame, last + 1) || isException(frame, last + 1)) {
       last++;
-      const more = systemsIn(frame, frame.clauses[last]!, frame.clauses[last]!.from);
-      if (exceptAt !== undefined || isException(frame, last)) except = [...except, ...more];
-      else systems = [...systems, ...more];
+      const clauseAfter = frame.clauses[last]!;
+      if (exceptAt !== null || isException(frame, last))
+        except.push(leftOut(frame, clauseAfter)!);
+      else systems = [...systems, ...systemsNamedIn(frame, clauseAfter)];
     }
-    if (systems.length === 0) except = [...except, ...putOff(frame, c)];
+    if (systems.length === 0) {
+      leftOpen ??= clausesLeftOpen(frame);
+      for (const { at, work } of leftOpen) if (at < first || at > last) except.push(work);
+    }
     takeRange(frame, frame.clauses[first]!.from, frame.clauses[last]!.to);
-    found.push(
-      statement(frame, frame.clauses[first]!, frame.clauses[last]!, {
-        systems: systems.length > 0 ? systems : null,
-        chore: null,
-        except,
-      }),
-    );
+    const duty = frame.places.has('check', told.from, told.to) ? 'check' : null;
+    const work: WorkNamed = { systems: systems.length > 0 ? systems : null, duty, chore: null };
+    found.push(statement(frame, [frame.clauses[first]!, frame.clauses[last]!], work, except));
     c = last;
   }
   return found;
 }
 
+/** Where a clause goes over to what is left out: `done except …`, `everything but not …`. */
+function exceptionAt(frame: Frame, clause: Clause): number | null {
+  return inClause(frame, clause, (term) => means(term, 'except', 'not'))[0] ?? null;
+}
+
+/** The work that an exception names; null: it names none, or tells an amount. */
+function leftOut(frame: Frame, range: TermRange): WorkNamed | null {
+  const terms = frame.terms.slice(range.from, range.to);
+  if (terms.some((term) => isMeasure(term))) return null;
+  const work = workNamed(frame, range);
+  if (work?.chore || work?.duty) return work;
+  const chore = choreHinted(frame, range);
+  return chore === null ? work : { systems: null, duty: null, chore };
+}
+
 function statement(
   frame: Frame,
-  first: Clause,
-  last: Clause,
-  said: Pick<DoneStatement, 'systems' | 'chore' | 'except'>,
+  [first, last]: readonly [Clause, Clause],
+  work: WorkNamed,
+  except: readonly WorkNamed[],
 ): DoneStatement {
   const [from, to] = [
     frame.terms[first.from]!.from,
     frame.terms[Math.max(first.from, last.to - 1)]!.to,
   ];
-  return { kind: 'done', ...said, span: { from, to }, because: ['done'] };
+  return { kind: 'done', ...work, except, span: { from, to }, because: ['done'] };
 }
 
 /** A thumb or a tick and nothing else. */
@@ -94,7 +116,9 @@ export function isOnlyTick({ terms }: Frame): boolean {
 
 function doneWord(frame: Frame, clause: Clause, isChore: boolean): number | null {
   const named =
-    isChore || namesIn(frame, clause).length > 0 || clauseHas(frame, clause, 'all', 'pronoun');
+    isChore ||
+    namesIn(frame, clause).length > 0 ||
+    clauseHas(frame, clause, 'all', 'pronoun', 'check');
   return (
     inClause(
       frame,
@@ -122,10 +146,12 @@ function isDenied(frame: Frame, clause: Clause, anchor: number): boolean {
 }
 
 /** Nothing beside it but names and small words: `did the lids of the jars` is not the duty. */
-function saysOnlyDone(frame: Frame, clause: Clause): boolean {
-  for (let i = clause.from; i < clause.to; i++) {
+function saysOnlyDone(frame: Frame, { from, to }: TermRange): boolean {
+  const isCheck = frame.places.has('check', from, to);
+  for (let i = from; i < to; i++) {
     const term = frame.terms[i]!;
     if (frame.timed[i] || term.kind === 'name' || term.kind === 'mark') continue;
+    if (isCheck && !frame.taken[i] && (isLabel(term) || means(term, 'check'))) continue;
     if (frame.taken[i] || isLabel(term) || !isSmall(term)) return false;
   }
   return true;
@@ -165,15 +191,6 @@ function isSmall(term: Term): boolean {
   );
 }
 
-function systemsIn(frame: Frame, clause: Clause, from: number, to = clause.to): SystemId[] {
-  const found = new Set<SystemId>();
-  for (let i = from; i < to; i++) {
-    const term = frame.terms[i];
-    if (term?.kind === 'name' && term.sure) for (const system of term.systems) found.add(system);
-  }
-  return [...found];
-}
-
 /** `jars and row done`, `jars, row and bench done`: the clause that the list of names begins with. */
 function firstOfNames(frame: Frame, c: number): number {
   let first = c;
@@ -189,13 +206,20 @@ function firstOfNames(frame: Frame, c: number): number {
   return first;
 }
 
-/** `all done, bench tonight`: what is still to come is not done. */
-function putOff(frame: Frame, c: number): SystemId[] {
-  return frame.clauses.flatMap((clause, at) =>
-    at !== c && clauseHas(frame, clause, 'tonight', 'tomorrow', 'intention')
-      ? systemsIn(frame, clause, clause.from)
-      : [],
-  );
+interface LeftOpen {
+  /** Index of the clause. */
+  readonly at: number;
+  readonly work: WorkNamed;
+}
+
+/** `all done, bench tonight`, `did all. Didn't turn the crate`: what is to come, or was not done, stays open. */
+function clausesLeftOpen(frame: Frame): readonly LeftOpen[] {
+  return frame.clauses.flatMap((clause, at): LeftOpen[] => {
+    const isToCome = clauseHas(frame, clause, 'tonight', 'tomorrow', 'intention');
+    if (!isToCome && !isException(frame, at)) return [];
+    const work = leftOut(frame, clause);
+    return work === null ? [] : [{ at, work }];
+  });
 }
 
 function isOnlyNames(frame: Frame, clause: Clause): boolean {
@@ -213,14 +237,16 @@ function isMoreNames(frame: Frame, c: number): boolean {
   return clause.opens === 'and' || frame.clauses.slice(c + 1).some(({ opens }) => opens === 'and');
 }
 
-/** `done, except the gutters`, `did all, not the jars`. */
+/**
+ * `done, except the gutters`, `did all, not the jars`, `all done, crate not turned`, `done but no checks`. What
+ * more it says does not matter: work that is left open is asked for again.
+ */
 function isException(frame: Frame, c: number): boolean {
   const clause = frame.clauses[c];
-  if (!clause || namesIn(frame, clause).length === 0) return false;
-  for (let i = clause.from; i < clause.to; i++) {
-    const term = frame.terms[i]!;
-    if (term.kind !== 'name' && !means(term, 'except', 'not', 'article', 'filler', 'but'))
-      return false;
-  }
-  return clauseHas(frame, clause, 'except', 'not') || clause.opens === 'but';
+  if (!clause) return false;
+  const work = leftOut(frame, clause);
+  if (work === null) return false;
+  const denies = clauseHas(frame, clause, 'except', 'not', 'did-not', 'no', 'said-no');
+  if (!denies && clause.opens !== 'but') return false;
+  return inClause(frame, clause, (_, i) => frame.taken[i] === true && !frame.timed[i]).length === 0;
 }

@@ -2,7 +2,7 @@ import type { Measure } from '../numbers/measure.ts';
 import { isVolume } from '../numbers/quantity-of-measure.ts';
 import { type Frame, isMeasure, measureAtTerm } from '../reading/frame.ts';
 import { isMark, means } from '../reading/term.ts';
-import type { ProductGroup } from './products.ts';
+import { isBottleful, type ProductGroup } from './products.ts';
 
 export interface FoundAmount {
   readonly at: number;
@@ -61,7 +61,10 @@ function backwards(frame: Frame, start: number): Search {
       const eachBefore = means(frame.terms[i - 1], 'each');
       const isOf = means(frame.terms[i + 1], 'of');
       return {
-        at: isDose(frame, i) || (isOf && isAmount(frame, i)) ? i : null,
+        at:
+          isDose(frame, i) || ((isOf || isBottleful(frame, start)) && isAmount(frame, i))
+            ? i
+            : null,
         each: each || eachBefore,
         same,
       };

@@ -1,4 +1,3 @@
-import type { DutyKind } from '../../greenhouse/duty.ts';
 import type { Fact } from '../fact.ts';
 import { couldNotAt, isDeed, isLabel } from '../moods/clause-kinds.ts';
 import {
@@ -11,6 +10,7 @@ import {
   takeRange,
 } from '../reading/frame.ts';
 import { isUnknown, means } from '../reading/term.ts';
+import { dutyNamed } from './work-named.ts';
 
 /** `couldn't do the jars, lid is stuck`: a duty that failed, with its reason as it was written. */
 export function recogniseFailures(frame: Frame): Fact[] {
@@ -22,8 +22,8 @@ export function recogniseFailures(frame: Frame): Fact[] {
     const last = lastOfReason(frame, c);
     const end = frame.clauses[last]!.to;
     const note = reasonOf(frame, clause, end, verb);
-    const duty = dutyOf(frame, clause);
-    takeRange(frame, clause.from, end);
+    const duty = dutyNamed(frame, clause);
+    takeRange(frame, startOf(frame, clause, verb), end);
     const names = namesIn(frame, clause);
     const at = names[0] ?? verb;
     facts.push({
@@ -39,6 +39,12 @@ export function recogniseFailures(frame: Frame): Fact[] {
     c = last;
   }
   return facts;
+}
+
+/** After the exception that it is: `all done except I couldn't do the jars`. */
+function startOf(frame: Frame, clause: Clause, verb: number): number {
+  const except = inClause(frame, clause, (term, i) => i < verb && means(term, 'except')).at(-1);
+  return except === undefined ? clause.from : except + 1;
 }
 
 function isDutyFailed(frame: Frame, clause: Clause, verb: number): boolean {
@@ -144,13 +150,4 @@ function firstStranger(frame: Frame, clause: Clause, verb: number): number {
   for (let i = (names.at(-1) ?? verb) + 1; i < clause.to; i++)
     if (isUnknown(frame.terms[i])) return i;
   return clause.to;
-}
-
-function dutyOf(frame: Frame, clause: Clause): DutyKind | null {
-  if (clauseHas(frame, clause, 'top-up', 'fill')) return 'top-up';
-  if (clauseHas(frame, clause, 'changed-solution', 'change')) return 'reservoir-change';
-  if (clauseHas(frame, clause, 'calibrate')) return 'calibration';
-  if (clauseHas(frame, clause, 'clean')) return 'clean';
-  if (clauseHas(frame, clause, 'check', 'ph', 'ec', 'temperature')) return 'check';
-  return null;
 }

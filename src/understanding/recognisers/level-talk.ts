@@ -11,12 +11,19 @@ export function isTalkOfLevel(frame: Frame, clause: Clause): boolean {
     const term = frame.terms[i]!;
     if (frame.timed[i] || term.kind === 'name' || isMeasure(term) || isPadding(term)) continue;
     if (term.kind === 'clock' || isLabel(term) || isWordOfLevel(term)) continue;
+    // `the water is 25 cm high`; `the tub is 25 cm high` is its size.
+    if (means(term, 'size') && isHeightOfWater(frame, clause)) continue;
     if (frame.taken[i] === true) continue;
     if (means(term, 'top-up', 'fill', 'add') && clauseHas(frame, clause, 'after', 'before'))
       continue;
     return false;
   }
   return true;
+}
+
+/** `the water stands 25 cm high`: no size of the tub, nor of a plant. */
+export function isHeightOfWater(frame: Frame, clause: Clause): boolean {
+  return clauseHas(frame, clause, 'water', 'solution', 'level');
 }
 
 function isWordOfLevel(term: Term): boolean {

@@ -19,7 +19,7 @@ import { isMark, means, type Term } from '../reading/term.ts';
 import { fact } from './level-fact.ts';
 import { fromBrim } from './level-from-brim.ts';
 import { inWords, justLow } from './level-in-words.ts';
-import { isTalkOfLevel } from './level-talk.ts';
+import { isHeightOfWater, isTalkOfLevel } from './level-talk.ts';
 import { noneLeft } from './none-left.ts';
 
 /** How much is in a reservoir: in cm, per cent, words, litres left, or counted from the brim. */
@@ -137,7 +137,8 @@ function saysWhatIsThere(frame: Frame, clause: Clause, i: number, volume: boolea
   if (means(after, 'left-over')) return true;
   if (means(after, 'deep')) return true;
   const named = namesIn(frame, clause).length > 0 || frame.places.hasWhere(isName, 0, clause.from);
-  return named && !clauseHas(frame, clause, 'size', 'humidity');
+  const isSize = clauseHas(frame, clause, 'size') && !isHeightOfWater(frame, clause);
+  return named && !isSize && !clauseHas(frame, clause, 'humidity');
 }
 
 /** `95 l now`, `now 95 l`: after something was poured, where it stands. */

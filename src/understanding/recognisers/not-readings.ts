@@ -10,6 +10,7 @@ import {
   take,
 } from '../reading/frame.ts';
 import { isUnknown, means, type Term } from '../reading/term.ts';
+import { isHeightOfWater } from './level-talk.ts';
 
 /** Takes out the numbers that measure nothing here: counts, labels, sizes, prices, the weather outside. */
 export function takeNotReadings(frame: Frame): void {
@@ -54,7 +55,8 @@ function isNoReading(frame: Frame, clause: Clause, i: number): boolean {
   // A 5 l bottle, 5 cm of root, 50 % shade.
   if (!bare && means(after, 'vessel') && isVolume(measure)) return true;
   const isLength = unitIs(measure, 'cm', 'mm', 'm', 'in');
-  if (isLength && (means(after, 'size', 'counted') || means(before, 'size'))) return true;
+  const isSized = means(after, 'size', 'counted') || means(before, 'size');
+  if (isLength && isSized && !isHeightOfWater(frame, clause)) return true;
   if (isSetting(frame, clause, i)) return true;
   if (isStep(frame, clause, i)) return true;
   if (isPartNumber(frame, clause, i)) return true;

@@ -36,7 +36,9 @@ export function productAt(frame: Frame, i: number): string | null {
   const isOf = means(frame.terms[i - 1], 'of');
   const isDosed =
     isMeasure(before) &&
-    (unitIs(before.measure, 'ml', 'cl') || (isOf && before.measure.unit !== null)) &&
+    (unitIs(before.measure, 'ml', 'cl') ||
+      (isOf && before.measure.unit !== null) ||
+      isBottleful(frame, i)) &&
     isEndOfPhrase(frame, i);
   if (isDosed) return term.word.shyProduct;
   // `down 3 cm`, `3 cm down` are levels, `up 0.2` a change.
@@ -46,6 +48,21 @@ export function productAt(frame: Frame, i: number): string | null {
   if (besideProduct(frame, i) || isSameAgain(frame, i)) return term.word.shyProduct;
   if (isAddedAlone(frame, i) || isCountedOff(frame, i)) return term.word.shyProduct;
   return dosedAfter(frame, i) ? term.word.shyProduct : null;
+}
+
+/** Nobody pours more than this of a concentrate in one go, L. */
+const mostOfABottleL = 2;
+
+/** `0.5 l B`: litres straight before a nutrient's short name that is no article, as little as comes out of a bottle. */
+export function isBottleful(frame: Frame, i: number): boolean {
+  const [before, term] = [frame.terms[i - 1], frame.terms[i]];
+  const short = shyOf(frame, i);
+  if (short === null || short.startsWith('ph-') || means(term, 'article')) return false;
+  return (
+    isMeasure(before) &&
+    unitIs(before.measure, 'l') &&
+    (before.measure.values[0] ?? 0) <= mostOfABottleL
+  );
 }
 
 /** `5 ml pH-`, `pH- 5 ml`: a dash that touches its word and leads to no number but millilitres. */

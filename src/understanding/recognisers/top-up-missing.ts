@@ -23,6 +23,9 @@ export function asksForAmount(frame: Frame, clause: Clause, verb: number): boole
       (term.word.product !== null || (term.word.shyProduct !== null && means(term, 'brim'))),
   );
   if (products.length > 0) return false;
+  // `everything but the top-ups`: what was left out.
+  if (inClause(frame, clause, (term, i) => i < verb && means(term, 'except')).length > 0)
+    return false;
   if (strong) return namesIn(frame, clause).length > 0 || !hasOtherObject(frame, clause, verb);
   return (
     (clauseHas(frame, clause, 'solution') && !means(frame.terms[verb], 'link')) ||

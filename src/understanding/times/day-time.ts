@@ -108,7 +108,9 @@ function partOfDay(
   if (said.part === null && day === today) return sure(writtenAtMs);
   if (said.part === 'morning')
     return vague(Math.min(instantOf(day, greenhouse.morning, timeZone), writtenAtMs));
-  const part = said.part ?? 'noon';
+  // `yesterday evening` and `last night` are one evening.
+  const isEveningPast = said.part === 'evening' && day !== today;
+  const part = isEveningPast ? 'night' : (said.part ?? 'noon');
   let ms = instantAt(day, minutesOfPart[part], timeZone);
   if (part === 'midnight' && said.day !== null) ms = instantAt(plusDays(day, 1), 0, timeZone);
   if (ms <= writtenAtMs)

@@ -173,6 +173,7 @@ export type MoodConcept =
   | 'intention'
   | 'condition'
   | 'hearsay'
+  | 'according-to'
   | 'says'
   | 'target'
   | 'forgot'

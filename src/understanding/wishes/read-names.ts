@@ -103,6 +103,8 @@ export function readTask(words: readonly Token[], world: WishWorld): string | un
   // `I'm away` begins as `I` does.
   const [first = ''] = words[0]!.text.split(/['’]/u);
   if (world.words.noTask.includes(first)) return undefined;
+  // `reicht die Wanne noch bis | Samstag`.
+  if (world.words.noTaskEnd.includes(words.at(-1)!.text)) return undefined;
   if (readMember(words.slice(0, 1), world) !== undefined) return undefined;
   const task = asWritten(words, world.folded);
   return task.length >= shortestTask ? task : undefined;

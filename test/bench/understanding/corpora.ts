@@ -12,6 +12,9 @@ export const corpora: readonly { readonly file: string; readonly isSealed: boole
   { file: 'understanding/corpus/fourth.jsonl', isSealed: false },
   { file: 'understanding/corpus/english-fifth-open.jsonl', isSealed: false },
   { file: 'understanding/corpus/german-fifth-open.jsonl', isSealed: false },
+  { file: 'understanding/corpus/english-sixth-open.jsonl', isSealed: false },
+  { file: 'understanding/corpus/german-sixth-open.jsonl', isSealed: false },
+  { file: 'understanding/corpus/left-open.jsonl', isSealed: false },
   { file: 'understanding/corpus/english-sealed.jsonl', isSealed: true },
   { file: 'understanding/corpus/german-sealed.jsonl', isSealed: true },
   { file: 'understanding/corpus/english-second-sealed.jsonl', isSealed: true },
@@ -20,4 +23,6 @@ export const corpora: readonly { readonly file: string; readonly isSealed: boole
   { file: 'understanding/corpus/german-third-sealed.jsonl', isSealed: true },
   { file: 'understanding/corpus/english-fifth-sealed.jsonl', isSealed: true },
   { file: 'understanding/corpus/german-fifth-sealed.jsonl', isSealed: true },
+  { file: 'understanding/corpus/english-sixth-sealed.jsonl', isSealed: true },
+  { file: 'understanding/corpus/german-sixth-sealed.jsonl', isSealed: true },
 ];

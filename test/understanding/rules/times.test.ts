@@ -39,7 +39,7 @@ describe('times, seen from 08:20', () => {
     'topped up the dwc 12 l on 2027-05-03': 'Bucket row top-up ~12 at 3 May 12:00',
     'topped up the dwc 12 l on 3.5.2027': 'Bucket row top-up ~12 at 3 May 12:00',
     'topped up the dwc 12 l yesterday morning': 'Bucket row top-up ~12 at 3 May 07:00',
-    'topped up the dwc 12 l yesterday evening': 'Bucket row top-up ~12 at 3 May 19:00',
+    'topped up the dwc 12 l yesterday evening': 'Bucket row top-up ~12 at 3 May 21:00',
     'topped up the dwc 12 l yesterday evening at 8': 'Bucket row top-up 12 at 3 May 20:00',
     'topped up the dwc 12 l yesterday at 8': 'Bucket row top-up 12 at 3 May 20:00',
     'topped up the dwc 12 l yesterday at 8:15': 'Bucket row top-up 12 at 3 May 08:15',

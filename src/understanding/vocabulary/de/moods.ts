@@ -289,6 +289,7 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'könnte sein',
     'was wenn',
   ],
+  'according-to': ['laut', 'gemäß', 'nach angabe von', 'nach aussage von'],
   hearsay: [
     'nachbar',
     'nachbarin',

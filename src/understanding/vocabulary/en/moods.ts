@@ -275,6 +275,7 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'if only',
     'wherever',
   ],
+  'according-to': ['per', 'as per'],
   hearsay: [
     'neighbour',
     'neighbor',

@@ -606,8 +606,11 @@ export const englishWishes: WishWords = {
     { words: ['yesterday'], ago: 1 },
   ],
   articles: ['the', 'a', 'an', 'our', 'my'],
+  noTaskEnd: ['until', 'till', 'til', 'since', 'by', 'before', 'after', 'last', 'still'],
   noTask: [
     'i',
+    'shall',
+    'could',
     'im',
     'nobody',
     'noone',

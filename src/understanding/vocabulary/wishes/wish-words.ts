@@ -25,6 +25,8 @@ export interface WishWords {
   readonly articles: readonly string[];
   /** What begins no work: people and questions. */
   readonly noTask: readonly string[];
+  /** What ends no work: words that lean on the day after them. */
+  readonly noTaskEnd: readonly string[];
   readonly languages: Readonly<Record<Language, readonly string[]>>;
   /** Units as somebody asks for them; a ppm meter may name its scale. */
   readonly unitNames: readonly {

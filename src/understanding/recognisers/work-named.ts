@@ -1,0 +1,40 @@
+import type { DutyKind } from '../../greenhouse/duty.ts';
+import type { SystemId } from '../../greenhouse/system.ts';
+import type { Clause, Frame } from '../reading/frame.ts';
+import type { WorkNamed } from '../statement.ts';
+import type { Concept } from '../vocabulary/concept.ts';
+import { choreIn } from './chores.ts';
+
+/** Half-open range of terms. */
+export type TermRange = Pick<Clause, 'from' | 'to'>;
+
+/** The work that a stretch of words names: systems, a kind of duty, a chore; null: none of them. */
+export function workNamed(frame: Frame, range: TermRange): WorkNamed | null {
+  const systems = systemsNamedIn(frame, range);
+  const chore = choreIn(frame, range);
+  const duty = chore === null ? dutyNamed(frame, range) : null;
+  if (systems.length === 0 && duty === null && chore === null) return null;
+  return { systems: systems.length > 0 ? systems : null, duty, chore };
+}
+
+/** The systems named beyond doubt. */
+export function systemsNamedIn(frame: Frame, { from, to }: TermRange): SystemId[] {
+  const found = new Set<SystemId>();
+  for (let i = from; i < to; i++) {
+    const term = frame.terms[i];
+    if (term?.kind === 'name' && term.sure) for (const system of term.systems) found.add(system);
+  }
+  return [...found];
+}
+
+/** The kind of duty that is spoken of: `the top-up`, `the checks`, `calibrating the pen`. */
+export function dutyNamed(frame: Frame, { from, to }: TermRange): DutyKind | null {
+  const has = (...concepts: readonly Concept[]) =>
+    concepts.some((concept) => frame.places.has(concept, from, to));
+  if (has('top-up', 'fill')) return 'top-up';
+  if (has('changed-solution', 'change')) return 'reservoir-change';
+  if (has('calibrate')) return 'calibration';
+  if (has('clean')) return 'clean';
+  if (has('check', 'ph', 'ec', 'temperature')) return 'check';
+  return null;
+}
