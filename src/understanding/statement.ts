@@ -56,8 +56,8 @@ export type DoubtReason =
   | { readonly kind: 'shared-amount'; readonly quantity: Quantity; readonly amount: string }
   | { readonly kind: 'which-time'; readonly written: string }
   | { readonly kind: 'since-when'; readonly of: Supply; readonly written: string }
-  /** It was out at some time, and nobody said how long. */
-  | { readonly kind: 'how-long-out'; readonly of: Supply }
+  /** It was out at some time, and nobody said how long; isUndated: nor when. */
+  | { readonly kind: 'how-long-out'; readonly of: Supply; readonly isUndated?: true }
   | { readonly kind: 'is-it-a-reading' }
   | { readonly kind: 'shorthand-does-not-fit' }
   | { readonly kind: 'which-duties' }

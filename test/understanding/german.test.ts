@@ -942,7 +942,7 @@ describe('German: parts of units, states, slips and short names', () => {
       'Pumpe läuft': '? unclear (keep-as-note)',
       'Pumpe am Tisch läuft': '? unclear (keep-as-note)',
       'Licht aus': '? unclear (keep-as-note)',
-      'Strom war kurz weg': 'greenhouse outage 1 power',
+      'Strom war kurz weg': '? how-long-out (still-out)',
       'Strom fiel aus um 3': 'greenhouse outage 1 power at 4 May 03:00',
       'Stromausfall von 3 bis 5':
         'greenhouse outage 1 power at 4 May 03:00; greenhouse restored 1 power at 4 May 05:00',

@@ -53,11 +53,38 @@ function tellPutBack(handling: Handling, logged: readonly Entry[]): void {
  * something stands, since that would count them twice.
  */
 export function logAgain(handling: Handling, struck: readonly Entry[]): readonly Entry[] {
-  const missing = struck.filter((entry) => isMissing(handling, entry));
+  return logAnew(
+    handling,
+    struck.filter((entry) => isMissing(handling, entry)),
+  );
+}
+
+/** Logs what entries that a correction had struck out said, now that the correction itself is struck out. */
+export function logCorrectedAgain(
+  handling: Handling,
+  corrections: readonly Entry[],
+): readonly Entry[] {
+  const { logbook } = handling.standing;
+  const corrected = new Set(corrections.flatMap((entry) => correctedBy(handling, entry)));
+  return logAnew(
+    handling,
+    [...corrected].filter((entry) =>
+      successorsOf(logbook, [entry]).every(({ struck }) => struck !== null),
+    ),
+  );
+}
+
+/** What an entry stands in place of, where another message had told that: it was corrected, and not put back. */
+function correctedBy({ standing }: Handling, { inPlaceOf, source }: Entry): readonly Entry[] {
+  const before = (inPlaceOf ?? []).map((no) => standing.logbook.all[no - 1]!);
+  return before.filter((entry) => entry.source.messageId !== source.messageId);
+}
+
+function logAnew(handling: Handling, missing: readonly Entry[]): readonly Entry[] {
   const logged = missing.flatMap((entry) => {
     const { source } = entry;
     const handle = source.kind === 'member' ? source.handle : undefined;
-    const draft = { ...draftOf(entry), inPlaceOf: [entry.no] };
+    const draft = { ...draftOf(entry), inPlaceOf: [entry.no, ...(entry.inPlaceOf ?? [])] };
     return handling.log([draft], source.messageId, handle);
   });
   for (const messageId of new Set(logged.map(({ source }) => source.messageId))) {

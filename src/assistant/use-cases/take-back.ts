@@ -7,7 +7,7 @@ import { withQuestionsLapsed } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
 import { remarksOn } from '../remarks.ts';
 import { askBack } from './ask-back.ts';
-import { draftOf, putBackLast, rememberStruck } from './put-back.ts';
+import { draftOf, logCorrectedAgain, putBackLast, rememberStruck } from './put-back.ts';
 import { rememberReceipt, strikeOutRow } from './record-entries.ts';
 import { undoLast } from './undo-last.ts';
 
@@ -20,7 +20,7 @@ export function takeBack(
   switch (back.kind) {
     case 'undo': {
       const entries = target ?? undoLast(handling);
-      if (entries) strikeOut(handling, entries);
+      if (entries) undo(handling, entries);
       return;
     }
     case 'put-back':
@@ -36,12 +36,27 @@ export function takeBack(
 
 /** Strikes entries out and says so; a helper's hand is held off others' entries. */
 export function strikeOut(handling: Handling, entries: readonly Entry[]): void {
+  strike(handling, entries, () => []);
+}
+
+/** Strikes entries out; where they had corrected others, those stand again as they were told first. */
+function undo(handling: Handling, entries: readonly Entry[]): void {
+  strike(handling, entries, (struck) => logCorrectedAgain(handling, struck));
+}
+
+function strike(
+  handling: Handling,
+  entries: readonly Entry[],
+  logInstead: (struck: readonly Entry[]) => readonly Entry[],
+): void {
   const live = entries.filter((entry) => !isStruck(handling, entry));
   if (live.length === 0) return nothingToTakeBack(handling);
   if (refusesOthers(handling, live)) return;
   const struck = handling.strike(live);
   rememberStruck(handling, struck);
-  handling.say({ kind: 'correction', struck, logged: [], remarks: [] });
+  const logged = logInstead(struck);
+  const remarks = remarksOn(logged, handling.standing, handling.heard.member);
+  handling.say({ kind: 'correction', struck, logged, remarks }, strikeOutRow(logged));
 }
 
 /** Puts drafts in the place of entries, under one correction. */

@@ -14,7 +14,7 @@ import { choose, chooseAll } from './choose.ts';
 import { eachItsOwn, type OwnAmount } from './each-its-own.ts';
 import { fillSystem } from './fill-system.ts';
 import { type Answered, fillValue } from './fill-value.ts';
-import { outageAnswered } from './how-long-out.ts';
+import { outageAnswered, outageDated } from './how-long-out.ts';
 import { answerOfSeveral, isOfSeveral } from './of-several.ts';
 import { pickByNumber } from './pick-by-number.ts';
 import { isOfUnit, isSomethingElse } from './something-else.ts';
@@ -79,6 +79,8 @@ function answerTo(frame: Frame, question: OpenQuestion): readonly Statement[] | 
   if (doubt.reason.kind === 'how-long-out' && !said?.no) {
     const outage = outageAnswered(frame, doubt, said);
     if (outage) return [answered(outage)];
+    const dated = outageDated(frame, doubt, said);
+    if (dated) return [dated];
     return said?.yes ? [again(frame, doubt)] : null;
   }
   const ofSeveral = isOfSeveral(doubt) ? answerOfSeveral(frame, doubt, said, answered) : null;

@@ -35,12 +35,16 @@ export function readArrangings(text: string, context: Context, asked: ArrangingA
   const clauses = clausesOf(pieces);
   const arrangings: Arranging[] = [];
   const left: Clause[] = [];
+  // `power was out, back on now`: what came back is what had failed.
+  let isAboutSupply = false;
   for (const clause of clauses) {
     const view = new ClauseView(clause, context);
     const isCoverMeant =
       asked.whoCovers || arrangings.some(({ kind }) => kind === 'covers' || kind === 'away');
     const last = arrangings.at(-1);
-    const isTold = isReport(clause, lexicon) || isOfSupply(clause, lexicon);
+    isAboutSupply ||= isOfSupply(clause, lexicon);
+    const isBareBack = isAboutSupply && view.has('back') && view.subject === null;
+    const isTold = isReport(clause, lexicon) || isOfSupply(clause, lexicon) || isBareBack;
     const settled = isTold ? null : readClause(view, isCoverMeant);
     const read = withDaysOf(last, settled) ?? answered(view, asked);
     if (read) arrangings.push(read);

@@ -104,6 +104,7 @@ export function hear(frame: Frame, clause: Clause, mark: Marker): void {
 /** `grandad had 5.7 in his`; but `for grandad`, `with my sister` is one's own work. */
 function isPassedOn(frame: Frame, clause: Clause): boolean {
   if (isByWord(frame, clause)) return true;
+  if (saysWhoWrites(frame, clause)) return false;
   return inClause(frame, clause, (term) => means(term, 'hearsay')).some((i) => {
     const before = previousIn(frame, clause, i, (term) =>
       means(term, 'article', 'pronoun', 'self'),
@@ -116,6 +117,17 @@ function isPassedOn(frame: Frame, clause: Clause): boolean {
 function isByWord(frame: Frame, clause: Clause): boolean {
   return (
     means(frame.terms[clause.from], 'according-to') && means(frame.terms[clause.from + 1], 'member')
+  );
+}
+
+/** `neighbour here,`, `it's Opa,`: in the first clause nothing but who writes. */
+function saysWhoWrites(frame: Frame, clause: Clause): boolean {
+  const rest = frame.terms.slice(clause.from, clause.to).filter((term) => !means(term, 'hearsay'));
+  return (
+    clause.from === 0 &&
+    clause.to < frame.terms.length &&
+    rest.some((term) => means(term, 'filler', 'pronoun', 'link')) &&
+    rest.every((term) => means(term, 'filler', 'pronoun', 'link', 'article', 'greeting'))
   );
 }
 

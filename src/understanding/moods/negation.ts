@@ -10,6 +10,7 @@ import {
 } from './clause-kinds.ts';
 import { hasProduct, type Marker } from './hearsay.ts';
 import { noWaterAt } from './no-water.ts';
+import { notDoneAt } from './not-done.ts';
 
 /**
  * The clauses after this one that go on in the same breath and say nothing of their own. `isMarked`: those that
@@ -34,7 +35,8 @@ export function reach(
 }
 
 export function negate(frame: Frame, clause: Clause, c: number, mark: Marker): void {
-  if (couldNotAt(frame, clause) !== null || noWaterAt(frame, clause) !== null) return;
+  const tells = couldNotAt(frame, clause) ?? noWaterAt(frame, clause) ?? notDoneAt(frame, clause);
+  if (tells !== null) return;
   const isDenied = (other: Clause) => clauseHas(frame, other, 'did-not');
   for (let i = clause.from; i < clause.to; i++) {
     const term = frame.terms[i];

@@ -69,6 +69,7 @@ const ofTrouble: ReadonlySet<Concept> = new Set<Concept>([
   'off-colour',
   'labouring',
   'burning',
+  'hindered',
 ]);
 
 function meansNothing(concepts: ReadonlySet<Concept>): boolean {

@@ -26,7 +26,10 @@ export function choreIn(frame: Frame, { from, to }: Pick<Clause, 'from' | 'to'>)
 }
 
 /** The one chore that any word of weight speaks of, beside what systems are called: enough to leave it open. */
-export function choreHinted(frame: Frame, { from, to }: Pick<Clause, 'from' | 'to'>): string | null {
+export function choreHinted(
+  frame: Frame,
+  { from, to }: Pick<Clause, 'from' | 'to'>,
+): string | null {
   const said = frame.terms.slice(from, to).filter(({ kind }) => kind === 'word');
   const names = new Set(frame.lexicon.names.flatMap(({ words }) => words));
   const found = frame.context.greenhouse.chores.filter(({ name }) =>

@@ -63,8 +63,7 @@ function doneSaid(frame: Frame, moods: readonly (Mood | null)[]): DoneStatement[
     while (isMoreNames(frame, last + 1) || isException(frame, last + 1)) {
       last++;
       const clauseAfter = frame.clauses[last]!;
-      if (exceptAt !== null || isException(frame, last))
-        except.push(leftOut(frame, clauseAfter)!);
+      if (exceptAt !== null || isException(frame, last)) except.push(leftOut(frame, clauseAfter)!);
       else systems = [...systems, ...systemsNamedIn(frame, clauseAfter)];
     }
     if (systems.length === 0) {

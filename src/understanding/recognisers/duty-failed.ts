@@ -1,5 +1,6 @@
 import type { Fact } from '../fact.ts';
 import { couldNotAt, isDeed, isLabel } from '../moods/clause-kinds.ts';
+import { hindranceBeside, notDoneAt } from '../moods/not-done.ts';
 import {
   type Clause,
   clauseHas,
@@ -17,13 +18,19 @@ export function recogniseFailures(frame: Frame): Fact[] {
   const facts: Fact[] = [];
   for (let c = 0; c < frame.clauses.length; c++) {
     const clause = frame.clauses[c]!;
-    const verb = couldNotAt(frame, clause);
-    if (verb === null || !isDutyFailed(frame, clause, verb)) continue;
+    const verb = failedAt(frame, clause);
+    if (verb === null) continue;
     const last = lastOfReason(frame, c);
     const end = frame.clauses[last]!.to;
-    const note = reasonOf(frame, clause, end, verb);
+    const after = reasonOf(frame, clause, end, verb);
+    const note = after === '' ? reasonBefore(frame, clause) : after;
     const duty = dutyNamed(frame, clause);
-    takeRange(frame, startOf(frame, clause, verb), end);
+    for (let d = c; d <= last; d++) {
+      const { from, to } = frame.clauses[d]!;
+      // What failed or is wrong is told as well, beside being the reason.
+      if (d === c || !tellsOfTrouble(frame, frame.clauses[d]!))
+        takeRange(frame, d === c ? startOf(frame, clause, verb) : from, to);
+    }
     const names = namesIn(frame, clause);
     const at = names[0] ?? verb;
     facts.push({
@@ -45,6 +52,19 @@ export function recogniseFailures(frame: Frame): Fact[] {
 function startOf(frame: Frame, clause: Clause, verb: number): number {
   const except = inClause(frame, clause, (term, i) => i < verb && means(term, 'except')).at(-1);
   return except === undefined ? clause.from : except + 1;
+}
+
+/** Where a clause says that a duty could not be done, or was not, with what hindered it. */
+function failedAt(frame: Frame, clause: Clause): number | null {
+  const verb = couldNotAt(frame, clause);
+  if (verb !== null) return isDutyFailed(frame, clause, verb) ? verb : null;
+  return notDoneAt(frame, clause);
+}
+
+/** `key won't turn, couldn't do the bench`: what was in the way is told first. */
+function reasonBefore(frame: Frame, clause: Clause): string {
+  const before = hindranceBeside(frame, clause);
+  return before ? written(frame, before.from, before.to) : '';
 }
 
 function isDutyFailed(frame: Frame, clause: Clause, verb: number): boolean {
@@ -110,6 +130,13 @@ function tellsOfSupply(frame: Frame, clause: Clause, failed: readonly string[]):
   return clause.opens === 'then' || named.some((system) => !failed.includes(system));
 }
 
+function tellsOfTrouble(frame: Frame, clause: Clause): boolean {
+  return (
+    clauseHas(frame, clause, 'no-power', 'no-bubbles', 'leak', 'burning', 'labouring') ||
+    (clauseHas(frame, clause, 'power', 'pump', 'air-pump') && clauseHas(frame, clause, 'broken'))
+  );
+}
+
 function systemsIn(frame: Frame, clause: Clause): string[] {
   return namesIn(frame, clause).flatMap((i) => {
     const term = frame.terms[i];
@@ -138,9 +165,14 @@ function reasonOf(frame: Frame, clause: Clause, end: number, verb: number): stri
     (term, i) => i > verb && means(term, 'because') && !means(term, 'article'),
   )[0];
   const start = because ?? (clause.to < end ? clause.to + 1 : firstStranger(frame, clause, verb));
-  const first = frame.terms[start];
-  const last = frame.terms[end - 1];
-  if (!first || !last || start >= end) return '';
+  return written(frame, start, end);
+}
+
+/** Terms from the first up to but not including the second, in the teller's own letters. */
+function written(frame: Frame, from: number, to: number): string {
+  const first = frame.terms[from];
+  const last = frame.terms[to - 1];
+  if (!first || !last || from >= to) return '';
   const { originAt, original } = frame.folded;
   return original.slice(originAt(first.from), originAt(last.to)).trim();
 }

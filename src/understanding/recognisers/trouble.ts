@@ -25,7 +25,8 @@ export function recogniseTroubles(
     const found = troubleIn(frame, clause);
     if (!found || (moods[found.at] ?? null) !== null) return [];
     if (found.trouble === 'plants' && told.length > 0) return [];
-    if (told.some(({ from, to }) => from < clause.to && to >= clause.from)) return [];
+    const isTold = (fact: Fact) => fact.from < clause.to && fact.to >= clause.from;
+    if (told.some((fact) => fact.quantity !== 'duty-failed' && isTold(fact))) return [];
     if (isOver(frame, clause) || inClause(frame, clause, isMeasure).length > 0) return [];
     const { originAt, original } = frame.folded;
     const note = original

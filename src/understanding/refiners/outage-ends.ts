@@ -16,27 +16,36 @@ export function withEnds(frame: Frame, facts: readonly Fact[], marks: readonly T
     const over = lasted(frame, fact, inClause);
     if (over) return over;
     const isOpen = !facts.some((other) => other.quantity === 'restored' && other.of === fact.of);
-    return [isOpen && wasOut(frame, fact, inClause) ? howLong(fact) : fact];
+    return [isOpen && wasOut(frame, fact, inClause) ? howLong(fact, inClause) : fact];
   });
 }
 
-/** `power was out yesterday`: it was so at a time that has passed, and is not said to go on. */
+/**
+ * `power was out`, `power was out yesterday`: it was so, at a time that has passed where one is told, and is not
+ * said to go on.
+ */
 function wasOut(frame: Frame, fact: Fact, marks: readonly TimeMark[]): boolean {
   const clause = frame.clauses[frame.clauseOf[fact.at]!]!;
   const { writtenAtMs, greenhouse } = frame.context;
   const today = localDateOf(writtenAtMs, greenhouse.timeZone);
   return (
     clauseHas(frame, clause, 'was') &&
-    marks.some(({ since, until, atMs, askFrom, vague }) => {
-      if (since || until || askFrom !== null || atMs >= writtenAtMs) return false;
-      // `at 3 the power was out`: found so today, it may be out still.
-      return vague || localDateOf(atMs, greenhouse.timeZone) < today;
-    })
+    (marks.length === 0 ||
+      marks.some(({ since, until, atMs, askFrom, vague }) => {
+        if (since || until || askFrom !== null || atMs >= writtenAtMs) return false;
+        // `at 3 the power was out`: found so today, it may be out still.
+        return vague || localDateOf(atMs, greenhouse.timeZone) < today;
+      }))
   );
 }
 
-function howLong(fact: Fact): Fact {
-  return { ...fact, doubt: { kind: 'how-long-out', of: fact.of ?? 'power' } };
+function howLong(fact: Fact, marks: readonly TimeMark[]): Fact {
+  const undated = marks.length === 0 ? { isUndated: true as const } : {};
+  return {
+    ...fact,
+    ...(marks.length === 0 ? { approximate: true } : {}),
+    doubt: { kind: 'how-long-out', of: fact.of ?? 'power', ...undated },
+  };
 }
 
 /**

@@ -1,4 +1,5 @@
 import { localDateOf, plusDays } from '../../greenhouse/local-time.ts';
+import { isDeed, isLabel } from '../moods/clause-kinds.ts';
 import type { Measure } from '../numbers/measure.ts';
 import { unitIs } from '../numbers/quantity-of-measure.ts';
 import { endOfSentence, type Frame, isMeasure } from '../reading/frame.ts';
@@ -64,9 +65,21 @@ function isAbout(frame: Frame, i: number): boolean {
 
 const supplyWords = ['broken', 'no-power', 'no-bubbles', 'working'] as const;
 
+/** Something failed or came back in the sentence, or that was asked and nothing else is spoken of. */
 export function isOutageSentence(frame: Frame, i: number): boolean {
+  if (isAskedHowLongOut(frame)) return true;
   const clause = frame.clauses[frame.clauseOf[i]!]!;
   const from = frame.sentences[clause.sentence]![0]!.from;
   const to = endOfSentence(frame, clause);
   return supplyWords.some((concept) => frame.places.has(concept, from, to));
+}
+
+/** `from 2 to 4`, where the bot has asked when something was out. */
+function isAskedHowLongOut({ context, terms }: Frame): boolean {
+  const { repliedTo, openQuestions } = context;
+  const asked = repliedTo?.kind === 'question' ? [repliedTo] : repliedTo ? [] : openQuestions;
+  return (
+    asked.some(({ doubt }) => doubt.reason.kind === 'how-long-out') &&
+    !terms.some((term) => term.kind === 'name' || isLabel(term) || isDeed(term))
+  );
 }

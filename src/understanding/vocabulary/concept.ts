@@ -216,7 +216,9 @@ export type DutyConcept =
   /** The first half of it where a language parts them: konnte … nicht. */
   | 'could'
   | 'clean'
-  | 'because';
+  | 'because'
+  /** What keeps somebody from work: stuck, locked, no key. */
+  | 'hindered';
 
 export type AskConcept =
   | 'what'

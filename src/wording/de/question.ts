@@ -60,7 +60,7 @@ export function questionText(doubt: Doubt, s: Speaker): string {
     case 'since-when':
       return sinceWhen(reason);
     case 'how-long-out':
-      return `${howLongOutTexts[reason.of]} Zum Beispiel „2 Stunden“. Bis dahin trage ich nichts ein.`;
+      return howLongOut(reason);
     case 'is-it-a-reading':
       return isItAReading(doubt, s);
     case 'shorthand-does-not-fit':
@@ -137,11 +137,24 @@ const sinceWhenTexts: Readonly<Record<Supply, string>> = {
   'air-pump': 'Seit wann steht die Luftpumpe?',
 };
 
+const whenOutTexts: Readonly<Record<Because<'how-long-out'>['of'], string>> = {
+  power: 'Wann war der Strom weg?',
+  pump: 'Wann stand die Pumpe?',
+  'air-pump': 'Wann stand die Luftpumpe?',
+};
+
 const howLongOutTexts: Readonly<Record<Because<'how-long-out'>['of'], string>> = {
   power: 'Wie lange war der Strom weg?',
   pump: 'Wie lange stand die Pumpe?',
   'air-pump': 'Wie lange stand die Luftpumpe?',
 };
+
+function howLongOut({ of, isUndated }: Because<'how-long-out'>): string {
+  const asked = isUndated
+    ? `${whenOutTexts[of]} Zum Beispiel „von 2 bis 4“, oder wie lange: „2 Stunden“.`
+    : `${howLongOutTexts[of]} Zum Beispiel „2 Stunden“.`;
+  return `${asked} Bis dahin trage ich nichts ein.`;
+}
 
 function sinceWhen({ of, written }: Because<'since-when'>): string {
   return `${sinceWhenTexts[of]} „${clipped(written, mostQuoted)}“ kommt heute erst noch, daher habe ich es ab jetzt eingetragen.`;

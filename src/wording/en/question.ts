@@ -65,7 +65,7 @@ export function questionText(doubt: Doubt, s: Speaker): string {
     case 'since-when':
       return sinceWhen(reason);
     case 'how-long-out':
-      return `How long was the ${supplyNames[reason.of]} out? For example “2 hours”. Until you say, it is not logged.`;
+      return howLongOut(reason);
     case 'is-it-a-reading':
       return isItAReading(doubt, s);
     case 'shorthand-does-not-fit':
@@ -138,6 +138,13 @@ function isItAReading(doubt: Doubt, s: Speaker): string {
 }
 
 const supplyNames = { power: 'power', pump: 'pump', 'air-pump': 'air pump' };
+
+function howLongOut({ of, isUndated }: Because<'how-long-out'>): string {
+  const asked = isUndated
+    ? `When was the ${supplyNames[of]} out? For example “from 2 to 4”, or how long: “2 hours”.`
+    : `How long was the ${supplyNames[of]} out? For example “2 hours”.`;
+  return `${asked} Until you say, it is not logged.`;
+}
 
 function sinceWhen({ of, written }: Because<'since-when'>): string {
   return `Since when is the ${supplyNames[of]} out? “${clipped(written, mostQuoted)}” is still to come today, so I logged it from now.`;

@@ -271,6 +271,28 @@ export const duties: Words<DutyConcept> = {
     'durchgespült',
   ],
   because: ['weil', 'da', 'denn', 'wegen', 'der', 'die', 'das', 'aufgrund', 'nämlich'],
+  hindered: [
+    'klemmt',
+    'klemmte',
+    'hakt',
+    'verklemmt',
+    'abgeschlossen',
+    'abgesperrt',
+    'zugesperrt',
+    'zugefroren',
+    'eingefroren',
+    'zu schwer',
+    'zu heiß',
+    'zu dunkel',
+    'zu spät',
+    'zu nass',
+    'verlegt',
+    'verschwunden',
+    'abgebrochen',
+    'verbogen',
+    'gerissen',
+    'verstopft',
+  ],
 };
 
 export const asking: Words<AskConcept> = {

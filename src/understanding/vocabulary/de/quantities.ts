@@ -1656,6 +1656,12 @@ export const supplies: Words<SupplyConcept> = {
   'no-power': [
     'stromausfall',
     'stromausfalls',
+    'es gab keinen strom',
+    'gab keinen strom',
+    'gab es keinen strom',
+    'es gab einen stromausfall',
+    'gab einen stromausfall',
+    'gab es einen stromausfall',
     'kein strom',
     'keinen strom',
     'ohne strom',

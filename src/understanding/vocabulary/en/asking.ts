@@ -194,6 +194,27 @@ export const duties: Words<DutyConcept> = {
   could: [],
   clean: ['cleaned', 'cleaned out', 'scrubbed', 'wiped', 'washed', 'rinsed', 'washed out'],
   because: ['because', 'cause', 'cos', 'coz', 'as', 'since', 'due to', 'owing to', 'the'],
+  hindered: [
+    'stuck',
+    'locked',
+    'locked out',
+    'frozen',
+    'too heavy',
+    'too hot',
+    'too dark',
+    'too late',
+    'out of time',
+    'ran out of time',
+    'too wet',
+    'missing',
+    'lost',
+    'snapped',
+    'bent',
+    'cracked',
+    'leaky',
+    'blocked',
+    'clogged',
+  ],
 };
 
 export const asking: Words<AskConcept> = {
