@@ -197,6 +197,7 @@ function unitFrom(reading: Reading, at: number): Match<Unit> | null {
   const isUnknown = unit !== null && 'id' in unit.value && unit.value.id === 'unknown';
   if (isUnknown && (isNameAt(reading, at) || (phraseAt(reading, at)?.length ?? 0) > unit.length))
     return null;
+  if (unit && leadsToLabel(reading, at)) return null;
   if (!unit || !('shy' in unit.value) || !unit.value.shy) return unit;
   // An inch only where the word can be no preposition.
   if (reading.tokens[at]!.glued) return unit;
@@ -207,6 +208,15 @@ function unitFrom(reading: Reading, at: number): Match<Unit> | null {
     ['below', 'deep', 'left-over', 'down'].some((wanted) => word.concepts.has(wanted as Concept))
     ? unit
     : null;
+}
+
+/** `ph 5.8 w ec 1.7`, `ph 5,8 m. ec 1,7`: a letter that stands for `with`, before the word of another reading. */
+function leadsToLabel(reading: Reading, at: number): boolean {
+  const short = reading.tokens[at]!;
+  if (short.kind !== 'word' || short.text.length > 1 || short.glued) return false;
+  const length = concept(reading, at, 'with');
+  const labels = ['ph', 'ec', 'temperature'] as const;
+  return length > 0 && labels.some((label) => concept(reading, at + length, label) > 0);
 }
 
 function isNameAt({ tokens, lexicon }: Reading, at: number): boolean {

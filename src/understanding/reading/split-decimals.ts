@@ -5,8 +5,8 @@ import type { Token } from './token.ts';
 const labels: readonly Concept[] = ['ph', 'ec', 'temperature'];
 
 /**
- * `ph 5. 8`, `ph 5 .8`: a decimal that a thumb has put a blank into, joined. Only behind the word of a reading,
- * and only where nothing after it could own the second number: `ph 5. 8 l added` stays two sentences.
+ * `ph 5. 8`, `ph 5 .8`: a decimal that a thumb has put a blank into, joined, and `ec ,95`, whose nought was left
+ * out. Only behind the word of a reading, and only where nothing after it could own the second number: `ph 5. 8 l added` stays two sentences.
  */
 export function joinSplitDecimals(tokens: readonly Token[], lexicon: Lexicon): readonly Token[] {
   const joined: Token[] = [];
@@ -25,10 +25,17 @@ export function joinSplitDecimals(tokens: readonly Token[], lexicon: Lexicon): r
 
 function splitLength(tokens: readonly Token[], at: number): number {
   const [whole, point, rest] = [tokens[at], tokens[at + 1], tokens[at + 2]];
+  if (isBareDecimal(tokens, at)) return 2;
   if (!isDigits(whole, 2)) return 0;
   if (point?.kind === 'number' && /^\.\d{1,2}$/.test(point.text)) return 2;
   const isPoint = point?.text === '.' && point.glued;
   return isPoint && isDigits(rest, 2) && !rest!.glued ? 3 : 0;
+}
+
+/** A comma that touches the number after it, and nothing before it. */
+function isBareDecimal(tokens: readonly Token[], at: number): boolean {
+  const [comma, number] = [tokens[at]!, tokens[at + 1]];
+  return comma.text === ',' && !comma.glued && isDigits(number, 2) && number!.glued;
 }
 
 function isDigits(token: Token | undefined, most: number): boolean {
@@ -50,6 +57,6 @@ function endsThere(after: Token | undefined): boolean {
 
 function decimalOf(whole: Token, rest: Token): Token {
   const decimals = rest.text.replace('.', '');
-  const text = `${whole.text}.${decimals}`;
-  return { ...whole, text, to: rest.to, values: [Number(text)] };
+  const text = `${whole.text === ',' ? '0' : whole.text}.${decimals}`;
+  return { ...whole, kind: 'number', text, to: rest.to, values: [Number(text)] };
 }

@@ -19,7 +19,8 @@ export function countVessels(terms: readonly Term[], lexicon: Lexicon): readonly
 /** The last term of an amount told in such vessels that starts at `i`; null if none does. */
 function endOfVessels(terms: readonly Term[], i: number, lexicon: Lexicon): number | null {
   const joint = (at: number) =>
-    isMark(terms[at], '+') || (terms[at]?.kind === 'stop' && terms[at].cut === 'and');
+    isMark(terms[at], '+') ||
+    (terms[at]?.kind === 'stop' && (terms[at].cut === 'and' || terms[at].cut === 'then'));
   if (isContainer(terms[i]) && joint(i + 1) && areVessels(terms, i + 2, lexicon)) return i + 3;
   if (!areVessels(terms, i, lexicon)) return null;
   if (joint(i + 2) && isContainer(terms[i + 3])) return i + 3;

@@ -9,7 +9,7 @@ import {
   nextIn,
   take,
 } from '../reading/frame.ts';
-import { isUnknown, means, type Term } from '../reading/term.ts';
+import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import { isHeightOfWater } from './level-talk.ts';
 
 /** Takes out the numbers that measure nothing here: counts, labels, sizes, prices, the weather outside. */
@@ -82,6 +82,8 @@ function isCounted(frame: Frame, clause: Clause, i: number, after: Term | undefi
   if (after.kind === 'name') {
     const first = frame.terms[i - 1];
     if (first?.kind === 'name' && first.systems.join() !== after.systems.join()) return false;
+    // `dwc:5.8/1.7/21 nft:6.0/1.2/20`: the number ends a row, and the name opens the next.
+    if (isMark(first, '/') && isMeasure(frame.terms[i - 2])) return false;
     // `all 6 buckets`, `2 jars look sad`; but `topped up 12 dwc` is an amount.
     return isPlural(frame, after.text) && !means(first, 'top-up', 'add', 'fill') && !after.everyday;
   }

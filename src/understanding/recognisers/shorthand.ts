@@ -157,6 +157,7 @@ function isPlaced(frame: Frame, numbers: readonly number[], before: PlacedRow | 
     if (before?.at === i) return before.hasPlace;
     const term = frame.terms[i]!;
     if (term.kind === 'name') return true;
+    if (isForSomebody(frame, i)) continue;
     // A word that is no name, where one should stand: its system is asked.
     if (isUnknown(term) || isCrop(term)) return i === clause.from;
     if (
@@ -183,4 +184,10 @@ function isPlaced(frame: Frame, numbers: readonly number[], before: PlacedRow | 
       return false;
   }
   return true;
+}
+
+/** `dwc for grandad: 5.7 1.9`: on whose behalf it was measured. */
+function isForSomebody({ terms }: Frame, i: number): boolean {
+  const before = means(terms[i - 1], 'article', 'pronoun') ? i - 2 : i - 1;
+  return means(terms[i], 'hearsay', 'member') && means(terms[before], 'for-somebody');
 }

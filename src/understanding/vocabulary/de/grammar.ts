@@ -113,7 +113,7 @@ export const grammar: Words<GrammarConcept> = {
   of: ['von', 'vom', 'davon', 'an'],
   at: ['bei', 'beim', '@', 'steht bei', 'steht auf', 'liegt bei', 'auf'],
   from: ['von', 'aus', 'ab', 'vom'],
-  with: ['mit', 'mittels', 'per'],
+  with: ['mit', 'mittels', 'per', 'm', 'm.'],
   'for-somebody': ['für', 'mit'],
   link: [
     'ist es',

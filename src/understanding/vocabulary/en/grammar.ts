@@ -44,7 +44,7 @@ export const grammar: Words<GrammarConcept> = {
     'go from',
     'goes from',
   ],
-  with: ['w /', 'with', 'using', 'by'],
+  with: ['w /', 'w', 'with', 'using', 'by'],
   'for-somebody': ['for', 'with', 'w /'],
   link: [
     'is',
