@@ -41,6 +41,8 @@ export type DoubtReason =
   | { readonly kind: 'which-system'; readonly quantity: Quantity | null; readonly written?: string }
   | { readonly kind: 'which-quantity'; readonly value: string }
   | { readonly kind: 'in-it-or-added'; readonly litres: number }
+  /** `30 ml feed`: of which of the bottles in stock. */
+  | { readonly kind: 'which-product'; readonly amount: string }
   | { readonly kind: 'which-unit'; readonly quantity: Quantity; readonly value: string }
   | {
       readonly kind: 'out-of-range';
@@ -107,6 +109,7 @@ export type ChoiceLabel =
   | { readonly kind: 'quantity'; readonly quantity: Quantity }
   | { readonly kind: 'value'; readonly quantity: Quantity; readonly value: number }
   | { readonly kind: 'amount'; readonly text: string }
+  | { readonly kind: 'product'; readonly product: string }
   | { readonly kind: 'each' }
   | { readonly kind: 'in-all' }
   | { readonly kind: 'time'; readonly atMs: number }
@@ -245,6 +248,8 @@ export type TakingBack =
     }
   /** `I meant the gutters`. */
   | { readonly kind: 'move'; readonly system: SystemId }
+  /** `that was yesterday`: when the member's last message was true; isVague: to a part of a day. */
+  | { readonly kind: 'retime'; readonly atMs: number; readonly isVague: boolean }
   /** `didn't top up the jars after all`. */
   | { readonly kind: 'deny'; readonly system: SystemId | null; readonly quantity: Quantity | null };
 

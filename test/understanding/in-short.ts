@@ -63,6 +63,8 @@ function one(statement: Statement, nameOf: NameOf, draft: (entry: EntryDraft) =>
         const to = back.to[0];
         return `correct ${to?.quantity ?? ''} ${to?.value ?? ''}${back.from ? ` from ${back.from[0]?.value ?? ''}` : ''}${back.system ? ` ${nameOf(back.system)}` : ''}`;
       }
+      if (back.kind === 'retime')
+        return `retime ${back.isVague ? '~' : ''}${new Date(back.atMs).toISOString()}`;
       if (back.kind === 'undo' || back.kind === 'put-back') return back.kind;
       const system = back.system === null ? '' : ` ${nameOf(back.system)}`;
       return back.kind === 'move'
@@ -84,6 +86,8 @@ function choiceInShort({ label }: Choice, nameOf: NameOf): string {
       return String(Number(label.value.toFixed(2)));
     case 'quantity':
       return label.quantity;
+    case 'product':
+      return label.product;
     case 'systems':
     case 'amount':
     case 'each':

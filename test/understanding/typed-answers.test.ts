@@ -74,6 +74,17 @@ const english: Readonly<Record<Exclude<DoubtReason['kind'], ElsewhereTried>, Ask
       both: [],
     },
   },
+  'which-product': {
+    said: '30 ml feed in the dwc',
+    answers: {
+      'nutrient b': ['Bucket row dose 30 nutrient-b'],
+      'it was ph down': ['Bucket row dose 30 ph-down'],
+      B: ['Bucket row dose 30 nutrient-b'],
+      'the first': ['Bucket row dose 30 nutrient-a'],
+      no: [],
+      9: [],
+    },
+  },
   'which-unit': {
     said: 'level 95 dwc',
     answers: {

@@ -103,6 +103,7 @@ export const doubtReasons: OfEach<DoubtReason> = {
   'which-system': { kind: 'which-system', quantity: 'ph', written: 'ntf' },
   'which-quantity': { kind: 'which-quantity', value: '5.8' },
   'in-it-or-added': { kind: 'in-it-or-added', litres: 12 },
+  'which-product': { kind: 'which-product', amount: '30 ml feed' },
   'which-unit': { kind: 'which-unit', quantity: 'level', value: '95' },
   'out-of-range': { kind: 'out-of-range', quantity: 'ph', value: 54, lowest: 3, highest: 9 },
   conflict: { kind: 'conflict', quantity: 'ph', values: [5.9, 6.2] },
@@ -146,6 +147,7 @@ const choiceLabels: OfEach<ChoiceLabel> = {
   'one-top-up': { kind: 'one-top-up' },
   'two-top-ups': { kind: 'two-top-ups' },
   'done-without-figures': { kind: 'done-without-figures' },
+  product: { kind: 'product', product: 'nutrient-a' },
   'still-out': { kind: 'still-out' },
   'keep-as-note': { kind: 'keep-as-note' },
 };

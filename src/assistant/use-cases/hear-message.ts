@@ -3,6 +3,7 @@ import type { SystemId } from '../../greenhouse/system.ts';
 import type { RepliedTo } from '../../understanding/context.ts';
 import type {
   Assumption,
+  DoubtReason,
   Statement,
   Understanding,
   WorkNamed,
@@ -27,7 +28,7 @@ import { askBack } from './ask-back.ts';
 import { hearReason } from './cannot-do-duty.ts';
 import { type AskedDuties, closeDuties } from './close-duties.ts';
 import { hearPhoto } from './hear-photo.ts';
-import { hearWish } from './hear-wish.ts';
+import { hearStockAside, hearWish } from './hear-wish.ts';
 import { recordAnswer } from './record-answer.ts';
 import { recordEntries } from './record-entries.ts';
 import { takeBack } from './take-back.ts';
@@ -46,6 +47,12 @@ export interface Surroundings {
 export function hearMessage(handling: Handling, text: string, around: Surroundings): void {
   if (hearPhoto(handling, text, around)) return;
   if (hearWish(handling, text, around)) return;
+  const isSplit = hearStockAside(handling, text, around, (report) => {
+    const standsAlone = readReport(handling, report, around).statements.every(isClear);
+    if (standsAlone) hearReport(handling, report, around, []);
+    return standsAlone;
+  });
+  if (isSplit) return;
   const context = contextOf(handling, around);
   if (hearCount(handling, text, context)) return;
   const left = hearArrangings(handling, text, around, context);
@@ -55,6 +62,22 @@ export function hearMessage(handling: Handling, text: string, around: Surroundin
 /** All that is to be done for a system. */
 function allOf(system: SystemId): WorkNamed {
   return { systems: [system], duty: null, chore: null };
+}
+
+/** `200 ml A and 300 ml B left`: what needs its system asked may be no report at all. */
+function isClear(statement: Statement): boolean {
+  return (
+    statement.kind === 'entry' ||
+    statement.kind === 'done' ||
+    statement.kind === 'answered' ||
+    (statement.kind === 'doubt' &&
+      !isOfSomeSystem(statement.reason) &&
+      statement.reason.kind !== 'unclear')
+  );
+}
+
+function isOfSomeSystem(reason: DoubtReason): boolean {
+  return reason.kind === 'which-system' && (reason.quantity ?? 'dose') === 'dose';
 }
 
 function hearReport(

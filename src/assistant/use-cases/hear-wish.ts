@@ -5,6 +5,7 @@ import { type RainLine, rainLine } from '../../planning/rain-left.ts';
 import { stockOutlook, toBuy } from '../../planning/stock-outlook.ts';
 import { readGuideAnswer } from '../../understanding/wishes/read-guide-answer.ts';
 import { readWish } from '../../understanding/wishes/read-wish.ts';
+import { stockAside } from '../../understanding/wishes/stock-aside.ts';
 import type { Wish } from '../../understanding/wishes/wish.ts';
 import { lastReadings } from '../answers/last-readings.ts';
 import { seasonAnswer } from '../answers/season-answer.ts';
@@ -37,6 +38,24 @@ export function hearWish(handling: Handling, text: string, around: Surroundings)
   if (!wish) return false;
   handling.conversation = withQuestionsLapsed(handling.conversation);
   grant(handling, wish, text, around);
+  return true;
+}
+
+/**
+ * Hears the report of a message that ends in something about the stock, and then that; false: it does not end so,
+ * or its report cannot stand alone.
+ */
+export function hearStockAside(
+  handling: Handling,
+  text: string,
+  around: Surroundings,
+  hearReport: (report: string) => boolean,
+): boolean {
+  const { heard, spoken } = handling;
+  if (heard.isOverheard) return false;
+  const aside = stockAside(text, spoken, heard.member, heard.writtenAtMs);
+  if (!aside || !hearReport(aside.report)) return false;
+  grant(handling, aside.wish, text, around);
   return true;
 }
 

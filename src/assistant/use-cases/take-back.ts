@@ -29,6 +29,8 @@ export function takeBack(
       return correct(handling, back, target);
     case 'move':
       return move(handling, target ?? lastMessage(handling), back.system);
+    case 'retime':
+      return retime(handling, target ?? lastMessage(handling), back);
     case 'deny':
       return strikeOut(handling, denied(handling, back, target));
   }
@@ -149,6 +151,22 @@ function move(handling: Handling, entries: readonly Entry[], to: SystemId): void
     });
   }
   replaceEntries(handling, moving, drafts);
+}
+
+/** Logs at another time what was told before. */
+function retime(
+  handling: Handling,
+  entries: readonly Entry[],
+  { atMs, isVague }: Extract<TakingBack, { kind: 'retime' }>,
+): void {
+  const meant = entries.filter((entry) => !isStruck(handling, entry));
+  if (meant.length === 0) return nothingToTakeBack(handling);
+  if (refusesOthers(handling, meant)) return;
+  const drafts = meant.map((entry): EntryDraft => {
+    const draft = { ...draftOf(entry), atMs };
+    return isVague ? { ...draft, approximate: true } : draft;
+  });
+  replaceEntries(handling, meant, drafts);
 }
 
 function movedTo(draft: EntryDraft, system: System): EntryDraft {

@@ -54,6 +54,8 @@ function fits({ label }: Choice, said: Said): boolean {
         isBare(said.measure) &&
         said.measure.values.some((value) => Math.abs(value - label.value) < 1e-6)
       );
+    case 'product':
+      return said.measure === null && said.product === label.product;
     case 'each':
       return said.each && said.measure === null;
     case 'in-all':

@@ -3,7 +3,7 @@ import type { SystemId } from '../../greenhouse/system.ts';
 import type { Measure } from '../numbers/measure.ts';
 import { type Frame, isMeasure } from '../reading/frame.ts';
 import { phraseAt, readingOf, unitAt } from '../reading/look-up.ts';
-import { isMark, isUnknown, means } from '../reading/term.ts';
+import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import { tokenise } from '../reading/tokenise.ts';
 import { findTimes } from '../times/find-times.ts';
 import type { Concept } from '../vocabulary/concept.ts';
@@ -28,6 +28,8 @@ export interface Said {
   /** A day or a part of one, no time. */
   readonly timeIsVague: boolean;
   readonly unit: string | null;
+  /** A product by its name, or by a short one that is another word as well. */
+  readonly product: string | null;
 }
 
 /** The parts of an answer; null if the message says anything else. */
@@ -94,7 +96,8 @@ export function whatIsSaid(frame: Frame): Said | null {
       'oxygen',
       'solution',
     );
-    if (!small && !names && term.word.ordinal === null) return release(frame, null);
+    const isSaid = small || names || productOf(term) !== null;
+    if (!isSaid && term.word.ordinal === null) return release(frame, null);
   }
   const first = measures[0]?.term;
   const ordinal =
@@ -118,7 +121,12 @@ export function whatIsSaid(frame: Frame): Said | null {
     timeMs: marks[0]?.atMs ?? (now && rest.length <= 2 ? frame.context.writtenAtMs : null),
     timeIsVague: marks[0]?.vague ?? false,
     unit,
+    product: rest.map(({ term }) => productOf(term)).find((product) => product !== null) ?? null,
   };
+}
+
+function productOf(term: Term): string | null {
+  return term.kind === 'word' ? (term.word.product ?? term.word.shyProduct) : null;
 }
 
 /** Times are taken while looking for an answer; where there is none, the message is read afresh. */

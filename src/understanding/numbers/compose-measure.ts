@@ -29,7 +29,11 @@ export function measureAt(
   const counted = isSum ? addedCount(reading, at + first.length, first) : null;
   const core = counted ? withMore(first, counted) : said;
   let end = at + core.length;
-  const isOther = isLabelOfNext(reading, at, core, lead === 'ph') || isParticle(reading, at, end);
+  const isOther =
+    isLabelOfNext(reading, at, core, lead === 'ph') ||
+    isParticle(reading, at, end) ||
+    // `ph 5.8 w 1.7 ec`: no pH has a unit.
+    (lead === 'ph' && withLength(reading, end) > 0);
   const unit = isOther ? null : unitOfCount(reading, end);
   if (unit) end += unit.length;
   else if (core.needsUnit) return null;
@@ -212,11 +216,16 @@ function unitFrom(reading: Reading, at: number): Match<Unit> | null {
 
 /** `ph 5.8 w ec 1.7`, `ph 5,8 m. ec 1,7`: a letter that stands for `with`, before the word of another reading. */
 function leadsToLabel(reading: Reading, at: number): boolean {
-  const short = reading.tokens[at]!;
-  if (short.kind !== 'word' || short.text.length > 1 || short.glued) return false;
-  const length = concept(reading, at, 'with');
+  const length = withLength(reading, at);
   const labels = ['ph', 'ec', 'temperature'] as const;
   return length > 0 && labels.some((label) => concept(reading, at + length, label) > 0);
+}
+
+/** How many tokens a single letter takes that stands for `with`; 0: there is none. */
+function withLength(reading: Reading, at: number): number {
+  const short = reading.tokens[at];
+  if (short?.kind !== 'word' || short.text.length > 1 || short.glued) return 0;
+  return concept(reading, at, 'with');
 }
 
 function isNameAt({ tokens, lexicon }: Reading, at: number): boolean {

@@ -1,7 +1,7 @@
 import type { Lexicon } from './lexicon.ts';
 import { isKnown } from './lexicon.ts';
 import type { Match } from './phrase-trie.ts';
-import { edits, slipsAllowed } from './slip.ts';
+import { edits, isSlipOf, slipsAllowed } from './slip.ts';
 import type { Token } from './token.ts';
 import { both, type Word } from './word.ts';
 import type { Unit } from './word-list.ts';
@@ -14,10 +14,23 @@ export interface Reading {
 }
 
 export function readingOf(tokens: readonly Token[], lexicon: Lexicon): Reading {
-  const spelt = tokens.map((token) =>
-    token.kind === 'word' ? (correctionOf(token.text, lexicon) ?? token.text) : token.text,
+  const spelt = tokens.map((token, at) =>
+    token.kind === 'word'
+      ? (correctionOf(token.text, lexicon) ?? slipBefore(tokens, at, lexicon) ?? token.text)
+      : token.text,
   );
   return { tokens, spelt, lexicon };
+}
+
+/** `tpped up`: of several words that it may be a slip of, the one that makes a phrase with the word after it. */
+function slipBefore(tokens: readonly Token[], at: number, lexicon: Lexicon): string | null {
+  const [{ text: word }, after] = [tokens[at]!, tokens[at + 1]];
+  if (after?.kind !== 'word' || word.length < 4 || word.length > 24) return null;
+  if (isKnown(lexicon, word)) return null;
+  const meant = lexicon.own.phrases
+    .startsBefore(after.text)
+    .filter((start) => isSlipOf(word, start));
+  return meant.length === 1 ? meant[0]! : null;
 }
 
 function wordsFrom(

@@ -53,7 +53,8 @@ export function nameAt(
     everyday && match.near === nearness.beginning && !isDirection(tokens[at]!.text, lexicon);
   if (isMeaningful) return null;
   if (everyday && phrase.concepts.has('brim') && leadsToBrim(before)) return null;
-  if (everyday && !(match.wholeWords && canStand(before, lexicon))) return null;
+  const mayFollowTime = leadsLabel(reading, at) && followsTime(before);
+  if (everyday && !(match.wholeWords && (mayFollowTime || canStand(before, lexicon)))) return null;
   if (match.length === 1 && match.near === nearness.slip && spelledAsWell(reading, at, match))
     return null;
   if (match.near === nearness.shortSlip && !canStand(before, lexicon)) return null;
@@ -80,7 +81,11 @@ export function nameAt(
 function isFollowedByReading(reading: Reading, at: number, before: readonly Term[]): boolean {
   const last = before.at(-1);
   if (last && last.kind !== 'stop') return false;
-  if (reading.tokens[at + 1]?.kind === 'number') return true;
+  return reading.tokens[at + 1]?.kind === 'number' || leadsLabel(reading, at);
+}
+
+/** The word of a reading stands straight after. */
+function leadsLabel(reading: Reading, at: number): boolean {
   const concepts = phraseAt(reading, at + 1)?.value.concepts;
   return (
     concepts !== undefined &&
@@ -147,6 +152,36 @@ function canStand(before: readonly Term[], lexicon: Lexicon): boolean {
       return false;
   }
   return true;
+}
+
+/** `last night barrels ph 6.0`, `at 7 barrels ph 6.0`: nothing but a time goes before it in its clause. */
+function followsTime(before: readonly Term[]): boolean {
+  for (let i = before.length - 1; i >= 0; i--) {
+    const term = before[i]!;
+    if (term.kind === 'stop') return i < before.length - 1;
+    const isHour = term.kind === 'measure' && means(before[i - 1], 'at-hour');
+    if (!isHour && term.kind !== 'clock' && !isOfTime(term)) return false;
+  }
+  return before.length > 0;
+}
+
+function isOfTime(term: Term): boolean {
+  return means(
+    term,
+    'at-hour',
+    'yesterday',
+    'today',
+    'this',
+    'last',
+    'morning',
+    'noon',
+    'afternoon',
+    'evening',
+    'night',
+    'o-clock',
+    'am',
+    'pm',
+  );
 }
 
 /** A phrase that runs up to a name: `when the`, `das war die`. */

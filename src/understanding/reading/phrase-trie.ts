@@ -12,6 +12,8 @@ export interface Match<T> {
 /** Phrases by their words; finds the longest one that starts at a place. */
 export class PhraseTrie<T> {
   private readonly root: Node<T> = { next: new Map(), value: undefined };
+  /** Of every word that ends a phrase of two, the words that it may stand after. */
+  private readonly starts = new Map<string, Set<string>>();
 
   get(words: readonly string[]): T | undefined {
     let node: Node<T> | undefined = this.root;
@@ -27,6 +29,16 @@ export class PhraseTrie<T> {
       node = next;
     }
     node.value = value;
+    const [first, second] = words;
+    if (words.length !== 2 || first === undefined || second === undefined) return;
+    const before = this.starts.get(second);
+    if (before) before.add(first);
+    else this.starts.set(second, new Set([first]));
+  }
+
+  /** The words that make a phrase of two with the one after them. */
+  startsBefore(word: string): readonly string[] {
+    return [...(this.starts.get(word) ?? [])];
   }
 
   /** `wordAt` gives the word at an offset from where the phrase starts, or null at the end. */

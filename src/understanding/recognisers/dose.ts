@@ -36,9 +36,11 @@ export function recogniseDoses(frame: Frame): Fact[] {
 function isInStock(frame: Frame, group: ProductGroup, found: FoundAmount): boolean {
   const clause = frame.clauses[frame.clauseOf[found.at]!]!;
   const last = Math.max(found.at, group.terms.at(-1)!);
-  return (
-    means(frame.terms[last + 1], 'left-over') && !clauseHas(frame, clause, 'add', 'top-up', 'fill')
-  );
+  if (clauseHas(frame, clause, 'add', 'top-up', 'fill')) return false;
+  if (means(frame.terms[last + 1], 'left-over')) return true;
+  // `nur noch 200 ml pH minus da`: it is spoken of as what there still is.
+  const said = frame.terms.slice(clause.from, Math.min(found.at, group.terms[0]!));
+  return said.some((term) => means(term, 'still-there', 'there-is'));
 }
 
 function dosesOf(group: ProductGroup, found: FoundAmount, isOneOfSeveral: boolean): Fact[] {

@@ -5,12 +5,14 @@ import {
   clauseHas,
   type Frame,
   hasUnknown,
+  inClause,
   measureOf,
   measuresIn,
   namesIn,
   take,
 } from '../reading/frame.ts';
 import { isUnknown, means } from '../reading/term.ts';
+import { someProduct } from './some-product.ts';
 
 /** Numbers that nobody has claimed: what they are of is asked, unless they are plainly of something else. */
 export function recogniseLeftOvers(frame: Frame): Fact[] {
@@ -40,6 +42,18 @@ function leftOver(frame: Frame, clause: Clause, i: number): Fact[] {
     return [];
   if (clauseHas(frame, clause, 'take-away') && !namesIn(frame, clause).length) return [];
   if (isVolume(measure)) {
+    const amount = someProduct(frame, clause, i);
+    if (amount) {
+      take(frame, i);
+      return [
+        {
+          ...shape,
+          quantity: 'dose',
+          doubt: { kind: 'which-product', amount },
+          because: 'dose of no product named',
+        },
+      ];
+    }
     if (isOfSomethingElse(frame, clause, i)) return [];
     take(frame, i);
     return [
@@ -53,7 +67,9 @@ function leftOver(frame: Frame, clause: Clause, i: number): Fact[] {
   }
   if (unitIs(measure, 'unknown')) {
     const isPutIn =
-      clauseHas(frame, clause, 'add', 'top-up', 'fill') || goesIntoSystem(frame, clause, i);
+      clauseHas(frame, clause, 'add', 'top-up', 'fill') ||
+      goesIntoSystem(frame, clause, i) ||
+      isMoreAfterVolume(frame, clause, i);
     if (!isPutIn) return [];
     take(frame, i);
     return [
@@ -85,6 +101,22 @@ function goesIntoSystem(frame: Frame, clause: Clause, i: number): boolean {
     said.some(({ kind }) => kind === 'name') &&
     said.every((term) => term.kind === 'name' || means(term, 'place', 'article', 'filler'))
   );
+}
+
+/** `2 cans into the bench and then another bottle`: nothing but more, after an amount of water. */
+function isMoreAfterVolume(frame: Frame, clause: Clause, i: number): boolean {
+  const before = frame.clauses[frame.clauseOf[i]! - 1];
+  if (before?.sentence !== clause.sentence || !clauseHas(frame, clause, 'another')) return false;
+  const isAlone = frame.terms
+    .slice(clause.from, clause.to)
+    .every((term, n) => clause.from + n === i || means(term, 'another', 'filler', 'article'));
+  const volumes = inClause(
+    frame,
+    before,
+    (term) =>
+      term.kind === 'measure' && (isVolume(term.measure) || unitIs(term.measure, 'unknown')),
+  );
+  return isAlone && volumes.length > 0;
 }
 
 /** `2 l of vinegar`, `the 10 l heater`: the volume of a thing. */

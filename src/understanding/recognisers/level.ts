@@ -23,9 +23,9 @@ import { isHeightOfWater, isTalkOfLevel } from './level-talk.ts';
 import { noneLeft } from './none-left.ts';
 
 /** How much is in a reservoir: in cm, per cent, words, litres left, or counted from the brim. */
-export function recogniseLevels(frame: Frame): Fact[] {
+export function recogniseLevels(frame: Frame, told: readonly Fact[]): Fact[] {
   return frame.clauses.flatMap((clause) => [
-    ...fromBrim(frame, clause),
+    ...fromBrim(frame, clause, told),
     ...noneLeft(frame, clause),
     ...measured(frame, clause),
     ...inWords(frame, clause),
@@ -158,8 +158,8 @@ function isStandingAt(frame: Frame, clause: Clause, i: number): boolean {
     (isPadding(frame.terms[j]!) || means(frame.terms[j], 'place', 'to', 'has', 'down'))
   ) {
     const term = frame.terms[j]!;
-    if (means(term, 'at', 'has') || (means(term, 'link') && !means(term, 'add', 'of', 'filler')))
-      tied = true;
+    const isVerb = means(term, 'link') && (means(term, 'is-it') || !means(term, 'filler'));
+    if (means(term, 'at', 'has') || (isVerb && !means(term, 'add', 'of'))) tied = true;
     j--;
   }
   return tied && j >= clause.from && frame.terms[j]!.kind === 'name';

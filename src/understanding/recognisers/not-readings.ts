@@ -84,6 +84,7 @@ function isCounted(frame: Frame, clause: Clause, i: number, after: Term | undefi
     if (first?.kind === 'name' && first.systems.join() !== after.systems.join()) return false;
     // `dwc:5.8/1.7/21 nft:6.0/1.2/20`: the number ends a row, and the name opens the next.
     if (isMark(first, '/') && isMeasure(frame.terms[i - 2])) return false;
+    if (isMeasure(first) && first.measure.unit === null) return false;
     // `all 6 buckets`, `2 jars look sad`; but `topped up 12 dwc` is an amount.
     return isPlural(frame, after.text) && !means(first, 'top-up', 'add', 'fill') && !after.everyday;
   }

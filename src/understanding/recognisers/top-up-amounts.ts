@@ -17,6 +17,7 @@ import {
 import { isUnknown, means, type Term } from '../reading/term.ts';
 import type { Unit } from '../reading/word-list.ts';
 import { isPlural } from './not-readings.ts';
+import { someProduct } from './some-product.ts';
 import { brimOrMark, type Target } from './top-up-mark.ts';
 import { asksForAmount } from './top-up-missing.ts';
 import { afterTopUp } from './top-up-order.ts';
@@ -41,6 +42,18 @@ export function inOneClause(
   for (const i of volumes) {
     if (i === target?.at || i === before?.at) continue;
     take(frame, i);
+    const amount = someProduct(frame, clause, i);
+    if (amount) {
+      const doubt = { kind: 'which-product' as const, amount };
+      const measure = measureOf(frame, i);
+      facts.push({
+        ...shape(frame, i, verb),
+        quantity: 'dose',
+        amount: { kind: 'measure', measure },
+        doubt,
+      });
+      continue;
+    }
     const stuff = unknownStuff(frame, clause, i) || isDoseSized(measureOf(frame, i));
     const doubt = stuff
       ? { doubt: { kind: 'which-quantity' as const, value: frame.terms[i]!.text } }

@@ -44,6 +44,7 @@ export function ownDoubt(frame: Frame, one: Settled, reason: DoubtReason): Doubt
       drafts: choices.flatMap(({ drafts }) => drafts),
     });
   }
+  if (reason.kind === 'which-product') return whichProduct(frame, one, reason);
   if (reason.kind === 'trouble') {
     const note = soundDraft(frame, one, systems?.length === 1 ? system! : null);
     const drafts = note ? [note] : [];
@@ -51,6 +52,17 @@ export function ownDoubt(frame: Frame, one: Settled, reason: DoubtReason): Doubt
   }
   if (reason.kind === 'how-long-out') return howLongOut(frame, one, reason);
   return doubt(frame, one, reason, [], reason.kind === 'which-unit' ? amountAwaited(one) : null);
+}
+
+/** A button for each product in stock of which it could be so much. */
+function whichProduct(frame: Frame, one: Settled, reason: DoubtReason): DoubtStatement {
+  const [system] = one.systems ?? [];
+  const stock = system ? frame.context.greenhouse.stock : [];
+  const choices = stock.flatMap(({ product }): Choice[] => {
+    const draft = soundDraft(frame, { ...one, fact: { ...one.fact, product } }, system!);
+    return draft ? [{ label: { kind: 'product', product }, drafts: [draft] }] : [];
+  });
+  return doubt(frame, one, reason, choices);
 }
 
 /** As it stands it would be out until now. */

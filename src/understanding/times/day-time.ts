@@ -49,7 +49,8 @@ const minutesOfPart: Readonly<Record<Exclude<DayPart, 'morning'>, number>> = {
 /** The instant that is meant, seen from when it was written. */
 export function workOut(said: SaidTime, greenhouse: Greenhouse, writtenAtMs: number): WorkedOut {
   const today = localDateOf(writtenAtMs, greenhouse.timeZone);
-  const at = (day: LocalDate, minutes: number) => instantAt(day, minutes, greenhouse.timeZone);
+  const at = (day: LocalDate, minutes: number) =>
+    latestOfTwo(instantAt(day, minutes, greenhouse.timeZone), greenhouse.timeZone, writtenAtMs);
   if (said.weekdayOfToday && said.day !== null)
     return ask([writtenAtMs, at(plusDays(said.day, -7), said.minutes ?? 12 * 60)]);
   if (said.minutes === null) return partOfDay(said, greenhouse, today, writtenAtMs);
@@ -133,6 +134,17 @@ function instantAt(day: LocalDate, minutes: number, timeZone: string): number {
   const clock =
     `${String(Math.floor(inDay / 60)).padStart(2, '0')}:${String(inDay % 60).padStart(2, '0')}` as LocalTime;
   return instantOf(date, clock, timeZone);
+}
+
+const hourMs = 3_600_000;
+
+/** In autumn an hour comes twice: who writes within an hour of its second coming means that, else the first is meant. */
+function latestOfTwo(atMs: number, timeZone: string, writtenAtMs: number): number {
+  const againMs = atMs + hourMs;
+  const isAgo = againMs <= writtenAtMs && writtenAtMs - againMs < hourMs;
+  if (!isAgo) return atMs;
+  const [first, again] = [localTimeOf(atMs, timeZone), localTimeOf(againMs, timeZone)];
+  return first.hour === again.hour && first.minute === again.minute ? againMs : atMs;
 }
 
 function sure(atMs: number): WorkedOut {

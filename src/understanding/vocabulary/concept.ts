@@ -40,6 +40,8 @@ export type GrammarConcept =
   | 'vague-amount'
   | 'another'
   | 'there-is'
+  /** What is said of a rest: only so much left, still so much. */
+  | 'still-there'
   | 'has'
   | 'pronoun'
   | 'and'

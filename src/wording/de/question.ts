@@ -33,6 +33,8 @@ export function questionText(doubt: Doubt, s: Speaker): string {
       const amount = s.amount(measureOf('top-up', reason.litres, s.units));
       return `${amount}${inBrackets(doubt, s)}: ist das jetzt drin, oder hast du das nachgefüllt?`;
     }
+    case 'which-product':
+      return `${clipped(reason.amount, mostQuoted)}${inBrackets(doubt, s)}: wovon? Zum Beispiel „30 ml Dünger A, ${s.greenhouse.systems[0]?.name ?? 'Tisch'}“.`;
     case 'which-unit': {
       if (isOfVessels(reason))
         return `${s.capital(clipped(reason.value, mostQuoted))}${inBrackets(doubt, s)}: wie viele ${volumeNames[s.units.volume]} sind das?`;

@@ -5,7 +5,7 @@ import type { Speaker } from '../spoken/speaker.ts';
 import { dayAndTime } from './day-text.ts';
 import { dutyName } from './duty-text.ts';
 import { guideOptionText } from './keeping/guide-text.ts';
-import { quantityNames } from './names.ts';
+import { productName, quantityNames } from './names.ts';
 import { valueText } from './value-text.ts';
 import { wishText } from './wish-text.ts';
 
@@ -69,6 +69,8 @@ export function choiceText(choice: ChoiceLabel, s: Speaker): string {
       return valueText(choice.quantity, choice.value, s);
     case 'amount':
       return choice.text;
+    case 'product':
+      return productName(choice.product);
     case 'each':
       return 'for each';
     case 'in-all':

@@ -38,6 +38,8 @@ export function questionText(doubt: Doubt, s: Speaker): string {
       const amount = s.amount(measureOf('top-up', reason.litres, s.units));
       return `${amount}${inSystem(doubt, s)}: is that what is in it now, or what you added?`;
     }
+    case 'which-product':
+      return `${clipped(reason.amount, mostQuoted)}${forSystem(doubt, s)}: of which product? For example “30 mL nutrient A to ${s.greenhouse.systems[0]?.name ?? 'the bench'}”.`;
     case 'which-unit': {
       if (isOfVessels(reason))
         return `${s.capital(clipped(reason.value, mostQuoted))}${forSystem(doubt, s)}: how many ${volumeNames[s.units.volume]} is that?`;

@@ -799,6 +799,18 @@ export const grammar: Words<GrammarConcept> = {
     'noch extra',
     'noch zusätzlich',
   ],
+  'still-there': [
+    'nur noch',
+    'haben noch',
+    'hab noch',
+    'habe noch',
+    'haben wir noch',
+    'haben wir nur noch',
+    'haben nur noch',
+    'hab nur noch',
+    'gerade noch',
+    'bloß noch',
+  ],
   'there-is': [
     'es sind',
     'da sind',

@@ -689,7 +689,7 @@ export const deeds: Words<DeedConcept> = {
     'getränkt',
     'geleert in',
   ],
-  'add-plainly': [],
+  'add-plainly': ['geben'],
   change: [
     'gewechselt',
     'getauscht',

@@ -201,6 +201,7 @@ export const grammar: Words<GrammarConcept> = {
   was: [
     'was',
     'were',
+    'it was',
     'had been',
     'used to read',
     'started at',
@@ -622,6 +623,16 @@ export const grammar: Words<GrammarConcept> = {
     'a lot',
   ],
   another: ['another', 'more', 'extra', 'additional', 'a further', 'further', 'one more'],
+  'still-there': [
+    'still got',
+    'still have',
+    'only got',
+    'only have',
+    'down to',
+    'down to the last',
+    'down to only',
+    'we have',
+  ],
   'there-is': [
     "there's",
     'there is',

@@ -384,8 +384,10 @@ export const englishWishes: WishWords = {
     ],
     count: [
       'there is|are|are_still|is_still|only? {amount} of? {product} left',
-      "there 's {amount} of? {product} left",
-      'we|i have {amount} of? {product} left',
+      "there 's only|still|just? {amount} of? {product} left",
+      "we|i have|have_only|have_still|only_have|still_have|only_got|got|'ve_got|'ve_only_got {amount} of? {product} left",
+      'still|only|just|still_got|only_got|still_have|only_have|have_only {amount} of? {product} left|remaining|to_go',
+      'still_got|only_got|still_have|only_have {amount} of? {product}',
       '{product} :? {amount} left',
       '{amount} of? {product} left|remaining',
       '{product} has {amount} left',

@@ -352,8 +352,8 @@ export const germanWishes: WishWords = {
     ],
     count: [
       'es? sind|ist noch|nur? noch? {amount} {product} da|übrig|drin',
-      'wir|ich haben|habe noch {amount} {product} übrig?',
-      'noch {amount} {product} da|übrig',
+      'wir|ich? haben|habe|hab wir? nur? noch {amount} {product} übrig|da?',
+      'nur|bloß|gerade? noch {amount} {product} da|übrig|drin',
       'von? {product} ist|sind noch {amount} da|übrig',
     ],
     'ask-one-stock': [
