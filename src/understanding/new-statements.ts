@@ -11,6 +11,7 @@ import { recogniseDone } from './recognisers/done.ts';
 import { withoutConflicts } from './refiners/conflicts.ts';
 import { onDaysTold } from './refiners/days-told.ts';
 import { asDutiesAnswered } from './refiners/duties-answered.ts';
+import { inTheirOrder } from './refiners/in-their-order.ts';
 import { withoutLowOnceFilled } from './refiners/low-and-filled.ts';
 import { withEnds } from './refiners/outage-ends.ts';
 import { inPhaseOrder } from './refiners/phase-order.ts';
@@ -33,7 +34,11 @@ export function newStatements(frame: Frame): readonly Statement[] {
   const scopeOf = scopesAmong(frame, inOrder, mentions);
   const settled = asDutiesAnswered(
     frame,
-    onDaysTold(frame, settleFacts(frame, facts, { mentions, marks, moods, scopeOf }), marks),
+    onDaysTold(
+      frame,
+      inTheirOrder(frame, settleFacts(frame, facts, { mentions, marks, moods, scopeOf })),
+      marks,
+    ),
   );
   const phases = new Map<EntryDraft, Fact['phase']>();
   const found = withoutRepeatedQuestions(

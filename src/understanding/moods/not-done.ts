@@ -48,7 +48,7 @@ function saysWhy(frame: Frame, clause: Clause, at: number): boolean {
     frame,
     clause,
     (term, i) => i > at && means(term, 'because') && !means(term, 'article'),
-  ).some((i) => i + 1 < clause.to);
+  ).some((i) => frame.terms.slice(i + 1, clause.to).some(saysMore));
 }
 
 /** A number or what it would be of; `do` is a deed here, and no oxygen. */

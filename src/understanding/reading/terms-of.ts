@@ -29,6 +29,10 @@ export function termsOf(reading: Reading): Term[] {
 function termAt(reading: Reading, at: number, before: readonly Term[]): Found {
   const { tokens, lexicon } = reading;
   const token = tokens[at]!;
+  if (marksBuffer(reading, at, before.at(-1))) {
+    const word = { ...meaningless, concepts: new Set<Concept>(['buffer']) };
+    return { term: { kind: 'word', word, ...placeOf(tokens, at, 1) }, length: 1 };
+  }
   const phrase = productAfterDose(reading, at, before) ?? phraseUpToName(reading, at);
   const name = nameAt(reading, at, before, phrase?.length ?? 0, phrase?.value ?? meaningless);
   if (name) return name;
@@ -65,6 +69,19 @@ function termAt(reading: Reading, at: number, before: readonly Term[]): Found {
         length: 1,
       };
   }
+}
+
+/** pH buffers as they are sold, to the whole number: common practice. */
+const wholeBuffers: readonly number[] = [4, 7, 9, 10];
+
+/** `im 7er`: the buffer, called after its value. */
+function marksBuffer({ tokens, lexicon }: Reading, at: number, before: Term | undefined): boolean {
+  const { text, glued } = tokens[at]!;
+  if (!glued || before?.kind !== 'measure' || before.measure.unit !== null) return false;
+  return (
+    lexicon.own.vocabulary.bufferMarks.includes(text) &&
+    wholeBuffers.includes(before.measure.values[0]!)
+  );
 }
 
 function leadOf(previous: Term | undefined): Lead | null {

@@ -128,7 +128,8 @@ const usualReferences: readonly number[] = [
 /** A probe tried in what is called a buffer, or in what can only be one. */
 function checksInBuffer(frame: Frame, clause: Clause): boolean {
   const pairs = pairsIn(frame, clause);
-  const tries = probeIn(frame, clause) !== null || clauseHas(frame, clause, 'check');
+  const areCalled = pairs.every(({ reference }) => means(frame.terms[reference + 1], 'buffer'));
+  const tries = areCalled || probeIn(frame, clause) !== null || clauseHas(frame, clause, 'check');
   if (pairs.length === 0 || !tries) return false;
   if (clauseHas(frame, clause, 'buffer')) return true;
   return pairs.every(
@@ -158,11 +159,19 @@ function pairsIn(frame: Frame, clause: Clause): Pair[] {
     const [a, b] = [measures[n]!, measures[n + 1]!];
     const joint = frame.terms.slice(a + 1, b);
     if (joint.some((term) => isJointOf(term, 'in-buffer'))) pairs.push({ reference: b, shown: a });
-    else if (joint.some((term) => isJointOf(term, 'shows'))) pairs.push({ reference: a, shown: b });
+    else if (joint.some((term) => isJointOf(term, 'shows')) || isBufferAlone(joint))
+      pairs.push({ reference: a, shown: b });
     else continue;
     n++;
   }
   return pairs;
+}
+
+/** `7.00 buffer 7.12`, `im 7er 7,1`: nothing but what the reference is called. */
+function isBufferAlone(joint: readonly Term[]): boolean {
+  return (
+    means(joint[0], 'buffer') && joint.every((term) => means(term, 'buffer', 'link', 'filler'))
+  );
 }
 
 /** `calibrated the pen in 7.00, it read 7.08`: the reference ends one clause, and the next tells what was read. */

@@ -42,7 +42,11 @@ function isNoReading(frame: Frame, clause: Clause, i: number): boolean {
   // The 4.01 solution, the 7.00 buffer, buffer 7: what a bottle is called.
   const isCalled =
     means(after, 'buffer', 'vessel') || (means(after, 'solution') && means(before, 'article'));
-  if (bare && (isCalled || means(before, 'buffer')) && !calibrates(frame, clause)) return true;
+  const isOfBottle = isCalled || means(before, 'buffer');
+  const isInBuffer =
+    (means(after, 'buffer') && isMeasure(frame.terms[i + 2])) ||
+    (means(before, 'buffer') && isMeasure(frame.terms[i - 2]));
+  if (bare && isOfBottle && !isInBuffer && !calibrates(frame, clause)) return true;
   if (bare && measure.whole && isCounted(frame, clause, i, after)) return true;
   if (
     !bare &&

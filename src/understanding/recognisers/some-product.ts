@@ -10,5 +10,6 @@ export function someProduct(frame: Frame, clause: Clause, i: number): string | n
   while (j < clause.to && means(terms[j], 'of', 'article')) j++;
   const stuff = j < clause.to ? terms[j] : undefined;
   if (stuff?.kind !== 'word' || !stuff.word.anyProduct || stuff.word.product !== null) return null;
-  return frame.folded.text.slice(terms[i]!.from, stuff.to);
+  const { original, originAt } = frame.folded;
+  return original.slice(originAt(terms[i]!.from), originAt(stuff.to));
 }

@@ -5,8 +5,8 @@ import { readablesOf } from '../numbers/readables-of.ts';
 import { type Frame, isMeasure, measureOf } from '../reading/frame.ts';
 import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import type { Readable, TakingBack, TakingBackStatement } from '../statement.ts';
-import { findTimes } from '../times/find-times.ts';
 import { productAt } from './products.ts';
+import { retime } from './retime.ts';
 
 /** `undo`, `sorry, 5.6 not 5.4`, `I meant the gutters`, `didn't top up the jars after all`. */
 export function recogniseTakingBack(frame: Frame): TakingBackStatement | null {
@@ -47,31 +47,6 @@ function undo(frame: Frame): TakingBack | null {
   return others.length <= 1 && !others.some(({ kind }) => kind === 'name')
     ? { kind: 'undo' }
     : null;
-}
-
-/** `that was yesterday`, `das war gestern Abend`: nothing but a time, of something told before. */
-function retime(frame: Frame): TakingBack | null {
-  const isOfBefore = (term: Term) =>
-    means(term, 'meant') || (means(term, 'pronoun') && some(frame, isPast));
-  if (!some(frame, isOfBefore)) return null;
-  const marks = findTimes(frame);
-  const rest = frame.terms.filter((_, i) => !marks.some(({ from, to }) => i >= from && i <= to));
-  frame.taken.fill(false);
-  frame.timed.fill(false);
-  const [mark] = marks;
-  if (!mark || marks.length > 1 || mark.askFrom !== null || mark.until) return null;
-  if (mark.atMs >= frame.context.writtenAtMs || mark.atMs < frame.context.existsSinceMs)
-    return null;
-  const saysElse = rest.some((term) =>
-    term.kind === 'stop'
-      ? term.cut === 'question'
-      : !means(term, 'pronoun', 'was', 'link', 'filler', 'sorry', 'meant', 'article', 'place'),
-  );
-  return saysElse ? null : { kind: 'retime', atMs: mark.atMs, isVague: mark.vague };
-}
-
-function isPast(term: Term): boolean {
-  return means(term, 'was');
 }
 
 function deny(frame: Frame): TakingBack | null {

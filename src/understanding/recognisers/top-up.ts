@@ -46,6 +46,8 @@ export function recogniseTopUps(frame: Frame): Fact[] {
       (isMoreOfTheSame(frame, clause, facts.at(-1)?.bareVolume === true) ||
         isLikeBefore(frame, clause, facts.at(-1)));
     if (own === null && !leaning) {
+      // `topped up the jars and the buckets, 2 l and 8 l`: the amounts come after the list.
+      if (waiting && isOnlyNames(frame, clause)) continue;
       if (clause.from < clause.to) {
         settle();
         verb = null;
@@ -203,6 +205,15 @@ function verbBehind(frame: Frame, c: number): number | null {
         next.from + n === verb || means(term, 'filler', 'self', 'today', 'now', 'thanks'),
     );
   return isAlone ? verb : null;
+}
+
+function isOnlyNames(frame: Frame, clause: Clause): boolean {
+  return (
+    namesIn(frame, clause).length > 0 &&
+    frame.terms
+      .slice(clause.from, clause.to)
+      .every((term) => term.kind === 'name' || means(term, 'article', 'place', 'filler', 'both'))
+  );
 }
 
 /** Only amounts, names, `another`, `more`, and where to. */

@@ -63,6 +63,8 @@ export interface Vocabulary {
   readonly ordinals: ReadonlyMap<string, number>;
   /** What is glued to a digit to make it an ordinal: 3rd. */
   readonly ordinalMarks: readonly string[];
+  /** What is glued to a pH buffer's value to name the buffer: 7er. */
+  readonly bufferMarks: readonly string[];
   /** Monday first. */
   readonly weekdays: readonly (readonly string[])[];
   /** January first. */

@@ -120,6 +120,7 @@ export const german: Vocabulary = {
   fractions: everySpellingOf(spokenFractions),
   ordinals: everySpellingOf(spokenOrdinals),
   ordinalMarks,
+  bufferMarks: ['er', 'ner'],
   weekdays,
   months: months.map((names) => spelled(names, written)),
   clockTurns: everySpellingOf(clockTurns),

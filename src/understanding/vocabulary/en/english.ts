@@ -36,6 +36,7 @@ export const english: Vocabulary = {
   fractions,
   ordinals,
   ordinalMarks,
+  bufferMarks: [],
   weekdays,
   months,
   clockTurns,

@@ -1,0 +1,58 @@
+import { type Frame, isMeasure } from '../reading/frame.ts';
+import { means, type Term } from '../reading/term.ts';
+import type { TakingBack } from '../statement.ts';
+import { nothingSaid } from '../times/building.ts';
+import { workOut } from '../times/day-time.ts';
+import { findTimes } from '../times/find-times.ts';
+
+interface Stretch {
+  readonly from: number;
+  readonly to: number;
+  readonly atMs: number;
+  readonly vague: boolean;
+}
+
+/** `that was yesterday`, `das war um 8`: nothing but a time, of something told before. */
+export function retime(frame: Frame): TakingBack | null {
+  if (!saysThatItWas(frame)) return null;
+  const time = onlyTime(frame) ?? hourAlone(frame);
+  const { writtenAtMs, existsSinceMs } = frame.context;
+  if (!time || time.atMs >= writtenAtMs || time.atMs < existsSinceMs) return null;
+  const saysElse = frame.terms.some(
+    (term, i) => (i < time.from || i > time.to) && !mayStandBeside(term),
+  );
+  return saysElse ? null : { kind: 'retime', atMs: time.atMs, isVague: time.vague };
+}
+
+/** `that was`, `das war`, or the verb alone at the start. */
+function saysThatItWas({ terms }: Frame): boolean {
+  if (means(terms[0], 'was')) return true;
+  const isPast = terms.some((term) => means(term, 'was'));
+  return terms.some((term) => means(term, 'meant') || (isPast && means(term, 'pronoun')));
+}
+
+function onlyTime(frame: Frame): Stretch | null {
+  const marks = findTimes(frame);
+  frame.taken.fill(false);
+  frame.timed.fill(false);
+  const [mark] = marks;
+  return mark && marks.length === 1 && mark.askFrom === null && !mark.until ? mark : null;
+}
+
+/** `that was at 8`: an hour, where a reading would need its word. */
+function hourAlone({ terms, context }: Frame): Stretch | null {
+  const at = terms.findIndex((term) => isMeasure(term));
+  const term = terms[at];
+  if (!isMeasure(term) || !means(terms[at - 1], 'at-hour')) return null;
+  const { unit, whole, values } = term.measure;
+  const hour = values[0]!;
+  if (unit !== null || !whole || hour < 1 || hour > 24) return null;
+  const said = { ...nothingSaid, minutes: hour * 60, eitherHalf: true };
+  const { atMs, vague } = workOut(said, context.greenhouse, context.writtenAtMs);
+  return { from: at - 1, to: at, atMs, vague };
+}
+
+function mayStandBeside(term: Term): boolean {
+  if (term.kind === 'stop') return term.cut !== 'question';
+  return means(term, 'pronoun', 'was', 'link', 'filler', 'sorry', 'meant', 'article', 'place');
+}
