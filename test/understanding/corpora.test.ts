@@ -66,6 +66,7 @@ describe.each([
   'understanding/corpus/english-sixth-open.jsonl',
   'understanding/corpus/german-sixth-open.jsonl',
   'understanding/corpus/left-open.jsonl',
+  'understanding/corpus/sixth-slips.jsonl',
 ])('The corpus %s', (file) => {
   it(
     'is understood exactly in 98 of 100 messages, and nothing wrong is logged',

@@ -12,7 +12,8 @@ export function joinSplitDecimals(tokens: readonly Token[], lexicon: Lexicon): r
   const joined: Token[] = [];
   for (let at = 0; at < tokens.length; ) {
     const length = splitLength(tokens, at);
-    if (length > 0 && isLabelled(joined, lexicon) && endsThere(tokens[at + length])) {
+    const isEnd = endsThere(tokens[at + length]) || isNameAfter(tokens, at, length, lexicon);
+    if (length > 0 && isLabelled(joined, lexicon) && isEnd) {
       joined.push(decimalOf(tokens[at]!, tokens[at + length - 1]!));
       at += length;
     } else {
@@ -53,6 +54,17 @@ function isLabelled(before: readonly Token[], lexicon: Lexicon): boolean {
 
 function endsThere(after: Token | undefined): boolean {
   return !after || after.kind === 'line' || (after.kind === 'mark' && ',;.!)'.includes(after.text));
+}
+
+/** `ec ,95 nft`: after a decimal without its nought may stand what measures nothing. */
+function isNameAfter(
+  tokens: readonly Token[],
+  at: number,
+  length: number,
+  { proper }: Lexicon,
+): boolean {
+  const after = tokens[at + length];
+  return tokens[at]!.text === ',' && after?.kind === 'word' && proper.has(after.text);
 }
 
 function decimalOf(whole: Token, rest: Token): Token {

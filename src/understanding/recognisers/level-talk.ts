@@ -13,7 +13,7 @@ export function isTalkOfLevel(frame: Frame, clause: Clause): boolean {
     if (term.kind === 'clock' || isLabel(term) || isWordOfLevel(term)) continue;
     // `the water is 25 cm high`; `the tub is 25 cm high` is its size.
     if (means(term, 'size') && isHeightOfWater(frame, clause)) continue;
-    if (frame.taken[i] === true || means(term, 'was')) continue;
+    if (frame.taken[i] === true || means(term, 'was', 'third-person')) continue;
     if (means(term, 'top-up', 'fill', 'add') && clauseHas(frame, clause, 'after', 'before'))
       continue;
     return false;

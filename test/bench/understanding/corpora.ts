@@ -15,6 +15,8 @@ export const corpora: readonly { readonly file: string; readonly isSealed: boole
   { file: 'understanding/corpus/english-sixth-open.jsonl', isSealed: false },
   { file: 'understanding/corpus/german-sixth-open.jsonl', isSealed: false },
   { file: 'understanding/corpus/left-open.jsonl', isSealed: false },
+  { file: 'understanding/corpus/fifth-german.jsonl', isSealed: false },
+  { file: 'understanding/corpus/sixth-slips.jsonl', isSealed: false },
   { file: 'understanding/corpus/english-sealed.jsonl', isSealed: true },
   { file: 'understanding/corpus/german-sealed.jsonl', isSealed: true },
   { file: 'understanding/corpus/english-second-sealed.jsonl', isSealed: true },
