@@ -1,4 +1,4 @@
-import { isBare } from '../numbers/quantity-of-measure.ts';
+import { isBare, isVolume } from '../numbers/quantity-of-measure.ts';
 import {
   type Clause,
   clauseHas,
@@ -178,6 +178,7 @@ export function elsewhere(frame: Frame, clause: Clause, mark: Marker): void {
   const isOfPlants = frame.places.hasWhere(isPlantLost, clause.from, clause.to);
   if (isTaken && !isOfPlants && !hasProductIn(frame, clause) && !isUsedFor(frame, clause))
     mark(clause.from, clause.to, 'not-a-reading');
+  if (isTakenOut(frame, clause)) mark(clause.from, clause.to, 'not-a-reading');
   for (let i = clause.from; i < clause.to; i++) {
     if (!means(frame.terms[i], 'other-water') || hasPastDeed(frame, clause.from, clause.to))
       continue;
@@ -188,6 +189,22 @@ export function elsewhere(frame: Frame, clause: Clause, mark: Marker): void {
     const named = frame.places.hasWhere(isName, clause.from, i);
     if (!isOrigin && !named) mark(clause.from, clause.to, 'not-a-reading');
   }
+}
+
+/** `took 2 l out of the jars`, `2 l aus der Wanne genommen`: water led from a system, and to none. */
+function isTakenOut(frame: Frame, clause: Clause): boolean {
+  if (clauseHas(frame, clause, 'top-up', 'fill', 'refill', 'pick', 'left-over', 'level', 'until'))
+    return false;
+  const names = inClause(frame, clause, (term) => isName(term));
+  const [name] = names;
+  const volumes = inClause(
+    frame,
+    clause,
+    (term, i) => term.kind === 'measure' && isVolume(term.measure) && !frame.timed[i],
+  );
+  if (name === undefined || names.length > 1 || volumes.length === 0) return false;
+  const lead = means(frame.terms[name - 1], 'article') ? name - 2 : name - 1;
+  return means(frame.terms[lead], 'from') && means(frame.terms[lead], 'place');
 }
 
 /** `we used 3 cans for the bench`: by somebody for a system, and not by the system; whether it is in it is asked. */

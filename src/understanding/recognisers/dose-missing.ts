@@ -37,8 +37,8 @@ export function missingDose(
       from: Math.min(near, group.terms[0]!),
       to: Math.max(near, group.terms.at(-1)!),
       product,
-      // `ph down 5.4` may as well be a reading.
-      ...(added || leads
+      // `ph down 5.4` may as well be a reading, and `put 2 up` anything.
+      ...((added && !isUnsure(frame, group)) || leads
         ? {}
         : { doubt: { kind: 'which-quantity' as const, value: measure.written } }),
       because: 'dose without unit',
@@ -55,6 +55,19 @@ export function missingDose(
     product,
     because: 'dose without amount',
   }));
+}
+
+/** By a short name of a pH product alone, where nobody speaks of the pH. */
+function isUnsure({ terms }: Frame, group: ProductGroup): boolean {
+  const isShy = group.terms.some((i) => {
+    const term = terms[i];
+    return term?.kind === 'word' && term.word.product === null;
+  });
+  return (
+    isShy &&
+    group.products.some((product) => product.startsWith('ph-')) &&
+    !terms.some((term) => means(term, 'ph'))
+  );
 }
 
 /** `200 B`, `20 of nutrient A`: a number straight before a nutrient is of it. */

@@ -3,6 +3,7 @@ import { type Clause, type Frame, isMeasure, isPadding } from '../reading/frame.
 import { isUnknown, means, type Term } from '../reading/term.ts';
 import { quantityOf } from './labels.ts';
 import { pairNeighbours } from './pair-slots.ts';
+import { isGivenAmount, mayBeDosed } from './products.ts';
 import { believableReading, readingOf, type Slot } from './reading-fact.ts';
 
 /** Pairs the labels and numbers of a clause, whichever comes first. */
@@ -34,7 +35,7 @@ function secondNumber(
   label: Slot,
 ): Fact | null {
   const [first, second] = [slots[n]!, slots[n + 1]];
-  if (second?.quantity !== null) return null;
+  if (second?.quantity !== null || mayBeDosed(frame, second.at)) return null;
   const between = frame.terms.slice(first.at + 1, second.at);
   if (between.some((term) => term.kind === 'name' || means(term, 'water'))) return null;
   return believableReading(frame, clause, label, second.at);
@@ -58,7 +59,7 @@ function runsOf(frame: Frame, clause: Clause): Slot[][] {
     else if (isMeasure(term)) {
       if (frame.taken[i] && means(frame.terms[i - 1], 'by', 'moved')) continue;
       if (frame.taken[i]) end();
-      else run.push({ at: i, quantity: null });
+      else if (!isGivenAmount(frame, i)) run.push({ at: i, quantity: null });
     } else if (parts(frame, term, i)) end();
   }
   end();

@@ -14,6 +14,7 @@ import {
 } from '../reading/frame.ts';
 import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import { quantityOf } from './labels.ts';
+import { mayBeDosed } from './products.ts';
 import { believableReading, readingOf, type Slot } from './reading-fact.ts';
 
 /** `ph is down, 5.4`: the number comes after a comma, alone. */
@@ -150,7 +151,7 @@ export function laterValue(frame: Frame, clause: Clause, told: readonly Fact[]):
   const quantity = quantityToRepeat(told);
   if (!last || quantity === null) return null;
   const at = onlyBareNumber(frame, clause);
-  if (at === null || !isSecondValue(frame, clause, last, at)) return null;
+  if (at === null || mayBeDosed(frame, at) || !isSecondValue(frame, clause, last, at)) return null;
   // `24 inside, the gutters were at 6.0`: what a system is named for is not of the air.
   if (belongsToGreenhouse(quantity) && frame.places.hasWhere(isName, last.at, at)) return null;
   return repeated(frame, quantity, at, 'later value of the same');

@@ -17,7 +17,7 @@ import { fact } from './level-fact.ts';
 import { isTalkOfLevel } from './level-talk.ts';
 
 /** `5 cm down`, `down 5 cm`, `5 cm below the brim`, `2 cm from the top`. */
-export function fromBrim(frame: Frame, clause: Clause, told: readonly Fact[]): Fact[] {
+export function fromBrim(frame: Frame, clause: Clause): Fact[] {
   const facts: Fact[] = [];
   for (const i of measuresIn(frame, clause)) {
     const measure = measureOf(frame, i);
@@ -56,9 +56,6 @@ export function fromBrim(frame: Frame, clause: Clause, told: readonly Fact[]): F
     // `down 5 cm since yesterday` counts from where it was, not from the brim.
     const sinceThen = !belowBrim && clauseHas(frame, clause, 'since');
     const doubt = sinceThen ? { doubt: { kind: 'is-it-a-reading' as const } } : {};
-    // `gave it 7 cans, it was down 10 cm`: before they were in it.
-    const wasBefore =
-      clauseHas(frame, clause, 'was') && told.some(({ quantity }) => quantity === 'top-up');
     facts.push({
       ...fact(
         frame,
@@ -69,7 +66,6 @@ export function fromBrim(frame: Frame, clause: Clause, told: readonly Fact[]): F
         belowBrim || isDown ? i + 1 : i,
       ),
       ...doubt,
-      ...(wasBefore ? { phase: 'before' as const } : {}),
     });
   }
   return facts;

@@ -15,7 +15,7 @@ import {
   previousIn,
   take,
 } from '../reading/frame.ts';
-import { isMark, means, type Term } from '../reading/term.ts';
+import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import { fact } from './level-fact.ts';
 import { fromBrim } from './level-from-brim.ts';
 import { inWords, justLow } from './level-in-words.ts';
@@ -25,12 +25,22 @@ import { noneLeft } from './none-left.ts';
 /** How much is in a reservoir: in cm, per cent, words, litres left, or counted from the brim. */
 export function recogniseLevels(frame: Frame, told: readonly Fact[]): Fact[] {
   return frame.clauses.flatMap((clause) => [
-    ...fromBrim(frame, clause, told),
+    ...fromBrim(frame, clause).map(asItWas),
     ...noneLeft(frame, clause),
-    ...measured(frame, clause),
+    ...measured(frame, clause).map(asItWas),
     ...inWords(frame, clause),
     ...justLow(frame, clause),
   ]);
+
+  /** `gave it 7 cans, it was down 10 cm`, `topped 8 l (was at 30 cm)`: before that was in it. */
+  function asItWas(fact: Fact): Fact {
+    const clause = frame.clauses[frame.clauseOf[fact.at]!]!;
+    const isBefore =
+      clauseHas(frame, clause, 'was') &&
+      !clauseHas(frame, clause, 'after', 'now', 'then') &&
+      told.some(({ quantity }) => quantity === 'top-up');
+    return isBefore && fact.phase === undefined ? { ...fact, phase: 'before' } : fact;
+  }
 }
 
 /** `level 52cm`, `bench 80 %`, `95 l left`, `there's 95 l in the dwc`, `dwc at 95 l`. */
@@ -162,5 +172,8 @@ function isStandingAt(frame: Frame, clause: Clause, i: number): boolean {
     if (means(term, 'at', 'has') || (isVerb && !means(term, 'add', 'of'))) tied = true;
     j--;
   }
+  const after = i + 1 < clause.to ? frame.terms[i + 1] : undefined;
+  // `hat 12 l gezogen`: what it did, and not what is in it.
+  if (isUnknown(after) && after === frame.terms[clause.to - 1]) return false;
   return tied && j >= clause.from && frame.terms[j]!.kind === 'name';
 }

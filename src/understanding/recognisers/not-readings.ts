@@ -167,13 +167,24 @@ function isPartNumber(frame: Frame, clause: Clause, i: number): boolean {
 }
 
 function dropOutside(frame: Frame, clause: Clause): void {
-  let outside = false;
-  for (let i = clause.from; i < clause.to; i++)
-    if (means(frame.terms[i], 'outside')) outside = true;
-  if (!outside) return;
+  if (!clauseHas(frame, clause, 'outside')) return;
+  const isInside = clauseHas(frame, clause, 'inside', 'in-here');
   for (let i = clause.from; i < clause.to; i++) {
     const term = frame.terms[i];
-    if (isMeasure(term) && !isVolume(term.measure)) take(frame, i);
-    if (means(term, 'temperature', 'air', 'humidity')) take(frame, i);
+    const isOfOutside = !isInside || isSaidOutside(frame, clause, i);
+    if (isMeasure(term) && !isVolume(term.measure) && isOfOutside) take(frame, i);
+    if (means(term, 'temperature', 'air', 'humidity') && isOfOutside) take(frame, i);
   }
+}
+
+/** `outside 30 inside 34`, `30 outside, 34 in here`: by the word straight after, else by the one before. */
+function isSaidOutside(frame: Frame, clause: Clause, i: number): boolean {
+  const isPlace = (term: Term | undefined): boolean => means(term, 'outside', 'inside', 'in-here');
+  const opensWithPlace = isPlace(
+    frame.terms.slice(clause.from, clause.to).find((term) => isPlace(term) || isMeasure(term)),
+  );
+  const step = opensWithPlace ? -1 : 1;
+  let j = i + step;
+  while (j >= clause.from && j < clause.to && !isPlace(frame.terms[j])) j += step;
+  return j < clause.from || j >= clause.to || means(frame.terms[j], 'outside');
 }

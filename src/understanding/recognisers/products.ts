@@ -1,6 +1,6 @@
 import { isDeed } from '../moods/clause-kinds.ts';
 import { isBare, unitIs } from '../numbers/quantity-of-measure.ts';
-import { clauseHas, type Frame, isMeasure } from '../reading/frame.ts';
+import { clauseHas, type Frame, isMeasure, isName } from '../reading/frame.ts';
 import { isMark, type MeasureTerm, means, type Term } from '../reading/term.ts';
 
 /** Products named side by side: `A and B`. Indices of their terms. */
@@ -41,6 +41,7 @@ export function productAt(frame: Frame, i: number): string | null {
       isBottleful(frame, i)) &&
     isEndOfPhrase(frame, i);
   if (isDosed) return term.word.shyProduct;
+  if (isGivenAmount(frame, i - 1) && isEndOfPhrase(frame, i)) return term.word.shyProduct;
   // `down 3 cm`, `3 cm down` are levels, `up 0.2` a change.
   const beside = [frame.terms[i - 1], frame.terms[i + 1]];
   const isMeasured = beside.some((other) => isMeasure(other) && !unitIs(other.measure, 'ml', 'cl'));
@@ -62,6 +63,28 @@ export function isBottleful(frame: Frame, i: number): boolean {
     isMeasure(before) &&
     unitIs(before.measure, 'l') &&
     (before.measure.values[0] ?? 0) <= mostOfABottleL
+  );
+}
+
+/** `gave 5 down`, `gave the dwc 10 A`: a number behind a verb of adding, before the short name of what was added. */
+export function isGivenAmount(frame: Frame, i: number): boolean {
+  const [amount, product] = [frame.terms[i], frame.terms[i + 1]];
+  if (!isMeasure(amount) || !isBare(amount.measure) || product?.kind !== 'word') return false;
+  if (product.word.shyProduct === null && product.word.product === null) return false;
+  const { from } = frame.clauses[frame.clauseOf[i]!]!;
+  let j = i - 1;
+  while (j >= from && (isName(frame.terms[j]) || means(frame.terms[j], 'article', 'place'))) j--;
+  return j >= from && means(frame.terms[j], 'add') && !means(frame.terms[j], 'took');
+}
+
+/** `5 runter rein`, `6.6 5 down`: a whole number that the short name of a pH product follows straight. */
+export function mayBeDosed({ terms }: Frame, i: number): boolean {
+  const [amount, product] = [terms[i], terms[i + 1]];
+  return (
+    isMeasure(amount) &&
+    amount.measure.whole &&
+    product?.kind === 'word' &&
+    product.word.shyProduct?.startsWith('ph-') === true
   );
 }
 

@@ -65,7 +65,7 @@ export function sharedAmount(
 
 export function sharedProducts(frame: Frame, one: Settled): DoubtStatement {
   const [system] = one.systems ?? [];
-  const of = one.fact.shared ?? [];
+  const of = system ? (one.fact.shared ?? []) : [];
   const drafts = of
     .map((product) => soundDraft(frame, { ...one, fact: { ...one.fact, product } }, system ?? null))
     .filter((draft) => draft !== null);

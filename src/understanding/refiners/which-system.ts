@@ -3,16 +3,20 @@ import type { Choice, DoubtReason, DoubtStatement } from '../statement.ts';
 import { doubt, doubtOf, soundDraft } from './doubt-of.ts';
 import { ownDoubt } from './own-doubt.ts';
 import type { Settled } from './settled.ts';
+import { sharedProducts } from './shared-amount.ts';
 import { valueOf } from './value-of.ts';
 
 /** All that lacks a system, asked about at once: a button for each system that could be meant. */
 export function whichSystem(frame: Frame, unnamed: readonly Settled[]): DoubtStatement[] {
   const groups = new Map<string, Settled[]>();
+  // `20 ml A and B`: a system alone would not tell how much of each; all of it is to be told anew.
+  const shared = unnamed.filter(({ fact }) => fact.shared);
   for (const one of unnamed) {
+    if (one.fact.shared) continue;
     const key = `${one.askSystem?.written ?? ''}|${one.askSystem?.offer.map(({ id }) => id).join() ?? ''}`;
     groups.set(key, [...(groups.get(key) ?? []), one]);
   }
-  return [...groups.values()].map((group) => {
+  const asked = [...groups.values()].map((group) => {
     const [first] = group;
     const { offer, written } = first!.askSystem!;
     const offered = offer.length > 0 ? offer : frame.context.greenhouse.systems;
@@ -38,13 +42,14 @@ export function whichSystem(frame: Frame, unnamed: readonly Settled[]): DoubtSta
       quantity,
       ...(written === null ? {} : { written }),
     };
-    const asked = doubt(frame, first!, reason, choices, waiting);
-    if (choices.length > 0 || first!.fact.amount.kind === 'brim') return asked;
+    const open = doubt(frame, first!, reason, choices, waiting);
+    if (choices.length > 0 || first!.fact.amount.kind === 'brim') return open;
     // No system could hold it: the amount itself is the doubt.
     const value = valueOf(first!.fact, offered[0] ?? null, frame.context.greenhouse.units);
-    if (value.kind !== 'asked') return asked;
-    const open = { ...doubtOf(frame, first!, value, [null]), choices: [] };
+    if (value.kind !== 'asked') return open;
+    const amount = { ...doubtOf(frame, first!, value, [null]), choices: [] };
     // `topped up`: the answer may tell the amount and the system.
-    return first!.fact.amount.kind === 'missing' ? open : { ...open, waiting: null };
+    return first!.fact.amount.kind === 'missing' ? amount : { ...amount, waiting: null };
   });
+  return [...shared.map((one) => sharedProducts(frame, { ...one, systems: [] })), ...asked];
 }

@@ -1160,6 +1160,8 @@ export const deeds: Words<DeedConcept> = {
     'getrunken',
     'gesoffen',
     'verbraucht',
+    'gebraucht',
+    'benötigt',
     'verdunstet',
     'verschüttet',
     'ausgeschöpft',

@@ -16,6 +16,8 @@ export const products: Words<CommonProduct> = {
   ],
   'ph-down': [
     'ph down',
+    'ph dn',
+    'ph dwn',
     'ph - down',
     'ph minus',
     'phdown',
