@@ -33,13 +33,14 @@ export function outageAnswered(frame: Frame, doubt: Doubt, said: Said | null): E
 /** `yesterday evening`, where nobody had said when it was: how long is asked again, of that time. */
 export function outageDated(frame: Frame, doubt: Doubt, said: Said | null): DoubtStatement | null {
   const { reason, waiting } = doubt;
-  if (!isUndated(doubt) || reason.kind !== 'how-long-out' || !said || said.timeMs === null)
+  const timeSaid = said?.timeMs ?? null;
+  if (!isUndated(doubt) || reason.kind !== 'how-long-out' || !said || timeSaid === null)
     return null;
-  if (said.measure !== null || said.timeMs >= frame.context.writtenAtMs) return null;
-  const { timeMs, timeIsVague } = said;
+  if (said.measure !== null || timeSaid >= frame.context.writtenAtMs) return null;
+  const { timeIsVague } = said;
   const dated = (draft: EntryDraft): EntryDraft => ({
     ...draft,
-    atMs: timeMs,
+    atMs: timeSaid,
     approximate: timeIsVague,
   });
   return again(frame, {

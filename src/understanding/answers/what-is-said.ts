@@ -96,7 +96,7 @@ export function whatIsSaid(frame: Frame): Said | null {
       'oxygen',
       'solution',
     );
-    const isSaid = small || names || productOf(term) !== null;
+    const isSaid = small || names || (measures.length === 0 && productOf(term) !== null);
     if (!isSaid && term.word.ordinal === null) return release(frame, null);
   }
   const first = measures[0]?.term;

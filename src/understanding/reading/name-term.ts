@@ -53,8 +53,9 @@ export function nameAt(
     everyday && match.near === nearness.beginning && !isDirection(tokens[at]!.text, lexicon);
   if (isMeaningful) return null;
   if (everyday && phrase.concepts.has('brim') && leadsToBrim(before)) return null;
-  const mayFollowTime = leadsLabel(reading, at) && followsTime(before);
-  if (everyday && !(match.wholeWords && (mayFollowTime || canStand(before, lexicon)))) return null;
+  const mayFollow =
+    (leadsLabel(reading, at) && followsTime(before)) || goesOnAsBefore(reading, at, match, before);
+  if (everyday && !(match.wholeWords && (mayFollow || canStand(before, lexicon)))) return null;
   if (match.length === 1 && match.near === nearness.slip && spelledAsWell(reading, at, match))
     return null;
   if (match.near === nearness.shortSlip && !canStand(before, lexicon)) return null;
@@ -163,6 +164,23 @@ function followsTime(before: readonly Term[]): boolean {
     if (!isHour && term.kind !== 'clock' && !isOfTime(term)) return false;
   }
   return before.length > 0;
+}
+
+/** `left 5.8 right 5.9`: a name and its values, then another and values of its own. */
+function goesOnAsBefore(
+  reading: Reading,
+  at: number,
+  { systems, length }: NameMatch,
+  before: readonly Term[],
+): boolean {
+  const last = before.at(-1);
+  const next = reading.tokens[at + length];
+  if (last?.kind !== 'measure' || last.measure.unit !== null || next?.kind !== 'number')
+    return false;
+  let i = before.length - 1;
+  while (before[i]?.kind === 'measure') i--;
+  const first = before[i];
+  return first?.kind === 'name' && first.systems.join() !== systems.join();
 }
 
 function isOfTime(term: Term): boolean {

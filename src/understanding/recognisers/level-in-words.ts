@@ -80,7 +80,9 @@ function isStateOfSystem(frame: Frame, clause: Clause, i: number): boolean {
       !(
         means(after, 'now', 'filler', 'place', 'today', 'brim') ||
         after.kind === 'name' ||
-        after.kind === 'mark'
+        after.kind === 'mark' ||
+        // `dwc full 5.8 1.7`: the readings follow.
+        (after.kind === 'measure' && after.measure.unit === null && !after.measure.whole)
       ))
   ) {
     if (!means(after, 'this', 'at-hour', 'yesterday', 'link', 'ish')) return false;

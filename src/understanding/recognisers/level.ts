@@ -141,7 +141,9 @@ function saysWhatIsThere(frame: Frame, clause: Clause, i: number, volume: boolea
   if (clauseHas(frame, clause, 'take-away', 'capacity', 'other-deed')) return false;
   if (volume)
     return (
-      clauseHas(frame, clause, 'there-is') || isStandingAt(frame, clause, i) || isNow(frame, i)
+      clauseHas(frame, clause, 'there-is') ||
+      isStandingAt(frame, clause, i) ||
+      (isNow(frame, i) && !isAmountsByTime(frame, clause))
     );
   if (!isTalkOfLevel(frame, clause)) return false;
   if (means(after, 'left-over')) return true;
@@ -149,6 +151,17 @@ function saysWhatIsThere(frame: Frame, clause: Clause, i: number, volume: boolea
   const named = namesIn(frame, clause).length > 0 || frame.places.hasWhere(isName, 0, clause.from);
   const isSize = clauseHas(frame, clause, 'size') && !isHeightOfWater(frame, clause);
   return named && !isSize && !clauseHas(frame, clause, 'humidity');
+}
+
+/** `topped up 5 l this morning and 4 l now`: now as well as at the time before. */
+function isAmountsByTime(frame: Frame, clause: Clause): boolean {
+  const before = frame.clauses[frame.clauseOf[clause.from]! - 1];
+  return (
+    clause.opens === 'and' &&
+    before !== undefined &&
+    frame.timed.slice(before.from, before.to).includes(true) &&
+    clauseHas(frame, before, 'top-up', 'add', 'fill')
+  );
 }
 
 /** `95 l now`, `now 95 l`: after something was poured, where it stands. */
@@ -174,6 +187,7 @@ function isStandingAt(frame: Frame, clause: Clause, i: number): boolean {
   }
   const after = i + 1 < clause.to ? frame.terms[i + 1] : undefined;
   // `hat 12 l gezogen`: what it did, and not what is in it.
-  if (isUnknown(after) && after === frame.terms[clause.to - 1]) return false;
+  const isDeedOfIts = isUnknown(after) || means(after, 'took', 'use', 'need', 'take-away');
+  if (isDeedOfIts && !means(after, 'now') && after === frame.terms[clause.to - 1]) return false;
   return tied && j >= clause.from && frame.terms[j]!.kind === 'name';
 }

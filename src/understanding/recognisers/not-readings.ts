@@ -59,7 +59,8 @@ function isNoReading(frame: Frame, clause: Clause, i: number): boolean {
   // A 5 l bottle, 5 cm of root, 50 % shade.
   if (!bare && means(after, 'vessel') && isVolume(measure)) return true;
   const isLength = unitIs(measure, 'cm', 'mm', 'm', 'in');
-  const isSized = means(after, 'size', 'counted') || means(before, 'size');
+  const isSizeAfter = means(after, 'size', 'counted') && !means(after, 'with');
+  const isSized = isSizeAfter || means(before, 'size');
   if (isLength && isSized && !isHeightOfWater(frame, clause)) return true;
   if (isSetting(frame, clause, i)) return true;
   if (isStep(frame, clause, i)) return true;

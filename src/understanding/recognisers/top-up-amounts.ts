@@ -63,6 +63,7 @@ export function inOneClause(
       amount: { kind: 'measure', measure: times(measureOf(frame, i), parts) },
       ...each,
       ...doubt,
+      ...(isTwice(frame, i) ? { each: true } : {}),
     });
   }
   if (facts.length === 0 && !before)
@@ -101,6 +102,11 @@ export function inOneClause(
     facts.push({ ...shape(frame, verb, verb), amount: { kind: 'missing' } });
   }
   return facts;
+}
+
+/** `5 l twice`: how much it was in all is asked. */
+function isTwice({ terms }: Frame, i: number): boolean {
+  return means(terms[i + 1], 'twice') || means(terms[i - 1], 'twice');
 }
 
 /** `6 buckets with 2 l each`: how many parts of one system; their count is taken. */

@@ -25,7 +25,7 @@ export function clockAt(frame: Frame, i: number, term: Term, building: Building)
   if (
     term.kind === 'digits' &&
     /^0\d{3}$/.test(term.text) &&
-    means(frame.terms[i - 1], 'at-hour')
+    (means(frame.terms[i - 1], 'at-hour') || frame.clauses[frame.clauseOf[i]!]!.from === i)
   ) {
     return settle(
       frame,

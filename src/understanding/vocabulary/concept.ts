@@ -63,6 +63,8 @@ export type GrammarConcept =
   /** The word between whole and decimals: five point eight. */
   | 'point'
   | 'half-more'
+  /** Said of an amount: it was given two times. */
+  | 'twice'
   | 'times'
   | 'same'
   /** too, likewise: the same of one more. */

@@ -894,6 +894,7 @@ export const grammar: Words<GrammarConcept> = {
     'ein halb',
     'und die hälfte',
   ],
+  twice: ['zweimal', 'zwei mal', 'doppelt'],
   times: ['x', '×', 'mal', '*'],
   alike: ['auch', 'ebenfalls', 'gleichfalls', 'desgleichen'],
   same: [

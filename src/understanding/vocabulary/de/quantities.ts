@@ -1160,8 +1160,6 @@ export const deeds: Words<DeedConcept> = {
     'getrunken',
     'gesoffen',
     'verbraucht',
-    'gebraucht',
-    'benötigt',
     'verdunstet',
     'verschüttet',
     'ausgeschöpft',

@@ -693,6 +693,7 @@ export const grammar: Words<GrammarConcept> = {
   indefinite: ['a', 'an', 'another', 'one more'],
   point: ['point', 'dot', 'decimal', 'comma'],
   'half-more': ['and a half', 'and one half', '& a half', 'n a half'],
+  twice: ['twice', 'two times'],
   times: ['x', '×', 'times'],
   same: [
     'same',
