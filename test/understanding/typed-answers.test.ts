@@ -77,10 +77,10 @@ const english: Readonly<Record<Exclude<DoubtReason['kind'], ElsewhereTried>, Ask
   'which-product': {
     said: '30 ml feed in the dwc',
     answers: {
-      'nutrient b': ['Bucket row dose 30 nutrient-b'],
-      'it was ph down': ['Bucket row dose 30 ph-down'],
-      B: ['Bucket row dose 30 nutrient-b'],
-      'the first': ['Bucket row dose 30 nutrient-a'],
+      'nutrient b': ['Bucket row dose 30'],
+      'it was ph down': ['Bucket row dose 30'],
+      B: ['Bucket row dose 30'],
+      'the first': ['Bucket row dose 30'],
       no: [],
       9: [],
     },

@@ -1,3 +1,4 @@
+import { isReading } from '../../greenhouse/quantity.ts';
 import type { System } from '../../greenhouse/system.ts';
 import { type Frame } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
@@ -15,7 +16,7 @@ export function inTheirOrder(frame: Frame, settled: readonly Settled[]): Settled
   return found;
 }
 
-/** Facts of one quantity, said of the same systems, with nothing between them but what joins a list. */
+/** Facts of one quantity, said of the same systems, with nothing between them but what joins a list; two readings may as well be of one. */
 function runFrom(frame: Frame, settled: readonly Settled[], from: number): readonly Settled[] {
   const run = [settled[from]!];
   for (const next of settled.slice(from + 1)) {
@@ -30,6 +31,7 @@ function runFrom(frame: Frame, settled: readonly Settled[], from: number): reado
 function isAlike(one: Settled, other: Settled): boolean {
   return (
     one.fact.quantity === other.fact.quantity &&
+    !isReading(one.fact.quantity) &&
     isOpen(one) &&
     isOpen(other) &&
     idsOf(one) === idsOf(other)

@@ -95,7 +95,7 @@ describe('doses and readings of a pH that moves', () => {
     '10 ml up in the dwc': 'Bucket row dose 10 ph-up',
     'gave the dwc 10 ml of down': 'Bucket row dose 10 ph-down',
     'added 5 ml nutrient a to the nft': 'Gutter run dose 5 nutrient-a',
-    'added 40 ml nutrients to the nft': '? which-quantity (top-up)',
+    'added 40 ml nutrients to the nft': '? which-product (nutrient-a, nutrient-b, ph-down, ph-up)',
     'added nutrients to the nft': '? missing-amount',
     '20 ml A, same of B, in the nft':
       'Gutter run dose 20 nutrient-a; Gutter run dose 20 nutrient-b',

@@ -13,7 +13,7 @@ describe('water put in, told in passing', () => {
     'put about 25 in the row': 'Bucket row top-up ~25',
     'level in the row 10 in': 'Bucket row level 91.44',
     'brimmed the dwc': 'Bucket row level 108; ? litres-to-brim',
-    'brimmed the dwc with 12 l': 'Bucket row level 108; Bucket row top-up 12',
+    'brimmed the dwc with 12 l': 'Bucket row top-up 12; Bucket row level 108',
     'poured 6 l into the jars, 20 into the gutters': 'Jar shelf top-up 6; Gutter run top-up 20',
     'poured 2 cans into the bench, 1 into the jars': 'North bench top-up 20; Jar shelf top-up 10',
     'topped up 6 l in the jars and 20 in the gutters': 'Jar shelf top-up 6; Gutter run top-up 20',
