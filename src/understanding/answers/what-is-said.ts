@@ -104,13 +104,14 @@ export function whatIsSaid(frame: Frame): Said | null {
     rest.flatMap(({ term }) =>
       term.kind === 'word' && term.word.ordinal !== null ? [term.word.ordinal] : [],
     )[0] ?? null;
+  const product = rest.map(({ term }) => productOf(term)).find((each) => each !== null) ?? null;
   const some = (...concepts: Parameters<typeof means>[1][]) =>
     rest.some(({ term }) => means(term, ...concepts));
   return {
     measure: isMeasure(first) ? first.measure : null,
     systems: [...new Set(names)],
     ordinal: names.length > 0 ? null : ordinal,
-    yes: some('yes') && measures.length === 0 && names.length === 0,
+    yes: some('yes') && measures.length === 0 && names.length === 0 && product === null,
     no: some('said-no') && measures.length === 0 && names.length === 0,
     keep: some('keep') && measures.length === 0 && names.length === 0,
     both: some('both'),
@@ -121,7 +122,7 @@ export function whatIsSaid(frame: Frame): Said | null {
     timeMs: marks[0]?.atMs ?? (now && rest.length <= 2 ? frame.context.writtenAtMs : null),
     timeIsVague: marks[0]?.vague ?? false,
     unit,
-    product: rest.map(({ term }) => productOf(term)).find((product) => product !== null) ?? null,
+    product,
   };
 }
 
