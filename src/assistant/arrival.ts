@@ -13,6 +13,8 @@ export interface TakenIn {
   /** Those that were new. */
   readonly items: readonly InboxItem[];
   readonly said: ReadonlyMap<InboxNo, readonly Outgoing[]>;
+  /** Of what was said, the one that is taken up already, for the caller to send and settle. */
+  readonly leased: Outgoing | null;
 }
 
 /** The arrivals that had not been received before, as they stand in the inbox. */

@@ -92,15 +92,17 @@ export class Desk {
 
   /**
    * Receives things of one greenhouse into the inbox and handles those that are new, all in one
-   * transaction; each is answered as by `handleAll`.
+   * transaction; each is answered as by `handleAll`. Where a channel is named to lease for, the first
+   * answer that leaves by it may come back taken up already.
    */
   async takeIn(
     greenhouse: GreenhouseId,
     arrivals: readonly Arrival[],
     nowMs: number,
+    leaseFor: ChannelName | null = null,
   ): Promise<TakenIn> {
     const raws = arrivals.map(({ raw }) => raw);
-    const ahead = await this.#takeInAhead(greenhouse, arrivals, nowMs);
+    const ahead = await this.#takeInAhead(greenhouse, arrivals, nowMs, leaseFor);
     if (ahead) return ahead;
     let items: readonly InboxItem[] = [];
     const said = await this.#hearing(greenhouse, nowMs, (hearIn) =>
@@ -109,7 +111,7 @@ export class Desk {
         return hearIn(ledger, items);
       }),
     );
-    return said ? { items, said } : { items: [], said: new Map() };
+    return said ? { items, said, leased: null } : { items: [], said: new Map(), leased: null };
   }
 
   /**
@@ -120,6 +122,7 @@ export class Desk {
     greenhouse: GreenhouseId,
     arrivals: readonly Arrival[],
     nowMs: number,
+    leaseFor: ChannelName | null,
   ): Promise<TakenIn | null> {
     const { store } = this.#options;
     const known = await this.standing(greenhouse);
@@ -136,10 +139,14 @@ export class Desk {
     const decided = await this.#decide(known, store.look(greenhouse, counters), items, nowMs);
     const { writes, heard } = decided;
     const raws = arrivals.map(({ raw }) => raw);
-    const nos = await store.receiveDecided(greenhouse, counters, raws, writes);
-    if (!nos) return null;
+    const first = writes.outgoing.find(({ channel }) => channel === leaseFor) ?? null;
+    const no = first?.no ?? null;
+    const received = await store.receiveDecided(greenhouse, counters, raws, writes, no);
+    if (!received) return null;
     this.#keep(greenhouse, decided);
+    const { nos, isLeased } = received;
     return {
+      leased: isLeased ? first : null,
       items: items.map((item, place) => ({ ...item, no: nos[place]! })),
       said: new Map([...heard.said].map(([place, said]) => [nos[place]!, said])),
     };

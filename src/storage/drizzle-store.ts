@@ -12,7 +12,7 @@ import {
   lookingLedger,
   readRow,
 } from './ledger.ts';
-import { endLeases, keepPartsSent, leasePending, settle } from './outbox.ts';
+import { endLeases, keepPartsSent, leaseOne, leasePending, settle } from './outbox.ts';
 import { photoStore } from './photos.ts';
 import type { Database } from './schema/database.ts';
 import { greenhouses } from './schema/greenhouse-tables.ts';
@@ -90,10 +90,11 @@ export function drizzleStore(parts: StoreParts): Store {
       return result;
     },
     look: (id, counters) => lookingLedger(database, id, counters),
-    receiveDecided: async (id, counters, raws, writes) => {
-      const nos = await writeAtOnce(database, id, counters, raws, writes);
-      if (nos) await afterWriting?.();
-      return nos;
+    receiveDecided: async (id, counters, raws, writes, no) => {
+      const lease = no === null ? null : { no, untilMs: writes.clockMs + leaseMs };
+      const received = await writeAtOnce(database, id, counters, raws, writes, lease);
+      if (received) await afterWriting?.();
+      return received;
     },
     read: (id, work) =>
       database.transaction(
@@ -101,6 +102,7 @@ export function drizzleStore(parts: StoreParts): Store {
         readOnly,
       ),
     pending: (channel, nowMs, most) => leasePending(sending, channel, nowMs, most, leaseMs),
+    lease: (greenhouse, no, nowMs) => leaseOne(sending, greenhouse, no, nowMs, leaseMs),
     settle: (greenhouse, no, outcome) => settle(sending, greenhouse, no, outcome),
     keepPartsSent: (greenhouse, no, partsSent) => keepPartsSent(sending, greenhouse, no, partsSent),
     endLeases: (channel) => endLeases(sending, channel),

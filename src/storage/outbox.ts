@@ -1,4 +1,4 @@
-import { and, eq, getTableColumns, gt, sql } from 'drizzle-orm';
+import { and, eq, getTableColumns, gt, isNull, lte, type SQL, sql } from 'drizzle-orm';
 import type { OutgoingNo } from '../assistant/outgoing.ts';
 import type {
   ChannelName,
@@ -41,8 +41,25 @@ export async function leasePending(
     }));
 }
 
+/**
+ * Leases one message that nobody has tried yet, where it is due and no other of its chat waits
+ * before it. False: it is not, or is in other hands, and comes by `leasePending` when its turn is.
+ */
+export async function leaseOne(
+  database: Database,
+  greenhouse: GreenhouseId,
+  no: OutgoingNo,
+  nowMs: number,
+  leaseMs: number,
+): Promise<boolean> {
+  const { leaseOne } = statementsFor(database);
+  const rows = await leaseOne.execute({ greenhouse, no, nowMs, untilMs: nowMs + leaseMs });
+  return rows.length > 0;
+}
+
 /** What goes through a database for every single message: worded once, since wording takes longer. */
 interface Statements {
+  readonly leaseOne: ReturnType<typeof prepareLeaseOne>;
   readonly lease: ReturnType<typeof prepareLease>;
   readonly sent: ReturnType<typeof prepareSent>;
 }
@@ -52,7 +69,11 @@ const statements = new WeakMap<Database, Statements>();
 function statementsFor(database: Database): Statements {
   const known = statements.get(database);
   if (known) return known;
-  const made = { lease: prepareLease(database), sent: prepareSent(database) };
+  const made = {
+    leaseOne: prepareLeaseOne(database),
+    lease: prepareLease(database),
+    sent: prepareSent(database),
+  };
   statements.set(database, made);
   return made;
 }
@@ -69,6 +90,33 @@ function prepareLease(database: Database) {
     .where(sql`(${outbox.greenhouse}, ${outbox.no}) in (${dueNow})`)
     .returning({ ...getTableColumns(outbox), editsPlatformId: platformIdOfEdited })
     .prepare('lease_outgoing');
+}
+
+function prepareLeaseOne(database: Database) {
+  return database
+    .update(outbox)
+    .set({ leasedUntilMs: sql`${sql.placeholder('untilMs')}`, attempts: sql`1` })
+    .where(
+      and(
+        eq(outbox.greenhouse, sql.placeholder('greenhouse')),
+        eq(outbox.no, sql.placeholder('no')),
+        eq(outbox.status, sql`'waiting'`),
+        eq(outbox.attempts, sql`0`),
+        isNull(outbox.edits),
+        lte(outbox.notBeforeMs, sql.placeholder('nowMs')),
+        sql`not exists (${waitingInChatOf(sql`"outbox"`)} and "waiting"."no" < "outbox"."no")`,
+      ),
+    )
+    .returning({ no: outbox.no })
+    .prepare('lease_one_outgoing');
+}
+
+/** What waits in the chat for which a row of the outbox is, whether it is due or not. */
+export function waitingInChatOf(row: SQL): SQL {
+  return sql`
+    select from "outbox" "waiting"
+    where "waiting"."status" = 'waiting' and "waiting"."channel" = ${row}."channel"
+      and "waiting"."greenhouse" = ${row}."greenhouse" and "waiting"."to" = ${row}."to"`;
 }
 
 function prepareSent(database: Database) {

@@ -1,13 +1,16 @@
 import { type SQL, sql } from 'drizzle-orm';
+import type { OutgoingNo } from '../assistant/outgoing.ts';
 import { countersAfter } from '../assistant/ports/counters-after.ts';
 import type {
   Counters,
   GreenhouseId,
   InboxNo,
   RawIncoming,
+  ReceivedDecided,
   Writes,
 } from '../assistant/ports/store.ts';
 import { entryRow, strikeRow } from './logbook-rows.ts';
+import { waitingInChatOf } from './outbox.ts';
 import { outgoingRow } from './outgoing-messages.ts';
 import { type Recordset, recordsetOf } from './recordset.ts';
 import { storable } from './schema/column-types.ts';
@@ -18,8 +21,9 @@ import { strikesOf } from './write-handling.ts';
 
 /**
  * Receives things, and writes what was decided on them beforehand, by one statement: one journey to
- * the database, and no lock held while anybody thinks. The numbers of the inbox rows; null, and
- * nothing is written: the greenhouse stands elsewhere by now, or one of the things was here before.
+ * the database, and no lock held while anybody thinks. One message of the outbox may be leased by the
+ * same statement, where none waits before it in its chat. Null, and nothing is written: the
+ * greenhouse stands elsewhere by now, or one of the things was here before.
  */
 export async function writeAtOnce(
   database: Database,
@@ -27,7 +31,8 @@ export async function writeAtOnce(
   before: Counters,
   raws: readonly RawIncoming[],
   writes: Writes,
-): Promise<readonly InboxNo[] | null> {
+  lease: { readonly no: OutgoingNo; readonly untilMs: number } | null,
+): Promise<ReceivedDecided | null> {
   if (!fitsAtOnce(raws, writes)) return null;
   const after = countersAfter(before, writes);
   const { revision } = after;
@@ -44,10 +49,16 @@ export async function writeAtOnce(
     outgoing: outgoingRows.encode(
       writes.outgoing.map((outgoing) => ({ inPassing: false, ...outgoingRow(id, outgoing) })),
     ),
+    leaseNo: lease?.no ?? null,
+    leaseUntilMs: lease?.untilMs ?? 0,
   });
-  if (rows.length === 0) return null;
+  const [row] = rows;
+  if (!row) return null;
   const nos = new Map(rows.map(({ no, platformId }) => [platformId, no]));
-  return raws.map(({ platformId }) => nos.get(storable(platformId ?? ''))!);
+  return {
+    nos: raws.map(({ platformId }) => nos.get(storable(platformId ?? ''))!),
+    isLeased: row.isLeased,
+  };
 }
 
 /** What is written seldom is not in the statement. */
@@ -128,6 +139,21 @@ function prepare(database: Database) {
   const inserted = database
     .$with('received', received)
     .as(sql`${insertOf(inbox, inboxRows, 'inbox')} returning "no", "platform_id"`);
+  const said = named(
+    'said',
+    sql`
+      insert into ${outbox} (${outgoingRows.names}, "attempts", "leased_until_ms")
+      select ${outgoingRows.values}, "taken"::integer,
+        case when "taken" then ${given('leaseUntilMs')}::bigint else 0 end
+      from "current", ${outgoingRows.from(given('outgoing'))}
+      cross join lateral (
+        select "given"."no" is not distinct from ${given('leaseNo')}::bigint
+          and "given"."edits" is null
+          and not exists (${waitingInChatOf(sql`"given"`)}) as "taken"
+      ) "first"
+      returning "leased_until_ms"`,
+  );
+  const isLeased = sql<boolean>`exists (select from "said" where "leased_until_ms" > 0)`;
   return database
     .with(
       named(
@@ -149,15 +175,15 @@ function prepare(database: Database) {
         sql`${insertOf(conversations, conversationRows, 'conversations')}
           on conflict ("greenhouse", "handle") do update set "state" = excluded."state"`,
       ),
-      named('said', insertOf(outbox, outgoingRows, 'outgoing')),
+      said,
     )
-    .select()
+    .select({ no: inserted.no, platformId: inserted.platformId, isLeased })
     .from(inserted)
     .prepare('write_at_once');
 }
 
 function insertOf(
-  table: typeof inbox | typeof entries | typeof strikes | typeof conversations | typeof outbox,
+  table: typeof inbox | typeof entries | typeof strikes | typeof conversations,
   { names, values, from }: Pick<Recordset<never>, 'names' | 'values' | 'from'>,
   parameter: string,
 ): SQL {

@@ -41,6 +41,13 @@ export interface Received {
   readonly isHandled: boolean;
 }
 
+/** What was received and written in one breath. */
+export interface ReceivedDecided {
+  readonly nos: readonly InboxNo[];
+  /** The message asked for is in this process's hands, to be sent and settled. */
+  readonly isLeased: boolean;
+}
+
 export interface StoredIncoming extends RawIncoming {
   readonly no: InboxNo;
   readonly platformId: string;
@@ -189,15 +196,17 @@ export interface Store {
   look(greenhouse: GreenhouseId, counters: Counters): Ledger;
   /**
    * Receives and writes what was decided on it without a lock, while the greenhouse stands as by
-   * these counters and none of it was received before: gives the inbox numbers. Null, and nothing is
-   * received or written: it has to be decided anew, by `receiveAndTransact`.
+   * these counters and none of it was received before. Of what is to be sent it takes up `lease` in
+   * the same breath, as the other `lease` would. Null, and nothing is received or written: it has to
+   * be decided anew, by `receiveAndTransact`.
    */
   receiveDecided(
     greenhouse: GreenhouseId,
     counters: Counters,
     raws: readonly RawIncoming[],
     writes: Writes,
-  ): Promise<readonly InboxNo[] | null>;
+    lease: OutgoingNo | null,
+  ): Promise<ReceivedDecided | null>;
   /** Reads without writing, all of one moment. */
   read<T>(greenhouse: GreenhouseId, work: (ledger: Ledger) => Promise<T>): Promise<T>;
   /**
@@ -205,6 +214,11 @@ export interface Store {
    * next one comes once that is settled. Locked against other processes until `settle` or a time-out.
    */
   pending(channel: ChannelName, nowMs: number, most: number): Promise<readonly PendingOutgoing[]>;
+  /**
+   * The same for one message that is known already: true, and it is locked, where it was never tried
+   * before, edits no other, is due, and is the first waiting message of its chat.
+   */
+  lease(greenhouse: GreenhouseId, no: OutgoingNo, nowMs: number): Promise<boolean>;
   settle(greenhouse: GreenhouseId, no: OutgoingNo, outcome: Settled): Promise<void>;
   /** So many parts of a long message have arrived; what is still to come goes on from there. */
   keepPartsSent(greenhouse: GreenhouseId, no: OutgoingNo, partsSent: number): Promise<void>;

@@ -12,6 +12,7 @@ export type TelegramStore = Pick<
   | 'unhandled'
   | 'read'
   | 'pending'
+  | 'lease'
   | 'settle'
   | 'keepPartsSent'
   | 'endLeases'

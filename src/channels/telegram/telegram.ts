@@ -190,7 +190,7 @@ export class Telegram {
       sender.wake();
     };
     const photoKeeper = new PhotoKeeper(options, this.#api);
-    const handler = new Handler(options, lines, async ({ household, photos }) => {
+    const handler = new Handler(options, lines, sender, async ({ household, photos }) => {
       if (household) await book.refresh();
       if (photos) photoKeeper.wake();
       wakeSender();

@@ -5,6 +5,8 @@ export function instantMs(name: string) {
   return bigint(name, { mode: 'number' });
 }
 
+/** A quick look for what may have to be replaced: most texts hold none of it. */
+const suspects = /[\0\ud800-\udfff]/;
 const loneSurrogates = /\p{Surrogate}/gu;
 
 /**
@@ -18,6 +20,7 @@ export const plainText = customType<{ data: string; driverData: string }>({
 
 /** A text as the database will give it back. */
 export function storable(text: string): string {
+  if (!suspects.test(text)) return text;
   return text.replaceAll('\u0000', '\ufffd').replaceAll(loneSurrogates, '\ufffd');
 }
 

@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { newConversation } from '../../../src/assistant/conversation.ts';
 import { countersAfter } from '../../../src/assistant/ports/counters-after.ts';
+import type { Store } from '../../../src/assistant/ports/store.ts';
 import {
   entry,
   incoming,
+  leaseMs,
   look,
   message,
   newPlace,
@@ -14,6 +16,10 @@ import {
 } from './storage-under-test.ts';
 
 const fresh = { revision: 0, lastEntryNo: 0, lastOutgoingNo: 0, clockMs: startMs };
+
+async function pendingNos(store: Store, channel: string, nowMs: number) {
+  return (await store.pending(channel, nowMs, 9)).map(({ outgoing }) => outgoing.no);
+}
 
 export function decidedSuite(subject: Subject): void {
   describe('what was decided without a lock', () => {
@@ -28,9 +34,11 @@ export function decidedSuite(subject: Subject): void {
         conversations: [conversation],
         outgoing: [message(1, channel), message(2, channel, { inReplyTo: 'b', to: 'omar' })],
       });
-      const nos = await store.receiveDecided(greenhouse, fresh, raws, decided);
+      const received = await store.receiveDecided(greenhouse, fresh, raws, decided, null);
+      const { nos, isLeased } = received!;
+      expect(isLeased).toBe(false);
       expect(nos).toHaveLength(2);
-      expect(nos![0]).toBeLessThan(nos![1]!);
+      expect(nos[0]).toBeLessThan(nos[1]!);
       expect(await store.unhandled(channel)).toEqual([]);
       const seen = await look(store, greenhouse, async (ledger) => ({
         counters: ledger.counters,
@@ -49,7 +57,7 @@ export function decidedSuite(subject: Subject): void {
           decided.entries[1],
         ],
         conversation,
-        incoming: { ...raws[1], no: nos![1] },
+        incoming: { ...raws[1], no: nos[1] },
         outgoing: decided.outgoing,
       });
       const pending = await store.pending(channel, startMs + 99, 9);
@@ -61,7 +69,7 @@ export function decidedSuite(subject: Subject): void {
       await write(store, greenhouse, { entries: [entry(1)] });
       const raws = [incoming(greenhouse, channel, 'a')];
       const decided = writes({ entries: [entry(1)], outgoing: [message(1, channel)] });
-      expect(await store.receiveDecided(greenhouse, fresh, raws, decided)).toBeNull();
+      expect(await store.receiveDecided(greenhouse, fresh, raws, decided, null)).toBeNull();
       expect(await store.unhandled(channel)).toEqual([]);
       expect(await look(store, greenhouse, (ledger) => ledger.incoming(channel, 'a'))).toBeNull();
       expect(await store.pending(channel, startMs + 99, 9)).toEqual([]);
@@ -72,7 +80,7 @@ export function decidedSuite(subject: Subject): void {
       await store.receive(incoming(greenhouse, channel, 'a\u0000'));
       const raws = ['a\u0000', 'b'].map((id) => incoming(greenhouse, channel, id));
       const decided = writes({ entries: [entry(1)] });
-      expect(await store.receiveDecided(greenhouse, fresh, raws, decided)).toBeNull();
+      expect(await store.receiveDecided(greenhouse, fresh, raws, decided, null)).toBeNull();
       expect((await store.unhandled(channel)).map(({ platformId }) => platformId)).toEqual([
         'a\ufffd',
       ]);
@@ -89,10 +97,11 @@ export function decidedSuite(subject: Subject): void {
             fresh,
             [incoming(greenhouse, channel, `u${n}`)],
             writes({ entries: [entry(1)], outgoing: [message(1, channel)] }),
+            null,
           ),
         ),
       );
-      expect(results.filter((nos) => nos !== null)).toHaveLength(1);
+      expect(results.filter((received) => received !== null)).toHaveLength(1);
       const { counters } = await look(store, greenhouse, (ledger) => ledger);
       expect(counters).toMatchObject({ revision: 1, lastEntryNo: 1, lastOutgoingNo: 1 });
     });
@@ -103,13 +112,78 @@ export function decidedSuite(subject: Subject): void {
       const raws = [incoming(greenhouse, channel, 'x🌱', body)];
       const reply = { kind: 'refusal', because: { kind: 'cannot-handle' }, words: 'n\u0000' };
       const outgoing = [message(1, channel, { reply: reply as never })];
-      const nos = await store.receiveDecided(greenhouse, fresh, raws, writes({ outgoing }));
-      expect(nos).toHaveLength(1);
+      const written = writes({ outgoing });
+      const received = await store.receiveDecided(greenhouse, fresh, raws, written, null);
+      expect(received?.nos).toHaveLength(1);
       const seen = await look(store, greenhouse, async (ledger) => [
         (await ledger.incoming(channel, 'x🌱'))?.body,
         (await ledger.outgoing(outgoing[0]!.no))?.reply,
       ]);
       expect(seen).toEqual([body, reply]);
+    });
+
+    it('leases the one message that is asked for, and only that', async () => {
+      const { store, greenhouse, channel } = await newPlace(subject);
+      const outgoing = [message(1, channel), message(2, channel, { to: 'olli' })];
+      const raws = [incoming(greenhouse, channel, 'a')];
+      const written = writes({ clockMs: startMs + 9, outgoing });
+      const one = outgoing[0]!.no;
+      const received = await store.receiveDecided(greenhouse, fresh, raws, written, one);
+      expect(received?.isLeased).toBe(true);
+      expect(await pendingNos(store, channel, startMs + 99)).toEqual([2]);
+      const overMs = startMs + 9 + leaseMs;
+      const [again] = await store.pending(channel, overMs, 1);
+      expect(again).toMatchObject({ outgoing: { no: 1 }, attempts: 1, unanswered: 1 });
+    });
+
+    it('counts a message leased by a process that died as one in doubt', async () => {
+      const { store, greenhouse, channel } = await newPlace(subject);
+      const one = message(1, channel);
+      const raws = [incoming(greenhouse, channel, 'a')];
+      await store.receiveDecided(greenhouse, fresh, raws, writes({ outgoing: [one] }), one.no);
+      await store.endLeases(channel);
+      expect(await store.pending(channel, startMs + 99, 9)).toMatchObject([
+        { outgoing: one, attempts: 1, unanswered: 1 },
+      ]);
+    });
+
+    it('leases nothing that another of its chat waits before, put off or not', async () => {
+      const { store, greenhouse, channel } = await newPlace(subject);
+      await write(store, greenhouse, { outgoing: [message(1, channel)] });
+      await store.pending(channel, startMs + 99, 9);
+      await store.settle(greenhouse, message(1, channel).no, {
+        kind: 'retry',
+        notBeforeMs: startMs + 60_000,
+        because: 'too many messages at once',
+      });
+      const after = { ...fresh, revision: 1, lastOutgoingNo: 1 };
+      const two = message(2, channel);
+      const raws = [incoming(greenhouse, channel, 'a')];
+      const written = writes({ outgoing: [two] });
+      const received = await store.receiveDecided(greenhouse, after, raws, written, two.no);
+      expect(received?.isLeased).toBe(false);
+      expect(await pendingNos(store, channel, startMs + 99)).toEqual([]);
+      expect(await pendingNos(store, channel, startMs + 60_000)).toEqual([1]);
+    });
+
+    it('leases nothing that takes the place of an earlier message', async () => {
+      const { store, greenhouse, channel } = await newPlace(subject);
+      await write(store, greenhouse, { outgoing: [message(1, channel)] });
+      await store.pending(channel, startMs + 99, 9);
+      await store.settle(greenhouse, message(1, channel).no, {
+        kind: 'sent',
+        platformId: 'p1',
+        atMs: startMs,
+      });
+      const after = { ...fresh, revision: 1, lastOutgoingNo: 1 };
+      const edit = message(2, channel, { edits: message(1, channel).no });
+      const raws = [incoming(greenhouse, channel, 'a')];
+      const written = writes({ outgoing: [edit] });
+      const received = await store.receiveDecided(greenhouse, after, raws, written, edit.no);
+      expect(received?.isLeased).toBe(false);
+      expect(await store.pending(channel, startMs + 99, 9)).toMatchObject([
+        { editsPlatformId: 'p1' },
+      ]);
     });
 
     it('goes the other way where it writes what is seldom written', async () => {
@@ -120,10 +194,10 @@ export function decidedSuite(subject: Subject): void {
         writes({ household: [{ kind: 'account-unbound', channel, handle: 'ines' }] }),
       ];
       for (const decided of seldom) {
-        expect(await store.receiveDecided(greenhouse, fresh, raws, decided)).toBeNull();
+        expect(await store.receiveDecided(greenhouse, fresh, raws, decided, null)).toBeNull();
       }
       const nameless = [incoming(greenhouse, channel, null)];
-      expect(await store.receiveDecided(greenhouse, fresh, nameless, writes({}))).toBeNull();
+      expect(await store.receiveDecided(greenhouse, fresh, nameless, writes({}), null)).toBeNull();
       expect(await look(store, greenhouse, ({ counters }) => counters)).toEqual(fresh);
     });
 

@@ -100,6 +100,36 @@ export function outboxSuite(subject: Subject): void {
       expect(again).toMatchObject({ attempts: 1, unanswered: 1 });
     });
 
+    it('gives out one that is known, as the first of its chat and once only', async () => {
+      const { pendingNos, settle, store, greenhouse } = await withMessages([
+        'ines',
+        'ines',
+        'olli',
+      ]);
+      const lease = (no: number, nowMs = laterMs) =>
+        store.lease(greenhouse, no as OutgoingNo, nowMs);
+      expect(await lease(2)).toBe(false);
+      expect(await lease(3, startMs)).toBe(false);
+      expect(await lease(3)).toBe(true);
+      expect(await lease(3)).toBe(false);
+      expect(await pendingNos()).toEqual([1]);
+      expect(await lease(2)).toBe(false);
+      await settle(1, sent());
+      expect(await lease(2)).toBe(true);
+      await settle(2, retry(laterMs));
+      expect(await lease(2)).toBe(false);
+      expect(await lease(9)).toBe(false);
+      expect(await pendingNos(laterMs + leaseMs)).toEqual([2, 3]);
+    });
+
+    it('gives out no edit by its number, since what it edits has to be looked up', async () => {
+      const { store, greenhouse, channel } = await newPlace(subject);
+      const edit = message(2, channel, { edits: 1 as OutgoingNo });
+      await write(store, greenhouse, { outgoing: [edit] });
+      expect(await store.lease(greenhouse, edit.no, laterMs)).toBe(false);
+      expect(await store.pending(channel, laterMs, 9)).toHaveLength(1);
+    });
+
     it('goes on with a long message behind the parts that have arrived', async () => {
       const { pendingNos, store, channel, greenhouse } = await withMessages(['ines']);
       expect(await pendingNos()).toEqual([1]);

@@ -1,11 +1,14 @@
 import type { Arrival } from '../../../assistant/arrival.ts';
 import type { InboxItem } from '../../../assistant/hear-all.ts';
 import type { Outgoing } from '../../../assistant/outgoing.ts';
-import type { GreenhouseId, InboxNo } from '../../../assistant/ports/store.ts';
+import type { GreenhouseId, InboxNo, PendingOutgoing } from '../../../assistant/ports/store.ts';
+import { channel } from '../channel-name.ts';
 import { describeError } from '../describe-error.ts';
 import { readPressId } from '../message-key.ts';
+import { untried } from '../sending/known-waiting.ts';
 import type { Lines } from '../sending/lines.ts';
 import { retryDelayMs } from '../sending/retry-delay.ts';
+import type { Sender } from '../sending/sender.ts';
 import { WakeUp } from '../sending/wake-up.ts';
 import type { TelegramOptions } from '../telegram-options.ts';
 import { giveUpOn } from './give-up-on.ts';
@@ -21,6 +24,9 @@ export interface MayHaveChanged {
   readonly photos: boolean;
 }
 
+/** What it needs of who sends. */
+type HandlersSender = Pick<Sender, 'standBy' | 'endStandBy' | 'tell'>;
+
 /** How many are handled in one transaction at most: few, so that the first is answered before the last is read. */
 const mostAtOnce = 16;
 /** A message that cannot be handled so often is answered by saying so. */
@@ -33,6 +39,7 @@ const mostAttempts = 5;
 export class Handler {
   readonly #options: TelegramOptions;
   readonly #lines: Lines;
+  readonly #sender: HandlersSender;
   readonly #afterHandling: (changed: MayHaveChanged) => Promise<void>;
   readonly #wakeUp = new WakeUp();
   #queue: Waiting[] = [];
@@ -44,10 +51,12 @@ export class Handler {
   constructor(
     options: TelegramOptions,
     lines: Lines,
+    sender: HandlersSender,
     afterHandling: (changed: MayHaveChanged) => Promise<void>,
   ) {
     this.#options = options;
     this.#lines = lines;
+    this.#sender = sender;
     this.#afterHandling = afterHandling;
   }
 
@@ -68,16 +77,19 @@ export class Handler {
   async takeIn(greenhouse: GreenhouseId, arrivals: readonly Arrival[]): Promise<boolean> {
     if (this.#isBusy || this.#queue.length > 0 || this.#isStopping) return false;
     const { desk, nowMs, report } = this.#options;
+    const isFree = this.#sender.standBy();
+    let leased: PendingOutgoing | null = null;
     try {
-      const { items, said } = await desk.takeIn(greenhouse, arrivals, nowMs());
-      await this.#handled(
-        items.map((item) => ({ ...item, greenhouse })),
-        said,
-      );
+      const taken = await desk.takeIn(greenhouse, arrivals, nowMs(), isFree ? channel : null);
+      if (taken.leased) leased = untried(greenhouse, taken.leased);
+      const items = taken.items.map((item) => ({ ...item, greenhouse }));
+      await this.#handled(greenhouse, items, taken.said);
       return true;
     } catch (error) {
       report('warn', `Not taken in at once, so stored first: ${describeError(error)}`);
       return false;
+    } finally {
+      if (isFree) this.#sender.endStandBy(leased);
     }
   }
 
@@ -111,7 +123,7 @@ export class Handler {
     const { desk, nowMs } = this.#options;
     try {
       const said = await desk.handleAll(greenhouse, batch, nowMs());
-      await this.#handled(batch, said);
+      await this.#handled(greenhouse, batch, said);
     } catch (error) {
       if (batch.length > 1) {
         for (const waiting of batch) await this.#handle(greenhouse, [waiting]);
@@ -122,6 +134,7 @@ export class Handler {
   }
 
   async #handled(
+    greenhouse: GreenhouseId,
     batch: readonly Waiting[],
     said: ReadonlyMap<InboxNo, readonly Outgoing[]>,
   ): Promise<void> {
@@ -129,6 +142,7 @@ export class Handler {
       household: batch.some(mayChangeHousehold),
       photos: batch.some(mayAttachPhoto),
     });
+    this.#sender.tell(greenhouse, [...said.values()].flat());
     for (const waiting of batch) {
       this.#attempts.delete(waiting.no);
       this.#answerPress(waiting, said.get(waiting.no) ?? []);

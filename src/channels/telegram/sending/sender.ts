@@ -1,17 +1,24 @@
-import type { PendingOutgoing, Settled } from '../../../assistant/ports/store.ts';
+import type { Outgoing } from '../../../assistant/outgoing.ts';
+import type { GreenhouseId, PendingOutgoing, Settled } from '../../../assistant/ports/store.ts';
 import { channel } from '../channel-name.ts';
 import { describeError } from '../describe-error.ts';
 import type { TelegramOptions } from '../telegram-options.ts';
 import type { Delivery } from './delivery.ts';
+import { KnownWaiting } from './known-waiting.ts';
 import { WakeUp } from './wake-up.ts';
 
+/** After so many that it was told of, the whole outbox is looked through for what else is due. */
+const mostKnownInTurn = 16;
 /** One message at a time, so that a kill leaves one in doubt; a slow one does not hold up the others. */
 const patienceMs = 500;
 const mostAtOnce = 8;
 const idleMs = 1000;
 const faultRetryMs = 2000;
 
-/** The states: asleep → taking a message from the outbox → sending it → settled, and so on. */
+/**
+ * The states: asleep → taking a message from the outbox → sending it → settled, and so on. Asleep, it
+ * can be made to stand by: it takes up nothing until it is given what was leased for it.
+ */
 export class Sender {
   readonly #options: TelegramOptions;
   readonly #delivery: Delivery;
@@ -21,6 +28,11 @@ export class Sender {
   #running: Promise<void> | null = null;
   /** The earliest of the instants until which messages were put off. */
   #nextDueAtMs = Number.POSITIVE_INFINITY;
+  #isAsleep = false;
+  #isStandingBy = false;
+  #leased: PendingOutgoing | null = null;
+  readonly #known = new KnownWaiting();
+  #knownInTurn = 0;
 
   constructor(options: TelegramOptions, delivery: Delivery) {
     this.#options = options;
@@ -36,6 +48,27 @@ export class Sender {
     this.#wakeUp.call();
   }
 
+  /** True: it takes up nothing until `endStandBy`, so that one message may be leased for it. */
+  standBy(): boolean {
+    const isFree = this.#isAsleep && this.#underWay.size === 0 && !this.#isStopping;
+    if (!isFree || this.#isStandingBy) return false;
+    this.#isStandingBy = true;
+    return true;
+  }
+
+  /** Ends a standing by, with what was leased for it meanwhile and is to be sent first. */
+  endStandBy(leased: PendingOutgoing | null): void {
+    this.#leased = leased;
+    this.#isStandingBy = false;
+    this.wake();
+  }
+
+  /** Told of these, it need not look for them; to be sent they are without that as well. */
+  tell(greenhouse: GreenhouseId, written: readonly Outgoing[]): void {
+    this.#known.add(greenhouse, written);
+    this.wake();
+  }
+
   /** Sends what is being sent, and no more. */
   async stop(): Promise<void> {
     this.#isStopping = true;
@@ -46,7 +79,7 @@ export class Sender {
 
   async #run(): Promise<void> {
     const { report } = this.#options;
-    while (!this.#isStopping) {
+    while (!this.#isStopping || this.#leased) {
       try {
         let next = await this.#take();
         while (next) next = await this.#send(next);
@@ -59,9 +92,30 @@ export class Sender {
   }
 
   async #take(): Promise<PendingOutgoing | null> {
+    const leased = this.#leased;
+    this.#leased = null;
+    if (leased) {
+      this.#known.drop(leased);
+      return leased;
+    }
     if (this.#isStopping) return null;
+    return (await this.#takeKnown()) ?? (await this.#takeDue());
+  }
+
+  async #takeKnown(): Promise<PendingOutgoing | null> {
+    const known = this.#knownInTurn < mostKnownInTurn ? this.#known.next() : null;
+    if (!known) return null;
+    this.#knownInTurn += 1;
     const { store, nowMs } = this.#options;
+    const isTaken = await store.lease(known.greenhouse, known.outgoing.no, nowMs());
+    return isTaken ? known : null;
+  }
+
+  async #takeDue(): Promise<PendingOutgoing | null> {
+    const { store, nowMs } = this.#options;
+    this.#knownInTurn = 0;
     const [next] = await store.pending(channel, nowMs(), 1);
+    if (next) this.#known.drop(next);
     return next ?? null;
   }
 
@@ -108,7 +162,10 @@ export class Sender {
     const nowMs = this.#options.nowMs();
     const untilDueMs = this.#nextDueAtMs - nowMs;
     this.#nextDueAtMs = Number.POSITIVE_INFINITY;
+    this.#isAsleep = true;
     await this.#wakeUp.sleep(Math.min(idleMs, Math.max(0, untilDueMs)));
+    while (this.#isStandingBy) await this.#wakeUp.sleep(idleMs);
+    this.#isAsleep = false;
   }
 }
 
