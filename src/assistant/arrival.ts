@@ -1,7 +1,7 @@
-import type { InboxItem } from './hear-all.ts';
+import type { Answered, InboxItem } from './hear-all.ts';
 import type { Incoming } from './incoming.ts';
 import type { Outgoing } from './outgoing.ts';
-import type { InboxNo, RawIncoming, Received } from './ports/store.ts';
+import type { RawIncoming, Received } from './ports/store.ts';
 
 /** Something on its way into the inbox, and what it means. */
 export interface Arrival {
@@ -9,11 +9,10 @@ export interface Arrival {
   readonly incoming: Incoming;
 }
 
-export interface TakenIn {
+export interface TakenIn extends Answered {
   /** Those that were new. */
   readonly items: readonly InboxItem[];
-  readonly said: ReadonlyMap<InboxNo, readonly Outgoing[]>;
-  /** Of what was said, the one that is taken up already, for the caller to send and settle. */
+  /** Of what is to be sent, the one that is taken up already, for the caller to send and settle. */
   readonly leased: Outgoing | null;
 }
 

@@ -5,8 +5,7 @@ import { withEntries } from '../logbook/logbook.ts';
 import { type Arrival, newItems, type TakenIn } from './arrival.ts';
 import { broughtUp, type Decision, noChanges } from './decision.ts';
 import { type DueReach, DueSender } from './due-sender.ts';
-import { type HeardAll, hearAll, type InboxItem } from './hear-all.ts';
-import type { Outgoing } from './outgoing.ts';
+import { type Answered, type HeardAll, hearAll, type InboxItem, type Said } from './hear-all.ts';
 import { countersAfter } from './ports/counters-after.ts';
 import type {
   ChannelName,
@@ -77,9 +76,9 @@ export class Desk {
     greenhouse: GreenhouseId,
     items: readonly InboxItem[],
     nowMs: number,
-  ): Promise<ReadonlyMap<InboxNo, readonly Outgoing[]>> {
+  ): Promise<Answered> {
     const nos = items.map(({ no }) => no);
-    const said = await this.#hearing(greenhouse, nowMs, (hearIn) =>
+    return this.#hearing(greenhouse, nowMs, (hearIn) =>
       this.#options.store.transactAll(greenhouse, nos, (ledger, open) =>
         hearIn(
           ledger,
@@ -87,31 +86,30 @@ export class Desk {
         ),
       ),
     );
-    return said ?? new Map();
   }
 
   /**
    * Receives things of one greenhouse into the inbox and handles those that are new, all in one
-   * transaction; each is answered as by `handleAll`. Where a channel is named to lease for, the first
-   * answer that leaves by it may come back taken up already.
+   * transaction; each is answered as by `handleAll`. Where a channel is named to lease for, which is
+   * asked just before it is written, the first answer that leaves by it may come back taken up already.
    */
   async takeIn(
     greenhouse: GreenhouseId,
     arrivals: readonly Arrival[],
     nowMs: number,
-    leaseFor: ChannelName | null = null,
+    leaseFor: () => ChannelName | null = () => null,
   ): Promise<TakenIn> {
     const raws = arrivals.map(({ raw }) => raw);
     const ahead = await this.#takeInAhead(greenhouse, arrivals, nowMs, leaseFor);
     if (ahead) return ahead;
     let items: readonly InboxItem[] = [];
-    const said = await this.#hearing(greenhouse, nowMs, (hearIn) =>
+    const answered = await this.#hearing(greenhouse, nowMs, (hearIn) =>
       this.#options.store.receiveAndTransact(greenhouse, raws, (ledger, received) => {
         items = newItems(arrivals, received);
         return hearIn(ledger, items);
       }),
     );
-    return said ? { items, said, leased: null } : { items: [], said: new Map(), leased: null };
+    return { ...answered, items, leased: null };
   }
 
   /**
@@ -122,7 +120,7 @@ export class Desk {
     greenhouse: GreenhouseId,
     arrivals: readonly Arrival[],
     nowMs: number,
-    leaseFor: ChannelName | null,
+    leaseFor: () => ChannelName | null,
   ): Promise<TakenIn | null> {
     const { store } = this.#options;
     const known = await this.standing(greenhouse);
@@ -139,13 +137,15 @@ export class Desk {
     const decided = await this.#decide(known, store.look(greenhouse, counters), items, nowMs);
     const { writes, heard } = decided;
     const raws = arrivals.map(({ raw }) => raw);
-    const first = writes.outgoing.find(({ channel }) => channel === leaseFor) ?? null;
+    const by = leaseFor();
+    const first = writes.outgoing.find(({ channel }) => channel === by) ?? null;
     const no = first?.no ?? null;
     const received = await store.receiveDecided(greenhouse, counters, raws, writes, no);
     if (!received) return null;
     this.#keep(greenhouse, decided);
     const { nos, isLeased } = received;
     return {
+      outgoing: writes.outgoing,
       leased: isLeased ? first : null,
       items: items.map((item, place) => ({ ...item, no: nos[place]! })),
       said: new Map([...heard.said].map(([place, said]) => [nos[place]!, said])),
@@ -175,8 +175,8 @@ export class Desk {
   async #hearing(
     greenhouse: GreenhouseId,
     nowMs: number,
-    transact: (hearIn: HearIn) => Promise<HeardAll['said'] | null>,
-  ): Promise<HeardAll['said'] | null> {
+    transact: (hearIn: HearIn) => Promise<Said | null>,
+  ): Promise<Answered> {
     const known = await this.standing(greenhouse);
     const made: { decided?: Heard } = {};
     const said = await transact(async (ledger, items) => {
@@ -184,8 +184,9 @@ export class Desk {
       made.decided = decided;
       return { writes: decided.writes, result: decided.heard.said };
     });
-    if (made.decided) this.#keep(greenhouse, made.decided);
-    return said;
+    if (!said || !made.decided) return { said: new Map(), outgoing: [] };
+    this.#keep(greenhouse, made.decided);
+    return { said, outgoing: made.decided.writes.outgoing };
   }
 
   #rememberedOf(greenhouse: GreenhouseId): Remembered {
@@ -315,4 +316,4 @@ interface Heard {
 type HearIn = (
   ledger: Ledger,
   items: readonly InboxItem[],
-) => Promise<{ readonly writes: Writes; readonly result: HeardAll['said'] }>;
+) => Promise<{ readonly writes: Writes; readonly result: Said }>;

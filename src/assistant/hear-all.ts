@@ -15,8 +15,17 @@ export interface InboxItem {
 export interface HeardAll {
   readonly standing: Standing;
   readonly writes: Partial<Omit<Writes, 'clockMs'>>;
-  /** What each was answered. */
-  readonly said: ReadonlyMap<InboxNo, readonly Outgoing[]>;
+  readonly said: Said;
+}
+
+/** What each was answered. */
+export type Said = ReadonlyMap<InboxNo, readonly Outgoing[]>;
+
+/** What came of a hearing. */
+export interface Answered {
+  readonly said: Said;
+  /** All that is to be sent: what was said, and the rounds that look otherwise since. */
+  readonly outgoing: readonly Outgoing[];
 }
 
 /**

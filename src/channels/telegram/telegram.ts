@@ -193,7 +193,6 @@ export class Telegram {
     const handler = new Handler(options, lines, sender, async ({ household, photos }) => {
       if (household) await book.refresh();
       if (photos) photoKeeper.wake();
-      wakeSender();
       options.onHandled?.();
     });
     const reception = new Reception(options, book, lines, wakeSender);

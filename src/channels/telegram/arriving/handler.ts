@@ -1,14 +1,14 @@
 import type { Arrival } from '../../../assistant/arrival.ts';
-import type { InboxItem } from '../../../assistant/hear-all.ts';
+import type { Answered, InboxItem } from '../../../assistant/hear-all.ts';
 import type { Outgoing } from '../../../assistant/outgoing.ts';
-import type { GreenhouseId, InboxNo, PendingOutgoing } from '../../../assistant/ports/store.ts';
+import type { GreenhouseId, PendingOutgoing } from '../../../assistant/ports/store.ts';
 import { channel } from '../channel-name.ts';
 import { describeError } from '../describe-error.ts';
 import { readPressId } from '../message-key.ts';
-import { untried } from '../sending/known-waiting.ts';
 import type { Lines } from '../sending/lines.ts';
 import { retryDelayMs } from '../sending/retry-delay.ts';
 import type { Sender } from '../sending/sender.ts';
+import { untried } from '../sending/waiting.ts';
 import { WakeUp } from '../sending/wake-up.ts';
 import type { TelegramOptions } from '../telegram-options.ts';
 import { giveUpOn } from './give-up-on.ts';
@@ -25,7 +25,7 @@ export interface MayHaveChanged {
 }
 
 /** What it needs of who sends. */
-type HandlersSender = Pick<Sender, 'standBy' | 'endStandBy' | 'tell'>;
+type HandlersSender = Pick<Sender, 'wake' | 'standBy' | 'endStandBy' | 'tell'>;
 
 /** How many are handled in one transaction at most: few, so that the first is answered before the last is read. */
 const mostAtOnce = 16;
@@ -77,19 +77,22 @@ export class Handler {
   async takeIn(greenhouse: GreenhouseId, arrivals: readonly Arrival[]): Promise<boolean> {
     if (this.#isBusy || this.#queue.length > 0 || this.#isStopping) return false;
     const { desk, nowMs, report } = this.#options;
-    const isFree = this.#sender.standBy();
+    const sender = { isStandingBy: false };
     let leased: PendingOutgoing | null = null;
     try {
-      const taken = await desk.takeIn(greenhouse, arrivals, nowMs(), isFree ? channel : null);
+      const taken = await desk.takeIn(greenhouse, arrivals, nowMs(), () => {
+        sender.isStandingBy = this.#sender.standBy();
+        return sender.isStandingBy ? channel : null;
+      });
       if (taken.leased) leased = untried(greenhouse, taken.leased);
       const items = taken.items.map((item) => ({ ...item, greenhouse }));
-      await this.#handled(greenhouse, items, taken.said);
+      await this.#handled(greenhouse, items, taken);
       return true;
     } catch (error) {
       report('warn', `Not taken in at once, so stored first: ${describeError(error)}`);
       return false;
     } finally {
-      if (isFree) this.#sender.endStandBy(leased);
+      if (sender.isStandingBy) this.#sender.endStandBy(leased);
     }
   }
 
@@ -122,8 +125,8 @@ export class Handler {
   async #handle(greenhouse: GreenhouseId, batch: readonly Waiting[]): Promise<void> {
     const { desk, nowMs } = this.#options;
     try {
-      const said = await desk.handleAll(greenhouse, batch, nowMs());
-      await this.#handled(greenhouse, batch, said);
+      const answered = await desk.handleAll(greenhouse, batch, nowMs());
+      await this.#handled(greenhouse, batch, answered);
     } catch (error) {
       if (batch.length > 1) {
         for (const waiting of batch) await this.#handle(greenhouse, [waiting]);
@@ -136,13 +139,13 @@ export class Handler {
   async #handled(
     greenhouse: GreenhouseId,
     batch: readonly Waiting[],
-    said: ReadonlyMap<InboxNo, readonly Outgoing[]>,
+    { said, outgoing }: Answered,
   ): Promise<void> {
     await this.#afterHandling({
       household: batch.some(mayChangeHousehold),
       photos: batch.some(mayAttachPhoto),
     });
-    this.#sender.tell(greenhouse, [...said.values()].flat());
+    this.#sender.tell(greenhouse, outgoing);
     for (const waiting of batch) {
       this.#attempts.delete(waiting.no);
       this.#answerPress(waiting, said.get(waiting.no) ?? []);
@@ -159,6 +162,7 @@ export class Handler {
         await giveUpOn(desk, waiting, nowMs());
         this.#answerPress(waiting, []);
         await this.#afterHandling({ household: false, photos: false });
+        this.#sender.wake();
         return;
       } catch (failure) {
         report('error', `Inbox ${waiting.no} stays unhandled: ${describeError(failure)}`);

@@ -1,23 +1,19 @@
 import type { Outgoing } from '../../../assistant/outgoing.ts';
 import type { GreenhouseId, PendingOutgoing, Settled } from '../../../assistant/ports/store.ts';
-import { channel } from '../channel-name.ts';
 import { describeError } from '../describe-error.ts';
 import type { TelegramOptions } from '../telegram-options.ts';
 import type { Delivery } from './delivery.ts';
-import { KnownWaiting } from './known-waiting.ts';
+import { Waiting } from './waiting.ts';
 import { WakeUp } from './wake-up.ts';
 
-/** After so many that it was told of, the whole outbox is looked through for what else is due. */
-const mostKnownInTurn = 16;
 /** One message at a time, so that a kill leaves one in doubt; a slow one does not hold up the others. */
 const patienceMs = 500;
 const mostAtOnce = 8;
-const idleMs = 1000;
 const faultRetryMs = 2000;
 
 /**
- * The states: asleep → taking a message from the outbox → sending it → settled, and so on. Asleep, it
- * can be made to stand by: it takes up nothing until it is given what was leased for it.
+ * The states: asleep → taking a message from the outbox → sending it → settled, and so on. With nothing
+ * left to send it can be made to stand by: it takes up nothing until it is given what was leased for it.
  */
 export class Sender {
   readonly #options: TelegramOptions;
@@ -26,17 +22,16 @@ export class Sender {
   readonly #underWay = new Set<Promise<void>>();
   #isStopping = false;
   #running: Promise<void> | null = null;
-  /** The earliest of the instants until which messages were put off. */
-  #nextDueAtMs = Number.POSITIVE_INFINITY;
-  #isAsleep = false;
+  readonly #waiting: Waiting;
+  /** Nothing is being sent or taken up; the last may still be on its way to be settled. */
+  #isFree = false;
   #isStandingBy = false;
   #leased: PendingOutgoing | null = null;
-  readonly #known = new KnownWaiting();
-  #knownInTurn = 0;
 
   constructor(options: TelegramOptions, delivery: Delivery) {
     this.#options = options;
     this.#delivery = delivery;
+    this.#waiting = new Waiting(options);
   }
 
   start(): void {
@@ -45,12 +40,13 @@ export class Sender {
 
   /** There is, or may be, something to send. */
   wake(): void {
+    this.#waiting.expectMore();
     this.#wakeUp.call();
   }
 
   /** True: it takes up nothing until `endStandBy`, so that one message may be leased for it. */
   standBy(): boolean {
-    const isFree = this.#isAsleep && this.#underWay.size === 0 && !this.#isStopping;
+    const isFree = this.#isFree && this.#underWay.size === 0 && !this.#isStopping;
     if (!isFree || this.#isStandingBy) return false;
     this.#isStandingBy = true;
     return true;
@@ -60,13 +56,13 @@ export class Sender {
   endStandBy(leased: PendingOutgoing | null): void {
     this.#leased = leased;
     this.#isStandingBy = false;
-    this.wake();
+    this.#wakeUp.call();
   }
 
-  /** Told of these, it need not look for them; to be sent they are without that as well. */
+  /** These were written to the outbox; told of them, it need not look for them. */
   tell(greenhouse: GreenhouseId, written: readonly Outgoing[]): void {
-    this.#known.add(greenhouse, written);
-    this.wake();
+    this.#waiting.tell(greenhouse, written);
+    this.#wakeUp.call();
   }
 
   /** Sends what is being sent, and no more. */
@@ -92,31 +88,17 @@ export class Sender {
   }
 
   async #take(): Promise<PendingOutgoing | null> {
+    this.#isFree = false;
+    const next = this.#takeLeased() ?? (this.#isStopping ? null : await this.#waiting.take());
+    this.#isFree = next === null;
+    return next;
+  }
+
+  #takeLeased(): PendingOutgoing | null {
     const leased = this.#leased;
     this.#leased = null;
-    if (leased) {
-      this.#known.drop(leased);
-      return leased;
-    }
-    if (this.#isStopping) return null;
-    return (await this.#takeKnown()) ?? (await this.#takeDue());
-  }
-
-  async #takeKnown(): Promise<PendingOutgoing | null> {
-    const known = this.#knownInTurn < mostKnownInTurn ? this.#known.next() : null;
-    if (!known) return null;
-    this.#knownInTurn += 1;
-    const { store, nowMs } = this.#options;
-    const isTaken = await store.lease(known.greenhouse, known.outgoing.no, nowMs());
-    return isTaken ? known : null;
-  }
-
-  async #takeDue(): Promise<PendingOutgoing | null> {
-    const { store, nowMs } = this.#options;
-    this.#knownInTurn = 0;
-    const [next] = await store.pending(channel, nowMs(), 1);
-    if (next) this.#known.drop(next);
-    return next ?? null;
+    if (leased) this.#waiting.drop(leased);
+    return leased;
   }
 
   /** Sends one message, and gives the next, taken up in one breath with the settling of this one. */
@@ -148,9 +130,7 @@ export class Sender {
 
   /** Where the database does not take it, the message comes again when its lease is over. */
   async #settle({ greenhouse, outgoing }: PendingOutgoing, settled: Settled): Promise<void> {
-    if (settled.kind === 'retry') {
-      this.#nextDueAtMs = Math.min(this.#nextDueAtMs, settled.notBeforeMs);
-    }
+    if (settled.kind === 'retry') this.#waiting.putOff(settled.notBeforeMs);
     try {
       await this.#options.store.settle(greenhouse, outgoing.no, settled);
     } catch (error) {
@@ -159,13 +139,8 @@ export class Sender {
   }
 
   async #rest(): Promise<void> {
-    const nowMs = this.#options.nowMs();
-    const untilDueMs = this.#nextDueAtMs - nowMs;
-    this.#nextDueAtMs = Number.POSITIVE_INFINITY;
-    this.#isAsleep = true;
-    await this.#wakeUp.sleep(Math.min(idleMs, Math.max(0, untilDueMs)));
-    while (this.#isStandingBy) await this.#wakeUp.sleep(idleMs);
-    this.#isAsleep = false;
+    await this.#wakeUp.sleep(this.#waiting.restMs());
+    while (this.#isStandingBy) await this.#wakeUp.sleep(faultRetryMs);
   }
 }
 
