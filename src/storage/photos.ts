@@ -1,6 +1,7 @@
 import { and, eq, type SQL, sql } from 'drizzle-orm';
 import type { PhotoStore } from '../assistant/ports/photo-store.ts';
 import type { ChannelName, GreenhouseId } from '../assistant/ports/store.ts';
+import { barePicture } from './bare-picture/bare-picture.ts';
 import type { Database } from './schema/database.ts';
 import { photos } from './schema/photo-tables.ts';
 
@@ -16,7 +17,7 @@ export function photoStore(database: Database): PhotoStore {
     keep: async (greenhouse, { channel, id }, bytes) => {
       await database
         .insert(photos)
-        .values({ greenhouse, channel, photoId: id, bytes: decoded(bytes) })
+        .values({ greenhouse, channel, photoId: id, bytes: decoded(barePicture(bytes)) })
         .onConflictDoNothing();
     },
     bytes: async (greenhouse, { channel, id }) => {

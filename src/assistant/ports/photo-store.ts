@@ -5,7 +5,10 @@ import type { ChannelName, GreenhouseId } from './store.ts';
 export interface PhotoStore {
   /** Which photos of a channel are here, by the channel's own names for them. */
   idsOf(greenhouse: GreenhouseId, channel: ChannelName): Promise<ReadonlySet<string>>;
-  /** Keeping the same photo again changes nothing. */
+  /**
+   * Keeping the same photo again changes nothing. Kept is the picture alone, without the place and the
+   * time that cameras write into it.
+   */
   keep(greenhouse: GreenhouseId, photo: PhotoRef, bytes: Uint8Array): Promise<void>;
   /** Null: it is not here, or not yet. */
   bytes(greenhouse: GreenhouseId, photo: PhotoRef): Promise<Uint8Array | null>;
