@@ -87,7 +87,13 @@ export type DoubtReason =
   /** Somebody goes away: from when to when. */
   | { readonly kind: 'away-when' }
   /** Who goes while the grower is away. */
-  | { readonly kind: 'who-covers'; readonly from: LocalDate; readonly until: LocalDate }
+  | {
+      readonly kind: 'who-covers';
+      readonly from: LocalDate;
+      readonly until: LocalDate;
+      /** Who can be asked; absent in what was stored before that was kept. */
+      readonly helpers?: readonly string[];
+    }
   /** A photo came without a word of what it shows. */
   | { readonly kind: 'whose-photo' }
   /** Something is wrong: to be kept as a note, of which these hear. */

@@ -65,10 +65,10 @@ function askWhen(handling: Handling): void {
 /** A button for each helper, for all in turn, and for nobody. */
 function askWhoCovers(handling: Handling, days: Days): void {
   const questionId = `q${handling.nextOutgoingNo}`;
-  const reason = { kind: 'who-covers', ...days } as const;
+  const helpers = helpersOf(handling);
+  const reason = { kind: 'who-covers', ...days, helpers } as const;
   const doubt = { reason, choices: [], waiting: null };
   remember(handling, questionId, doubt);
-  const helpers = helpersOf(handling);
   const cover = (handles: readonly string[]): ArrangementDraft => ({
     kind: 'covers',
     handles,

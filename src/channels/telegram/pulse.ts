@@ -39,7 +39,7 @@ export class Pulse {
         onceFor: `${channel} silent since ${sinceMs}`,
         except: null,
       };
-      await tellGrowers(desk, id, channel, told, [], now);
+      await tellGrowers(desk, id, channel, told, now);
     }
     this.#afterTelling();
   }

@@ -88,7 +88,7 @@ export function questionText(doubt: Doubt, s: Speaker): string {
     case 'away-when':
       return 'Von wann bis wann? Zum Beispiel „von Freitag bis zum 16.“.';
     case 'who-covers':
-      return `Weg ${daysText(reason.from, reason.until, s)}. Wer springt ein? Drück einen Knopf, oder sag zum Beispiel „${coverExample(s)}“.`;
+      return `Weg ${daysText(reason.from, reason.until, s)}. Wer springt ein? Drück einen Knopf, oder sag zum Beispiel „${coverExample(reason.helpers, s)}“.`;
     case 'unclear':
       return 'Das habe ich nicht verstanden. Soll ich es als Notiz behalten?';
   }
@@ -180,8 +180,10 @@ function possibleUnits(quantity: Quantity, s: Speaker): readonly string[] {
   }
 }
 
-function coverExample(s: Speaker): string {
-  const helpers = s.greenhouse.members.filter(({ role }) => role === 'helper');
+function coverExample(asked: readonly string[] | undefined, s: Speaker): string {
+  const helpers = s.greenhouse.members.filter(({ role, handle }) =>
+    asked ? asked.includes(handle) : role === 'helper',
+  );
   const [one, other] = helpers.map(({ name }) => name);
   return other === undefined ? (one ?? 'niemand') : `${one} bis Montag, dann ${other}`;
 }

@@ -93,7 +93,7 @@ export function questionText(doubt: Doubt, s: Speaker): string {
     case 'away-when':
       return 'From when to when? For example “from Friday to the 16th”.';
     case 'who-covers':
-      return `Away ${daysText(reason.from, reason.until, s)}. Who steps in? Press a button, or say for example “${coverExample(s)}”.`;
+      return `Away ${daysText(reason.from, reason.until, s)}. Who steps in? Press a button, or say for example “${coverExample(reason.helpers, s)}”.`;
     case 'unclear':
       return 'I did not understand that. Shall I keep it as a note?';
   }
@@ -170,8 +170,10 @@ function possibleUnits(quantity: Quantity, s: Speaker): readonly string[] {
   }
 }
 
-function coverExample(s: Speaker): string {
-  const helpers = s.greenhouse.members.filter(({ role }) => role === 'helper');
+function coverExample(asked: readonly string[] | undefined, s: Speaker): string {
+  const helpers = s.greenhouse.members.filter(({ role, handle }) =>
+    asked ? asked.includes(handle) : role === 'helper',
+  );
   const [one, other] = helpers.map(({ name }) => name);
   return other === undefined ? (one ?? 'nobody') : `${one} until Monday, then ${other}`;
 }

@@ -41,6 +41,7 @@ export class SmallHouse {
       store,
       channelOf: (handle, greenhouse) =>
         this.#telegram?.reaches(greenhouse, handle) ? 'telegram' : 'page',
+      reaches: (handle, greenhouse) => this.#telegram?.reaches(greenhouse, handle) ?? true,
       roomsOf: (greenhouse) => this.#telegram?.roomsOf(greenhouse) ?? [],
       canEdit: () => true,
     });

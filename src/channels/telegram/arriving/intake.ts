@@ -62,6 +62,9 @@ export class Intake {
     for (const update of updates) {
       const receivedAtMs = options.nowMs();
       const told = readUpdate(update, self, receivedAtMs);
+      if (told.kind === 'said') {
+        await this.#parts.reception.noteBack(told, update.update_id, receivedAtMs);
+      }
       const addressed = await this.#address(told, update, receivedAtMs);
       if (addressed) {
         run.push(addressed);

@@ -1,5 +1,5 @@
 import type { Account } from '../../../assistant/household/household.ts';
-import { changeHousehold, tellGrowers } from '../../../assistant/household/tell-growers.ts';
+import { changeHousehold, tellShutOut } from '../../../assistant/household/tell-growers.ts';
 import type { GreenhouseId } from '../../../assistant/ports/store.ts';
 import { channel } from '../channel-name.ts';
 import { keyText } from '../message-key.ts';
@@ -69,6 +69,15 @@ export class Reception {
     this.#wakeSender();
   }
 
+  /** Whoever writes where nothing could be sent can be reached there again, told of it or not. */
+  async noteBack({ place, person, isEdit }: Said, updateId: number, nowMs: number): Promise<void> {
+    const shut = place.isPrivate
+      ? this.#book.accountsOf(person.accountId).some(({ canBeReached }) => !canBeReached)
+      : this.#book.room(String(place.chatId))?.canBeReached === false;
+    if (!shut || isEdit) return;
+    await this.changeStanding({ kind: 'standing', place, person, isIn: true }, updateId, nowMs);
+  }
+
   async move({ fromChatId, toChatId }: Extract<Told, { kind: 'moved' }>): Promise<void> {
     const { household } = this.#options.store;
     await household.moveRoom(channel, String(fromChatId), String(toChatId));
@@ -126,22 +135,17 @@ export class Reception {
     nowMs: number,
   ): Promise<void> {
     const { desk } = this.#options;
-    const changes = [{ kind: 'reach-changed', channel, to, canBeReached }] as const;
-    if (canBeReached) return changeHousehold(desk, greenhouse, changes, nowMs);
+    if (canBeReached) {
+      const changes = [{ kind: 'reach-changed', channel, to, canBeReached }] as const;
+      return changeHousehold(desk, greenhouse, changes, nowMs);
+    }
     const { members } = (await desk.standing(greenhouse)).greenhouse;
     const name = members.find(({ handle }) => handle === to)?.name ?? to;
-    await tellGrowers(
-      desk,
-      greenhouse,
-      channel,
-      {
-        alert: { kind: 'not-delivered', to: name, because: { kind: 'shut-out' } },
-        onceFor: `${channel} shut out ${to} ${updateId}`,
-        except: to,
-      },
-      changes,
-      nowMs,
-    );
+    const told = {
+      alert: { kind: 'not-delivered', to: name, because: { kind: 'shut-out' } } as const,
+      onceFor: `${channel} shut out ${to} ${updateId}`,
+    };
+    await tellShutOut(desk, greenhouse, channel, to, told, nowMs);
   }
 
   async #greetGroup(chatId: number, { language }: Person, nowMs: number): Promise<void> {

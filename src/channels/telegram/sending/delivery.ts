@@ -1,5 +1,5 @@
 import type { Api } from 'grammy';
-import { tellGrowers } from '../../../assistant/household/tell-growers.ts';
+import { tellGrowers, tellShutOut } from '../../../assistant/household/tell-growers.ts';
 import type { PendingOutgoing, Settled } from '../../../assistant/ports/store.ts';
 import type { NotDelivered } from '../../../assistant/replies/household-news.ts';
 import type { AddressBook } from '../arriving/address-book.ts';
@@ -246,19 +246,13 @@ export class Delivery {
     report('warn', `A message to ${outgoing.to} was not delivered: ${because.kind}.`);
     const isWarning = outgoing.reply.kind === 'alert';
     if (isWarning && !isShut) return;
-    await tellGrowers(
-      desk,
-      greenhouse,
-      channel,
-      {
-        alert: { kind: 'not-delivered', to, because },
-        onceFor: `${channel} not delivered ${outgoing.no}`,
-        except: isShut ? outgoing.to : null,
-      },
-      isShut ? [{ kind: 'reach-changed', channel, to: outgoing.to, canBeReached: false }] : [],
-      nowMs(),
-    );
-    if (isShut) await book.refresh();
+    const told = {
+      alert: { kind: 'not-delivered', to, because } as const,
+      onceFor: `${channel} not delivered ${outgoing.no}`,
+    };
+    if (!isShut) return tellGrowers(desk, greenhouse, channel, { ...told, except: null }, nowMs());
+    await tellShutOut(desk, greenhouse, channel, outgoing.to, told, nowMs());
+    await book.refresh();
   }
 }
 
