@@ -141,6 +141,24 @@ test('a receipt stays in the topic of its message, even where that was deleted',
   expect(later).toMatchObject({ topic: topic.id, replyTo: undefined });
 });
 
+test('a receipt whose topic was closed meanwhile comes in the group all the same', async ({
+  emulator,
+  house,
+}) => {
+  const ines = emulator.world.user({ name: 'Ines' });
+  const group = emulator.world.group({ owner: ines, topics: true });
+  const topic = group.openTopic('Greenhouse');
+  await house.settle([ines], [], [group]);
+  await house.start();
+  await house.stop();
+  group.say(ines, `@${emulator.username} buckets ph 5.9`, { topic });
+  group.closeTopic(topic);
+  await house.start();
+  const receipt = await group.next((message) => message.text.includes('5.9'));
+  expect(receipt).toMatchObject({ topic: undefined, replyTo: undefined });
+  expect(ines.chat.fromBot.filter(({ text }) => text.includes('Family'))).toEqual([]);
+});
+
 test('an edited message corrects its entry', async ({ emulator, house }) => {
   const { bo } = await settled(emulator, house);
   const said = bo.dm('buckets ph 5.9');

@@ -1,4 +1,4 @@
-import type { Chat, Message, Update, User } from 'grammy/types';
+import type { Chat, ChatMember, Message, Update, User } from 'grammy/types';
 import type { Language } from '../../../greenhouse/member.ts';
 import type { MessageKey } from '../message-key.ts';
 import { type Self, spokenText } from './spoken-text.ts';
@@ -37,10 +37,16 @@ export function readUpdate(update: Update, self: Self, receivedAtMs: number): To
   if (update.my_chat_member) {
     const { from, chat, new_chat_member } = update.my_chat_member;
     if (chat.type === 'channel') return nothing;
-    const isIn = new_chat_member.status !== 'left' && new_chat_member.status !== 'kicked';
+    const isIn = isThere(new_chat_member);
     return { kind: 'standing', person: personOf(from), place: placeOf(chat, null), isIn };
   }
   return nothing;
+}
+
+/** A restricted member may be there or not. */
+function isThere(member: ChatMember): boolean {
+  if (member.status === 'restricted') return member.is_member;
+  return member.status !== 'left' && member.status !== 'kicked';
 }
 
 function readMessage(message: Message, self: Self, isEdit: boolean, receivedAtMs: number): Told {

@@ -8,10 +8,10 @@ import { channel } from '../channel-name.ts';
 import { type MessageKey, readKey, readPressId } from '../message-key.ts';
 import type { TelegramOptions } from '../telegram-options.ts';
 import { type Composed, compose, mostInCaption, mostInText } from './compose.ts';
-import { type Failure, failureOf } from './failure.ts';
+import { type Failure, failureOf, isTopicShut } from './failure.ts';
 import { languageOf } from './language-of.ts';
 import type { Pace } from './pace.ts';
-import { post, rewrite } from './post.ts';
+import { post, rewrite, type Standing } from './post.ts';
 import { retryDelayMs, staleAfterMs } from './retry-delay.ts';
 import { sendingPhoto, shownPicture } from './shown-picture.ts';
 import { type Target, targetOf } from './target.ts';
@@ -107,8 +107,10 @@ export class Delivery {
           outgoing.reply.kind === 'round' && !target.isGroup && book.roomsOf(greenhouse).length > 0,
       };
       const shown = position === 0 ? picture : null;
-      lastId = await sendingPhoto(shown, pending, options, (sent) =>
-        post(api, { content, keyboard: isLast ? keyboard : null, picture: sent }, standing),
+      lastId = await whileTopicIsOpen(standing, (where) =>
+        sendingPhoto(shown, pending, options, (sent) =>
+          post(api, { content, keyboard: isLast ? keyboard : null, picture: sent }, where),
+        ),
       );
       if (!isLast) await options.store.keepPartsSent(greenhouse, outgoing.no, position + 1);
     }
@@ -253,6 +255,19 @@ export class Delivery {
     if (!isShut) return tellGrowers(desk, greenhouse, channel, { ...told, except: null }, nowMs());
     await tellShutOut(desk, greenhouse, channel, outgoing.to, told, nowMs());
     await book.refresh();
+  }
+}
+
+/** Posts in a topic, or beside it in the group where that was closed or deleted meanwhile. */
+async function whileTopicIsOpen(
+  standing: Standing,
+  post: (standing: Standing) => Promise<string>,
+): Promise<string> {
+  try {
+    return await post(standing);
+  } catch (error) {
+    if (standing.threadId === null || !isTopicShut(error)) throw error;
+    return post({ ...standing, threadId: null, replyTo: null });
   }
 }
 

@@ -38,6 +38,14 @@ export function failureOf(error: unknown): Failure | null {
   return { kind: beforeSending.has(because) ? 'unwell' : 'lost', because };
 }
 
+/** Whether a message was refused because its topic of the group was closed or deleted. */
+export function isTopicShut(error: unknown): boolean {
+  const failure = failureOf(error);
+  return failure?.kind === 'refused' && topicShut.test(failure.because);
+}
+
+const topicShut = /message thread not found|TOPIC_(?:CLOSED|DELETED)/u;
+
 function refusalOf({ error_code, description, parameters }: GrammyError): Failure {
   const { retry_after, migrate_to_chat_id } = parameters;
   if (migrate_to_chat_id !== undefined) return { kind: 'moved', toChatId: migrate_to_chat_id };
