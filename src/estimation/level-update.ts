@@ -1,4 +1,5 @@
 import { explainedVariance } from './explained-variance.ts';
+import { normalCdf, normalPdf } from './normal.ts';
 import type { MovingState } from './water-advance.ts';
 import { ANCHOR, LOST, STATE_SIZE } from './water-belief.ts';
 
@@ -101,6 +102,51 @@ function forget(cov: number[], which: number): void {
     cov[which * STATE_SIZE + i] = 0;
     cov[i * STATE_SIZE + which] = 0;
   }
+}
+
+/** Beyond this many standard deviations the tail is as good as empty. */
+const FARTHEST_SDS = 5;
+const LEAST_CHANCE = 1e-6;
+
+/**
+ * Learns from "the level is no higher than `mostL`": the level's normal distribution is cut off there
+ * and taken by its mean and variance, and the rest of the state moves along with it. Changes `state`
+ * in place and returns the chance that the level was no higher.
+ *
+ * Source: Johnson, Kotz and Balakrishnan 1994, Continuous univariate distributions 1, section 13.10.1
+ * (moments of the truncated normal), from memory.
+ */
+export function keepUnder(state: MovingState, mostL: number): number {
+  return cutOff(state, mostL, 1);
+}
+
+/** The same of "the level is no lower than `leastL`". */
+export function keepAbove(state: MovingState, leastL: number): number {
+  return cutOff(state, leastL, -1);
+}
+
+/** Keeps the side below the limit (1) or the one above it (-1). */
+function cutOff(state: MovingState, limitL: number, side: 1 | -1): number {
+  const { litres, variance } = levelOf(state);
+  const room = side * (limitL - litres);
+  if (variance <= 0) return room >= 0 ? 1 : LEAST_CHANCE;
+  const sd = Math.sqrt(variance);
+  const z = Math.max(-FARTHEST_SDS, room / sd);
+  if (z > FARTHEST_SDS) return 1;
+  const chance = normalCdf(z);
+  const hazard = normalPdf(z) / chance;
+  const { mean, cov } = state;
+  const n = STATE_SIZE;
+  const along = Array.from(mean, (_, i) => cov[i * n + ANCHOR]! - cov[i * n + LOST]!);
+  const shift = -side * sd * hazard;
+  const shrunk = (hazard * (z + hazard)) / variance;
+  for (let i = 0; i < n; i += 1) mean[i] = mean[i]! + (along[i]! * shift) / variance;
+  for (let i = 0; i < n; i += 1) {
+    for (let j = 0; j < n; j += 1) {
+      cov[i * n + j] = cov[i * n + j]! - along[i]! * along[j]! * shrunk;
+    }
+  }
+  return Math.max(LEAST_CHANCE, chance);
 }
 
 /** Mean and variance of the level of a state. */

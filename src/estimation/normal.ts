@@ -12,3 +12,8 @@ export function normalCdf(z: number): number {
   const tail = (Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI)) * series;
   return z >= 0 ? 1 - tail : tail;
 }
+
+/** The standard normal density φ. */
+export function normalPdf(z: number): number {
+  return Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI);
+}

@@ -1,7 +1,6 @@
 import type { DayDriver } from './day-driver.ts';
 import { learnHabit, toBrimChance } from './fill-habit.ts';
-import { anchorAt, learnLevel, levelOf } from './level-update.ts';
-import { normalCdf } from './normal.ts';
+import { anchorAt, keepAbove, keepUnder, learnLevel, levelOf } from './level-update.ts';
 import { advanceBelief, type MovingState } from './water-advance.ts';
 import {
   ANCHOR,
@@ -32,6 +31,8 @@ const STEP_SD_LN = 0.35;
 /** A reported cut takes leaves, nobody says how many. */
 const CUT_MEAN_LN = -0.12;
 const CUT_SD_LN = 0.2;
+/** Whoever tops up what has run dry says nothing of it this often. */
+const DRY_UNTOLD = 0.2;
 /** Pouring past the brim by this share goes unnoticed. */
 const OVERFILL_SHARE = 0.02;
 /** When only the asked amount is added, people report just that this often. */
@@ -40,8 +41,10 @@ const REPORTS_AS_ASKED = 0.9;
 const SAYS_AS_ASKED_ANYHOW = 0.1;
 /** What was read off and what was added miss the brim by more than their errors, sds. */
 const CLEARLY_SHORT_SDS = 3;
-/** Asked amounts are told in whole litres, and repeated as told. */
+/** Asked amounts are told in round litres, and repeated as told: within this, or this share if that is less. */
 const AS_ASKED_WITHIN_L = 0.5;
+const AS_ASKED_WITHIN_SHARE = 0.1;
+const AS_ASKED_LEAST_L = 0.1;
 
 /** A way in which something may have come about. */
 interface Hypothesis {
@@ -136,29 +139,38 @@ function afterTopUp(
   for (const way of toBrim) anchorAt(way.state, system.brimL, fillSdL);
   const astray = filledTo(part, system.brimL, fillSdL, Math.log(AMOUNT_ASTRAY) + anyAmount, null);
 
-  const level = levelOf(part);
   const added = copyOf(part);
-  const spilled = Math.max(0, level.litres + litres - system.brimL);
-  added.mean[ANCHOR] = added.mean[ANCHOR]! + litres - spilled;
+  const wasWet = keepAbove(added, 0);
+  added.mean[ANCHOR] = added.mean[ANCHOR]! + litres;
   widen(added, ANCHOR, ANCHOR, sdL * sdL);
-  const fits = normalCdf(
-    (system.brimL * (1 + OVERFILL_SHARE) - level.litres - litres) /
-      Math.sqrt(level.variance + sdL * sdL),
-  );
-  const asAsked =
-    event.askedL !== null && Math.abs(litres - event.askedL) <= AS_ASKED_WITHIN_L
-      ? REPORTS_AS_ASKED / (2 * AS_ASKED_WITHIN_L)
-      : 0;
-  const unasked = event.askedL === null ? 1 : 1 - REPORTS_AS_ASKED;
-  const density = asAsked + unasked / system.brimL;
-  const addedWay: Hypothesis = {
-    state: added,
-    logWeight: Math.log(
-      (1 - habit) * (SAYS_AS_ASKED_ANYHOW + (1 - SAYS_AS_ASKED_ANYHOW) * fits) * density,
+  const fits = keepUnder(added, system.brimL * (1 + OVERFILL_SHARE));
+  const logAdded = Math.log((1 - habit) * amountDensity(litres, event.askedL, system));
+  const filled = isShort ? null : 0;
+  return [
+    ...toBrim,
+    astray,
+    { state: added, logWeight: logAdded + Math.log(wasWet * fits), filled },
+    filledTo(part, litres, sdL, logAdded + Math.log(DRY_UNTOLD * (1 - wasWet)), filled),
+    // Told as asked though less of it went in.
+    filledTo(
+      part,
+      system.brimL,
+      fillSdL,
+      logAdded + Math.log(SAYS_AS_ASKED_ANYHOW * (1 - fits)),
+      filled,
     ),
-    filled: isShort ? null : 0,
-  };
-  return [...toBrim, astray, addedWay];
+  ];
+}
+
+/** How likely this amount is where an amount is added and the level left to itself, 1/L. */
+function amountDensity(litres: number, askedL: number | null, { brimL }: WaterSystem): number {
+  if (askedL === null) return 1 / brimL;
+  const withinL = Math.min(
+    AS_ASKED_WITHIN_L,
+    Math.max(AS_ASKED_LEAST_L, AS_ASKED_WITHIN_SHARE * askedL),
+  );
+  const asAsked = Math.abs(litres - askedL) <= withinL ? REPORTS_AS_ASKED / (2 * withinL) : 0;
+  return asAsked + (1 - REPORTS_AS_ASKED) / brimL;
 }
 
 /**
@@ -192,6 +204,8 @@ function afterUntoldTopUp(
   const addedSdL = askedL === null ? addedL / Math.sqrt(3) : amountSdL(addedL, true, system);
   const added = copyOf(part);
   anchorAt(added, litres + addedL, Math.sqrt(variance + addedSdL * addedSdL));
+  keepAbove(added, addedL);
+  keepUnder(added, system.brimL * (1 + OVERFILL_SHARE));
   const fillSdL = FILL_SLOP_SHARE * system.brimL;
   return [
     filledTo(part, system.brimL, fillSdL, logChance + Math.log(habit), null),

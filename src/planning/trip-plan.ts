@@ -144,7 +144,11 @@ function risksTooMuch(
   return harmOfLeaving(systems, chances, day, canGo) * tripsALowDay > savedTrips;
 }
 
-/** Expected days below the mark, weighed by harm, between a visit left out and the next one. */
+/**
+ * Expected days below the mark that a visit would spare, weighed by harm, from a visit left out to the next one.
+ * What may be low even straight after a top-up spares nothing: where an amount is added to a level that nobody
+ * knows, another trip a day helps less than a look at the level, which is asked for.
+ */
 function harmOfLeaving(
   systems: readonly TripSystem[],
   chances: Chances,
@@ -154,8 +158,9 @@ function harmOfLeaving(
   const until = nextVisit(day, canGo);
   let harm = 0;
   for (const system of systems) {
+    const anyhow = system.outlook.lowByVisitIfFilled[0] ?? 0;
     for (let d = day + 1; d <= until; d += 1) {
-      harm += HARM[system.method] * (chances(system)[d] ?? 1);
+      harm += HARM[system.method] * Math.max(0, (chances(system)[d] ?? 1) - anyhow);
     }
   }
   return harm;

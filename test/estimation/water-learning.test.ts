@@ -112,6 +112,74 @@ describe('the water estimate', () => {
     expect(litres).toBeLessThan(14);
   });
 
+  it('keeps jars that amounts are added to below their brim, however long nobody looks', () => {
+    const jars: WaterSystem = {
+      brimL: 24,
+      lowL: 4,
+      crop: 'lettuce',
+      plants: 12,
+      filledToBrim: false,
+    };
+    const at = (day: number) => day * dayMs + 8 * hourMs;
+    const added = Array.from(
+      { length: 20 },
+      (_, i): WaterEvent => ({
+        kind: 'top-up',
+        atMs: at(3 * (i + 1)),
+        litres: 2.5,
+        approximate: false,
+        askedL: 2.5,
+      }),
+    );
+    const full = { kind: 'level', atMs: at(0), litres: 24, approximate: false } as const;
+    const belief = [full, ...added].reduce(
+      (held, event) => observe(jars, held, event, stillDays),
+      startBelief(jars, 0),
+    );
+    const { litres, litresSd } = outlook(jars, belief, {
+      atMs: at(60) + hourMs,
+      drivers: stillDays.slice(0, 122),
+      visitsAtMs: [],
+      raiseAtMostL: 2.5,
+    });
+    expect(litres).toBeLessThan(24);
+    // No more than where nothing is known but that it is between empty and full: 24 / √12.
+    expect(litresSd).toBeLessThan(7);
+  });
+
+  it('tells by amounts other than those asked that jars are filled up after all', () => {
+    const jars: WaterSystem = {
+      brimL: 24,
+      lowL: 4,
+      crop: 'lettuce',
+      plants: 12,
+      filledToBrim: false,
+    };
+    const told = [3, 2, 3, 2, 3, 3, 2, 3];
+    const belief = told.reduce(
+      (held, litres, i) =>
+        observe(
+          jars,
+          held,
+          {
+            kind: 'top-up',
+            atMs: (3 * i + 3) * dayMs + 8 * hourMs,
+            litres,
+            approximate: false,
+            askedL: 2.5,
+          },
+          stillDays,
+        ),
+      observe(
+        jars,
+        startBelief(jars, 0),
+        { kind: 'level', atMs: 8 * hourMs, litres: 24, approximate: false },
+        stillDays,
+      ),
+    );
+    expect(toBrimChance(belief.habit)).toBeGreaterThan(0.6);
+  });
+
   it('takes a forgotten top-up for done or not, and finds out at the next', () => {
     const before = steadyFills(6, 3, 6);
     const silent: WaterEvent = {

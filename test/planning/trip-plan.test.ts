@@ -104,6 +104,24 @@ describe('the trip plan', () => {
     expect(plan([short])[0]!.due).toBe('later');
   });
 
+  it('goes daily to a system that does not last a day', () => {
+    const small = chancy(
+      (k) => (k === 0 ? 0.2 : 1),
+      (k) => (k === 0 ? 0 : 1),
+    );
+    expect(plan([small])[0]!.due).toBe('today');
+  });
+
+  it('makes no trip that leaves the water as unknown as it was', () => {
+    const risky = (straightAfter: number) =>
+      chancy(
+        (k) => 0.09 + 0.01 * k,
+        (k) => straightAfter + 0.01 * k,
+      );
+    expect(plan([risky(0)])[0]!.due).toBe('today');
+    expect(plan([risky(0.09)])[0]!.due).toBe('later');
+  });
+
   it('adds up the risks of all systems', () => {
     const risky = () =>
       chancy(
