@@ -2,6 +2,7 @@ import type { Context } from './context.ts';
 import { unclear } from './nothing-said.ts';
 import { readFrame } from './read-frame.ts';
 import { withoutCompounds } from './reading/compounds.ts';
+import { cutAtSame } from './reading/cut-at-same.ts';
 import { cutAtSo } from './reading/cut-at-so.ts';
 import { fold } from './reading/fold.ts';
 import { frameOf } from './reading/frame.ts';
@@ -41,7 +42,8 @@ export function understand(text: string, context: Context): Understanding {
   const written = withoutBrackets(
     saidOnce(termsOf(readingOf(read, lexicon)), context.greenhouse.units),
   );
-  const terms = putNamesRight(putRight(shadeMeasures(cutAtSo(countVessels(written, lexicon)))));
+  const counted = shadeMeasures(cutAtSo(countVessels(written, lexicon)));
+  const terms = cutAtSame(putNamesRight(putRight(counted)));
   const frame = frameOf(context, lexicon, folded, terms);
   const { statements, named } =
     note && read.length === 0 ? { statements: [], named: [] } : readFrame(frame);

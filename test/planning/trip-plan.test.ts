@@ -36,7 +36,7 @@ function chancy(
     lowByVisitIfFilled: Array.from({ length: visits }, (_, k) => lowIfFilled(k)),
     fillToL: 108,
   };
-  return { method: 'deep-water-culture', brimL: 108, lowL: 72, outlook };
+  return { method: 'deep-water-culture', brimL: 108, lowL: 72, isLevelKnown: true, outlook };
 }
 
 function plan(
@@ -120,6 +120,7 @@ describe('the trip plan', () => {
       );
     expect(plan([risky(0)])[0]!.due).toBe('today');
     expect(plan([risky(0.09)])[0]!.due).toBe('later');
+    expect(plan([{ ...risky(0.09), isLevelKnown: false }])[0]!.due).toBe('today');
   });
 
   it('adds up the risks of all systems', () => {

@@ -66,6 +66,7 @@ describe.each([
   'understanding/corpus/english-sixth-open.jsonl',
   'understanding/corpus/german-sixth-open.jsonl',
   'understanding/corpus/left-open.jsonl',
+  'understanding/corpus/in-all.jsonl',
   'understanding/corpus/sixth-slips.jsonl',
 ])('The corpus %s', (file) => {
   it(

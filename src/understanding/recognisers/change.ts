@@ -76,7 +76,8 @@ function changesSolution(frame: Frame, clause: Clause, verb: number): boolean {
     else if (means(term, 'to') && named) return leadsToSolution(frame, clause, i);
     else if (means(term, 'place') && named) return true;
     else if (means(term, 'all', 'both') && !means(term, 'filler')) named = true;
-    else if (means(term, 'article', 'fresh', 'of', 'place') || term.kind === 'mark') continue;
+    else if (means(term, 'article', 'fresh', 'of', 'place', 'whole') || term.kind === 'mark')
+      continue;
     else if (
       means(
         term,

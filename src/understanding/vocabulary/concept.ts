@@ -104,7 +104,8 @@ export type LevelConcept =
   | 'brim'
   | 'below'
   | 'low'
-  | 'deep';
+  | 'deep'
+  | 'whole';
 
 export type DeedConcept =
   /** topped up, filled: they need litres. */

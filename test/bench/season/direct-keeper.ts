@@ -109,6 +109,7 @@ function askedToday(season: Season, outlooks: readonly WaterOutlook[]): readonly
       method,
       brimL,
       lowL,
+      isLevelKnown: true,
       outlook: outlooks[i]!,
     })),
     canGo: Array.from({ length: HORIZON_DAYS }, () => true),

@@ -15,6 +15,7 @@ export const corpora: readonly { readonly file: string; readonly isSealed: boole
   { file: 'understanding/corpus/english-sixth-open.jsonl', isSealed: false },
   { file: 'understanding/corpus/german-sixth-open.jsonl', isSealed: false },
   { file: 'understanding/corpus/left-open.jsonl', isSealed: false },
+  { file: 'understanding/corpus/in-all.jsonl', isSealed: false },
   { file: 'understanding/corpus/fifth-german.jsonl', isSealed: false },
   { file: 'understanding/corpus/sixth-slips.jsonl', isSealed: false },
   { file: 'understanding/corpus/english-sealed.jsonl', isSealed: true },

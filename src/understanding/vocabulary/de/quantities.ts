@@ -485,6 +485,16 @@ export const levels: Words<LevelConcept> = {
     'geht zur neige',
     'ziemlich tief',
   ],
+  whole: [
+    'ganze',
+    'ganzen',
+    'gesamte',
+    'gesamten',
+    'komplette',
+    'kompletten',
+    'vollständig',
+    'vollständige',
+  ],
   deep: [
     'tief',
     'wasser',

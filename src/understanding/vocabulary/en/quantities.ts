@@ -320,6 +320,7 @@ export const levels: Words<LevelConcept> = {
     'nearly out',
     'almost out',
   ],
+  whole: ['whole', 'entire', 'completely', 'entirely'],
   deep: [
     'deep',
     'of water',
