@@ -58,7 +58,7 @@ function isSameWord(frame: Frame, a: string, b: string): boolean {
   if (a === b) return true;
   const { endings } = frame.lexicon.own.vocabulary;
   if (stems(a, endings).some((stem) => stems(b, endings).includes(stem))) return true;
-  if (isParticiple(frame, a, b)) return true;
+  if (isParticiple(frame, a, b) || isIrregular(frame, a, b)) return true;
   const [short, long] = a.length < b.length ? [a, b] : [b, a];
   if (
     short.length >= shortestWordOfWeight &&
@@ -83,6 +83,11 @@ function isParticiple(frame: Frame, verb: string, said: string): boolean {
     }
     return false;
   });
+}
+
+/** `shake` and `shook`. */
+function isIrregular(frame: Frame, verb: string, said: string): boolean {
+  return frame.lexicon.own.vocabulary.irregularForms[verb]?.includes(said) === true;
 }
 
 const lettersForAVowel = 6;

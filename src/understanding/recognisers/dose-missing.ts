@@ -23,8 +23,11 @@ export function missingDose(
 ): Fact[] | null {
   const clause = frame.clauses[frame.clauseOf[group.terms[0]!]!]!;
   const near = nearestBare(frame, clause, group);
+  // `A and B added`: the verb stands with the last of them.
+  const { to } = frame.clauses[frame.clauseOf[group.terms.at(-1)!]!]!;
+  const whole = { ...clause, to };
   const added =
-    clauseHas(frame, clause, 'add', 'top-up', 'fill') && !hasUnknown(frame, clause.from, clause.to);
+    clauseHas(frame, whole, 'add', 'top-up', 'fill') && !hasUnknown(frame, clause.from, to);
   const leads = near !== null && leadsNutrient(frame, group, near);
   if (near !== null && (added || leads || isReadAsDose(frame, group, near))) {
     take(frame, near);

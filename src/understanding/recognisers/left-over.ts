@@ -1,3 +1,4 @@
+import { isReading, type Quantity } from '../../greenhouse/quantity.ts';
 import type { Fact } from '../fact.ts';
 import { gramsFactor, isBare, isVolume, unitIs } from '../numbers/quantity-of-measure.ts';
 import {
@@ -6,6 +7,7 @@ import {
   type Frame,
   hasUnknown,
   inClause,
+  isPadding,
   measureOf,
   measuresIn,
   namesIn,
@@ -15,13 +17,13 @@ import { isUnknown, means } from '../reading/term.ts';
 import { someProduct } from './some-product.ts';
 
 /** Numbers that nobody has claimed: what they are of is asked, unless they are plainly of something else. */
-export function recogniseLeftOvers(frame: Frame): Fact[] {
+export function recogniseLeftOvers(frame: Frame, told: readonly Fact[]): Fact[] {
   return frame.clauses.flatMap((clause) =>
-    measuresIn(frame, clause).flatMap((i) => leftOver(frame, clause, i)),
+    measuresIn(frame, clause).flatMap((i) => leftOver(frame, clause, i, told)),
   );
 }
 
-function leftOver(frame: Frame, clause: Clause, i: number): Fact[] {
+function leftOver(frame: Frame, clause: Clause, i: number, told: readonly Fact[]): Fact[] {
   const measure = measureOf(frame, i);
   const value = frame.terms[i]!.text;
   const shape = { at: i, from: i, to: i, amount: { kind: 'measure' as const, measure } };
@@ -83,6 +85,8 @@ function leftOver(frame: Frame, clause: Clause, i: number): Fact[] {
   }
   if (isAside(frame, clause, i)) return [];
   take(frame, i);
+  const again = readAgain(frame, clause, i, told);
+  if (again !== null) return [{ ...shape, quantity: again, because: 'as it reads now' }];
   const quantity = gramsFactor(measure) !== null ? 'harvest' : 'ph';
   return [
     {
@@ -92,6 +96,31 @@ function leftOver(frame: Frame, clause: Clause, i: number): Fact[] {
       because: isBare(measure) ? 'bare number' : 'nothing says what it is of',
     },
   ];
+}
+
+/** `ec was 1.7, added 6 l, now 1.5`: the one quantity read before something was done to it, that may be so much. */
+function readAgain(
+  frame: Frame,
+  clause: Clause,
+  i: number,
+  told: readonly Fact[],
+): Quantity | null {
+  const measure = measureOf(frame, i);
+  if (!isBare(measure) || !clauseHas(frame, clause, 'now', 'after')) return null;
+  const isAlone = frame.terms
+    .slice(clause.from, clause.to)
+    .every((term, n) => clause.from + n === i || isPadding(term) || means(term, 'now', 'after'));
+  if (!isAlone) return null;
+  const before = told.filter(
+    ({ at }) => at < i && frame.clauses[frame.clauseOf[at]!]!.sentence === clause.sentence,
+  );
+  const isChanged = before.some(({ quantity }) => quantity === 'top-up' || quantity === 'dose');
+  const read = new Set(
+    before
+      .filter(({ quantity, doubt }) => isReading(quantity) && !doubt)
+      .map(({ quantity }) => quantity),
+  );
+  return isChanged && read.size === 1 ? [...read][0]! : null;
 }
 
 /** `3 buckets into the bench`: nothing but an amount and where it went. */
