@@ -1,4 +1,4 @@
-import type { EntryNo } from '../greenhouse/entry.ts';
+import type { Danger, EntryNo } from '../greenhouse/entry.ts';
 import type { SetUpChange } from '../greenhouse/set-up/set-up-change.ts';
 import type { SetUpPatch } from '../greenhouse/set-up/set-up-patch.ts';
 import type { SystemId } from '../greenhouse/system.ts';
@@ -22,6 +22,13 @@ export interface Conversation {
   readonly guide?: Guide;
   /** Cautions that were told in full; absent where none were. */
   readonly cautioned?: readonly string[];
+  /** What may hurt, as the member's last messages told of it and others heard at once, latest first. */
+  readonly dangers?: readonly DangersTold[];
+}
+
+export interface DangersTold {
+  readonly messageId: string;
+  readonly dangers: readonly Danger[];
 }
 
 export interface NamedSystem {
@@ -72,6 +79,17 @@ const typedAnswerForMs = 30 * 60_000;
 const questionsKept = 20;
 const receiptsKept = 50;
 const changesKept = 20;
+const dangersKept = 20;
+
+/** What others heard at once of a message. */
+export function dangersTold({ dangers }: Conversation, messageId: string): readonly Danger[] {
+  return (dangers ?? []).flatMap((told) => (told.messageId === messageId ? told.dangers : []));
+}
+
+export function withDangersTold(conversation: Conversation, told: DangersTold): Conversation {
+  const dangers = [told, ...(conversation.dangers ?? [])].slice(0, dangersKept);
+  return { ...conversation, dangers };
+}
 
 /** The one system this member named in the ten minutes before; null where there were none or two. */
 export function recentSystem(conversation: Conversation, writtenAtMs: number): SystemId | null {

@@ -5,7 +5,14 @@ import { withEntries } from '../logbook/logbook.ts';
 import { type Arrival, newItems, type TakenIn } from './arrival.ts';
 import { broughtUp, type Decision, noChanges } from './decision.ts';
 import { type DueReach, DueSender } from './due-sender.ts';
-import { type Answered, type HeardAll, hearAll, type InboxItem, type Said } from './hear-all.ts';
+import {
+  type Answered,
+  type HeardAll,
+  hearAll,
+  type InboxItem,
+  type Reach,
+  type Said,
+} from './hear-all.ts';
 import { countersAfter } from './ports/counters-after.ts';
 import type {
   ChannelName,
@@ -63,7 +70,7 @@ export class Desk {
       const isMember = standing.greenhouse.members.some(({ handle }) => handle === from);
       if (!isMember) throw new RangeError(`"${from}" is no member of ${standing.greenhouse.name}`);
       const items = [{ no: inboxNo, received }];
-      const heard = await hearAll(standing, ledger, items, nowMs, this.#canEdit);
+      const heard = await hearAll(standing, ledger, items, nowMs, this.#reach(greenhouse));
       return { ...heard, result: undefined };
     });
   }
@@ -161,7 +168,7 @@ export class Desk {
   ): Promise<Heard> {
     const standing = this.#reached(ledger.greenhouse, await broughtUp(known, ledger, nowMs));
     const ahead = this.#rememberedOf(ledger.greenhouse).before(ledger);
-    const heard = await hearAll(standing, ahead, items, nowMs, this.#canEdit);
+    const heard = await hearAll(standing, ahead, items, nowMs, this.#reach(ledger.greenhouse));
     const writes = writesOf(nowMs, heard.writes);
     return { heard, writes, counters: countersAfter(ledger.counters, writes) };
   }
@@ -281,7 +288,13 @@ export class Desk {
     return { ...standing, unjoined: out.length === members.length ? [] : out };
   }
 
-  readonly #canEdit = (channel: ChannelName): boolean => this.#options.canEdit?.(channel) ?? false;
+  #reach(greenhouse: GreenhouseId): Reach {
+    const { canEdit, channelOf } = this.#options;
+    return {
+      canEdit: (channel) => canEdit?.(channel) ?? false,
+      channelOf: (handle) => channelOf(handle, greenhouse),
+    };
+  }
 
   /**
    * One transaction under the greenhouse's lock; what it decided is kept only once it is written.

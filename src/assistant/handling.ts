@@ -26,6 +26,8 @@ export interface Heard {
   /** A group's name, or null for the private chat. */
   readonly chat: string | null;
   readonly channel: string;
+  /** The channel by which a member is reached when nobody wrote first. */
+  readonly channelOf: (handle: string) => string;
   /** The id under which the message was received. */
   readonly messageId: string;
   readonly writtenAtMs: number;
@@ -170,6 +172,20 @@ export class Handling {
     };
     this.outgoing.push(message);
     return message;
+  }
+
+  /** Tells somebody unasked, by the channel that reaches them. */
+  tell(to: string, reply: Reply): void {
+    this.#lastOutgoingNo += 1;
+    this.outgoing.push({
+      no: this.#lastOutgoingNo as OutgoingNo,
+      atMs: this.nowMs,
+      channel: this.heard.channelOf(to),
+      to,
+      inReplyTo: null,
+      reply,
+      buttons: [],
+    });
   }
 
   /** Whether the member may strike or change this entry. */

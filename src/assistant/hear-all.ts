@@ -18,6 +18,12 @@ export interface HeardAll {
   readonly said: Said;
 }
 
+/** How those are reached who are not spoken to. */
+export interface Reach {
+  readonly canEdit: (channel: ChannelName) => boolean;
+  readonly channelOf: (handle: string) => ChannelName;
+}
+
 /** What each was answered. */
 export type Said = ReadonlyMap<InboxNo, readonly Outgoing[]>;
 
@@ -37,7 +43,7 @@ export async function hearAll(
   ledger: Ledger,
   items: readonly InboxItem[],
   nowMs: number,
-  canEdit: (channel: ChannelName) => boolean,
+  { canEdit, channelOf }: Reach,
 ): Promise<HeardAll> {
   const handlings: Handling[] = [];
   const said = new Map<InboxNo, readonly Outgoing[]>();
@@ -46,7 +52,14 @@ export async function hearAll(
     const { from } = received.incoming;
     const member = standing.greenhouse.members.find(({ handle }) => handle === from);
     if (!member || handlings.some((earlier) => hasTakenOut(earlier, from))) continue;
-    const handling = await hear(standing, aheadOf(ledger, handlings), member, received, nowMs);
+    const handling = await hear(
+      standing,
+      aheadOf(ledger, handlings),
+      member,
+      received,
+      nowMs,
+      channelOf,
+    );
     handlings.push(handling);
     said.set(no, handling.outgoing);
     standing = handling.standing;

@@ -1,4 +1,4 @@
-import type { Entry } from '../greenhouse/entry.ts';
+import { type Entry, isDanger } from '../greenhouse/entry.ts';
 import type { Member } from '../greenhouse/member.ts';
 import type { System } from '../greenhouse/system.ts';
 import { jumpedFrom } from '../planning/reading-jump.ts';
@@ -33,7 +33,7 @@ function ofTrouble(
   const told = greenhouse.members.flatMap(({ role, handle }) =>
     role === 'grower' && handle !== member.handle ? [handle] : [],
   );
-  const isTrouble = logged.some(({ trouble }) => trouble !== undefined);
+  const isTrouble = logged.some(({ trouble }) => trouble !== undefined && !isDanger(trouble));
   return isTrouble && told.length > 0 ? [{ kind: 'trouble', told }] : [];
 }
 

@@ -52,8 +52,15 @@ export interface EntryDraft {
   readonly inPlaceOf?: readonly EntryNo[];
 }
 
-/** What can be wrong: water where none should be, plants that ail, a pump that labours, smoke or sparks. */
-export type Trouble = 'leak' | 'plants' | 'noise' | 'fire';
+/** What can be wrong: plants that ail, a pump that labours, or what may hurt somebody. */
+export type Trouble = 'plants' | 'noise' | Danger;
+
+/** What may hurt somebody: water where none should be, smoke or sparks, a shock, acid or alkali out of its bottle. */
+export type Danger = 'leak' | 'fire' | 'shock' | 'spill';
+
+export function isDanger(trouble: Trouble | undefined): trouble is Danger {
+  return trouble === 'leak' || trouble === 'fire' || trouble === 'shock' || trouble === 'spill';
+}
 
 export type Milestone = 'first-fruit';
 

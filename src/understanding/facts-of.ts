@@ -1,3 +1,4 @@
+import { takeDangerAmounts } from './dangers/danger-in.ts';
 import type { Fact } from './fact.ts';
 import type { Mood } from './moods/mood.ts';
 import type { Frame } from './reading/frame.ts';
@@ -40,6 +41,7 @@ const recognisers: readonly ((frame: Frame, told: readonly Fact[]) => Fact[])[] 
 export function factsOf(frame: Frame, moods: readonly (Mood | null)[]): Fact[] {
   const facts = recogniseFailures(frame);
   takeNotReadings(frame);
+  takeDangerAmounts(frame, moods);
   for (const recognise of recognisers) facts.push(...recognise(frame, facts));
   facts.push(...recogniseSameAsBefore(frame, moods, facts));
   facts.push(...recogniseTroubles(frame, moods, facts));

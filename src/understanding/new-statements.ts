@@ -1,6 +1,7 @@
 import type { EntryDraft } from '../greenhouse/entry.ts';
 import { askOf } from './asking/ask-of.ts';
 import { systemsNamed } from './asking/asked-things.ts';
+import { dangerAskedIn } from './dangers/danger-in.ts';
 import type { Fact } from './fact.ts';
 import { factsOf } from './facts-of.ts';
 import type { Mood } from './moods/mood.ts';
@@ -20,7 +21,7 @@ import { withPhases } from './refiners/phases.ts';
 import { withoutRepeatedQuestions } from './refiners/repeated-questions.ts';
 import { settleFacts } from './refiners/settle.ts';
 import { statementsOf } from './refiners/statements-of.ts';
-import type { AskStatement, EntryStatement, Statement } from './statement.ts';
+import type { Ask, AskStatement, EntryStatement, Statement } from './statement.ts';
 import { FactsInOrder } from './systems/facts-in-order.ts';
 import { mentionsOf } from './systems/mention.ts';
 import { scopesAmong } from './systems/system-of.ts';
@@ -67,6 +68,13 @@ function answeredDuties(frame: Frame, done: Statement): Statement {
   };
 }
 
+/** Where something dangerous is spoken of, `what do I do` asks for no list of duties. */
+function whatToDoFirst(frame: Frame, ask: Ask): Ask {
+  const isWide = ask.kind === 'what-is-due' || ask.kind === 'unknown' || ask.kind === 'help';
+  const danger = isWide ? dangerAskedIn(frame) : null;
+  return danger ? { kind: 'first-aid', of: danger } : ask;
+}
+
 function questions(
   frame: Frame,
   moods: readonly (Mood | null)[],
@@ -80,7 +88,7 @@ function questions(
     if (moods[i] !== 'question' || moods[i - 1] === 'question') continue;
     let to = i;
     while (moods[to] === 'question') to++;
-    const ask = askOf(frame, i, to, entries);
+    const ask = whatToDoFirst(frame, askOf(frame, i, to, entries));
     const systems = systemsNamed(frame, i, to);
     asks.push({
       kind: 'ask',

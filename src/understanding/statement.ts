@@ -3,7 +3,7 @@
  * is an entry, each doubt a question back, each question an answer owed.
  */
 import type { Duty, DutyKind } from '../greenhouse/duty.ts';
-import type { EntryDraft, EntryNo, Supply, Trouble } from '../greenhouse/entry.ts';
+import type { Danger, EntryDraft, EntryNo, Supply, Trouble } from '../greenhouse/entry.ts';
 import type { ConductivityUnit } from '../greenhouse/greenhouse.ts';
 import type { LocalDate } from '../greenhouse/local-time.ts';
 import type { Quantity } from '../greenhouse/quantity.ts';
@@ -96,8 +96,13 @@ export type DoubtReason =
     }
   /** A photo came without a word of what it shows. */
   | { readonly kind: 'whose-photo' }
-  /** Something is wrong: to be kept as a note, of which these hear. */
-  | { readonly kind: 'trouble'; readonly of: Trouble; readonly tells: readonly string[] }
+  /** Something is wrong: to be kept as a note, of which these hear; `told`: they know it already. */
+  | {
+      readonly kind: 'trouble';
+      readonly of: Trouble;
+      readonly tells: readonly string[];
+      readonly told?: true;
+    }
   | { readonly kind: 'unclear' };
 
 /** What is said of a product in stock: so much more than there was, or so much now. */
@@ -204,6 +209,8 @@ export type Ask =
   | { readonly kind: 'help' }
   /** What may hurt, and how to keep from it. */
   | { readonly kind: 'safety' }
+  /** `what do I do if the bench leaks`. */
+  | { readonly kind: 'first-aid'; readonly of: Danger }
   | { readonly kind: 'unknown' };
 
 export interface AskStatement {

@@ -198,6 +198,7 @@ export const familyAnswers: OfEach<FamilyAnswer> = {
   },
   'no-such-duty': { kind: 'no-such-duty', isChoice: false },
   'nobody-away': { kind: 'nobody-away' },
+  danger: { kind: 'danger', of: 'shock', told: ['ines', 'priya'] },
 };
 
 export const familyAlerts: OfEach<FamilyAlert> = {
@@ -209,6 +210,7 @@ export const familyAlerts: OfEach<FamilyAlert> = {
     kind: 'trouble',
     entry: entry('note', 1, { note: 'row is leaking', trouble: 'leak' }),
   },
+  danger: { kind: 'danger', of: 'spill', by: 'tomas', words: 'acid in my eye', system: null },
   'given-back': { kind: 'given-back', by: 'tomas', duties: [benchTopUp.duty], reason: 'ill' },
   relieved: { kind: 'relieved', by: 'ines', days: [from], instead: ['priya'], still: [until] },
   'claim-off': { kind: 'claim-off', by: 'ines', settled: settled.claim, instead: 'tomas' },

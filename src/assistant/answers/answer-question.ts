@@ -107,6 +107,8 @@ function answerTo(
       return { kind: 'help' };
     case 'safety':
       return { kind: 'safety', cautions: allCautions() };
+    case 'first-aid':
+      return { kind: 'danger', of: ask.of, told: [] };
     case 'unknown':
       return { kind: 'unknown' };
   }

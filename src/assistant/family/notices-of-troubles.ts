@@ -1,3 +1,4 @@
+import { isDanger } from '../../greenhouse/entry.ts';
 import { localDateOf } from '../../greenhouse/local-time.ts';
 import { liveEntries } from '../../logbook/logbook.ts';
 import type { Roster } from '../../planning/roster.ts';
@@ -5,7 +6,10 @@ import { inDaytime } from '../quiet-hours.ts';
 import type { Standing } from '../standing.ts';
 import { type Notice, newsHoldsMs, notice } from './notice.ts';
 
-/** What somebody saw to be wrong reaches the growers, and whoever covers: at once, but for plants that ail, which wait for the day. */
+/**
+ * What somebody saw to be wrong reaches the growers, and whoever covers, once it is kept: at once, but for
+ * plants that ail, which wait for the day. Of what may hurt they heard when it was told.
+ */
 export function noticesOfTroubles(
   { greenhouse, logbook }: Standing,
   roster: Roster,
@@ -16,7 +20,8 @@ export function noticesOfTroubles(
   return [null, ...greenhouse.systems.map(({ id }) => id)]
     .flatMap((place) => liveEntries(logbook, place, 'note'))
     .filter(
-      ({ trouble, recordedAtMs }) => trouble !== undefined && nowMs - recordedAtMs < newsHoldsMs,
+      ({ trouble, recordedAtMs }) =>
+        trouble !== undefined && !isDanger(trouble) && nowMs - recordedAtMs < newsHoldsMs,
     )
     .flatMap((entry) => {
       const { no, recordedAtMs, source, trouble } = entry;

@@ -1,6 +1,6 @@
 import type { ArrangementDraft } from '../../greenhouse/arrangement.ts';
 import type { Duty } from '../../greenhouse/duty.ts';
-import type { Entry } from '../../greenhouse/entry.ts';
+import type { Danger, Entry } from '../../greenhouse/entry.ts';
 import type { LocalDate } from '../../greenhouse/local-time.ts';
 import type { PhotoRef } from '../../greenhouse/photo.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
@@ -63,7 +63,9 @@ export type FamilyAnswer =
     }
   /** Which work is meant: one of those on buttons, or it must be said. */
   | { readonly kind: 'no-such-duty'; readonly isChoice: boolean }
-  | { readonly kind: 'nobody-away' };
+  | { readonly kind: 'nobody-away' }
+  /** To whoever tells of what may hurt: what to do first, and who was told. */
+  | { readonly kind: 'danger'; readonly of: Danger; readonly told: readonly string[] };
 
 export interface AlertTold {
   readonly atMs: number;
@@ -96,6 +98,14 @@ export type FamilyAlert =
   | { readonly kind: 'done-by-other'; readonly by: string; readonly duty: Duty }
   /** To growers, and to whoever covers: somebody saw that something is wrong. */
   | { readonly kind: 'trouble'; readonly entry: Entry }
+  /** To growers, and to whoever covers, at once: somebody tells of what may hurt. */
+  | {
+      readonly kind: 'danger';
+      readonly of: Danger;
+      readonly by: string;
+      readonly words: string;
+      readonly system: SystemId | null;
+    }
   /** To the others: it was given back, or could not be done. */
   | {
       readonly kind: 'given-back';

@@ -2,8 +2,10 @@ import type { Entry } from '../../greenhouse/entry.ts';
 import { entriesOfMessage, successorsOf } from '../../logbook/logbook.ts';
 import type { Statement, TakingBack } from '../../understanding/statement.ts';
 import { type AnsweredBy, withoutMessage } from '../conversation.ts';
+import { tellOfDangers } from '../family/tell-of-dangers.ts';
 import type { Handling } from '../handling.ts';
 import {
+  acknowledgeSilence,
   actOnRest,
   noteContext,
   readReport,
@@ -22,6 +24,11 @@ import { refusesOthers, replaceEntries, takeBack } from './take-back.ts';
  * `handling.heard` carries the first message's id and time.
  */
 export function hearEdit(handling: Handling, text: string, around: Surroundings): void {
+  hearWordsAnew(handling, text, around);
+  tellOfDangers(handling, text, around);
+}
+
+function hearWordsAnew(handling: Handling, text: string, around: Surroundings): void {
   const { messageId } = handling.heard;
   const { logbook } = handling.standing;
   const answered = handling.conversation.answered?.find((each) => each.messageId === messageId);
@@ -42,6 +49,8 @@ export function hearEdit(handling: Handling, text: string, around: Surroundings)
   if (old.length === 0) recordStatements(handling, understood.statements);
   else replaceOld(handling, old, corrected, understood.statements);
   actOnRest(handling, understood.statements, around);
+  tellOfDangers(handling, text, around);
+  acknowledgeSilence(handling, understood.statements);
 }
 
 /** Strikes out what stood there, and logs in its place what is told now and what a correction had corrected. */
@@ -132,4 +141,6 @@ function hearOtherAnswer(
   noteContext(handling, read.statements, read.named);
   recordStatements(handling, read.statements);
   actOnRest(handling, read.statements, around);
+  tellOfDangers(handling, text, around);
+  acknowledgeSilence(handling, read.statements);
 }

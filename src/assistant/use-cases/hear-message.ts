@@ -1,4 +1,4 @@
-import type { Entry } from '../../greenhouse/entry.ts';
+import { type Entry, isDanger } from '../../greenhouse/entry.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { RepliedTo } from '../../understanding/context.ts';
 import type {
@@ -20,6 +20,7 @@ import {
 } from '../conversation.ts';
 import { hearArrangings } from '../family/hear-arrangings.ts';
 import { askAboutDoubles, hearCount, withoutDoubles } from '../family/same-top-up.ts';
+import { hearersOfDanger, isToldFirst, tellOfDangers } from '../family/tell-of-dangers.ts';
 import type { Handling } from '../handling.ts';
 import { contextOf, stillRepliedTo } from '../reading-context.ts';
 import type { AlertTold } from '../replies/family.ts';
@@ -45,6 +46,11 @@ export interface Surroundings {
 
 /** Reads a member's message and does what each of its statements calls for, in order. */
 export function hearMessage(handling: Handling, text: string, around: Surroundings): void {
+  hearWords(handling, text, around);
+  tellOfDangers(handling, text, around);
+}
+
+function hearWords(handling: Handling, text: string, around: Surroundings): void {
   if (hearPhoto(handling, text, around)) return;
   if (hearWish(handling, text, around)) return;
   const isSplit = hearStockAside(handling, text, around, (report) => {
@@ -56,7 +62,7 @@ export function hearMessage(handling: Handling, text: string, around: Surroundin
   const context = contextOf(handling, around);
   if (hearCount(handling, text, context)) return;
   const left = hearArrangings(handling, text, around, context);
-  if (left.text !== null) hearReport(handling, left.text, around, left.putOff);
+  if (left.text !== null) hearReport(handling, left.text, around, left.putOff, text);
 }
 
 /** All that is to be done for a system. */
@@ -85,6 +91,8 @@ function hearReport(
   text: string,
   around: Surroundings,
   putOff: readonly SystemId[],
+  /** The message that it is a part of. */
+  whole: string = text,
 ): void {
   const { statements: read, named } = readReport(handling, text, around);
   const statements = read.map((statement) =>
@@ -97,6 +105,8 @@ function hearReport(
   noteContext(handling, statements, named);
   recordStatements(handling, statements);
   actOnRest(handling, statements, around);
+  tellOfDangers(handling, whole, around);
+  acknowledgeSilence(handling, statements);
 }
 
 /** What a message reports, asks and takes back. */
@@ -137,7 +147,17 @@ export function actOnRest(
   around: Surroundings,
 ): void {
   for (const statement of statements) act(handling, statement, around);
+}
+
+/** Where nothing was logged, asked or answered: says so in a word, or returns a thank-you. */
+export function acknowledgeSilence(handling: Handling, statements: readonly Statement[]): void {
   if (handling.outgoing.length === 0) acknowledge(handling, statements);
+}
+
+/** Others need not wait for a note to be kept where somebody may get hurt. */
+function asToldAtOnce(handling: Handling, reason: DoubtReason): DoubtReason {
+  if (reason.kind !== 'trouble' || !isDanger(reason.of)) return reason;
+  return { ...reason, tells: hearersOfDanger(handling), told: true };
 }
 
 /** Among people, what the bot makes nothing of is no business of its own. */
@@ -168,10 +188,12 @@ function act(handling: Handling, statement: Statement, around: Surroundings): vo
       return;
     }
     case 'doubt': {
-      const { reason, choices, waiting } = statement;
+      const { choices, waiting } = statement;
+      const reason = asToldAtOnce(handling, statement.reason);
       return askBack(handling, { reason, choices, waiting });
     }
     case 'ask':
+      if (statement.ask.kind === 'first-aid' && isToldFirst(handling, statement.ask.of)) return;
       return answerQuestion(
         handling,
         statement.ask,
@@ -208,7 +230,6 @@ function repliedSystems(around: Surroundings, standing: Standing): readonly Syst
   return repliedTo?.kind === 'message' ? repliedTo.systems : [];
 }
 
-/** Nothing was logged, asked or answered: say so in a word, or return a thank-you. */
 function acknowledge(handling: Handling, statements: readonly Statement[]): void {
   const isThanks = statements.every(
     (statement) =>

@@ -28,6 +28,7 @@ export async function hear(
   member: Member,
   { channel, platformId, incoming }: Received,
   nowMs: number,
+  channelOf: (handle: string) => ChannelName,
 ): Promise<Handling> {
   const { chat, kind } = incoming;
   const conversation = (await ledger.conversation(member.handle)) ?? newConversation(member.handle);
@@ -40,6 +41,7 @@ export async function hear(
         member,
         chat,
         channel,
+        channelOf,
         messageId,
         writtenAtMs,
         isPress: kind === 'press',

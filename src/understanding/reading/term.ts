@@ -69,6 +69,13 @@ const ofTrouble: ReadonlySet<Concept> = new Set<Concept>([
   'off-colour',
   'labouring',
   'burning',
+  'shock',
+  'caustic',
+  'spilling',
+  'on-floor',
+  'ceased',
+  'on-body',
+  'burnt-by-it',
   'hindered',
 ]);
 

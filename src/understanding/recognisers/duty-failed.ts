@@ -80,6 +80,8 @@ function isDutyFailed(frame: Frame, clause: Clause, verb: number): boolean {
       (term, i) => i > verb && (means(term, 'do', 'did', 'clean', 'plain-deed') || isDeed(term)),
     ).length > 0;
   const names = namesIn(frame, clause);
+  // `can't stop the leak under the bench`: no work, but what is wrong there.
+  if (!doing && tellsOfTrouble(frame, clause)) return false;
   // `jars hab ich nicht geschafft`: the verb may end the clause.
   return doing || names.some((i) => i > verb) || (names.length > 0 && verb === clause.to - 1);
 }
@@ -132,7 +134,7 @@ function tellsOfSupply(frame: Frame, clause: Clause, failed: readonly string[]):
 
 function tellsOfTrouble(frame: Frame, clause: Clause): boolean {
   return (
-    clauseHas(frame, clause, 'no-power', 'no-bubbles', 'leak', 'burning', 'labouring') ||
+    clauseHas(frame, clause, 'no-power', 'no-bubbles', 'leak', 'burning', 'shock', 'labouring') ||
     (clauseHas(frame, clause, 'power', 'pump', 'air-pump') && clauseHas(frame, clause, 'broken'))
   );
 }

@@ -1,4 +1,5 @@
 import type { Trouble } from '../../greenhouse/entry.ts';
+import { dangerIn } from '../dangers/danger-in.ts';
 import type { Fact } from '../fact.ts';
 import type { Mood } from '../moods/mood.ts';
 import {
@@ -22,12 +23,12 @@ export function recogniseTroubles(
   told: readonly Fact[],
 ): Fact[] {
   return frame.clauses.flatMap((clause): Fact[] => {
-    const found = troubleIn(frame, clause);
-    if (!found || (moods[found.at] ?? null) !== null) return [];
+    const danger = dangerIn(frame, clause, moods);
+    const found = danger ? { trouble: danger.of, at: danger.at } : troubleIn(frame, clause, moods);
+    if (!found) return [];
     if (found.trouble === 'plants' && told.length > 0) return [];
     const isTold = (fact: Fact) => fact.from < clause.to && fact.to >= clause.from;
     if (told.some((fact) => fact.quantity !== 'duty-failed' && isTold(fact))) return [];
-    if (isOver(frame, clause) || inClause(frame, clause, isMeasure).length > 0) return [];
     const { originAt, original } = frame.folded;
     const note = original
       .slice(originAt(frame.terms[clause.from]!.from), originAt(frame.terms[clause.to - 1]!.to))
@@ -65,16 +66,24 @@ function growersBeside({ context }: Frame): readonly string[] {
     .map(({ handle }) => handle);
 }
 
+/** What is amiss and hurts nobody, where it is plainly said. */
 function troubleIn(
+  frame: Frame,
+  clause: Clause,
+  moods: readonly (Mood | null)[],
+): { readonly trouble: Trouble; readonly at: number } | null {
+  const found = harmlessIn(frame, clause);
+  if (!found || (moods[found.at] ?? null) !== null) return null;
+  if (isOver(frame, clause) || inClause(frame, clause, isMeasure).length > 0) return null;
+  return found;
+}
+
+function harmlessIn(
   frame: Frame,
   clause: Clause,
 ): { readonly trouble: Trouble; readonly at: number } | null {
   const first = (...concepts: Parameters<typeof means>[1][]): number =>
     inClause(frame, clause, (term) => means(term, ...concepts))[0] ?? -1;
-  const burning = first('burning');
-  if (burning >= 0) return { trouble: 'fire', at: burning };
-  const leak = first('leak');
-  if (leak >= 0) return { trouble: 'leak', at: leak };
   const noise = first('labouring');
   if (noise >= 0 && (first('pump', 'air-pump', 'venturi') >= 0 || first('instrument') >= 0))
     return { trouble: 'noise', at: noise };
@@ -85,7 +94,7 @@ function troubleIn(
   return colour >= 0 && isOfPlant ? { trouble: 'plants', at: colour } : null;
 }
 
-/** `no leaks`, `fixed the leak`, `cut off the yellow leaves`: nothing is wrong, or not any more. */
+/** `no mould`, `fixed the pump`, `cut off the yellow leaves`: nothing is wrong, or not any more. */
 function isOver(frame: Frame, clause: Clause): boolean {
   return clauseHas(
     frame,

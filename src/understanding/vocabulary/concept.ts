@@ -168,7 +168,18 @@ export type TroubleConcept =
   /** Colours and shapes that are trouble on a part of a plant only: yellow, brown. */
   | 'off-colour'
   | 'labouring'
-  | 'burning';
+  | 'burning'
+  | 'shock'
+  /** Strong stuff by its kind, where it is no product in stock: bleach, lye. */
+  | 'caustic'
+  | 'spilling'
+  | 'on-floor'
+  /** Said of it: it is over. */
+  | 'ceased'
+  /** Where it hurts: on the skin, in the eye, swallowed. */
+  | 'on-body'
+  /** It hurts already: a chemical burn. */
+  | 'burnt-by-it';
 
 export type MoodConcept =
   | 'not'

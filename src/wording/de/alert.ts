@@ -17,6 +17,7 @@ export function alertText(alert: Alert, s: Speaker): string {
     case 'your-days':
     case 'done-by-other':
     case 'trouble':
+    case 'danger':
     case 'given-back':
     case 'turn-passed':
     case 'relieved':

@@ -68,7 +68,7 @@ export function questionText(doubt: Doubt, s: Speaker): string {
     case 'shorthand-does-not-fit':
       return 'Diese Zahlen passen nicht zur Reihenfolge pH, EC, Wassertemperatur. Was ist was? Zum Beispiel „pH 5,9, EC 1,7, Wasser 21“.';
     case 'trouble':
-      return troubleQuestion(reason.of, reason.tells, s);
+      return troubleQuestion(reason, s);
     case 'whose-photo':
       return 'Zu welchem System gehört das Foto? Ich zeige es bei den Schritten seiner Aufgaben.';
     case 'which-duties':

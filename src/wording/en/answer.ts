@@ -52,6 +52,7 @@ export function answerText(answer: Answer, s: Speaker): string {
     case 'photo':
     case 'no-such-duty':
     case 'nobody-away':
+    case 'danger':
       return familyAnswer(answer, s);
     case 'due':
       return dueAnswer(answer, s);

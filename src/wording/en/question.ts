@@ -73,7 +73,7 @@ export function questionText(doubt: Doubt, s: Speaker): string {
     case 'shorthand-does-not-fit':
       return 'These numbers do not fit the order pH, EC, water temperature. Which is which? For example “pH 5.9, EC 1.7, water 21”.';
     case 'trouble':
-      return troubleQuestion(reason.of, reason.tells, s);
+      return troubleQuestion(reason, s);
     case 'whose-photo':
       return 'Which system is the photo for? I show it with the steps of its work.';
     case 'which-duties':

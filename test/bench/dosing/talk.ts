@@ -44,6 +44,7 @@ export class Talk {
         member: greenhouse.members[0]!,
         chat: null,
         channel: 'bench',
+        channelOf: () => 'bench',
         messageId: `m${this.#said}`,
         writtenAtMs: nowMs,
         isPress: false,

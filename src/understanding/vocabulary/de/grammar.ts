@@ -351,6 +351,11 @@ export const grammar: Words<GrammarConcept> = {
     'daraufhin',
   ],
   filler: [
+    'licht brennt',
+    'auf lecks',
+    'nach lecks',
+    'auf undichte stellen',
+    'lampe brennt',
     'nu',
     'grod',
     'auch',

@@ -238,6 +238,9 @@ export const grammar: Words<GrammarConcept> = {
   before: ['before', 'beforehand', 'previously', 'prior'],
   after: ['after', 'after adding', 'following', 'after that', 'afterward', 'afterwards'],
   filler: [
+    'for leaks',
+    'for any leaks',
+    'for a leak',
     'respectively',
     'in that order',
     'in order',

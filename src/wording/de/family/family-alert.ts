@@ -2,7 +2,7 @@ import type { FamilyAlert } from '../../../assistant/replies/family.ts';
 import { type LocalDate, plusDays } from '../../../greenhouse/local-time.ts';
 import { clipped, mostQuoted } from '../../spoken/clipped.ts';
 import type { Speaker } from '../../spoken/speaker.ts';
-import { troubleAlert } from '../advice/trouble-text.ts';
+import { dangerAlert, troubleAlert } from '../advice/trouble-text.ts';
 import { onDay } from '../day-text.ts';
 import { dutyName } from '../duty-text.ts';
 import { leavingText } from './away-plan.ts';
@@ -21,6 +21,8 @@ export function familyAlert(alert: FamilyAlert, s: Speaker): string {
       return `${s.member(alert.by)} hat es schon erledigt (${dutyName(alert.duty, s)}). Du brauchst nicht zu gehen.`;
     case 'trouble':
       return troubleAlert(alert.entry, s);
+    case 'danger':
+      return dangerAlert(alert, s);
     case 'given-back': {
       const why = alert.reason === null ? '' : ` (${clipped(alert.reason, mostQuoted)})`;
       return `${s.member(alert.by)} kann das nicht machen${why}: ${names(alert.duties, s)}. Kannst du?`;

@@ -1,5 +1,6 @@
 import type { FamilyAnswer } from '../../../assistant/replies/family.ts';
 import type { Speaker } from '../../spoken/speaker.ts';
+import { dangerAnswer } from '../advice/trouble-text.ts';
 import { awayPlanText } from './away-plan.ts';
 import { homeComingText } from './home-coming.ts';
 import { howToText } from './how-to.ts';
@@ -37,6 +38,8 @@ export function familyAnswer(answer: FamilyAnswer, s: Speaker): string {
     case 'no-such-duty':
       if (answer.isChoice) return 'Was davon?';
       return `Für welches System? Zum Beispiel „wie fülle ich ${s.greenhouse.systems[0]?.name ?? 'die Wanne'} auf“.`;
+    case 'danger':
+      return dangerAnswer(answer.of, answer.told, s);
     case 'nobody-away':
       return 'Niemand ist verreist. Sag zum Beispiel „von Freitag bis zum 16. weg“.';
   }

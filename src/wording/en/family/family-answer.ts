@@ -1,5 +1,6 @@
 import type { FamilyAnswer } from '../../../assistant/replies/family.ts';
 import type { Speaker } from '../../spoken/speaker.ts';
+import { dangerAnswer } from '../advice/trouble-text.ts';
 import { awayPlanText } from './away-plan.ts';
 import { homeComingText } from './home-coming.ts';
 import { howToText } from './how-to.ts';
@@ -35,6 +36,8 @@ export function familyAnswer(answer: FamilyAnswer, s: Speaker): string {
     case 'no-such-duty':
       if (answer.isChoice) return 'Which of these?';
       return `For which system? For example “how do I top up ${s.greenhouse.systems[0]?.name ?? 'the bench'}”.`;
+    case 'danger':
+      return dangerAnswer(answer.of, answer.told, s);
     case 'nobody-away':
       return 'Nobody is away. Tell me for example “away from Friday to the 16th”.';
   }
