@@ -4,5 +4,5 @@ import type { Reader } from './wording.ts';
 
 /** Whoever a message is for, at the moment it was said: a member in units of their own, or a group. */
 export function readerOf(to: string, greenhouse: Greenhouse, nowMs: number): Reader {
-  return { greenhouse: asSpokenBy(greenhouse, to), nowMs };
+  return { greenhouse: asSpokenBy(greenhouse, to), nowMs, handle: to };
 }

@@ -11,6 +11,8 @@ import type { DutyLine } from '../planning/duty-line.ts';
 export interface Reader {
   readonly greenhouse: Greenhouse;
   readonly nowMs: number;
+  /** Whoever reads it, where it is one member: they are spoken to as `you`. */
+  readonly handle?: string;
 }
 
 /** What stands in a picture, in the reader's language and units. */

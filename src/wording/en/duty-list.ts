@@ -3,6 +3,7 @@ import { cautionsOnce } from '../spoken/cautions-once.ts';
 import { clipped, mostQuoted } from '../spoken/clipped.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import type { ToldDuties } from '../spoken/told-duties.ts';
+import { isUnfoldedWhenAsked, toldInShort } from '../spoken/told-in-short.ts';
 import { howText } from './advice/how-text.ts';
 import { dutyText } from './duty-text.ts';
 import { levelWanted, whyText } from './why.ts';
@@ -16,14 +17,28 @@ export function dutyList(
   const due = told.filter(({ line }) => !line.duty.alongside);
   const alongside = told.filter(({ line }) => line.duty.alongside);
   const inOrder = [...due, ...alongside];
-  const careful = cautionsOnce(inOrder.map(({ line }) => line));
+  const careful = cautionsOnce(inOrder.map(({ line }) => toldInShort(line)));
   const lines = inOrder.map((each, position) =>
     numbered({ ...each, line: careful[position] ?? each.line }, position + 1, s, isPlain),
   );
-  if (alongside.length === 0) return lines;
+  const unfolded = isPlain ? [] : unfoldedHint(inOrder, s);
+  if (alongside.length === 0) return [...lines, ...unfolded];
   const heading =
     due.length > 0 ? 'While you are there:' : 'Not urgent, but worth doing on a trip:';
-  return [...lines.slice(0, due.length), heading, ...lines.slice(due.length)];
+  return [...lines.slice(0, due.length), heading, ...lines.slice(due.length), ...unfolded];
+}
+
+/** How to get at the steps that are not told here. */
+function unfoldedHint(told: readonly ToldDuties[], s: Speaker): readonly string[] {
+  const long = told.find(({ line, mark }) => mark === null && isUnfoldedWhenAsked(line));
+  if (!long) return [];
+  const { kind } = long.line.duty;
+  const what = `${kind === 'clean' ? 'clean' : 'change the solution of'} ${placeOf(long, s)}`;
+  return [`For the steps ask “how do I ${what}”.`];
+}
+
+function placeOf({ line: { duty } }: ToldDuties, s: Speaker): string {
+  return duty.system === null ? s.greenhouse.name : s.system(duty.system).name;
 }
 
 /** What is closed needs no reason any more, only who closed it. */

@@ -15,6 +15,7 @@ export class Speaker {
   readonly nowMs: number;
   readonly today: LocalDate;
   readonly locale: string;
+  readonly #handle: string | null;
   readonly #unitWords: UnitWords;
 
   constructor(reader: Reader, locale: string, unitWords: UnitWords) {
@@ -22,11 +23,17 @@ export class Speaker {
     this.nowMs = reader.nowMs;
     this.today = localDateOf(reader.nowMs, reader.greenhouse.timeZone);
     this.locale = locale;
+    this.#handle = reader.handle ?? null;
     this.#unitWords = unitWords;
   }
 
   get units(): Reader['greenhouse']['units'] {
     return this.greenhouse.units;
+  }
+
+  /** Whether a member is the one who reads it. */
+  isReader(handle: string): boolean {
+    return handle === this.#handle;
   }
 
   /** `12 L` */

@@ -1,7 +1,9 @@
 import type { FamilyAlert } from '../../../assistant/replies/family.ts';
+import type { Duty } from '../../../greenhouse/duty.ts';
 import { type LocalDate, plusDays } from '../../../greenhouse/local-time.ts';
 import { clipped, mostQuoted } from '../../spoken/clipped.ts';
 import type { Speaker } from '../../spoken/speaker.ts';
+import { urgentFirst } from '../../spoken/urgent-first.ts';
 import { dangerAlert, troubleAlert } from '../advice/trouble-text.ts';
 import { onDay } from '../day-text.ts';
 import { dutyName } from '../duty-text.ts';
@@ -91,8 +93,10 @@ function undoneText(
   }
 }
 
-function names(duties: Extract<FamilyAlert, { kind: 'undone' }>['duties'], s: Speaker): string {
-  return s.and(duties.map((duty) => dutyName(duty, s)));
+function names(duties: readonly Duty[], s: Speaker): string {
+  const { named, more } = urgentFirst(duties);
+  const rest = more === 0 ? [] : [`${more} weitere („was ist zu tun“ nennt alle)`];
+  return s.and([...named.map((duty) => dutyName(duty, s)), ...rest]);
 }
 
 /** Days in a row are told as from and to. */

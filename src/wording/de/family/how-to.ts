@@ -29,12 +29,19 @@ export function howToText(how: HowTo, s: Speaker): string {
     `${title}:`,
     ...tips.filter(({ text }) => text !== '').map(({ text }) => `Hinweis: ${text}`),
     ...steps
+      .flatMap((step) => oneByOne(step))
       .map((step) => stepLine(step, how, s))
       .filter((line) => line !== '')
       .map((line, place) => `${place + 1}. ${line}`),
     `Bitte ${how.donts.map((each) => donts[each]).join('; ')}.`,
     ...(how.cautions ? [cautionText(how.cautions)] : []),
   ].join('\n');
+}
+
+/** Each piece of work is a step of its own: long ones are lost on a phone. */
+function oneByOne(step: HowStep): readonly HowStep[] {
+  if (step.kind !== 'work' && step.kind !== 'mix') return [step];
+  return step.work.map((work) => ({ ...step, work: [work] }));
 }
 
 function stepLine(step: HowStep, how: HowTo, s: Speaker): string {

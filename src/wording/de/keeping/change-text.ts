@@ -56,6 +56,10 @@ export function changedText(
   }
 }
 
+function gets(handle: string, s: Speaker): string {
+  return s.isReader(handle) ? 'du bekommst' : `${s.member(handle)} bekommt`;
+}
+
 function setUpText({ name, systems }: Greenhouse, s: Speaker): string {
   const [first] = systems;
   if (!first) throw new Error(`${name} is set up without a system, expected at least one`);
@@ -101,11 +105,12 @@ function changeText(change: SetUpChange, was: SetUpChange | null, s: Speaker): s
       return `${what} ${onDay(change.on, s)} aus ${s.system(change.system).name} genommen`;
     }
     case 'language-set':
-      return `${s.member(change.handle)} bekommt alles auf ${now}`;
+      return `${gets(change.handle, s)} alles auf ${now}`;
     case 'units-set': {
-      const name = s.member(change.handle);
-      if (!change.units) return `${name} bekommt alles wieder in den Einheiten des Haushalts`;
-      return `${name} bekommt alles in ${unitsText(change.units, s)}, und Zahlen ohne Einheit von ${name} zählen so`;
+      const reads = gets(change.handle, s);
+      if (!change.units) return `${reads} alles wieder in den Einheiten des Haushalts`;
+      const by = s.isReader(change.handle) ? 'dir' : s.member(change.handle);
+      return `${reads} alles in ${unitsText(change.units, s)}, und Zahlen ohne Einheit von ${by} zählen so`;
     }
     case 'container-set':
       return `1 ${change.name} fasst ${now}${then === null ? '' : `, nicht ${then}`}`;

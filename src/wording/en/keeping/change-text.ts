@@ -56,6 +56,10 @@ export function changedText(
   }
 }
 
+function writtenTo(handle: string, s: Speaker): string {
+  return s.isReader(handle) ? 'you are written to' : `${s.member(handle)} is written to`;
+}
+
 function setUpText({ name, systems }: Greenhouse, s: Speaker): string {
   const [first] = systems;
   if (!first) throw new Error(`${name} is set up without a system, expected at least one`);
@@ -101,11 +105,12 @@ function changeText(change: SetUpChange, was: SetUpChange | null, s: Speaker): s
       return `${what} taken out of ${s.system(change.system).name} ${onDay(change.on, s)}`;
     }
     case 'language-set':
-      return `${s.member(change.handle)} is written to in ${now}`;
+      return `${writtenTo(change.handle, s)} in ${now}`;
     case 'units-set': {
-      const name = s.member(change.handle);
-      if (!change.units) return `${name} is written to in the household's units again`;
-      return `${name} is written to in ${unitsText(change.units, s)}, and numbers that ${name} writes without a unit count in them`;
+      const written = writtenTo(change.handle, s);
+      if (!change.units) return `${written} in the household's units again`;
+      const writes = s.isReader(change.handle) ? 'you write' : `${s.member(change.handle)} writes`;
+      return `${written} in ${unitsText(change.units, s)}, and numbers that ${writes} without a unit count in them`;
     }
     case 'container-set':
       return `1 ${change.name} holds ${now}${then === null ? '' : `, not ${then}`}`;
