@@ -16,7 +16,6 @@ export function topUpDuties(question: BoardQuestion, today: LocalDate): readonly
       method,
       brimL,
       lowL,
-      isLevelKnown: isLevelKnown(question.logbook, id),
       outlook: outlooks.get(id)!,
     })),
     canGo: question.canGo ?? Array.from({ length: visitDays + 1 }, () => true),

@@ -6,8 +6,6 @@ export interface TripSystem {
   readonly method: Method;
   readonly brimL: number;
   readonly lowL: number;
-  /** Somebody has said how full it is, or filled it. */
-  readonly isLevelKnown: boolean;
   /** Foreseen for the visits of the question. */
   readonly outlook: WaterOutlook;
 }
@@ -146,12 +144,7 @@ function risksTooMuch(
   return harmOfLeaving(systems, chances, day, canGo) * tripsALowDay > savedTrips;
 }
 
-/**
- * Expected days below the mark that a visit would spare, weighed by harm, from a visit left out to the next one.
- * What may be low even straight after a top-up spares nothing: where an amount is added to a level that nobody
- * knows, another trip a day helps less than a look at the level, which is asked for. The first look at a
- * system of which nobody said a word is worth its trip.
- */
+/** Expected days below the mark, weighed by harm, between a visit left out and the next one. */
 function harmOfLeaving(
   systems: readonly TripSystem[],
   chances: Chances,
@@ -161,10 +154,8 @@ function harmOfLeaving(
   const until = nextVisit(day, canGo);
   let harm = 0;
   for (const system of systems) {
-    const isFirstLook = chances === lowByVisit && !system.isLevelKnown;
-    const anyhow = isFirstLook ? 0 : (system.outlook.lowByVisitIfFilled[0] ?? 0);
     for (let d = day + 1; d <= until; d += 1) {
-      harm += HARM[system.method] * Math.max(0, (chances(system)[d] ?? 1) - anyhow);
+      harm += HARM[system.method] * (chances(system)[d] ?? 1);
     }
   }
   return harm;

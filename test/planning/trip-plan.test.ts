@@ -36,7 +36,7 @@ function chancy(
     lowByVisitIfFilled: Array.from({ length: visits }, (_, k) => lowIfFilled(k)),
     fillToL: 108,
   };
-  return { method: 'deep-water-culture', brimL: 108, lowL: 72, isLevelKnown: true, outlook };
+  return { method: 'deep-water-culture', brimL: 108, lowL: 72, outlook };
 }
 
 function plan(
@@ -110,17 +110,6 @@ describe('the trip plan', () => {
       (k) => (k === 0 ? 0 : 1),
     );
     expect(plan([small])[0]!.due).toBe('today');
-  });
-
-  it('makes no trip that leaves the water as unknown as it was', () => {
-    const risky = (straightAfter: number) =>
-      chancy(
-        (k) => 0.09 + 0.01 * k,
-        (k) => straightAfter + 0.01 * k,
-      );
-    expect(plan([risky(0)])[0]!.due).toBe('today');
-    expect(plan([risky(0.09)])[0]!.due).toBe('later');
-    expect(plan([{ ...risky(0.09), isLevelKnown: false }])[0]!.due).toBe('today');
   });
 
   it('adds up the risks of all systems', () => {

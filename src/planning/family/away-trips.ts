@@ -5,7 +5,6 @@ import { daysBetween, instantOf, type LocalDate, plusDays } from '../../greenhou
 import type { SystemId } from '../../greenhouse/system.ts';
 import { beliefOf } from '../../logbook/water-fold.ts';
 import type { DutyLine } from '../duty-line.ts';
-import { isLevelKnown } from '../level-known.ts';
 import { planTopUps } from '../trip-plan.ts';
 import { visitAfterRoundMs } from '../water-outlooks.ts';
 import type { AwayQuestion } from './away-question.ts';
@@ -97,11 +96,10 @@ function nextTrip(
     (_, ahead) => ahead >= earliest && roster.coversOn(plusDays(date, ahead)).length > 0,
   );
   const plans = planTopUps({
-    systems: systems.map(({ id, method, brimL, lowL }, i) => ({
+    systems: systems.map(({ method, brimL, lowL }, i) => ({
       method,
       brimL,
       lowL,
-      isLevelKnown: isLevelKnown(board.logbook, id),
       outlook: outlooks[i]!,
     })),
     canGo,

@@ -122,7 +122,7 @@ function insteadIn(
 
 /** Days until the plan sends somebody for water; null: not within what is foreseen. */
 function nextTripIn(
-  { greenhouse, logbook, canGo }: BoardQuestion,
+  { greenhouse, canGo }: BoardQuestion,
   outlookOf: (system: SystemId) => WaterOutlook,
 ): number | null {
   const plans = planTopUps({
@@ -130,7 +130,6 @@ function nextTripIn(
       method,
       brimL,
       lowL,
-      isLevelKnown: isLevelKnown(logbook, id),
       outlook: outlookOf(id),
     })),
     canGo: canGo ?? Array.from({ length: visitDays + 1 }, () => true),

@@ -109,7 +109,6 @@ function askedToday(season: Season, outlooks: readonly WaterOutlook[]): readonly
       method,
       brimL,
       lowL,
-      isLevelKnown: true,
       outlook: outlooks[i]!,
     })),
     canGo: Array.from({ length: HORIZON_DAYS }, () => true),
