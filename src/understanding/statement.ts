@@ -8,7 +8,7 @@ import type { ConductivityUnit } from '../greenhouse/greenhouse.ts';
 import type { LocalDate } from '../greenhouse/local-time.ts';
 import type { Quantity } from '../greenhouse/quantity.ts';
 import type { GuideProblem, GuideStep } from '../greenhouse/set-up/guide-step.ts';
-import type { SetUpChange } from '../greenhouse/set-up/set-up-change.ts';
+import type { Planting, SetUpChange } from '../greenhouse/set-up/set-up-change.ts';
 import type { SystemId } from '../greenhouse/system.ts';
 
 /** Half-open range of UTF-16 units in the folded text. */
@@ -73,6 +73,8 @@ export type DoubtReason =
       readonly change: SetUpChange;
       readonly was: SetUpChange | null;
     }
+  /** Something was planted: in which of the systems. */
+  | { readonly kind: 'planted-where'; readonly planting: Planting }
   /** How much of a product was bought or is left; `leftMl`: as far as it is reckoned, where it is. */
   | {
       readonly kind: 'how-much-stock';

@@ -409,3 +409,36 @@ describe('Phrasings of a newcomer', () => {
     expect(asked).toMatchObject({ text: containing('1 can holds 12 L') });
   });
 });
+
+describe('Something planted without a word of where', () => {
+  it.each([
+    ['planted 12 lettuces', 'jars', '12 × lettuce planted in Jar shelf today'],
+    ['planted 8 basil yesterday', 'in the guters', '8 × basil planted in Gutter run yesterday'],
+    ['12 Salate gepflanzt', 'the second one', '12 × lettuce planted in Bucket row today'],
+  ])('%s is asked for its system, and “%s” is answer enough', async (words, where, shown) => {
+    const { say } = talking(openRehearsal(store));
+    const [asked] = await say('ines', words);
+    expect(asked).toMatchObject({ kind: 'question', text: containing('in which system?') });
+    const [confirmed] = await say('ines', where);
+    expect(confirmed).toMatchObject({ kind: 'question', text: containing(shown) });
+    expect(await say('ines', 'yes')).toMatchObject([{ text: containing(`Done: ${shown}`) }]);
+  });
+
+  it('is placed by a button as well, or left', async () => {
+    const { say, press } = talking(openRehearsal(store));
+    const [asked] = await say('ines', 'planted 6 chillies');
+    const buttons = asked!.buttons!.flat();
+    const row = buttons.find(({ label }) => label === 'Bucket row')!;
+    const [confirmed] = await press('ines', row.press);
+    expect(confirmed).toMatchObject({ text: containing('6 × chilli planted in Bucket row today') });
+    await say('ines', 'planted 6 chillies');
+    expect(await say('ines', 'leave it')).toMatchObject([{ text: containing('stays as it is') }]);
+  });
+
+  it('stays open to something else that is said in between', async () => {
+    const { say } = talking(openRehearsal(store));
+    await say('ines', 'planted 12 lettuces');
+    const [receipt] = await say('ines', 'jars ph 5.9');
+    expect(receipt).toMatchObject({ kind: 'receipt', logged: [{ quantity: 'ph', value: 5.9 }] });
+  });
+});

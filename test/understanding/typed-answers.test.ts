@@ -24,6 +24,7 @@ type ElsewhereTried =
   | 'why-not'
   | 'change-set-up'
   | 'how-much-stock'
+  | 'planted-where'
   | 'which-failed'
   | 'guide'
   | 'one-or-two'

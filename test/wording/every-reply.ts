@@ -125,6 +125,10 @@ export const doubtReasons: OfEach<DoubtReason> = {
     change: { kind: 'figure-set', system: bench, figure: 'lowL', value: 160 },
     was: { kind: 'figure-set', system: bench, figure: 'lowL', value: 150 },
   },
+  'planted-where': {
+    kind: 'planted-where',
+    planting: { crop: 'lettuce', plants: 12, on: '2027-07-06' as LocalDate },
+  },
   'how-much-stock': { kind: 'how-much-stock', product: 'ph-down', is: 'left', leftMl: 400 },
   guide: { kind: 'guide', step: { kind: 'name' }, problem: null },
   'one-or-two': { kind: 'one-or-two', entry: entry('top-up', 12).no, by: 'tomas' },

@@ -41,7 +41,8 @@ export function answerStep(
       });
     case 'method':
     case 'another':
-      if (answer.kind === 'finish') {
+      // `skip` where another system is asked for: there is none.
+      if (answer.kind === 'finish' || (answer.kind === 'skip' && now.step === 'another')) {
         return now.systems.length > 0 ? next({ ...now, step: 'summary' }) : problem('needed');
       }
       if (answer.kind !== 'method') return problem('not-understood');

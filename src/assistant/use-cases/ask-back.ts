@@ -34,6 +34,7 @@ function declineLabel({ reason }: Doubt): ButtonLabel {
     case 'why-not':
       return { kind: 'no-reason' };
     case 'change-set-up':
+    case 'planted-where':
     case 'how-much-stock':
       return { kind: 'leave-as-is' };
     default:

@@ -14,10 +14,10 @@ import { type AskedQuestion, openQuestions, withQuestionsLapsed } from '../conve
 import { answerMyTurns } from '../family/my-turns.ts';
 import { tellHowTo } from '../family/tell-how-to.ts';
 import type { Handling } from '../handling.ts';
-import { may } from '../permissions.ts';
 import type { Answer } from '../replies/answer.ts';
 import type { KeepingAnswer } from '../replies/keeping.ts';
 import { answersStock, askStock } from './ask-stock.ts';
+import { answersWherePlanted, askWherePlanted } from './ask-where-planted.ts';
 import { proposeChange, settleChange } from './change-set-up.ts';
 import { hearGuide, startGuide } from './guide-set-up.ts';
 import type { Surroundings } from './hear-message.ts';
@@ -63,6 +63,7 @@ function answersChange(handling: Handling, text: string, around: Surroundings): 
   const question = lastAsked(handling, around);
   if (!question) return false;
   if (answersStock(handling, question, text)) return true;
+  if (answersWherePlanted(handling, question, text, around)) return true;
   if (question.doubt.reason.kind !== 'change-set-up') return false;
   const { heard } = handling;
   const said = readGuideAnswer('summary', text, handling.spoken, heard.member, handling.nowMs);
@@ -94,7 +95,7 @@ function grant(handling: Handling, wish: Wish, text: string, around: Surrounding
     case 'stock-opened':
       return answer(handling, openedAnswer(handling, wish.product));
     case 'planted-somewhere':
-      return askWherePlanted(handling);
+      return askWherePlanted(handling, wish.planting);
     case 'introduction':
       return answer(handling, { kind: 'introduction' });
     case 'explain':
@@ -137,17 +138,6 @@ function stockAnswer({ standing, nowMs }: Handling, product: string | null): Kee
   const lines = product === null ? all : all.filter((line) => line.product === product);
   const rain = product === null ? rainLine(standing.greenhouse, standing.logbook, nowMs) : null;
   return { kind: 'stock', product, lines, buy: toBuy(lines), rain };
-}
-
-function askWherePlanted(handling: Handling): void {
-  if (may(handling.heard.member, 'wish-planted-somewhere', true)) {
-    answer(handling, { kind: 'planted-where' });
-  } else {
-    handling.say({
-      kind: 'refusal',
-      because: { kind: 'growers-change-set-up', isReport: true },
-    });
-  }
 }
 
 function isReagent(product: string): boolean {

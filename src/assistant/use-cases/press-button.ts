@@ -4,6 +4,7 @@ import { pressSettled } from '../family/press-settled.ts';
 import { unfold } from '../family/tell-how-to.ts';
 import type { Handling } from '../handling.ts';
 import { type Outgoing, readPressToken } from '../outgoing.ts';
+import { settleWherePlanted } from './ask-where-planted.ts';
 import { cannotDoDuty, leaveUnexplained } from './cannot-do-duty.ts';
 import { settleChange, undoSetUpOf } from './change-set-up.ts';
 import { pressGuide } from './guide-set-up.ts';
@@ -43,6 +44,13 @@ export function pressButton(
       if (question.doubt.reason.kind === 'why-not') return leaveUnexplained(handling, question);
       if (question.doubt.reason.kind === 'change-set-up') {
         return settleChange(handling, question, action.kind === 'choose');
+      }
+      if (question.doubt.reason.kind === 'planted-where') {
+        return settleWherePlanted(
+          handling,
+          question,
+          action.kind === 'choose' ? action.choice : null,
+        );
       }
       handling.conversation = withoutQuestion(handling.conversation, action.questionId);
       const drafts =

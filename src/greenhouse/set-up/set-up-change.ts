@@ -8,6 +8,13 @@ export type SystemFigure = 'brimL' | 'lowL' | 'depthCm' | 'plants';
 
 export type WantedQuantity = 'ph' | 'ec' | 'water-temperature';
 
+/** What was planted, and when. */
+export interface Planting {
+  readonly crop: string;
+  readonly plants: number;
+  readonly on: LocalDate;
+}
+
 /** One change of the set-up, as a member wishes it. Plain data: it is shown, made, kept and undone. */
 export type SetUpChange =
   | { readonly kind: 'chore-added'; readonly chore: Chore }
@@ -30,13 +37,7 @@ export type SetUpChange =
     }
   | { readonly kind: 'alias-added'; readonly system: SystemId; readonly alias: string }
   | { readonly kind: 'alias-dropped'; readonly system: SystemId; readonly alias: string }
-  | {
-      readonly kind: 'planted';
-      readonly system: SystemId;
-      readonly crop: string;
-      readonly plants: number;
-      readonly on: LocalDate;
-    }
+  | ({ readonly kind: 'planted'; readonly system: SystemId } & Planting)
   /** What grew in it was taken out. */
   | { readonly kind: 'cleared'; readonly system: SystemId; readonly on: LocalDate }
   | { readonly kind: 'language-set'; readonly handle: string; readonly language: Language }

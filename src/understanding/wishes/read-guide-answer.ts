@@ -54,7 +54,7 @@ const steeringAt: Readonly<Record<GuideStepKind, readonly Steering[]>> = {
   depth: ['skip'],
   low: ['skip'],
   plants: ['skip'],
-  another: ['finish'],
+  another: ['finish', 'skip'],
   summary: ['yes', 'no'],
 };
 

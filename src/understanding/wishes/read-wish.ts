@@ -7,7 +7,11 @@ import {
 import type { LocalDate, LocalTime } from '../../greenhouse/local-time.ts';
 import type { Language, Member } from '../../greenhouse/member.ts';
 import type { Scenario } from '../../greenhouse/scenario.ts';
-import type { SetUpChange, WantedQuantity } from '../../greenhouse/set-up/set-up-change.ts';
+import type {
+  Planting,
+  SetUpChange,
+  WantedQuantity,
+} from '../../greenhouse/set-up/set-up-change.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { Days } from '../arranging/arranging.ts';
 import { isRainUsual } from './is-butt.ts';
@@ -96,6 +100,13 @@ class Slots {
     return this.#found.get('day') as LocalDate | undefined;
   }
 
+  /** null where it is not said how many. */
+  plantingBy(today: LocalDate): Planting | null {
+    const plants = this.#found.get('count') as number | undefined;
+    if (plants === undefined) return null;
+    return { crop: this.text('crop'), plants, on: this.day ?? today };
+  }
+
   get time(): LocalTime {
     return this.#found.get('time') as LocalTime;
   }
@@ -150,7 +161,7 @@ function wishOf(kind: WishKind, slots: Slots, world: WishWorld): Wish {
     case 'ask-season':
       return { kind: 'season', asks: 'going' };
     case 'plant-bare':
-      return { kind: 'planted-somewhere' };
+      return { kind: 'planted-somewhere', planting: slots.plantingBy(world.today) };
     case 'ask-who':
       return { kind: 'introduction' };
     case 'ask-term':

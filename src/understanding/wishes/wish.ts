@@ -1,7 +1,11 @@
 import type { DutyKind } from '../../greenhouse/duty.ts';
 import type { LocalDate } from '../../greenhouse/local-time.ts';
 import type { Scenario } from '../../greenhouse/scenario.ts';
-import type { SetUpChange, WantedQuantity } from '../../greenhouse/set-up/set-up-change.ts';
+import type {
+  Planting,
+  SetUpChange,
+  WantedQuantity,
+} from '../../greenhouse/set-up/set-up-change.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { StockSaid } from '../statement.ts';
 
@@ -29,8 +33,8 @@ export type Wish =
   | { readonly kind: 'how-to'; readonly about: About }
   | { readonly kind: 'drop-notes'; readonly about: About }
   | { readonly kind: 'notes'; readonly about: About }
-  /** Something was planted, and nobody said where. */
-  | { readonly kind: 'planted-somewhere' }
+  /** Something was planted, and nobody said where; null: nor how many. */
+  | { readonly kind: 'planted-somewhere'; readonly planting: Planting | null }
   /** Who the bot is, and what to say to it. */
   | { readonly kind: 'introduction' }
   | { readonly kind: 'explain'; readonly term: ExplainedTerm }

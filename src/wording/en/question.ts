@@ -17,6 +17,7 @@ import { dutyName } from './duty-text.ts';
 import { entryText } from './entry-text.ts';
 import { daysText } from './family/settled.ts';
 import { changeQuestion } from './keeping/change-text.ts';
+import { cropText } from './keeping/crop-text.ts';
 import { guideText } from './keeping/guide-text.ts';
 import { howMuchStock } from './keeping/stock-text.ts';
 import { missingAmountText } from './missing-amount.ts';
@@ -84,6 +85,8 @@ export function questionText(doubt: Doubt, s: Speaker): string {
       return `${s.capital(dutyName(reason.duty, s))}: what got in the way? A word is enough.`;
     case 'change-set-up':
       return changeQuestion(reason.change, reason.was, s);
+    case 'planted-where':
+      return `${s.capital(cropText(reason.planting))}: in which system?`;
     case 'how-much-stock':
       return howMuchStock(reason, s);
     case 'guide':
