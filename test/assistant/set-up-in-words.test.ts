@@ -199,7 +199,7 @@ describe('A newcomer’s question', () => {
     ['tomas', 'when do i have to go', 'You are put down for no day.'],
     ['tomas', 'planted 12 lettuces', 'is for Ines to say, so nothing was kept'],
     ['tomas', 'planted 12 lettuces in the jars', 'is for Ines to say, so nothing was kept'],
-    ['ines', 'planted 12 lettuces', 'Until then nothing is kept'],
+    ['ines', 'planted 12 lettuces', 'in which system?'],
     ['tomas', 'I can’t, the lid is stuck', 'Which work could not be done?'],
   ])('by %s, “%s”, is answered short', async (from, asked, told) => {
     const { say } = talking(openRehearsal(store));
