@@ -50,12 +50,21 @@ export class Roster {
   /** Neither away nor hindered on that day. */
   canGo(handle: string, date: LocalDate): boolean {
     if (this.absenceOn(handle, date)) return false;
-    const last = this.#settled.findLast((each): each is Of<'cannot-go'> | Of<'covers'> => {
-      if (each.kind === 'cannot-go') return isWithin(date, each) && isOf(each, handle);
-      // Whoever takes a day over after having declined it can go after all.
-      return each.kind === 'covers' && isWithin(date, each) && each.handles.includes(handle);
-    });
-    return last?.kind !== 'cannot-go';
+    const declined = this.#settled.findLastIndex(
+      (each) => each.kind === 'cannot-go' && isWithin(date, each) && isOf(each, handle),
+    );
+    if (declined < 0) return true;
+    const isOwn = (this.#settled[declined] as Of<'cannot-go'>).handle !== null;
+    // Whoever takes a day over after having declined it can go after all.
+    return this.#settled
+      .slice(declined + 1)
+      .some(
+        (each) =>
+          each.kind === 'covers' &&
+          isWithin(date, each) &&
+          each.handles.includes(handle) &&
+          (!isOwn || isMeantFor(each, handle)),
+      );
   }
 
   /**
@@ -193,6 +202,11 @@ export function weekdayOf(date: LocalDate): number {
 
 function isWithin(date: LocalDate, days: { from: LocalDate; until: LocalDate }): boolean {
   return days.from <= date && date <= days.until;
+}
+
+/** Said by themselves, or of them alone for that one day: no stretch that others fill overrides `I can't on Friday`. */
+function isMeantFor({ byHandle, handles, from, until }: Of<'covers'>, handle: string): boolean {
+  return byHandle === handle || (handles.length === 1 && from === until);
 }
 
 function isOf({ handle }: Of<'cannot-go'>, member: string): boolean {

@@ -223,3 +223,24 @@ describe('The morning of departure', () => {
     expect(alertsTo(await other.wait('09:00', '09'), 'ines')).toEqual([]);
   });
 });
+
+describe('A helper who said beforehand not to be able to go on a day', () => {
+  it('is not put down for it by a stretch that several go in turn', async () => {
+    const { say } = talking();
+    await say('18:00', 'tomas', "I can't go on Friday");
+    await say('18:05', 'ines', 'away from Friday to the 16th');
+    const named = await say('18:06', 'ines', 'tomas and priya');
+    expect(alertsTo(named, 'tomas').join()).toMatch(/Your days: from Saturday 10 July/);
+    const [answer] = await say('18:07', 'ines', 'who goes on Friday');
+    expect(answer!.text).toContain('Priya');
+    expect(answer!.text).not.toContain('Tomas');
+  });
+
+  it('goes after all where the grower names that very day, or the helper takes it', async () => {
+    const { say } = talking();
+    await say('18:00', 'tomas', "I can't go on Friday");
+    await say('18:05', 'ines', 'Tomas covers friday');
+    const [answer] = await say('18:07', 'ines', 'who goes on Friday');
+    expect(answer!.text).toContain('Tomas');
+  });
+});
