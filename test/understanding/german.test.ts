@@ -627,7 +627,7 @@ describe('German: wishes, sizes, counts and odd numbers', () => {
       'Wanne riecht komisch': '? unclear (keep-as-note)',
       'Wanne Wasser trüb': '? unclear (keep-as-note)',
       'Wanne warm': '? unclear (keep-as-note)',
-      'es tropft 1 l pro Stunde': '? unclear (keep-as-note)',
+      'es tropft 1 l pro Stunde': '? trouble (keep-as-note)',
       'Wanne undicht, 3 l ausgelaufen': '? trouble (keep-as-note)',
       'Wanne pH5.8EC1.7': 'Südwanne ph 5.8; Südwanne ec 1.7',
       'pH 5.8/EC 1.7 Wanne': 'Südwanne ph 5.8; Südwanne ec 1.7',

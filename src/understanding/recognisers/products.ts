@@ -104,8 +104,9 @@ function isMl({ measure }: MeasureTerm): boolean {
   return unitIs(measure, 'ml', 'cl');
 }
 
-/** `added A`, `added B to the dwc`: how much is asked for; not `put up`. */
+/** `added A`, `added B to the dwc`: how much is asked for; not `put up`, nor `put a bucket under it`. */
 function isAddedAlone(frame: Frame, i: number): boolean {
+  if (means(frame.terms[i], 'article') && frame.terms[i + 1]?.kind === 'name') return false;
   const isVerb = means(frame.terms[i - 1], 'add') && !means(frame.terms[i - 1], 'link', 'took');
   return isVerb && shyOf(frame, i)?.startsWith('ph-') === false && isEndOfPhrase(frame, i);
 }
