@@ -13,6 +13,7 @@ import { recogniseHarvests } from './recognisers/harvest.ts';
 import { recogniseLeftOvers } from './recognisers/left-over.ts';
 import { recogniseLevels } from './recognisers/level.ts';
 import { takeNotReadings } from './recognisers/not-readings.ts';
+import { recogniseOneMore } from './recognisers/one-more.ts';
 import { recogniseOutages } from './recognisers/outage.ts';
 import { recogniseReadings } from './recognisers/readings.ts';
 import { recogniseSameAsBefore } from './recognisers/same-as-before.ts';
@@ -32,6 +33,7 @@ const recognisers: readonly ((frame: Frame, told: readonly Fact[]) => Fact[])[] 
   recogniseHarvests,
   recogniseChanges,
   recogniseTopUps,
+  recogniseOneMore,
   recogniseLevels,
   recogniseReadings,
   recogniseShorthand,

@@ -1,0 +1,63 @@
+import type { Fact } from '../fact.ts';
+import type { Measure } from '../numbers/measure.ts';
+import { isBare } from '../numbers/quantity-of-measure.ts';
+import {
+  type Clause,
+  clauseHas,
+  type Frame,
+  isMeasure,
+  isPadding,
+  measuresIn,
+  takeRange,
+} from '../reading/frame.ts';
+import { means, type Term } from '../reading/term.ts';
+
+/** `two cans into the bench, then another one`: more of the container that was told just before, in a clause of its own. */
+export function recogniseOneMore(frame: Frame, told: readonly Fact[]): Fact[] {
+  return frame.clauses.flatMap((clause, c): Fact[] => {
+    if (!saysOnlyMore(frame, clause)) return [];
+    // `…, then another`: nothing stands between the comma and `then`.
+    const last = frame.clauses.findLastIndex(({ from, to }, i) => i < c && from < to);
+    const before = told.findLast(({ at }) => frame.clauseOf[at] === last);
+    if (before?.quantity !== 'top-up' || before.doubt || before.each) return [];
+    const { amount } = before;
+    if (amount.kind !== 'measure' || !isContainer(amount.measure)) return [];
+    const [at] = measuresIn(frame, clause);
+    const number = at === undefined ? null : frame.terms[at]!;
+    const values = isMeasure(number ?? undefined)
+      ? (number as { measure: Measure }).measure.values
+      : [1];
+    takeRange(frame, clause.from, clause.to);
+    const measure = { ...amount.measure, values, written: frame.terms[clause.from]!.text };
+    const place = at ?? clause.from;
+    return [
+      {
+        ...before,
+        amount: { ...amount, measure },
+        at: place,
+        from: place,
+        to: place,
+        because: 'one more',
+      },
+    ];
+  });
+}
+
+function isContainer({ unit }: Measure): boolean {
+  return unit !== null && 'litres' in unit;
+}
+
+/** `another`, `one more`, `noch eine`, `and 2 more`: nothing but how many more. */
+function saysOnlyMore(frame: Frame, clause: Clause): boolean {
+  if (!clauseHas(frame, clause, 'another')) return false;
+  const terms = frame.terms.slice(clause.from, clause.to);
+  const numbers = terms.filter((term) => isMeasure(term));
+  return (
+    numbers.length <= 1 && terms.every((term, n) => !frame.taken[clause.from + n] && isOfMore(term))
+  );
+}
+
+function isOfMore(term: Term): boolean {
+  if (isMeasure(term)) return isBare(term.measure) && term.measure.whole;
+  return isPadding(term) || means(term, 'another', 'after', 'then', 'article', 'indefinite');
+}
