@@ -1,10 +1,10 @@
 import type { DayDriver } from './day-driver.ts';
 import { type LevelBand, levelBand } from './level-band.ts';
-import { anchorAt, levelOf } from './level-update.ts';
+import { levelOf } from './level-update.ts';
 import { belowChance, type LossPart, lossChance } from './loss-mixture.ts';
 import { useModels } from './use-model.ts';
 import { advanceBelief, type MovingState, moveOn, stretchesBetween } from './water-advance.ts';
-import { LOST, STATE_SIZE, type WaterBelief } from './water-belief.ts';
+import { ANCHOR, LOST, STATE_SIZE, type WaterBelief } from './water-belief.ts';
 import type { WaterSystem } from './water-system.ts';
 
 /** What is to be expected of one system's water. */
@@ -74,8 +74,8 @@ export function outlook(
   const fillToL = Math.min(system.brimL, now.litres + (question.raiseAtMostL ?? system.brimL));
   const asItIs = once(() => foresee(belief, system, question));
   const ifFilled = once(() => {
-    const parts = belief.parts.map((part) => toppedUp(part, system, question.raiseAtMostL));
-    return foresee({ ...belief, parts }, system, question);
+    const filled = { ...belief, parts: belief.parts.map((part) => filledPart(part, fillToL)) };
+    return foresee(filled, system, question);
   });
   const firstDay = once(() => momentsOfLoss(ifFilled().lossAfterDays[0]!));
   const useNext = once(() =>
@@ -149,20 +149,18 @@ function levelNow(belief: WaterBelief, system: WaterSystem): { litres: number; s
   return { litres: Math.min(system.brimL, Math.max(0, mean)), sd };
 }
 
-/**
- * A part once the system is topped up: at the brim, or by `raiseL` higher than it stood, which leaves
- * its level as uncertain as it was.
- */
-function toppedUp(
-  part: WaterBelief['parts'][number],
-  { brimL }: WaterSystem,
-  raiseL: number | null,
-): WaterBelief['parts'][number] {
-  const { litres, variance } = levelOf(part);
-  const state = { mean: part.mean.slice(), cov: part.cov.slice() };
-  if (raiseL === null) anchorAt(state, brimL, 0);
-  else anchorAt(state, Math.min(brimL, litres + raiseL), Math.sqrt(variance));
-  return { ...part, ...state };
+function filledPart(part: WaterBelief['parts'][number], toL: number): WaterBelief['parts'][number] {
+  const mean = part.mean.slice();
+  const cov = part.cov.slice();
+  mean[ANCHOR] = toL;
+  mean[LOST] = 0;
+  for (let i = 0; i < STATE_SIZE; i += 1) {
+    for (const which of [ANCHOR, LOST]) {
+      cov[which * STATE_SIZE + i] = 0;
+      cov[i * STATE_SIZE + which] = 0;
+    }
+  }
+  return { ...part, mean, cov };
 }
 
 interface Foreseen {

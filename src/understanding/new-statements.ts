@@ -1,4 +1,4 @@
-import type { EntryDraft } from '../greenhouse/entry.ts';
+import type { Danger, EntryDraft } from '../greenhouse/entry.ts';
 import { askOf } from './asking/ask-of.ts';
 import { systemsNamed } from './asking/asked-things.ts';
 import { dangerAskedIn } from './dangers/danger-in.ts';
@@ -69,10 +69,9 @@ function answeredDuties(frame: Frame, done: Statement): Statement {
 }
 
 /** Where something dangerous is spoken of, `what do I do` asks for no list of duties. */
-function whatToDoFirst(frame: Frame, ask: Ask): Ask {
+function whatToDoFirst(danger: Danger | null, ask: Ask): Ask {
   const isWide = ask.kind === 'what-is-due' || ask.kind === 'unknown' || ask.kind === 'help';
-  const danger = isWide ? dangerAskedIn(frame) : null;
-  return danger ? { kind: 'first-aid', of: danger } : ask;
+  return danger && isWide ? { kind: 'first-aid', of: danger } : ask;
 }
 
 function questions(
@@ -84,11 +83,13 @@ function questions(
     (statement): statement is EntryStatement => statement.kind === 'entry',
   );
   const asks: AskStatement[] = [];
+  let danger: { readonly asked: Danger | null } | null = null;
   for (let i = 0; i < moods.length; i++) {
     if (moods[i] !== 'question' || moods[i - 1] === 'question') continue;
     let to = i;
     while (moods[to] === 'question') to++;
-    const ask = whatToDoFirst(frame, askOf(frame, i, to, entries));
+    danger ??= { asked: dangerAskedIn(frame) };
+    const ask = whatToDoFirst(danger.asked, askOf(frame, i, to, entries));
     const systems = systemsNamed(frame, i, to);
     asks.push({
       kind: 'ask',

@@ -141,7 +141,7 @@ describe('numbers that are not readings', () => {
     '50% shade on the bench': '? unclear (keep-as-note)',
     'the 10 l bucket broke': '? unclear (keep-as-note)',
     'planted 12 lettuces in the jars': '? unclear (keep-as-note)',
-    'two of the jars are leaking': '? unclear (keep-as-note)',
+    'two of the jars are leaking': '? trouble (keep-as-note)',
     'one of the jars is leaking': '? trouble (keep-as-note)',
     'dwc has 6 plants': '? unclear (keep-as-note)',
   });

@@ -130,7 +130,13 @@ describe('A wish in English', () => {
       'last ph of the jars and the gutters',
       { kind: 'last', quantity: 'ph', systems: ['s4', 's3'] },
     ],
-    ['planted 12 lettuces', { kind: 'planted-somewhere' }],
+    [
+      'planted 12 lettuces',
+      {
+        kind: 'planted-somewhere',
+        planting: { crop: 'lettuce', plants: 12, on: '2027-05-04' },
+      },
+    ],
     ['how much did we harvest', { kind: 'season', asks: 'harvest' }],
     ['set up a new greenhouse', { kind: 'guide', of: 'greenhouse' }],
     ['setup a new grenhouse', { kind: 'guide', of: 'greenhouse' }],
@@ -190,7 +196,13 @@ describe('A wish in German', () => {
       'letzter pH von Jar shelf und Gutter run',
       { kind: 'last', quantity: 'ph', systems: ['s4', 's3'] },
     ],
-    ['12 Salate gepflanzt', { kind: 'planted-somewhere' }],
+    [
+      '12 Salate gepflanzt',
+      {
+        kind: 'planted-somewhere',
+        planting: { crop: 'lettuce', plants: 12, on: '2027-05-04' },
+      },
+    ],
     ['Neues Gewächshaus einrichten', { kind: 'guide', of: 'greenhouse' }],
     ['Welches System war am besten?', { kind: 'season', asks: 'best' }],
     [
