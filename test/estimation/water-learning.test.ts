@@ -8,6 +8,14 @@ import { startBelief } from '../../src/estimation/water-start.ts';
 import type { WaterSystem } from '../../src/estimation/water-system.ts';
 import { dayMs, folded, hourMs, outlookOf, steadyFills, stillDays, tubs } from './still-weather.ts';
 
+const jars: WaterSystem = {
+  brimL: 24,
+  lowL: 4,
+  crop: 'lettuce',
+  plants: 12,
+  filledToBrim: false,
+};
+
 describe('the water estimate', () => {
   it('learns a steady use from a few top-ups to the brim', () => {
     const after = outlookOf(folded(steadyFills(6, 3, 6)), 19 * dayMs);
@@ -88,13 +96,6 @@ describe('the water estimate', () => {
   });
 
   it('takes a forgotten top-up of jars for the amount that was asked, not for full jars', () => {
-    const jars: WaterSystem = {
-      brimL: 24,
-      lowL: 4,
-      crop: 'lettuce',
-      plants: 12,
-      filledToBrim: false,
-    };
     const at = (day: number) => day * dayMs + 8 * hourMs;
     const level = { kind: 'level', atMs: at(0), litres: 8, approximate: false } as const;
     const silent = { kind: 'unreported-top-up', atMs: at(1), chance: 0.97, askedL: 2.5 } as const;
@@ -113,13 +114,6 @@ describe('the water estimate', () => {
   });
 
   it('keeps jars that amounts are added to below their brim, however long nobody looks', () => {
-    const jars: WaterSystem = {
-      brimL: 24,
-      lowL: 4,
-      crop: 'lettuce',
-      plants: 12,
-      filledToBrim: false,
-    };
     const at = (day: number) => day * dayMs + 8 * hourMs;
     const added = Array.from(
       { length: 20 },
@@ -148,13 +142,6 @@ describe('the water estimate', () => {
   });
 
   it('tells by amounts other than those asked that jars are filled up after all', () => {
-    const jars: WaterSystem = {
-      brimL: 24,
-      lowL: 4,
-      crop: 'lettuce',
-      plants: 12,
-      filledToBrim: false,
-    };
     const told = [3, 2, 3, 2, 3, 3, 2, 3];
     const belief = told.reduce(
       (held, litres, i) =>

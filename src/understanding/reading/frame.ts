@@ -108,8 +108,15 @@ export function inClause(
   return found;
 }
 
-export function clauseHas(frame: Frame, clause: Clause, ...concepts: readonly Concept[]): boolean {
-  return concepts.some((concept) => frame.places.has(concept, clause.from, clause.to));
+/** Half-open range of terms. */
+export type TermRange = Pick<Clause, 'from' | 'to'>;
+
+export function clauseHas(
+  frame: Frame,
+  { from, to }: TermRange,
+  ...concepts: readonly Concept[]
+): boolean {
+  return concepts.some((concept) => frame.places.has(concept, from, to));
 }
 
 export function measuresIn(frame: Frame, clause: Clause): number[] {

@@ -1,12 +1,12 @@
 import { stems } from '../names/inflection.ts';
-import { type Clause, type Frame, isMeasure } from '../reading/frame.ts';
+import { type Frame, isMeasure, type TermRange } from '../reading/frame.ts';
 import { edits } from '../reading/slip.ts';
 import { tokenise } from '../reading/tokenise.ts';
 
 const shortestWordOfWeight = 3;
 
 /** The chore whose every word of weight stands in this stretch of a message, inflected as may be. */
-export function choreIn(frame: Frame, { from, to }: Pick<Clause, 'from' | 'to'>): string | null {
+export function choreIn(frame: Frame, { from, to }: TermRange): string | null {
   const { chores } = frame.context.greenhouse;
   if (chores.length === 0) return null;
   const said: string[] = [];
@@ -26,10 +26,7 @@ export function choreIn(frame: Frame, { from, to }: Pick<Clause, 'from' | 'to'>)
 }
 
 /** The one chore that any word of weight speaks of, beside what systems are called: enough to leave it open. */
-export function choreHinted(
-  frame: Frame,
-  { from, to }: Pick<Clause, 'from' | 'to'>,
-): string | null {
+export function choreHinted(frame: Frame, { from, to }: TermRange): string | null {
   const said = frame.terms.slice(from, to).filter(({ kind }) => kind === 'word');
   const names = new Set(frame.lexicon.names.flatMap(({ words }) => words));
   const found = frame.context.greenhouse.chores.filter(({ name }) =>

@@ -7,12 +7,13 @@ import {
   inClause,
   isMeasure,
   namesIn,
+  type TermRange,
   takeRange,
 } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
 import type { DoneStatement, WorkNamed } from '../statement.ts';
 import { choreHinted, choreIn } from './chores.ts';
-import { systemsNamedIn, type TermRange, workNamed } from './work-named.ts';
+import { systemsNamedIn, workNamed } from './work-named.ts';
 
 /** `done`, `did the jars`, `done except gutters`, ✅, a chore told by its name. */
 export function recogniseDone(frame: Frame, moods: readonly (Mood | null)[]): DoneStatement[] {
@@ -243,9 +244,7 @@ function isMoreNames(frame: Frame, c: number): boolean {
 function isException(frame: Frame, c: number): boolean {
   const clause = frame.clauses[c];
   if (!clause) return false;
-  const work = leftOut(frame, clause);
-  if (work === null) return false;
   const denies = clauseHas(frame, clause, 'except', 'not', 'did-not', 'no', 'said-no');
-  if (!denies && clause.opens !== 'but') return false;
+  if ((!denies && clause.opens !== 'but') || leftOut(frame, clause) === null) return false;
   return inClause(frame, clause, (_, i) => frame.taken[i] === true && !frame.timed[i]).length === 0;
 }

@@ -7,6 +7,7 @@ import {
   type Frame,
   isMeasure,
   isPadding,
+  measureOf,
   measuresIn,
   takeRange,
 } from '../reading/frame.ts';
@@ -23,10 +24,7 @@ export function recogniseOneMore(frame: Frame, told: readonly Fact[]): Fact[] {
     const { amount } = before;
     if (amount.kind !== 'measure' || !isContainer(amount.measure)) return [];
     const [at] = measuresIn(frame, clause);
-    const number = at === undefined ? null : frame.terms[at]!;
-    const values = isMeasure(number ?? undefined)
-      ? (number as { measure: Measure }).measure.values
-      : [1];
+    const values = at === undefined ? [1] : measureOf(frame, at).values;
     takeRange(frame, clause.from, clause.to);
     const measure = { ...amount.measure, values, written: frame.terms[clause.from]!.text };
     const place = at ?? clause.from;

@@ -1,12 +1,9 @@
 import type { DutyKind } from '../../greenhouse/duty.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
-import type { Clause, Frame } from '../reading/frame.ts';
+import { clauseHas, type Frame, type TermRange } from '../reading/frame.ts';
 import type { WorkNamed } from '../statement.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import { choreIn } from './chores.ts';
-
-/** Half-open range of terms. */
-export type TermRange = Pick<Clause, 'from' | 'to'>;
 
 /** The work that a stretch of words names: systems, a kind of duty, a chore; null: none of them. */
 export function workNamed(frame: Frame, range: TermRange): WorkNamed | null {
@@ -28,9 +25,8 @@ export function systemsNamedIn(frame: Frame, { from, to }: TermRange): SystemId[
 }
 
 /** The kind of duty that is spoken of: `the top-up`, `the checks`, `calibrating the pen`. */
-export function dutyNamed(frame: Frame, { from, to }: TermRange): DutyKind | null {
-  const has = (...concepts: readonly Concept[]) =>
-    concepts.some((concept) => frame.places.has(concept, from, to));
+export function dutyNamed(frame: Frame, range: TermRange): DutyKind | null {
+  const has = (...concepts: readonly Concept[]) => clauseHas(frame, range, ...concepts);
   if (has('top-up', 'fill')) return 'top-up';
   if (has('changed-solution', 'change')) return 'reservoir-change';
   if (has('calibrate')) return 'calibration';
