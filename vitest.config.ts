@@ -6,6 +6,8 @@ export default defineConfig({
     exclude: ['test/bench/**'],
     testTimeout: 300_000,
     hookTimeout: 120_000,
+    // What comes in its own time is waited for, however slow the machine is.
+    expect: { poll: { timeout: 60_000 } },
     // Two cores, and each embedded database takes some 350 MB.
     maxWorkers: 2,
   },

@@ -84,7 +84,7 @@ test('a hanging call ends when the caller gives up', async ({ emulator }) => {
 test('a slow call is overtaken by the next one', async ({ emulator, api }) => {
   const asha = emulator.world.user({ name: 'Asha' });
   asha.start();
-  emulator.faults.arm(slow(200));
+  emulator.faults.arm(slow(2000));
   const first = api.sendMessage(asha.id, 'slow');
   await expect.poll(() => emulator.calls.of('sendMessage').length).toBe(1);
   await Promise.all([first, api.sendMessage(asha.id, 'quick')]);

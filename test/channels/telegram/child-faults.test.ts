@@ -56,7 +56,7 @@ test('a second bot with the same token is explained', async ({ botFor }) => {
   await first.start();
   await second.start();
   await expect
-    .poll(() => `${first.output}${second.output}`, { timeout: 20_000 })
+    .poll(() => `${first.output}${second.output}`)
     .toContain('Another process asks for the updates of this bot');
 });
 

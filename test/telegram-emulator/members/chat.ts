@@ -6,7 +6,7 @@ import { type MessageView, viewOf } from './message-view.ts';
 /** Which messages a test is looking for. */
 export type Fits = (message: MessageView) => boolean;
 
-const DEFAULT_TIMEOUT_MS = 5000;
+const DEFAULT_TIMEOUT_MS = 60_000;
 
 /** A chat as its members see it. */
 export class Chat {

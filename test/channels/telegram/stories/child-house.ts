@@ -11,7 +11,7 @@ import { type BotOptions, type Mode, RunningBot } from '../running-bot.ts';
 
 const link = /https:\/\/t\.me\/\w+\?start=(\w+)/u;
 /** A loaded machine takes its time; what never comes fails all the same. */
-const patienceMs = 45_000;
+const patienceMs = 90_000;
 
 /** The built program as a child of the test, spoken to over HTTP only, with a clock that can be put on. */
 export class ChildHouse {
