@@ -32,6 +32,8 @@ export interface Fact {
   readonly read?: number;
   readonly of?: Supply;
   readonly duty?: DutyKind;
+  /** The chore's name, where the duty is one. */
+  readonly chore?: string;
   readonly note?: string;
   readonly trouble?: Trouble;
   /** Before or after a deed told in the same message. */
@@ -43,7 +45,7 @@ export interface Fact {
   readonly each?: boolean;
   /** Of what `each` is plainly said; else it may be of the parts of one system. */
   readonly eachOf?: 'products' | 'systems';
-  /** Named by a device or a crop that only this system has. */
+  /** Named by a device, a crop or a chore that only this system has. */
   readonly byDevice?: SystemId;
   /** Other facts of the same shared amount: `30 ml of A and B`. */
   readonly shared?: readonly string[];

@@ -4,7 +4,7 @@ import { questionAsked, questionMissed, readAnswer } from './answers/read-answer
 import { newStatements } from './new-statements.ts';
 import type { Frame } from './reading/frame.ts';
 import { isOnlyTick } from './recognisers/done.ts';
-import { recogniseTakingBack } from './recognisers/taking-back.ts';
+import { recogniseTakingBack, withoutGivenUp } from './recognisers/taking-back.ts';
 import type { Statement } from './statement.ts';
 
 interface Read {
@@ -23,13 +23,21 @@ export function readFrame(frame: Frame): Read {
   frame.taken.fill(false);
   frame.timed.fill(false);
   const back = recogniseTakingBack(frame);
-  if (back) return { statements: [back], named };
+  if (back) return { statements: [{ ...back, ...otherwiseTold(frame) }], named };
   const more = answerAndMore(frame, newStatements);
   if (more) return { statements: more, named };
   const news = newStatements(frame);
   const isNothing = news.every((one) => one.kind === 'doubt' && one.reason.kind === 'unclear');
   const open = isNothing ? questionMissed(frame) : null;
   return { statements: open ? [open] : news, named };
+}
+
+/** Only what is told plainly: in doubt it stays a correction. */
+function otherwiseTold(frame: Frame): { readonly otherwise?: readonly Statement[] } {
+  const left = withoutGivenUp(frame);
+  if (!left) return {};
+  const otherwise = newStatements(left);
+  return otherwise.every(({ kind }) => kind === 'entry') ? { otherwise } : {};
 }
 
 function namesSaid(frame: Frame): SystemId[] {

@@ -271,6 +271,8 @@ export type TakingBack =
 export interface TakingBackStatement {
   readonly kind: 'taking-back';
   readonly back: TakingBack;
+  /** `9 l instead of 12`: what it tells where nothing was told before that it could correct. */
+  readonly otherwise?: readonly Statement[];
   readonly span: Span;
   readonly because: readonly string[];
 }

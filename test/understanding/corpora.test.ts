@@ -68,6 +68,9 @@ describe.each([
   'understanding/corpus/left-open.jsonl',
   'understanding/corpus/in-all.jsonl',
   'understanding/corpus/sixth-slips.jsonl',
+  'understanding/corpus/english-seventh-open.jsonl',
+  'understanding/corpus/german-seventh-open.jsonl',
+  'understanding/corpus/seventh-tried.jsonl',
 ])('The corpus %s', (file) => {
   it(
     'is understood exactly in 98 of 100 messages, and nothing wrong is logged',

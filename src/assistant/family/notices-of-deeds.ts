@@ -48,7 +48,10 @@ function givenBack(
     )
     .flatMap((entry) => {
       const duties = round.duties.filter(
-        (duty) => duty.system === entry.system && duty.kind === (entry.duty ?? duty.kind),
+        (duty) =>
+          duty.system === entry.system &&
+          duty.kind === (entry.duty ?? duty.kind) &&
+          duty.chore === (entry.chore ?? duty.chore),
       );
       const by = entry.source.kind === 'member' ? entry.source.handle : '';
       return [

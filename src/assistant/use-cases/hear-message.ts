@@ -32,7 +32,7 @@ import { hearPhoto } from './hear-photo.ts';
 import { hearStockAside, hearWish } from './hear-wish.ts';
 import { recordAnswer } from './record-answer.ts';
 import { recordEntries } from './record-entries.ts';
-import { takeBack } from './take-back.ts';
+import { hasNothingToCorrect, takeBack } from './take-back.ts';
 
 /** What is known around a message before it is read. */
 export interface Surroundings {
@@ -112,7 +112,12 @@ function hearReport(
 /** What a message reports, asks and takes back. */
 export function readReport(handling: Handling, text: string, around: Surroundings): Understanding {
   const read = understand(text, contextOf(handling, around));
-  return { ...read, statements: withWaterSaid(read.statements, read.foldedText, handling.spoken) };
+  const told = read.statements.flatMap((statement) => {
+    if (statement.kind !== 'taking-back' || !statement.otherwise) return [statement];
+    const isNews = hasNothingToCorrect(handling, statement.back, repliedEntries(around));
+    return isNews ? statement.otherwise : [statement];
+  });
+  return { ...read, statements: withWaterSaid(told, read.foldedText, handling.spoken) };
 }
 
 /** Remembers the systems named; questions that were passed by take no typed answer any more. */

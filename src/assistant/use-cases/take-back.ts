@@ -87,18 +87,34 @@ export function replaceEntries(
   return logged;
 }
 
-function correct(
+type Correcting = Extract<TakingBack, { kind: 'correct' }>;
+
+/** The entry that a correction means; null: which of several is not to be told, undefined: none. */
+function correctedEntry(
   handling: Handling,
-  back: Extract<TakingBack, { kind: 'correct' }>,
+  back: Correcting,
   target: readonly Entry[] | null,
-): void {
+): Entry | null | undefined {
   const candidates = (target ?? ownEntries(handling)).filter(
     (entry) => !isStruck(handling, entry) && (!back.system || entry.system === back.system),
   );
   const fitting = candidates
     .toReversed()
     .filter((entry) => readingFor(entry, back.to) && (!back.from || isGivenUp(entry, back.from)));
-  const meant = back.from ? fitting[0] : nearestOfMessage(fitting, back.to);
+  return back.from ? fitting[0] : nearestOfMessage(fitting, back.to);
+}
+
+/** Whether there is nothing that a correction could be of. */
+export function hasNothingToCorrect(
+  handling: Handling,
+  back: TakingBack,
+  target: readonly Entry[] | null,
+): boolean {
+  return back.kind === 'correct' && correctedEntry(handling, back, target) === undefined;
+}
+
+function correct(handling: Handling, back: Correcting, target: readonly Entry[] | null): void {
+  const meant = correctedEntry(handling, back, target);
   if (meant === null) {
     const value = String(back.to[0]?.value ?? '');
     return askBack(handling, {

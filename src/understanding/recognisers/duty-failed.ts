@@ -1,3 +1,4 @@
+import type { Chore } from '../../greenhouse/greenhouse.ts';
 import type { Fact } from '../fact.ts';
 import { couldNotAt, isDeed, isLabel } from '../moods/clause-kinds.ts';
 import { hindranceBeside, notDoneAt } from '../moods/not-done.ts';
@@ -11,6 +12,7 @@ import {
   takeRange,
 } from '../reading/frame.ts';
 import { isUnknown, means } from '../reading/term.ts';
+import { choreIn } from './chores.ts';
 import { dutyNamed } from './work-named.ts';
 
 /** `couldn't do the jars, lid is stuck`: a duty that failed, with its reason as it was written. */
@@ -24,7 +26,8 @@ export function recogniseFailures(frame: Frame): Fact[] {
     const end = frame.clauses[last]!.to;
     const after = reasonOf(frame, clause, end, verb);
     const note = after === '' ? reasonBefore(frame, clause) : after;
-    const duty = dutyNamed(frame, clause);
+    const chore = choreNamed(frame, clause);
+    const duty = chore === null ? dutyNamed(frame, clause) : 'chore';
     for (let d = c; d <= last; d++) {
       const { from, to } = frame.clauses[d]!;
       // What failed or is wrong is told as well, beside being the reason.
@@ -40,12 +43,19 @@ export function recogniseFailures(frame: Frame): Fact[] {
       from: clause.from,
       to: Math.max(end - 1, at),
       ...(duty ? { duty } : {}),
+      ...(chore === null ? {} : { chore: chore.name }),
+      ...(chore?.system ? { byDevice: chore.system } : {}),
       ...(note === '' ? {} : { note }),
       because: 'duty that failed',
     });
     c = last;
   }
   return facts;
+}
+
+function choreNamed(frame: Frame, clause: Clause): Chore | null {
+  const name = choreIn(frame, clause);
+  return frame.context.greenhouse.chores.find((chore) => chore.name === name) ?? null;
 }
 
 /** After the exception that it is: `all done except I couldn't do the jars`. */
@@ -79,6 +89,7 @@ function isDutyFailed(frame: Frame, clause: Clause, verb: number): boolean {
       clause,
       (term, i) => i > verb && (means(term, 'do', 'did', 'clean', 'plain-deed') || isDeed(term)),
     ).length > 0;
+  if (choreIn(frame, clause) !== null) return true;
   const names = namesIn(frame, clause);
   // `can't stop the leak under the bench`: no work, but what is wrong there.
   if (!doing && tellsOfTrouble(frame, clause)) return false;

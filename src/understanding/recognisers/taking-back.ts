@@ -2,7 +2,7 @@ import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import { isDeed, isLabel } from '../moods/clause-kinds.ts';
 import { readablesOf } from '../numbers/readables-of.ts';
-import { type Frame, isMeasure, measureOf } from '../reading/frame.ts';
+import { type Frame, frameOf, isMeasure, measureOf } from '../reading/frame.ts';
 import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import type { Readable, TakingBack, TakingBackStatement } from '../statement.ts';
 import { productAt } from './products.ts';
@@ -102,9 +102,7 @@ function correct(frame: Frame): TakingBack | null {
   const star =
     (isStar(frame.terms[0]) && isMeasure(frame.terms[1])) ||
     (isStar(frame.terms.at(-1)) && isMeasure(frame.terms.at(-2)));
-  // `dwc 6.0, not 5.9 in the gutters` is of two systems.
-  const isOfOne = numbers.length === 2 && namesIn(frame).size < 2;
-  const pair = isOfOne ? givenUp(frame, numbers[0]!, numbers[1]!) : null;
+  const pair = valuesCorrected(frame, numbers);
   if (sorry < 0 && !star && !pair) return null;
   if (numbers.length === 2 && !pair) return null;
   if (!pair && !saysLittleElse(frame)) return null;
@@ -126,6 +124,36 @@ function correct(frame: Frame): TakingBack | null {
     from: from === null ? null : readables(from),
     system: onlyName(frame),
   };
+}
+
+/** The number meant and the one given up, by their terms; null: not two, or not so said. */
+function valuesCorrected(
+  frame: Frame,
+  numbers: readonly number[],
+): readonly [number, number] | null {
+  // `dwc 6.0, not 5.9 in the gutters` is of two systems.
+  const isOfOne = numbers.length === 2 && namesIn(frame).size < 2;
+  return isOfOne ? givenUp(frame, numbers[0]!, numbers[1]!) : null;
+}
+
+/**
+ * The message without the value given up and the words that give it up: what it tells where there is
+ * nothing that it could correct. Null: it gives no value up, or says that it was a slip.
+ */
+export function withoutGivenUp(frame: Frame): Frame | null {
+  if (some(frame, (term) => means(term, 'sorry', 'meant', 'rather', 'no-wait'))) return null;
+  const numbers = frame.terms.flatMap((term, i) => (isMeasure(term) ? [i] : []));
+  const pair = valuesCorrected(frame, numbers);
+  if (!pair) return null;
+  const [meant, last] = pair;
+  let first = last;
+  while (first > 0 && first - 1 !== meant && !givesUp(frame.terms[first])) first--;
+  const left = frame.terms.filter((_, i) => i < first || i > last);
+  return frameOf(frame.context, frame.lexicon, frame.folded, left);
+}
+
+function givesUp(term: Term | undefined): boolean {
+  return means(term, 'not') || (means(term, 'instead-of') && !means(term, 'link', 'did-not'));
 }
 
 /** `*5.8`, also where the star multiplies. */

@@ -3,12 +3,13 @@ import { belongsToGreenhouse } from '../../greenhouse/quantity.ts';
 import type { System } from '../../greenhouse/system.ts';
 import type { Fact } from '../fact.ts';
 
-/** Power, the air and calibrations are the greenhouse's; so is a note that names no system. */
-export function isOfGreenhouse({ quantity, of, duty }: Fact): boolean {
+/** Power, the air and calibrations are the greenhouse's; so is a note that names no system, or a chore of none. */
+export function isOfGreenhouse({ quantity, of, duty, byDevice }: Fact): boolean {
   return (
     belongsToGreenhouse(quantity) ||
     quantity === 'calibration' ||
     (quantity === 'duty-failed' && duty === 'calibration') ||
+    (quantity === 'duty-failed' && duty === 'chore' && byDevice === undefined) ||
     ((quantity === 'outage' || quantity === 'restored') && of === 'power')
   );
 }
@@ -31,6 +32,7 @@ export function draftOf(
     ...(fact.read === undefined ? {} : { read: fact.read }),
     ...(fact.of === undefined ? {} : { of: fact.of }),
     ...(fact.duty === undefined ? {} : { duty: fact.duty }),
+    ...(fact.chore === undefined ? {} : { chore: fact.chore }),
     ...(fact.note === undefined ? {} : { note: fact.note }),
     ...(fact.trouble === undefined ? {} : { trouble: fact.trouble }),
   };

@@ -39,11 +39,10 @@ export function dateAt(
 
 /** `in 1995`, `im Jahr 1995`: a year that is over, said by itself. */
 function pastYearAt(frame: Frame, i: number): number | null {
-  const { writtenAtMs, greenhouse } = frame.context;
-  const thisYear = localTimeOf(writtenAtMs, greenhouse.timeZone).year;
   const year = yearAt(frame, i);
-  const isPlaced = [i - 1, i - 2].some((j) => means(frame.terms[j], 'place'));
-  return year !== null && year < thisYear && isPlaced ? year : null;
+  if (year === null || ![i - 1, i - 2].some((j) => means(frame.terms[j], 'place'))) return null;
+  const { writtenAtMs, greenhouse } = frame.context;
+  return year < localTimeOf(writtenAtMs, greenhouse.timeZone).year ? year : null;
 }
 
 /** `3 May 2027`: a year said after a date. */

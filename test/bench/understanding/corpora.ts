@@ -18,6 +18,9 @@ export const corpora: readonly { readonly file: string; readonly isSealed: boole
   { file: 'understanding/corpus/in-all.jsonl', isSealed: false },
   { file: 'understanding/corpus/fifth-german.jsonl', isSealed: false },
   { file: 'understanding/corpus/sixth-slips.jsonl', isSealed: false },
+  { file: 'understanding/corpus/english-seventh-open.jsonl', isSealed: false },
+  { file: 'understanding/corpus/german-seventh-open.jsonl', isSealed: false },
+  { file: 'understanding/corpus/seventh-tried.jsonl', isSealed: false },
   { file: 'understanding/corpus/english-sealed.jsonl', isSealed: true },
   { file: 'understanding/corpus/german-sealed.jsonl', isSealed: true },
   { file: 'understanding/corpus/english-second-sealed.jsonl', isSealed: true },
@@ -28,4 +31,6 @@ export const corpora: readonly { readonly file: string; readonly isSealed: boole
   { file: 'understanding/corpus/german-fifth-sealed.jsonl', isSealed: true },
   { file: 'understanding/corpus/english-sixth-sealed.jsonl', isSealed: true },
   { file: 'understanding/corpus/german-sixth-sealed.jsonl', isSealed: true },
+  { file: 'understanding/corpus/english-seventh-sealed.jsonl', isSealed: true },
+  { file: 'understanding/corpus/german-seventh-sealed.jsonl', isSealed: true },
 ];
