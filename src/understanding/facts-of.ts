@@ -16,6 +16,7 @@ import { takeNotReadings } from './recognisers/not-readings.ts';
 import { recogniseOneMore } from './recognisers/one-more.ts';
 import { recogniseOutages } from './recognisers/outage.ts';
 import { recogniseReadings } from './recognisers/readings.ts';
+import { recogniseRemainders } from './recognisers/remainder.ts';
 import { recogniseSameAsBefore } from './recognisers/same-as-before.ts';
 import { recogniseShorthand } from './recognisers/shorthand.ts';
 import { recogniseTopUps } from './recognisers/top-up.ts';
@@ -33,6 +34,7 @@ const recognisers: readonly ((frame: Frame, told: readonly Fact[]) => Fact[])[] 
   recogniseHarvests,
   recogniseChanges,
   recogniseTopUps,
+  recogniseRemainders,
   recogniseOneMore,
   recogniseLevels,
   recogniseReadings,

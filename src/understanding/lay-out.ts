@@ -9,6 +9,7 @@ import { readingOf } from './reading/look-up.ts';
 import { putNamesRight, putRight } from './reading/put-right.ts';
 import { saidOnce, withoutBrackets } from './reading/said-twice.ts';
 import { shadeMeasures } from './reading/shade-measures.ts';
+import { shareContainers } from './reading/shared-container.ts';
 import { joinSplitDecimals } from './reading/split-decimals.ts';
 import { termsOf } from './reading/terms-of.ts';
 import type { Token } from './reading/token.ts';
@@ -34,7 +35,7 @@ export function layOut({ folded, tokens, lexicon }: Pieces, context: Context): F
   const written = withoutBrackets(
     saidOnce(termsOf(readingOf(read, lexicon)), context.greenhouse.units),
   );
-  const counted = shadeMeasures(cutAtSo(countVessels(written, lexicon)));
+  const counted = shadeMeasures(cutAtSo(shareContainers(countVessels(written, lexicon), lexicon)));
   const terms = cutAtSame(putNamesRight(putRight(counted)));
   return frameOf(context, lexicon, folded, terms);
 }

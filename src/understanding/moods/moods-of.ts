@@ -1,5 +1,5 @@
-import { isVolume } from '../numbers/quantity-of-measure.ts';
-import { type Clause, clauseHas, type Frame } from '../reading/frame.ts';
+import { isBare, isVolume } from '../numbers/quantity-of-measure.ts';
+import { type Clause, clauseHas, type Frame, measureOf, measuresIn } from '../reading/frame.ts';
 import { isMark, isWeekday, means, type Term } from '../reading/term.ts';
 import { isMorningOfDay } from '../times/find-times.ts';
 import type { TimeMark } from '../times/time-mark.ts';
@@ -96,9 +96,22 @@ function intentionAt(frame: Frame, clause: Clause): number | null {
     if (isMorningGreeting(frame, clause, i) || isMorningOfDay(frame, i)) continue;
     // `Tisch braucht 9 min zum Fluten` tells how long it takes.
     if (means(term, 'took') && clauseHas(frame, clause, 'flood')) continue;
+    if (means(term, 'after') && tellsFigure(frame, clause)) continue;
     if (means(term, 'intention', 'tomorrow') && !isDate(frame, i) && !means(term, 'brim')) return i;
   }
   return null;
+}
+
+/** `ph 5.9 an hour later`, `later it's 5.9`: a figure was read, whenever that was. */
+function tellsFigure(frame: Frame, clause: Clause): boolean {
+  return measuresIn(frame, clause).some((i) => {
+    const before = frame.terms[i - 1];
+    return (
+      isBare(measureOf(frame, i)) &&
+      i > clause.from &&
+      (isLabel(before) || (means(before, 'link') && !means(before, 'place')))
+    );
+  });
 }
 
 /** `dwc ph 5.8 will add 5 ml up`: a value with its label before what is meant to be done about it. */

@@ -8,7 +8,7 @@ import { concept } from './concept-at.ts';
 import { smallerContainer } from './containers-together.ts';
 import { partMore } from './fraction.ts';
 import type { Measure } from './measure.ts';
-import { type Core, coreAt } from './number-core.ts';
+import { type Core, coreAt, fullAt } from './number-core.ts';
 import { litresOfUnit } from './quantity-of-measure.ts';
 import { addedAmount, addedCount } from './sum-said.ts';
 
@@ -82,12 +82,13 @@ export function measureAt(
   return { value: measure, length: end - at };
 }
 
-/** The unit that follows a number, or `more` of it: `2 more cans`. */
+/** The unit that follows a number, or `more` of it, or a vessel that is full: `2 more cans`, `2 full cans`. */
 function unitOfCount(reading: Reading, at: number): Match<Unit> | null {
   const unit = unitFrom(reading, at);
-  const more = unit ? 0 : concept(reading, at, 'another');
+  if (unit) return unit;
+  const more = concept(reading, at, 'another') || fullAt(reading, at);
   const after = more > 0 ? unitFrom(reading, at + more) : null;
-  return after ? { value: after.value, length: more + after.length } : unit;
+  return after ? { value: after.value, length: more + after.length } : null;
 }
 
 function withMore(core: Core, { share, length }: { share: number; length: number }): Core {

@@ -3,6 +3,7 @@ import type { Token } from '../reading/token.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import { concept } from './concept-at.ts';
 import { fractionFrom, isShareOfSomething, partMore, shareOf } from './fraction.ts';
+import { litresOfUnit } from './quantity-of-measure.ts';
 
 /** A number without its unit, and how many tokens it takes. */
 export interface Core {
@@ -43,11 +44,18 @@ export function coreAt(reading: Reading, at: number): Core | null {
   if (word.concepts.has('couple'))
     return { ...plain, values: [2], approximate: true, needsUnit: true };
   if (word.concepts.has('indefinite') && length === 1) {
-    const unit = unitAt(reading, at + 1);
+    const unit = unitAt(reading, at + 1 + fullAt(reading, at + 1));
     const isLong = unit !== null && (unit.length > 1 || tokens[at + 1]!.text.length > 1);
     return isLong ? { ...plain, values: [1], needsUnit: true } : null;
   }
   return null;
+}
+
+/** How many tokens say that a vessel is a full one: `a full can`; 0: none, or no unit of volume follows. */
+export function fullAt(reading: Reading, at: number): number {
+  const length = concept(reading, at, 'measure-full');
+  const unit = length > 0 ? unitAt(reading, at + length) : null;
+  return unit && litresOfUnit(unit.value) !== null ? length : 0;
 }
 
 /** A sign touches its number and no number before it. */

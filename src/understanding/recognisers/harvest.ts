@@ -1,4 +1,5 @@
 import type { Fact } from '../fact.ts';
+import { isDeed, isLabel } from '../moods/clause-kinds.ts';
 import { gramsFactor, isBare } from '../numbers/quantity-of-measure.ts';
 import {
   type Clause,
@@ -51,7 +52,8 @@ function inEveryClause(frame: Frame): Fact[] {
     const own = inClause(frame, clause, (term, i) => means(term, 'pick') && !frame.taken[i])[0];
     // `harvest: bench 1.5 kg, buckets 800 g`: the word goes on over names and masses.
     const verb = own ?? (spoken !== null && isNameAndMass(frame, clause) ? spoken : undefined);
-    spoken = own ?? (verb === undefined && clause.from < clause.to ? null : spoken);
+    const more = verb === undefined && spoken !== null && isMoreCrop(frame, clause) ? spoken : verb;
+    spoken = own ?? (more === undefined && clause.from < clause.to ? null : spoken);
     const masses = measuresIn(frame, clause).filter(
       (i) => gramsFactor(measureOf(frame, i)) !== null,
     );
@@ -63,7 +65,7 @@ function inEveryClause(frame: Frame): Fact[] {
     const system = crops.length === 1 ? systemOfCrop(frame, frame.terms[crops[0]!]) : null;
     const byDevice = system === null ? {} : { byDevice: system };
     const each = clauseHas(frame, clause, 'each') ? { each: true } : {};
-    if (verb === undefined && !isBroughtIn(frame, clause, crops.length)) return [];
+    if (more === undefined && !isBroughtIn(frame, clause, crops.length)) return [];
     if (clauseHas(frame, clause, 'money', 'vessel') && verb === undefined) return [];
     if (masses.length > 0) {
       take(frame, ...masses);
@@ -80,7 +82,7 @@ function inEveryClause(frame: Frame): Fact[] {
         }),
       );
     }
-    return verb === undefined ? [] : withoutMass(frame, clause, verb, byDevice, crops.length > 0);
+    return more === undefined ? [] : withoutMass(frame, clause, more, byDevice, crops.length > 0);
   });
 }
 
@@ -147,6 +149,15 @@ function withoutMass(
   ];
 }
 
+/** `picked 1.2 kg of tomatoes and a handful of basil`: another crop, with no mass that could be logged. */
+function isMoreCrop(frame: Frame, clause: Clause): boolean {
+  return (
+    clause.opens === 'and' &&
+    inClause(frame, clause, isCrop).length > 0 &&
+    !inClause(frame, clause, (term) => isDeed(term) || isLabel(term)).length
+  );
+}
+
 function isNameAndMass(frame: Frame, clause: Clause): boolean {
   const plain = inClause(
     frame,
@@ -155,7 +166,7 @@ function isNameAndMass(frame: Frame, clause: Clause): boolean {
       term.kind === 'name' ||
       isMeasure(term) ||
       term.kind === 'mark' ||
-      means(term, 'article', 'place', 'from', 'filler', 'about') ||
+      means(term, 'article', 'place', 'from', 'filler', 'about', 'in-all') ||
       isCrop(term),
   );
   return (

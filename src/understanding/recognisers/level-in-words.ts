@@ -74,6 +74,7 @@ function isTiedToName(frame: Frame, clause: Clause, i: number): boolean {
 /** `jars full`, not `full of roots`, `the full sun`, `the bottle is empty`. */
 function isStateOfSystem(frame: Frame, clause: Clause, i: number): boolean {
   const after = i + 1 < clause.to ? frame.terms[i + 1] : undefined;
+  if (isCounted(frame, after)) return false;
   if (
     after &&
     (means(after, 'of') ||
@@ -93,6 +94,11 @@ function isStateOfSystem(frame: Frame, clause: Clause, i: number): boolean {
   if (subject < clause.from) return !mayBeOfFloor || after?.kind === 'name';
   const term = frame.terms[subject];
   return term?.kind === 'name' || means(term, 'all', 'both', 'reservoir', 'level') || isLabel(term);
+}
+
+/** `an empty one`: a thing of which there are several. */
+function isCounted({ lexicon }: Frame, term: Term | undefined): boolean {
+  return term?.kind === 'word' && lexicon.own.phrases.get([term.text])?.number === 1;
 }
 
 function maySayWhat(term: Term): boolean {

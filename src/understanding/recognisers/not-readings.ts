@@ -56,6 +56,9 @@ function isNoReading(frame: Frame, clause: Clause, i: number): boolean {
     isVolume(measure)
   )
     return true;
+  // `filled the jars from a can`: what it came out of, full or not.
+  const isSource = means(before, 'from') && i > clause.from && measure.values[0] === 1;
+  if (isSource && measure.unit && 'litres' in measure.unit) return true;
   // A 5 l bottle, 5 cm of root, 50 % shade.
   if (!bare && means(after, 'vessel') && isVolume(measure)) return true;
   const isLength = unitIs(measure, 'cm', 'mm', 'm', 'in');
@@ -90,6 +93,8 @@ function isCounted(frame: Frame, clause: Clause, i: number, after: Term | undefi
     // `dwc:5.8/1.7/21 nft:6.0/1.2/20`: the number ends a row, and the name opens the next.
     if (isMark(first, '/') && isMeasure(frame.terms[i - 2])) return false;
     if (isMeasure(first) && first.measure.unit === null) return false;
+    // `ec 1400 gutters`: the label's own number.
+    if (i > clause.from && isLabel(first)) return false;
     // `all 6 buckets`, `2 jars look sad`; but `topped up 12 dwc` is an amount.
     return isPlural(frame, after.text) && !means(first, 'top-up', 'add', 'fill') && !after.everyday;
   }

@@ -15,7 +15,7 @@ import { afterTopUp } from './top-up-order.ts';
 import { verbOf } from './top-up-verb.ts';
 
 /** `topped up 12 l`, `5 l, then another 4`, `topped up to the brim`: water put in, and the level that is said to follow. */
-export function recogniseTopUps(frame: Frame): Fact[] {
+export function recogniseTopUps(frame: Frame, told: readonly Fact[] = []): Fact[] {
   const facts: Fact[] = [];
   // The verb goes on governing while clauses hold nothing but amounts and names.
   let verb: number | null = null;
@@ -48,6 +48,8 @@ export function recogniseTopUps(frame: Frame): Fact[] {
     if (own === null && !leaning) {
       // `topped up the jars and the buckets, 2 l and 8 l`: the amounts come after the list.
       if (waiting && isOnlyNames(frame, clause)) continue;
+      // `added 30 ml A, 30 ml B and 10 l of water`: the verb is of all three.
+      if (verb !== null && told.some((fact) => isDoseIn(fact, clause))) continue;
       if (clause.from < clause.to) {
         settle();
         verb = null;
@@ -214,6 +216,10 @@ function isOnlyNames(frame: Frame, clause: Clause): boolean {
       .slice(clause.from, clause.to)
       .every((term) => term.kind === 'name' || means(term, 'article', 'place', 'filler', 'both'))
   );
+}
+
+function isDoseIn({ quantity, at }: Fact, { from, to }: Clause): boolean {
+  return quantity === 'dose' && at >= from && at < to;
 }
 
 /** Only amounts, names, `another`, `more`, and where to. */

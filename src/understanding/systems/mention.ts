@@ -220,15 +220,23 @@ function isSaidOfName(frame: Frame, i: number): boolean {
 function allSystems(frame: Frame, i: number): Mention {
   const clause = frame.clauseOf[i]!;
   const systems = frame.context.greenhouse.systems.map(({ id }) => id);
+  const count = countIn(frame, i);
   return {
     systems,
     from: i,
     to: i,
     clause,
     lastClause: clause,
-    unsure: false,
+    // `all three` of four: which of them nobody knows.
+    unsure: count !== null && count !== systems.length,
     written: frame.terms[i]!.text,
     slip: false,
     afterPlace: isAfterPlace(frame, i),
   };
+}
+
+/** How many `all three` are. */
+function countIn({ terms, lexicon }: Frame, i: number): number | null {
+  const last = terms[i]!.text.split(' ').at(-1)!;
+  return lexicon.own.phrases.get([last])?.number ?? null;
 }

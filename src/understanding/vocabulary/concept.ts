@@ -105,7 +105,11 @@ export type LevelConcept =
   | 'below'
   | 'low'
   | 'deep'
-  | 'whole';
+  | 'whole'
+  /** Of a vessel as an amount: a full can, a whole jug. */
+  | 'measure-full'
+  /** What is left over of an amount and goes elsewhere: the rest into the jars. */
+  | 'remainder';
 
 export type DeedConcept =
   /** topped up, filled: they need litres. */

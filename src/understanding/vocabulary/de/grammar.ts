@@ -336,6 +336,7 @@ export const grammar: Words<GrammarConcept> = {
   ],
   before: ['vorher', 'davor', 'zuvor', 'vor dem', 'vor der', 'bevor', 'vordem', 'zunächst'],
   after: [
+    'später',
     'nach',
     'nach dem',
     'nach der',

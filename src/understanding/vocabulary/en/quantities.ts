@@ -320,6 +320,8 @@ export const levels: Words<LevelConcept> = {
     'nearly out',
     'almost out',
   ],
+  'measure-full': ['full', 'whole', 'entire', 'brimming', 'filled', 'complete'],
+  remainder: ['rest', 'the rest', 'remainder', 'the remainder', 'the remaining'],
   whole: ['whole', 'entire', 'completely', 'entirely'],
   deep: [
     'deep',
