@@ -14,6 +14,7 @@ import { Reception } from './arriving/reception.ts';
 import { channel } from './channel-name.ts';
 import { type Claim, openClaims } from './claims.ts';
 import { describeError, withoutToken } from './describe-error.ts';
+import { plainFetch } from './plain-fetch.ts';
 import { Pulse } from './pulse.ts';
 import { wantedUpdates } from './reading/read-update.ts';
 import { registerCommands } from './register-commands.ts';
@@ -70,7 +71,11 @@ export class Telegram {
         given.report(level, withoutToken(sentence, token));
       },
     };
-    const client = { timeoutSeconds: callTimeoutS, ...(apiRoot === null ? {} : { apiRoot }) };
+    const client = {
+      timeoutSeconds: callTimeoutS,
+      fetch: plainFetch,
+      ...(apiRoot === null ? {} : { apiRoot }),
+    };
     this.#options = options;
     this.#api = new Api(token, client);
     // The poller watches over its requests itself: the platform holds them for half a minute.
