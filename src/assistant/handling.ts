@@ -56,6 +56,8 @@ export class Handling {
   newGreenhouse: Greenhouse | null = null;
   readonly newArrangements: Arrangement[] = [];
   readonly householdChanges: HouseholdChange[] = [];
+  /** The texts already looked through for what may hurt: each is by one of the use-cases. */
+  readonly searchedForDangers = new Set<string>();
   #lastOutgoingNo: number;
   #isInPassing = false;
 

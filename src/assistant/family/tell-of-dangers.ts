@@ -21,6 +21,8 @@ export function hearersOfDanger({ standing, heard, nowMs }: Handling): readonly 
  * kind once however often the message is edited, and the teller is told what to do first.
  */
 export function tellOfDangers(handling: Handling, text: string, around: Surroundings): void {
+  if (handling.searchedForDangers.has(text)) return;
+  handling.searchedForDangers.add(text);
   const { messageId, member } = handling.heard;
   const said = readDangers(text, contextOf(handling, around));
   const fresh = said.filter(
