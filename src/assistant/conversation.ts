@@ -75,6 +75,7 @@ export function newConversation(handle: string): Conversation {
 }
 
 const namedForMs = 10 * 60_000;
+const inOneBreathMs = 15_000;
 const typedAnswerForMs = 30 * 60_000;
 const questionsKept = 20;
 const receiptsKept = 50;
@@ -113,10 +114,18 @@ export function withNamed(
   { messageId, atMs }: Omit<NamedSystem, 'system'>,
 ): Conversation {
   const stillRecent = conversation.named.filter((named) => atMs - named.atMs <= namedForMs);
-  return {
-    ...conversation,
-    named: [...stillRecent, ...systems.map((system) => ({ system, messageId, atMs }))],
-  };
+  const now = systems.map((system) => ({ system, messageId, atMs }));
+  return { ...conversation, named: thinned([...stillRecent, ...now]) };
+}
+
+/** Without those that tell nothing: just before and just after them the same system was named. */
+function thinned(named: readonly NamedSystem[]): readonly NamedSystem[] {
+  return named.filter(({ system }, position) => {
+    const same = (other: NamedSystem): boolean => other.system === system;
+    const before = named.slice(0, position).findLast(same);
+    const after = named.slice(position + 1).find(same);
+    return !before || !after || Math.abs(after.atMs - before.atMs) > inOneBreathMs;
+  });
 }
 
 /** Forgets what a message raised and named: it was edited. */
