@@ -222,6 +222,7 @@ export class Telegram {
     this.#poller = new Poller({
       api: this.#pollApi,
       takeIn: (updates) => intake.takeIn(updates),
+      answered: async (atMostMs) => this.#sender?.rested(atMostMs),
       heard: () => pulse.heard(),
       report,
     });

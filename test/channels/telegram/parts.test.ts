@@ -234,6 +234,7 @@ describe('the poller', () => {
         taken.push(...updates.map(({ update_id }) => update_id));
         return Promise.resolve();
       },
+      answered: () => Promise.resolve(),
       heard: () => Promise.resolve(),
       report: (level, sentence) => reports.push(`${level} ${sentence}`),
       watchdogMs: 50,

@@ -10,6 +10,8 @@ export interface PollerOptions {
   readonly api: Api;
   /** Takes updates in; rejects where they must come again. */
   readonly takeIn: (updates: readonly Update[]) => Promise<void>;
+  /** Resolves when what was taken in is answered as well, or after so long. */
+  readonly answered: (atMostMs: number) => Promise<void>;
   /** The platform has answered. */
   readonly heard: () => Promise<void>;
   readonly report: (level: 'info' | 'warn' | 'error', sentence: string) => void;
@@ -21,7 +23,10 @@ export interface PollerOptions {
 
 const defaultPollS = 30;
 const defaultWatchdogMs = 90_000;
-const mostUpdates = 100;
+/** Few, so that the first is answered before the last is read. */
+const mostUpdates = 16;
+/** Those who write at the same time are taken in together: that serves all of them sooner. */
+const answerPatienceMs = 25;
 /** Asked again at once, two processes would throw each other out without end. */
 const conflictWaitMs = 5000;
 
@@ -30,7 +35,7 @@ const conflictSentence =
 
 /**
  * Asks for updates, has them stored, and confirms them by asking for what follows. The states: asking
- * → storing → asking on; after a fault a pause that grows.
+ * → storing → waiting a moment for the answers → asking on; after a fault a pause that grows.
  */
 export class Poller {
   readonly #options: PollerOptions;
@@ -82,7 +87,8 @@ export class Poller {
   }
 
   async #once(): Promise<void> {
-    const { pollS = defaultPollS, watchdogMs = defaultWatchdogMs, takeIn, heard } = this.#options;
+    const { pollS = defaultPollS, watchdogMs = defaultWatchdogMs } = this.#options;
+    const { takeIn, answered, heard } = this.#options;
     const updates = await this.#ask(
       {
         ...(this.#offset === undefined ? {} : { offset: this.#offset }),
@@ -97,6 +103,7 @@ export class Poller {
     await takeIn(updates);
     // The order is the platform's: after a week of silence the numbers may start anywhere.
     this.#offset = last.update_id + 1;
+    await answered(answerPatienceMs);
   }
 
   async #ask(

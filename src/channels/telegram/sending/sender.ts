@@ -27,6 +27,7 @@ export class Sender {
   #isFree = false;
   #isStandingBy = false;
   #leased: PendingOutgoing | null = null;
+  #atRest: (() => void)[] = [];
 
   constructor(options: TelegramOptions, delivery: Delivery) {
     this.#options = options;
@@ -65,6 +66,18 @@ export class Sender {
     this.#wakeUp.call();
   }
 
+  /** Waits until all that it knows of is sent or put off, but not for longer than that. */
+  async rested(atMostMs: number): Promise<void> {
+    const isAtWork = !this.#isFree || this.#leased !== null || this.#waiting.knowsSome();
+    if (!isAtWork) return;
+    const rest = new Promise<true>((resolve) => {
+      this.#atRest.push(() => {
+        resolve(true);
+      });
+    });
+    await within(atMostMs, rest);
+  }
+
   /** Sends what is being sent, and no more. */
   async stop(): Promise<void> {
     this.#isStopping = true;
@@ -79,6 +92,7 @@ export class Sender {
       try {
         let next = await this.#take();
         while (next) next = await this.#send(next);
+        for (const tell of this.#atRest.splice(0)) tell();
         await this.#rest();
       } catch (error) {
         report('error', `The outbox could not be read: ${describeError(error)}`);

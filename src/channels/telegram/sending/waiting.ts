@@ -36,6 +36,10 @@ export class Waiting {
     if (kept.length < here.length) this.expectMore();
   }
 
+  knowsSome(): boolean {
+    return this.#known.length > 0;
+  }
+
   /** There may be something that is not known here. */
   expectMore(): void {
     this.#mayBeMore = true;
