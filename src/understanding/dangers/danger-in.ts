@@ -15,6 +15,7 @@ import {
 import { isCrop, means, type Term } from '../reading/term.ts';
 import { productAt } from '../recognisers/products.ts';
 import type { Concept } from '../vocabulary/concept.ts';
+import { isExplained } from './explained-water.ts';
 
 /** What may hurt somebody, and the term that tells it. */
 export interface DangerFound {
@@ -33,7 +34,8 @@ export function dangerIn(
 ): DangerFound | null {
   const found = namedIn(frame, clause);
   if (!found || !isPlain(frame, clause, found.at, moods[found.at] ?? null)) return null;
-  return isDenied(frame, clause, found.at) || isOver(frame, clause, found.at) ? null : found;
+  if (isDenied(frame, clause, found.at) || isOver(frame, clause, found.at)) return null;
+  return found.of === 'leak' && isExplained(frame, found.at) ? null : found;
 }
 
 /** `what do I do if the bench leaks`: somebody wants to know what to do about it, before or after it happens. */

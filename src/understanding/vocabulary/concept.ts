@@ -178,6 +178,17 @@ export type TroubleConcept =
   | 'caustic'
   | 'spilling'
   | 'on-floor'
+  /** Water that lies there, wherever it came from: a puddle. */
+  | 'lying-water'
+  | 'wet-floor'
+  /** Why a floor is wet that nobody need fear: mopping. */
+  | 'wet-work'
+  /** Water that may be spilled: the watering can's, the rain's. */
+  | 'harmless-water'
+  /** By whoever tells it: that was me. */
+  | 'own-doing'
+  /** Not sure, or there again: a cause named so settles nothing. */
+  | 'in-doubt'
   /** Said of it: it is over. */
   | 'ceased'
   /** Where it hurts: on the skin, in the eye, swallowed. */

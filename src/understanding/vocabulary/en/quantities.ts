@@ -977,6 +977,8 @@ export const deeds: Words<DeedConcept> = {
     'dosing',
   ],
   'other-deed': [
+    'mopped up',
+    'mopped it up',
     'cleaned',
     'wiped',
     'scrubbed',
