@@ -1,5 +1,6 @@
 import { isSlipOf } from '../reading/slip.ts';
 import type { Token } from '../reading/token.ts';
+import { vocabularies } from '../vocabulary/languages.ts';
 import type { Pattern } from './pattern.ts';
 
 /** Reads what stands in a slot; undefined: that cannot stand there. */
@@ -45,5 +46,14 @@ function startsWith(words: readonly Token[], at: number, phrase: readonly string
 }
 
 function isWord(said: string, word: string): boolean {
-  return said === word || isSlipOf(said, word);
+  // `on Monday` is one day, and no slip of `on Mondays`.
+  return said === word || (!dayNames().has(said) && isSlipOf(said, word));
+}
+
+// Filled when the first word is compared.
+let allDayNames: ReadonlySet<string> | null = null;
+
+function dayNames(): ReadonlySet<string> {
+  allDayNames ??= new Set(Object.values(vocabularies).flatMap(({ weekdays }) => weekdays.flat()));
+  return allDayNames;
 }
