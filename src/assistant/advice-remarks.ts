@@ -1,6 +1,7 @@
 import type { Entry } from '../greenhouse/entry.ts';
 import { localDateOf } from '../greenhouse/local-time.ts';
 import type { Member } from '../greenhouse/member.ts';
+import { sameData } from '../greenhouse/set-up/same-data.ts';
 import type { System } from '../greenhouse/system.ts';
 import { latestEntry } from '../logbook/logbook.ts';
 import { cleanDuties } from '../planning/clean-duties.ts';
@@ -13,7 +14,7 @@ import { contradictedBy } from '../planning/meter-comparison.ts';
 import { ROOT_OXYGEN } from '../science/oxygen/oxygen-limits.ts';
 import { boardQuestion } from './board-question.ts';
 import { probeRemarks } from './probe-remarks.ts';
-import type { AdviceRemark } from './replies/advice.ts';
+import type { AdviceRemark, RefusedDose } from './replies/advice.ts';
 import type { Standing } from './standing.ts';
 
 /** What the entries just logged call for: the next part of a dose, a calibration's verdict, care. */
@@ -25,10 +26,24 @@ export function adviceRemarks(
   const needsPlanning = logged.some(({ quantity }) => planned.has(quantity));
   const question = needsPlanning ? boardQuestion(standing, standing.nowMs) : null;
   return [
-    ...(question ? logged.flatMap((entry) => onEntry(entry, question, member)) : []),
+    ...(question ? refusedOnce(logged.flatMap((entry) => onEntry(entry, question, member))) : []),
     ...logged.flatMap((entry) => care(entry, standing)),
     ...probeRemarks(logged, standing),
   ];
+}
+
+/** What keeps every dose of a system from being told, such as a level nobody knows, is told once. */
+function refusedOnce(remarks: readonly AdviceRemark[]): readonly AdviceRemark[] {
+  const refusals: RefusedDose[] = [];
+  return remarks.filter((remark) => {
+    if (remark.kind !== 'dose-refused') return true;
+    const { system, because } = remark.refused;
+    const isTold = refusals.some(
+      (other) => other.system === system && sameData(other.because, because),
+    );
+    if (!isTold) refusals.push(remark.refused);
+    return !isTold;
+  });
 }
 
 const planned: ReadonlySet<Entry['quantity']> = new Set(['ph', 'ec', 'dose', 'fill-time']);
