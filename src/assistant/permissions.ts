@@ -52,6 +52,7 @@ export const permissions: Readonly<Record<UseCase, Row>> = {
   'settle-away': ownUnlessGrower,
   'settle-back': ownUnlessGrower,
   'settle-cannot-go': ownUnlessGrower,
+  'settle-can-go': ownUnlessGrower,
   'settle-covers': ownUnlessGrower,
   'settle-rota': ownUnlessGrower,
   'settle-claim': ownUnlessGrower,

@@ -29,6 +29,13 @@ export type ArrangementDraft =
       readonly until: LocalDate;
       readonly reason: string | null;
     }
+  /** Can go on those days after all, whatever was told before. */
+  | {
+      readonly kind: 'can-go';
+      readonly handle: string;
+      readonly from: LocalDate;
+      readonly until: LocalDate;
+    }
   /** The weekdays on which the member goes, Monday 1 to Sunday 7. */
   | { readonly kind: 'rota'; readonly handle: string; readonly weekdays: readonly number[] }
   /** Takes the duties of one system, or of one kind; both null: all of that day. */

@@ -51,10 +51,14 @@ export class Roster {
   canGo(handle: string, date: LocalDate): boolean {
     if (this.absenceOn(handle, date)) return false;
     const declined = this.#settled.findLastIndex(
-      (each) => each.kind === 'cannot-go' && isWithin(date, each) && isOf(each, handle),
+      (each) =>
+        (each.kind === 'cannot-go' || each.kind === 'can-go') &&
+        isWithin(date, each) &&
+        isOf(each, handle),
     );
-    if (declined < 0) return true;
-    const isOwn = (this.#settled[declined] as Of<'cannot-go'>).handle !== null;
+    const last = this.#settled[declined];
+    if (last?.kind !== 'cannot-go') return true;
+    const isOwn = last.handle !== null;
     // Whoever takes a day over after having declined it can go after all.
     return this.#settled
       .slice(declined + 1)
@@ -209,7 +213,7 @@ function isMeantFor({ byHandle, handles, from, until }: Of<'covers'>, handle: st
   return byHandle === handle || (handles.length === 1 && from === until);
 }
 
-function isOf({ handle }: Of<'cannot-go'>, member: string): boolean {
+function isOf({ handle }: Of<'cannot-go'> | Of<'can-go'>, member: string): boolean {
   return handle === null || handle === member;
 }
 

@@ -35,11 +35,11 @@ const textTo = (lines: readonly OutLine[], to: string): string =>
 
 describe('A turn', () => {
   it.each([
-    ['olli', "I'll go for Priya today", 'Olli goes today.', 'To do today:'],
-    ['olli', "I'll go for Priya", 'Olli goes today.', 'To do today:'],
-    ['olli', 'Olli instead of Priya today', 'Olli goes today.', 'To do today:'],
-    ['tomas', 'ich geh heute für Priya', 'Tomas geht heute.', 'Heute zu tun:'],
-    ['tomas', 'ich gehe für Priya', 'Tomas geht heute.', 'Heute zu tun:'],
+    ['olli', "I'll go for Priya today", 'You go today.', 'To do today:'],
+    ['olli', "I'll go for Priya", 'You go today.', 'To do today:'],
+    ['olli', 'Olli instead of Priya today', 'You go today.', 'To do today:'],
+    ['tomas', 'ich geh heute für Priya', 'Du gehst heute.', 'Heute zu tun:'],
+    ['tomas', 'ich gehe für Priya', 'Du gehst heute.', 'Heute zu tun:'],
   ])('is taken over by %s: “%s”, who is told the work of the day', async (by, text, goes, work) => {
     const say = await underWay();
     const said = await say('08:40', by, text);
@@ -70,7 +70,7 @@ describe('A turn', () => {
     const say = await underWay();
     await say('08:40', 'olli', "I'll go for Priya today");
     const said = await say('08:45', 'priya', "I'll go myself after all");
-    expect(textTo(said, 'priya').split('\n')[0]).toBe('Priya goes today.');
+    expect(textTo(said, 'priya').split('\n')[0]).toBe('You go today.');
     expect(textTo(said, 'olli')).toContain('you need not go today');
   });
 
@@ -84,6 +84,6 @@ describe('A turn', () => {
   it('for one system is a claim of whoever says so', async () => {
     const say = await underWay();
     const said = await say('08:40', 'olli', "I'll do the jars for Priya");
-    expect(textTo(said, 'olli')).toContain('Olli takes Jar shelf today.');
+    expect(textTo(said, 'olli')).toContain('You take Jar shelf today.');
   });
 });

@@ -30,7 +30,7 @@ describe('Undo after something was settled about who goes', () => {
     const [undone] = await say('tomas', 'undo');
     expect(undone).toMatchObject({
       kind: 'answer',
-      text: 'Taken back: Tomas takes Jar shelf tonight.',
+      text: 'Taken back: You take Jar shelf tonight.',
     });
     const [struck] = await say('tomas', 'undo');
     expect(struck).toMatchObject({ kind: 'correction', struck: [{ value: 5.9 }, { value: 2.2 }] });
@@ -50,7 +50,7 @@ describe('Undo after something was settled about who goes', () => {
     const { say } = talking(openRehearsal(store));
     await say('ines', 'away from Friday to the 16th');
     const [undone] = await say('ines', 'undo');
-    expect(undone?.text).toBe('Taken back: Ines is away from Friday 7 May to Sunday 16 May.');
+    expect(undone?.text).toBe('Taken back: You are away from Friday 7 May to Sunday 16 May.');
     const [plan] = await say('ines', 'show me the plan');
     expect(plan?.text).toContain('Nobody is away');
   });
@@ -73,6 +73,6 @@ describe('Undo after something was settled about who goes', () => {
     await say('max', 'ich übernehme heute Abend die Gläser');
     await say('max', 'am Freitag kann ich nicht');
     const [undone] = await say('max', 'rückgängig');
-    expect(undone?.text).toContain('Zurückgenommen: Am Freitag kann Max nicht gehen.');
+    expect(undone?.text).toContain('Zurückgenommen: Am Freitag kannst du nicht gehen.');
   });
 });

@@ -28,6 +28,7 @@ const settled: OfEach<ArrangementDraft> = {
   news: { kind: 'news', handle: 'ines', every: 'never' },
   covers: { kind: 'covers', handles: ['tomas', 'priya'], from, until },
   'cannot-go': { kind: 'cannot-go', handle: null, from, until: from, reason: null },
+  'can-go': { kind: 'can-go', handle: 'tomas', from, until: from },
   rota: { kind: 'rota', handle: 'tomas', weekdays: [1, 4] },
   claim: {
     kind: 'claim',
@@ -111,6 +112,15 @@ export const familyAnswers: OfEach<FamilyAnswer> = {
     items: Object.values(settled),
     instead: [{ handle: 'olli' }],
     unjoined: ['olli'],
+  },
+  'after-all': {
+    kind: 'after-all',
+    handle: 'tomas',
+    from,
+    until,
+    was: 'hindered',
+    turns: [from],
+    others: ['priya'],
   },
   unsettled: { kind: 'unsettled', items: Object.values(settled) },
   'away-plan': {

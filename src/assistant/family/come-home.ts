@@ -8,7 +8,7 @@ import { may } from '../permissions.ts';
 import type { AlertTold } from '../replies/family.ts';
 import { undoSettledRow } from '../use-cases/undo-last.ts';
 import { absenceToEnd, spanOf } from './absence-to-end.ts';
-import { askOrPlan, tellPlan } from './go-away.ts';
+import { askOrPlan, goAway, tellPlan } from './go-away.ts';
 import { refuse } from './refuse.ts';
 import { rosterOf } from './roster-of.ts';
 
@@ -27,6 +27,11 @@ export function comeHome(
   const today = localDateOf(nowMs, greenhouse.timeZone);
   const roster = rosterOf(standing);
   const absence = absenceToEnd(roster, handle, today);
+  if (!absence && on !== null && on > today) {
+    // `only back on Friday`, and nobody had heard of going away.
+    const days = { from: today, until: plusDays(on, -1) };
+    return goAway(handling, { kind: 'away', handle, days });
+  }
   if (!absence) {
     handling.say({ kind: 'answer', answer: { kind: 'nobody-away' } });
     return;

@@ -7,6 +7,7 @@ import type { Handling } from '../handling.ts';
 import type { Surroundings } from '../use-cases/hear-message.ts';
 import { answerWhoGoes } from './answer-family.ts';
 import { comeHome } from './come-home.ts';
+import { goAfterAll } from './go-after-all.ts';
 import { type AwayAsked, goAway, tellPlan } from './go-away.ts';
 import { settle } from './settle.ts';
 import { tellHowTo } from './tell-how-to.ts';
@@ -60,7 +61,7 @@ function act(
   { alerts }: Surroundings,
 ): void {
   const toSettle = arrangings.filter(
-    ({ kind }) => !['who-goes', 'plan', 'how-to', 'away', 'back'].includes(kind),
+    ({ kind }) => !['who-goes', 'plan', 'how-to', 'away', 'back', 'can-go'].includes(kind),
   );
   if (toSettle.length > 0) settle(handling, toSettle, asked);
   for (const each of arrangings) {
@@ -70,6 +71,9 @@ function act(
         break;
       case 'back':
         comeHome(handling, each, alerts);
+        break;
+      case 'can-go':
+        goAfterAll(handling, each);
         break;
       case 'who-goes':
         answerWhoGoes(handling, each.days);

@@ -66,7 +66,7 @@ function ofDays(change: Change, standing: Standing): readonly Notice[] {
   return standing.greenhouse.members
     .filter(({ handle }) => handle !== by)
     .flatMap(({ handle }): readonly Notice[] => {
-      const told = daysTold(handle, change);
+      const told = daysTold(handle, change, growers);
       const days = told.filter((day) => goerOn(day, change, growers) !== handle);
       const isNamedAnew = settled.some(
         (each) => each.kind === 'covers' && each.handles.includes(handle),
@@ -91,14 +91,30 @@ function ofDays(change: Change, standing: Standing): readonly Notice[] {
 }
 
 /** Days still to come on which it was their turn, and that they had been told of. */
-function daysTold(handle: string, change: Change): readonly LocalDate[] {
+function daysTold(
+  handle: string,
+  change: Change,
+  growers: readonly string[],
+): readonly LocalDate[] {
   const { before, earlier, on } = change;
   const days = earlier.flatMap((each) => {
     const said = each.kind === 'taken-back' ? each.stood?.settled : each;
-    if (said?.kind !== 'covers' || !said.handles.includes(handle)) return [];
-    return daysBetweenBoth(said.from < on ? on : said.from, said.until);
+    if (!said || !isToldTo(said, handle)) return [];
+    const days = daysBetweenBoth(said.from < on ? on : said.from, said.until);
+    if (said.kind === 'covers') return days;
+    // That somebody cannot go is told to whoever comes next only while a grower is away.
+    return days.filter((day) => growers.some((each) => before.absenceOn(each, day)));
   });
   return [...new Set(days)].toSorted().filter((day) => before.coversOn(day).includes(handle));
+}
+
+/** By whoever put them down, or by whoever could not go, so that their turn came. */
+function isToldTo(
+  said: Arrangement,
+  handle: string,
+): said is Extract<Arrangement, { kind: 'covers' | 'cannot-go' }> {
+  if (said.kind === 'covers') return said.handles.includes(handle);
+  return said.kind === 'cannot-go' && said.handle !== null && said.handle !== handle;
 }
 
 /** Put down for that day by a word that stood until now. */

@@ -106,8 +106,15 @@ function draftsOf(
   const today = localDateOf(handling.nowMs, greenhouse.timeZone);
   switch (each.kind) {
     case 'cannot-go': {
-      const { kind, handle, days, reason } = each;
-      return [{ kind, handle, ...days, reason }];
+      const { kind, handle, days, system, reason } = each;
+      const on = days.from;
+      const hadTaken = rosterOf(handling.standing)
+        .claimsOn(on)
+        .some((claim) => claim.handle === handle && claim.system === system);
+      // What was taken of one system is given back, and the day stays theirs.
+      return handle !== null && system !== null && hadTaken
+        ? [{ kind: 'release', handle, system, on, reason }]
+        : [{ kind, handle, ...days, reason }];
     }
     case 'covers': {
       if (each.isInstead) {

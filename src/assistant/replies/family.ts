@@ -21,6 +21,18 @@ export type FamilyAnswer =
       /** Named in it, and not reached by anything: somebody has to tell them. */
       readonly unjoined?: readonly string[];
     }
+  /** Of days on which somebody can go after all; `was`: what stood against it, nothing is settled but where they were hindered. */
+  | {
+      readonly kind: 'after-all';
+      readonly handle: string;
+      readonly from: LocalDate;
+      readonly until: LocalDate;
+      readonly was: 'hindered' | 'free' | 'away';
+      /** Those of the days that are theirs now. */
+      readonly turns: readonly LocalDate[];
+      /** Whose the others are. */
+      readonly others: readonly string[];
+    }
   /** What was settled holds no more. */
   | { readonly kind: 'unsettled'; readonly items: readonly ArrangementDraft[] }
   | {

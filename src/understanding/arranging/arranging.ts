@@ -17,8 +17,12 @@ export type Arranging =
       readonly kind: 'cannot-go';
       readonly handle: string | null;
       readonly days: Days;
+      /** The work of one system that is not done then; null: none is named. */
+      readonly system: SystemId | null;
       readonly reason: string | null;
     }
+  /** They can go after all; days null: on those on which they could not. */
+  | { readonly kind: 'can-go'; readonly handle: string; readonly days: Days | null }
   /** handles empty: nobody; days null: all that are asked about. */
   | {
       readonly kind: 'covers';

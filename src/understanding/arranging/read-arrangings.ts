@@ -3,9 +3,10 @@ import { type Folded, fold } from '../reading/fold.ts';
 import { type Lexicon, languageOf, lexiconFor } from '../reading/lexicon.ts';
 import { tokenise } from '../reading/tokenise.ts';
 import type { Arranging } from './arranging.ts';
+import { ClauseView, isFiller } from './clause-view.ts';
 import { type Clause, clausesOf } from './clauses.ts';
 import { type Piece, piecesOf } from './piece.ts';
-import { ClauseView, isFiller, readClause } from './read-clause.ts';
+import { readClause } from './read-clause.ts';
 
 export interface Arranged {
   readonly arrangings: readonly Arranging[];

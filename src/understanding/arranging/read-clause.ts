@@ -1,103 +1,7 @@
-import type { DutyKind } from '../../greenhouse/duty.ts';
-import { type LocalDate, localDateOf } from '../../greenhouse/local-time.ts';
-import type { SystemId } from '../../greenhouse/system.ts';
-import type { Context } from '../context.ts';
 import type { ArrangingConcept } from '../vocabulary/arranging-words.ts';
 import type { Arranging } from './arranging.ts';
-import type { Clause } from './clauses.ts';
-import { type DaysSaid, daysAt } from './days-said.ts';
-import type { Piece } from './piece.ts';
-
-/** A clause with what stands in it, found once. */
-export class ClauseView {
-  readonly pieces: readonly Piece[];
-  readonly isQuestion: boolean;
-  readonly today: LocalDate;
-  readonly me: string;
-  readonly said: DaysSaid | null;
-  /** Pieces that are no part of the days. */
-  readonly rest: readonly Piece[];
-
-  constructor({ pieces, isQuestion }: Clause, context: Context) {
-    this.pieces = pieces;
-    this.isQuestion = isQuestion;
-    this.today = localDateOf(context.writtenAtMs, context.greenhouse.timeZone);
-    this.me = context.member.handle;
-    const start = pieces.findIndex((_, i) => daysAt(pieces, i, this.today) !== null);
-    this.said = start < 0 ? null : daysAt(pieces, start, this.today);
-    const end = this.said?.end ?? 0;
-    this.rest = start < 0 ? pieces : [...pieces.slice(0, start), ...pieces.slice(end)];
-  }
-
-  has(...concepts: readonly ArrangingConcept[]): boolean {
-    return this.rest.some((piece) => concepts.some((concept) => piece.concepts.has(concept)));
-  }
-
-  starts(...concepts: readonly ArrangingConcept[]): boolean {
-    const first = this.rest.find(({ concepts: meant }) => !isFiller(meant));
-    return first !== undefined && concepts.some((concept) => first.concepts.has(concept));
-  }
-
-  get systems(): readonly SystemId[] {
-    return [...new Set(this.rest.flatMap(({ system }) => system ?? []))];
-  }
-
-  get members(): readonly string[] {
-    return [...new Set(this.rest.flatMap(({ member }) => member ?? []))];
-  }
-
-  /** Those in whose place somebody goes: `for Priya`. */
-  get replaced(): readonly string[] {
-    return this.rest.flatMap(({ member }, i) =>
-      member !== null && this.rest[i - 1]?.concepts.has('instead-of') ? [member] : [],
-    );
-  }
-
-  /** Those named who are to go themselves. */
-  get goers(): readonly string[] {
-    return this.members.filter((member) => !this.replaced.includes(member));
-  }
-
-  /** Numbers left over: litres, readings. Such a clause tells something and settles nothing. */
-  get hasFigures(): boolean {
-    return this.rest.some(
-      ({ number, date, concepts }) => date !== null || (number !== null && concepts.size === 0),
-    );
-  }
-
-  get strangers(): number {
-    return this.rest.filter(({ isStrange }) => isStrange).length;
-  }
-
-  get duty(): DutyKind | null {
-    for (const [concept, duty] of duties) if (this.has(concept)) return duty;
-    return null;
-  }
-
-  /** Who it is about: somebody named, else the speaker where they speak of themselves. */
-  get subject(): string | null {
-    const [named] = this.members;
-    if (named !== undefined) return named;
-    return this.has('self', 'self-will', 'self-is') ? this.me : null;
-  }
-}
-
-const duties: readonly (readonly [ArrangingConcept, DutyKind])[] = [
-  ['calibrate', 'calibration'],
-  ['dose', 'dose'],
-  ['air', 'aeration'],
-  ['change', 'reservoir-change'],
-  ['clean', 'clean'],
-  ['check', 'check'],
-  ['top-up', 'top-up'],
-];
-
-/** Says nothing where it stands alone. */
-export function isFiller(meant: ReadonlySet<ArrangingConcept>): boolean {
-  return (
-    meant.has('filler') && [...meant].every((each) => each === 'filler' || each === 'after-all')
-  );
-}
+import type { ClauseView } from './clause-view.ts';
+import { canGoAfterAll, cannotGo } from './hindrance.ts';
 
 /** What a clause settles; null: nothing. `isExpected`: who covers was just asked. */
 export function readClause(view: ClauseView, isCoverAsked: boolean): Arranging | null {
@@ -107,6 +11,7 @@ export function readClause(view: ClauseView, isCoverAsked: boolean): Arranging |
     away(view) ??
     back(view) ??
     cannotGo(view) ??
+    canGoAfterAll(view) ??
     givenBack(view) ??
     rota(view) ??
     claimed(view) ??
@@ -167,24 +72,6 @@ function back(view: ClauseView): Arranging | null {
   );
   if (!fits) return null;
   return { kind: 'back', handle: view.subject ?? view.me, on: view.said?.days.from ?? null };
-}
-
-function cannotGo(view: ClauseView): Arranging | null {
-  const isNobody = view.has('nobody') && view.has('can', 'cannot', 'go', 'is');
-  const isUnable = view.has('cannot') || (view.has('can') && view.has('not'));
-  if (!isNobody && !isUnable) return null;
-  if (!view.said || view.systems.length > 0 || view.isQuestion || view.has('past')) return null;
-  if (view.said.days.until < view.today) return null;
-  const because = view.rest.findIndex(({ concepts }) => concepts.has('because'));
-  const reason =
-    because < 0 || because === view.rest.length - 1
-      ? null
-      : view.rest
-          .slice(because + 1)
-          .map(({ text }) => text)
-          .join(' ');
-  const handle = isNobody ? null : (view.subject ?? view.me);
-  return { kind: 'cannot-go', handle, days: view.said.days, reason };
 }
 
 function givenBack(view: ClauseView): Arranging | null {

@@ -11,6 +11,12 @@ export type ArrangingConcept =
   | 'will'
   | 'can'
   | 'cannot'
+  /** Said of a day: it is one on which somebody can go. */
+  | 'suits'
+  /** Said of somebody. */
+  | 'has-time'
+  /** Tells of the past, but of now beside `has-time`: ich habe gewischt, ich habe Zeit. */
+  | 'has'
   | 'not'
   | 'nobody'
   | 'anybody'
@@ -22,6 +28,12 @@ export type ArrangingConcept =
   | 'condition'
   | 'from'
   | 'until'
+  /** A day on which it is over: can't before Friday. */
+  | 'before'
+  /** Beside a day: the first of all. */
+  | 'not-before'
+  /** The same before `from`. */
+  | 'only'
   | 'on'
   | 'for-so-long'
   | 'then'

@@ -24,5 +24,5 @@ const unitWords: UnitWords = {
 };
 
 export function speaking(reader: Reader): Speaker {
-  return new Speaker(reader, 'de', unitWords);
+  return new Speaker(reader, 'de', { units: unitWords, you: 'du' });
 }

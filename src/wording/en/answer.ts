@@ -43,6 +43,7 @@ export function answerText(answer: Answer, s: Speaker): string {
     case 'notes':
       return notesText(answer, s);
     case 'settled':
+    case 'after-all':
     case 'unsettled':
     case 'away-plan':
     case 'home-coming':

@@ -25,9 +25,8 @@ const unitWords: UnitWords = {
 
 /** Whoever counts in US gallons also writes dates and clock times the American way. */
 export function speaking(reader: Reader): Speaker {
-  return new Speaker(
-    reader,
-    reader.greenhouse.units.volume === 'gal' ? 'en-US' : 'en-GB',
-    unitWords,
-  );
+  return new Speaker(reader, reader.greenhouse.units.volume === 'gal' ? 'en-US' : 'en-GB', {
+    units: unitWords,
+    you: 'you',
+  });
 }

@@ -5,9 +5,17 @@ import type { Reader } from '../wording.ts';
 import { asWritten, type Measure, type MeasureUnit } from './measure.ts';
 import { type Nearness, nearness } from './nearness.ts';
 import { numberText } from './number-text.ts';
+import type { Person } from './person.ts';
 
 /** What stands after a number, its space included. */
 export type UnitWords = Readonly<Record<MeasureUnit, string>>;
+
+/** The words of a language that a speaker needs for itself. */
+export interface SpeakerWords {
+  readonly units: UnitWords;
+  /** The reader as the subject of a sentence. */
+  readonly you: string;
+}
 
 /** A reader, with the numbers, lists and dates of one language. */
 export class Speaker {
@@ -16,15 +24,15 @@ export class Speaker {
   readonly today: LocalDate;
   readonly locale: string;
   readonly #handle: string | null;
-  readonly #unitWords: UnitWords;
+  readonly #words: SpeakerWords;
 
-  constructor(reader: Reader, locale: string, unitWords: UnitWords) {
+  constructor(reader: Reader, locale: string, words: SpeakerWords) {
     this.greenhouse = reader.greenhouse;
     this.nowMs = reader.nowMs;
     this.today = localDateOf(reader.nowMs, reader.greenhouse.timeZone);
     this.locale = locale;
     this.#handle = reader.handle ?? null;
-    this.#unitWords = unitWords;
+    this.#words = words;
   }
 
   get units(): Reader['greenhouse']['units'] {
@@ -38,7 +46,7 @@ export class Speaker {
 
   /** `12 L` */
   amount(told: Measure): string {
-    return `${this.number(told)}${this.#unitWords[told.unit]}`;
+    return `${this.number(told)}${this.#words.units[told.unit]}`;
   }
 
   /** `12` */
@@ -71,6 +79,15 @@ export class Speaker {
 
   member(handle: string): string {
     return this.greenhouse.members.find((member) => member.handle === handle)?.name ?? handle;
+  }
+
+  /** Whom a sentence is about, the reader as `you`. */
+  person(handle: string): Person {
+    const isReader = this.isReader(handle);
+    return {
+      name: isReader ? this.#words.you : this.member(handle),
+      verb: (ofReader, ofAnother) => (isReader ? ofReader : ofAnother),
+    };
   }
 
   dateOf(atMs: number): LocalDate {

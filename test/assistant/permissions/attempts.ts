@@ -114,6 +114,14 @@ export const attempts: Readonly<Record<UseCase, Attempts>> = {
     try: about("i can't go on saturday", "NAME can't go on saturday"),
     ofOthers: true,
   },
+  'settle-can-go': {
+    try: about(
+      'i can go on saturday after all',
+      'NAME can go on saturday after all',
+      "i can't go on saturday",
+    ),
+    ofOthers: true,
+  },
   'settle-covers': { try: about('i cover saturday', 'NAME covers saturday'), ofOthers: true },
   'settle-rota': { try: about('i go on mondays', 'NAME goes on mondays'), ofOthers: true },
   'settle-claim': {

@@ -34,6 +34,7 @@ const table: Readonly<Record<UseCase, string>> = {
   'settle-away': 'yes own own no',
   'settle-back': 'yes own own no',
   'settle-cannot-go': 'yes own own no',
+  'settle-can-go': 'yes own own no',
   'settle-covers': 'yes own own no',
   'settle-rota': 'yes own own no',
   'settle-claim': 'yes own own no',

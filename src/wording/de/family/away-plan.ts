@@ -10,17 +10,17 @@ import { roughVolume } from '../../spoken/volume.ts';
 import { dutyText } from '../duty-text.ts';
 
 import { suppliesText } from './away-supplies.ts';
-import { daysText } from './settled.ts';
+import { daysText, whoDoes } from './settled.ts';
 
 /** How long everything lasts, what to do first, who goes when with how much, and what is not safe. */
 export function awayPlanText(
   { handle, plan, isThought }: AnswerOf<'away-plan'>,
   s: Speaker,
 ): string {
-  const who = handle === s.member(handle) ? handle : s.member(handle);
+  const { name, verb } = s.person(handle);
   const heading = isThought
-    ? `Wenn ${who} ${daysText(plan.from, plan.until, s)} weg wäre (noch ist nichts vereinbart):`
-    : `${who} ist ${daysText(plan.from, plan.until, s)} weg. Der Plan, jeden Tag erneuert nach Wetter und Logbuch:`;
+    ? `Wenn ${name} ${daysText(plan.from, plan.until, s)} weg ${verb('wärst', 'wäre')} (noch ist nichts vereinbart):`
+    : `${whoDoes(handle, 'bist', 'ist', s)} ${daysText(plan.from, plan.until, s)} weg. Der Plan, jeden Tag erneuert nach Wetter und Logbuch:`;
   return [
     heading,
     ...plan.systems.map((each) => enduranceText(each, plan, s)),
@@ -102,7 +102,7 @@ function tripText({ date, by, topUps, lines }: PlannedTrip, s: Speaker): string 
   const water = litres > 0 ? `: zusammen etwa ${waterText(litres, s)} (${what.join(', ')})` : '';
   const others = toldDuties(lines, [], true).map((told) => dutyText(told.lines, s));
   const rest = others.length > 0 ? `; außerdem ${others.join('; ')}` : '';
-  return `– ${s.fullDay(date)}, ${by === null ? 'noch niemand' : s.member(by)}${water}${rest}.`;
+  return `– ${s.fullDay(date)}, ${by === null ? 'noch niemand' : s.person(by).name}${water}${rest}.`;
 }
 
 function unsafeText({ unsafe, trips }: AwayPlan, s: Speaker): readonly string[] {

@@ -82,7 +82,8 @@ function undoneText(
   s: Speaker,
 ): string {
   const open = names(duties, s);
-  const turn = of === null ? '' : ` Dran war ${s.member(of)}.`;
+  const turn =
+    of === null ? '' : ` Dran ${s.person(of).verb('warst', 'war')} ${s.person(of).name}.`;
   switch (stage) {
     case 'ask':
       return `Heute noch offen: ${open}. Ist es erledigt, oder geht es heute nicht?`;

@@ -1,11 +1,12 @@
 import type { FamilyAnswer } from '../../../assistant/replies/family.ts';
 import type { Speaker } from '../../spoken/speaker.ts';
 import { dangerAnswer } from '../advice/trouble-text.ts';
+import { afterAllText } from './after-all.ts';
 import { awayPlanText } from './away-plan.ts';
 import { homeComingText } from './home-coming.ts';
 import { howToText } from './how-to.ts';
 import { myTurnsText, rosterText } from './roster.ts';
-import { settledSentence, settledText } from './settled.ts';
+import { settledSentence, settledText, whoDoes } from './settled.ts';
 
 /** Who goes when, what an absence needs, how a duty is done. */
 export function familyAnswer(answer: FamilyAnswer, s: Speaker): string {
@@ -14,13 +15,16 @@ export function familyAnswer(answer: FamilyAnswer, s: Speaker): string {
       return [
         ...answer.items.map((item) => settledText(item, s)),
         ...answer.instead.map(
-          ({ handle }) => `${s.member(handle)} hatte es übernommen und braucht nun nicht.`,
+          ({ handle }) =>
+            `${whoDoes(handle, 'hattest', 'hatte', s)} es übernommen und ${s.person(handle).verb('brauchst', 'braucht')} nun nicht.`,
         ),
         ...(answer.unjoined ?? []).map(
           (handle) =>
             `${s.member(handle)} ist noch nicht beigetreten und hört von mir nichts: Bitte gib es weiter, oder lade ein.`,
         ),
       ].join('\n');
+    case 'after-all':
+      return afterAllText(answer, s);
     case 'unsettled':
       return `Zurückgenommen: ${answer.items.map((item) => settledSentence(item, s)).join(' ')}`;
     case 'away-plan':

@@ -12,6 +12,7 @@ import { dutyName, dutyText } from '../duty-text.ts';
 import { entryText } from '../entry-text.ts';
 import { quantityNames } from '../names.ts';
 import { valueText } from '../value-text.ts';
+import { whoDoes } from './settled.ts';
 
 const mostOdd = 8;
 
@@ -67,7 +68,7 @@ function personText({ handle, visits, toppedUp, others }: PersonStory, s: Speake
     ),
   ];
   const days = visits === 1 ? 'an einem Tag' : `an ${visits} Tagen`;
-  return `${s.member(handle)} war ${days} da${deeds.length > 0 ? `: ${deeds.join('; ')}` : ''}.`;
+  return `${whoDoes(handle, 'warst', 'war', s)} ${days} da${deeds.length > 0 ? `: ${deeds.join('; ')}` : ''}.`;
 }
 
 function oddText(odd: Odd, s: Speaker): string {

@@ -2,12 +2,12 @@ import type { ArrangementDraft } from '../../../greenhouse/arrangement.ts';
 import type { Duty } from '../../../greenhouse/duty.ts';
 import type { LocalDate } from '../../../greenhouse/local-time.ts';
 import type { Speaker } from '../../spoken/speaker.ts';
-import { onDay } from '../day-text.ts';
+import { dayText, onDay } from '../day-text.ts';
 import { dutyName } from '../duty-text.ts';
 
 /** What was settled, in one sentence, and what follows from it. */
 export function settledText(item: ArrangementDraft, s: Speaker): string {
-  const aside = asideOf(item);
+  const aside = asideOf(item, s);
   return `${settledSentence(item, s)}${aside === null ? '' : ` ${aside}`}`;
 }
 
@@ -15,9 +15,9 @@ export function settledText(item: ArrangementDraft, s: Speaker): string {
 export function settledSentence(item: ArrangementDraft, s: Speaker): string {
   switch (item.kind) {
     case 'away':
-      return `${s.member(item.handle)} ist ${daysText(item.from, item.until, s)} weg.`;
+      return `${whoDoes(item.handle, 'bist', 'ist', s)} ${daysText(item.from, item.until, s)} weg.`;
     case 'back':
-      return `${s.member(item.handle)} ist ${onDay(item.on, s)} wieder da.`;
+      return `${whoDoes(item.handle, 'bist', 'ist', s)} ${onDay(item.on, s)} wieder da.`;
     case 'news':
       return item.every === 'day'
         ? 'Solange du weg bist, bekommst du eine Zeile am Tag, und Alarm nur, wenn hier niemand helfen kann.'
@@ -25,37 +25,53 @@ export function settledSentence(item: ArrangementDraft, s: Speaker): string {
     case 'covers': {
       const days = daysText(item.from, item.until, s);
       if (item.handles.length === 0) return `${s.capital(days)} geht niemand.`;
-      const who = s.and(item.handles.map((handle) => s.member(handle)));
-      return item.handles.length === 1
-        ? `${who} geht ${days}.`
-        : `${who} gehen ${days} abwechselnd.`;
+      const [only, ...others] = item.handles;
+      if (only !== undefined && others.length === 0) {
+        return `${whoDoes(only, 'gehst', 'geht', s)} ${days}.`;
+      }
+      const who = s.and(item.handles.map((handle) => s.person(handle).name));
+      // `Du und Tomas geht`: with the reader among them it is `ihr`.
+      const go = item.handles.some((handle) => s.isReader(handle)) ? 'geht' : 'gehen';
+      return `${s.capital(who)} ${go} ${days} abwechselnd.`;
     }
     case 'cannot-go': {
-      const who = item.handle === null ? 'niemand' : s.member(item.handle);
       const days = s.capital(daysText(item.from, item.until, s));
-      return `${days} kann ${who}${item.handle === null ? '' : ' nicht'} gehen.`;
+      if (item.handle === null) return `${days} kann niemand gehen.`;
+      const { name, verb } = s.person(item.handle);
+      return `${days} ${verb('kannst', 'kann')} ${name} nicht gehen.`;
+    }
+    case 'can-go': {
+      const { name, verb } = s.person(item.handle);
+      const days = s.capital(daysText(item.from, item.until, s));
+      return `${days} ${verb('kannst', 'kann')} ${name} doch gehen.`;
     }
     case 'rota': {
       const days = item.weekdays.map(
         (day) => s.weekday(mondayPlus(day)).toLocaleLowerCase('de') + 's',
       );
-      return `${s.member(item.handle)} geht ${s.and(days)}.`;
+      return `${whoDoes(item.handle, 'gehst', 'geht', s)} ${s.and(days)}.`;
     }
     case 'claim':
-      return `${s.member(item.handle)} übernimmt ${item.isEvening && item.on === s.today ? 'heute Abend' : onDay(item.on, s)}: ${claimName(item, s)}.`;
+      return `${whoDoes(item.handle, 'übernimmst', 'übernimmt', s)} ${item.isEvening && item.on === s.today ? 'heute Abend' : onDay(item.on, s)}: ${claimName(item, s)}.`;
     case 'release':
-      return `${s.capital(claimName({ ...item, duty: null }, s))}: zurückgegeben.`;
+      return `${s.capital(claimName({ ...item, duty: null }, s))}: zurückgegeben${item.on === s.today ? '' : ` für ${dayText(item.on, s)}`}.`;
   }
 }
 
-function asideOf({ kind }: ArrangementDraft): string | null {
-  switch (kind) {
+/** `Du gehst`, `Tomas geht`, at the beginning of a sentence. */
+export function whoDoes(handle: string, ofReader: string, ofAnother: string, s: Speaker): string {
+  const { name, verb } = s.person(handle);
+  return `${s.capital(name)} ${verb(ofReader, ofAnother)}`;
+}
+
+function asideOf(item: ArrangementDraft, s: Speaker): string | null {
+  switch (item.kind) {
     case 'cannot-go':
       return 'Ich plane darum herum.';
     case 'claim':
       return 'Eingetragen wird erst, was getan ist.';
     case 'release':
-      return 'Ich frage die anderen.';
+      return item.on === s.today ? 'Ich frage die anderen.' : null;
     default:
       return null;
   }

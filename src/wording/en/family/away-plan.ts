@@ -9,17 +9,16 @@ import { roughVolume } from '../../spoken/volume.ts';
 import { dutyText } from '../duty-text.ts';
 import { containerPlural } from '../names.ts';
 import { suppliesText } from './away-supplies.ts';
-import { daysText } from './settled.ts';
+import { daysText, whoDoes } from './settled.ts';
 
 /** How long everything lasts, what to do first, who goes when with how much, and what is not safe. */
 export function awayPlanText(
   { handle, plan, isThought }: AnswerOf<'away-plan'>,
   s: Speaker,
 ): string {
-  const who = handle === s.member(handle) ? handle : s.member(handle);
   const heading = isThought
-    ? `If ${who} were away ${daysText(plan.from, plan.until, s)} (nothing is settled yet):`
-    : `${who} is away ${daysText(plan.from, plan.until, s)}. The plan, renewed every day with the weather and the log:`;
+    ? `If ${s.person(handle).name} were away ${daysText(plan.from, plan.until, s)} (nothing is settled yet):`
+    : `${whoDoes(handle, 'are', 'is', s)} away ${daysText(plan.from, plan.until, s)}. The plan, renewed every day with the weather and the log:`;
   return [
     heading,
     ...plan.systems.map((each) => enduranceText(each, plan, s)),
@@ -97,7 +96,7 @@ function tripText({ date, by, topUps, lines }: PlannedTrip, s: Speaker): string 
   const water = litres > 0 ? `: about ${waterText(litres, s)} in all (${what.join(', ')})` : '';
   const others = toldDuties(lines, [], true).map((told) => lowered(dutyText(told.lines, s)));
   const rest = others.length > 0 ? `; also ${others.join('; ')}` : '';
-  return `– ${s.fullDay(date)}, ${by === null ? 'nobody yet' : s.member(by)}${water}${rest}.`;
+  return `– ${s.fullDay(date)}, ${by === null ? 'nobody yet' : s.person(by).name}${water}${rest}.`;
 }
 
 function lowered(text: string): string {

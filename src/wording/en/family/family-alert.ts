@@ -82,7 +82,7 @@ function undoneText(
   s: Speaker,
 ): string {
   const open = names(duties, s);
-  const turn = of === null ? '' : ` It was ${s.member(of)}'s turn.`;
+  const turn = of === null ? '' : ` It was ${s.isReader(of) ? 'your' : `${s.member(of)}'s`} turn.`;
   switch (stage) {
     case 'ask':
       return `Still open today: ${open}. Is it done, or can't you today?`;

@@ -1,6 +1,7 @@
 import type { FamilyAnswer } from '../../../assistant/replies/family.ts';
 import type { Speaker } from '../../spoken/speaker.ts';
 import { dangerAnswer } from '../advice/trouble-text.ts';
+import { afterAllText } from './after-all.ts';
 import { awayPlanText } from './away-plan.ts';
 import { homeComingText } from './home-coming.ts';
 import { howToText } from './how-to.ts';
@@ -13,12 +14,16 @@ export function familyAnswer(answer: FamilyAnswer, s: Speaker): string {
     case 'settled':
       return [
         ...answer.items.map((item) => settledText(item, s)),
-        ...answer.instead.map(({ handle }) => `${s.member(handle)} had taken it and need not now.`),
+        ...answer.instead.map(
+          ({ handle }) => `${s.capital(s.person(handle).name)} had taken it and need not now.`,
+        ),
         ...(answer.unjoined ?? []).map(
           (handle) =>
             `${s.member(handle)} has not joined yet and hears nothing from me: please pass it on, or invite them.`,
         ),
       ].join('\n');
+    case 'after-all':
+      return afterAllText(answer, s);
     case 'unsettled':
       return `Taken back: ${answer.items.map((item) => settledSentence(item, s)).join(' ')}`;
     case 'away-plan':

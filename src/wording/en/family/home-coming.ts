@@ -12,6 +12,7 @@ import { dutyName, dutyText } from '../duty-text.ts';
 import { entryText } from '../entry-text.ts';
 import { quantityNames } from '../names.ts';
 import { valueText } from '../value-text.ts';
+import { whoDoes } from './settled.ts';
 
 const mostOdd = 8;
 
@@ -63,7 +64,7 @@ function personText({ handle, visits, toppedUp, others }: PersonStory, s: Speake
     ),
   ];
   const days = visits === 1 ? 'on one day' : `on ${visits} days`;
-  return `${s.member(handle)} was there ${days}${deeds.length > 0 ? `: ${deeds.join('; ')}` : ''}.`;
+  return `${whoDoes(handle, 'were', 'was', s)} there ${days}${deeds.length > 0 ? `: ${deeds.join('; ')}` : ''}.`;
 }
 
 function oddText(odd: Odd, s: Speaker): string {

@@ -2,18 +2,18 @@ import type { AnswerOf } from '../../spoken/answer-of.ts';
 import type { Speaker } from '../../spoken/speaker.ts';
 import { whenNextAnswer } from '../due-answer.ts';
 import { stretches } from './family-alert.ts';
-import { claimName } from './settled.ts';
+import { claimName, whoDoes } from './settled.ts';
 
 /** Who goes on each day, then what was taken. */
 export function rosterText({ days, claims }: AnswerOf<'roster'>, s: Speaker): string {
   return [
     ...days.map(({ date, handles }) => {
-      const who = handles.map((handle) => s.member(handle));
+      const who = handles.map((handle) => s.person(handle).name);
       return `${s.fullDay(date)}: ${who.length > 0 ? s.and(who) : 'nobody'}.`;
     }),
     ...claims.map(
       ({ handle, settled }) =>
-        `${s.member(handle)} has taken ${claimName(settled, s)} (${s.fullDay(settled.on)}).`,
+        `${whoDoes(handle, 'have', 'has', s)} taken ${claimName(settled, s)} (${s.fullDay(settled.on)}).`,
     ),
   ].join('\n');
 }

@@ -2,12 +2,12 @@ import type { ArrangementDraft } from '../../../greenhouse/arrangement.ts';
 import type { Duty } from '../../../greenhouse/duty.ts';
 import type { LocalDate } from '../../../greenhouse/local-time.ts';
 import type { Speaker } from '../../spoken/speaker.ts';
-import { onDay } from '../day-text.ts';
+import { dayText, onDay } from '../day-text.ts';
 import { dutyName } from '../duty-text.ts';
 
 /** What was settled, in one sentence, and what follows from it. */
 export function settledText(item: ArrangementDraft, s: Speaker): string {
-  const aside = asideOf(item);
+  const aside = asideOf(item, s);
   return `${settledSentence(item, s)}${aside === null ? '' : ` ${aside}`}`;
 }
 
@@ -15,9 +15,9 @@ export function settledText(item: ArrangementDraft, s: Speaker): string {
 export function settledSentence(item: ArrangementDraft, s: Speaker): string {
   switch (item.kind) {
     case 'away':
-      return `${s.member(item.handle)} is away ${daysText(item.from, item.until, s)}.`;
+      return `${whoDoes(item.handle, 'are', 'is', s)} away ${daysText(item.from, item.until, s)}.`;
     case 'back':
-      return `${s.member(item.handle)} is back ${onDay(item.on, s)}.`;
+      return `${whoDoes(item.handle, 'are', 'is', s)} back ${onDay(item.on, s)}.`;
     case 'news':
       return item.every === 'day'
         ? 'While you are away you get one line a day, and alerts only for what nobody here can settle.'
@@ -25,33 +25,45 @@ export function settledSentence(item: ArrangementDraft, s: Speaker): string {
     case 'covers': {
       const days = daysText(item.from, item.until, s);
       if (item.handles.length === 0) return `Nobody goes ${days}.`;
-      const who = s.and(item.handles.map((handle) => s.member(handle)));
-      return item.handles.length === 1 ? `${who} goes ${days}.` : `${who} go in turn ${days}.`;
+      const [only, ...others] = item.handles;
+      if (only !== undefined && others.length === 0) {
+        return `${whoDoes(only, 'go', 'goes', s)} ${days}.`;
+      }
+      const who = s.and(item.handles.map((handle) => s.person(handle).name));
+      return `${s.capital(who)} go in turn ${days}.`;
     }
     case 'cannot-go': {
-      const who = item.handle === null ? 'Nobody' : s.member(item.handle);
-      const verb = item.handle === null ? 'can go' : 'cannot go';
-      return `${who} ${verb} ${daysText(item.from, item.until, s)}.`;
+      const days = daysText(item.from, item.until, s);
+      if (item.handle === null) return `Nobody can go ${days}.`;
+      return `${whoDoes(item.handle, 'cannot', 'cannot', s)} go ${days}.`;
     }
+    case 'can-go':
+      return `${whoDoes(item.handle, 'can', 'can', s)} go ${daysText(item.from, item.until, s)} after all.`;
     case 'rota': {
       const days = item.weekdays.map((day) => `${s.weekday(mondayPlus(day))}s`);
-      return `${s.member(item.handle)} goes on ${s.and(days)}.`;
+      return `${whoDoes(item.handle, 'go', 'goes', s)} on ${s.and(days)}.`;
     }
     case 'claim':
-      return `${s.member(item.handle)} takes ${claimName(item, s)} ${item.isEvening && item.on === s.today ? 'tonight' : onDay(item.on, s)}.`;
+      return `${whoDoes(item.handle, 'take', 'takes', s)} ${claimName(item, s)} ${item.isEvening && item.on === s.today ? 'tonight' : onDay(item.on, s)}.`;
     case 'release':
-      return `${claimName({ ...item, duty: null }, s)}: given back.`;
+      return `${s.capital(claimName({ ...item, duty: null }, s))}: given back${item.on === s.today ? '' : ` for ${dayText(item.on, s)}`}.`;
   }
 }
 
-function asideOf({ kind }: ArrangementDraft): string | null {
-  switch (kind) {
+/** `You take`, `Tomas takes`, at the beginning of a sentence. */
+export function whoDoes(handle: string, ofReader: string, ofAnother: string, s: Speaker): string {
+  const { name, verb } = s.person(handle);
+  return `${s.capital(name)} ${verb(ofReader, ofAnother)}`;
+}
+
+function asideOf(item: ArrangementDraft, s: Speaker): string | null {
+  switch (item.kind) {
     case 'cannot-go':
       return 'I plan around it.';
     case 'claim':
       return 'Nothing is logged until it is done.';
     case 'release':
-      return 'I ask the others.';
+      return item.on === s.today ? 'I ask the others.' : null;
     default:
       return null;
   }

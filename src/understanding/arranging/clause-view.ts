@@ -1,0 +1,106 @@
+import type { DutyKind } from '../../greenhouse/duty.ts';
+import { type LocalDate, localDateOf } from '../../greenhouse/local-time.ts';
+import type { SystemId } from '../../greenhouse/system.ts';
+import type { Context } from '../context.ts';
+import type { ArrangingConcept } from '../vocabulary/arranging-words.ts';
+import type { Clause } from './clauses.ts';
+import { type DaysSaid, daysAt } from './days-said.ts';
+import type { Piece } from './piece.ts';
+
+/** A clause with what stands in it, found once. */
+export class ClauseView {
+  readonly pieces: readonly Piece[];
+  readonly isQuestion: boolean;
+  readonly today: LocalDate;
+  readonly me: string;
+  readonly said: DaysSaid | null;
+  /** Where the days begin among the pieces; -1: none are said. */
+  readonly saidAt: number;
+  /** Pieces that are no part of the days. */
+  readonly rest: readonly Piece[];
+
+  constructor({ pieces, isQuestion }: Clause, context: Context) {
+    this.pieces = pieces;
+    this.isQuestion = isQuestion;
+    this.today = localDateOf(context.writtenAtMs, context.greenhouse.timeZone);
+    this.me = context.member.handle;
+    const start = pieces.findIndex((_, i) => daysAt(pieces, i, this.today) !== null);
+    this.saidAt = start;
+    this.said = start < 0 ? null : daysAt(pieces, start, this.today);
+    const end = this.said?.end ?? 0;
+    this.rest = start < 0 ? pieces : [...pieces.slice(0, start), ...pieces.slice(end)];
+  }
+
+  has(...concepts: readonly ArrangingConcept[]): boolean {
+    return this.rest.some((piece) => concepts.some((concept) => piece.concepts.has(concept)));
+  }
+
+  starts(...concepts: readonly ArrangingConcept[]): boolean {
+    const first = this.rest.find(({ concepts: meant }) => !isFiller(meant));
+    return first !== undefined && concepts.some((concept) => first.concepts.has(concept));
+  }
+
+  get systems(): readonly SystemId[] {
+    return [...new Set(this.rest.flatMap(({ system }) => system ?? []))];
+  }
+
+  get members(): readonly string[] {
+    return [...new Set(this.rest.flatMap(({ member }) => member ?? []))];
+  }
+
+  /** Those in whose place somebody goes: `for Priya`. */
+  get replaced(): readonly string[] {
+    return this.rest.flatMap(({ member }, i) =>
+      member !== null && this.rest[i - 1]?.concepts.has('instead-of') ? [member] : [],
+    );
+  }
+
+  /** Those named who are to go themselves. */
+  get goers(): readonly string[] {
+    return this.members.filter((member) => !this.replaced.includes(member));
+  }
+
+  /** Numbers left over: litres, readings. Such a clause tells something and settles nothing. */
+  get hasFigures(): boolean {
+    return this.rest.some(
+      ({ number, date, concepts }) => date !== null || (number !== null && concepts.size === 0),
+    );
+  }
+
+  get strangers(): number {
+    return this.rest.filter(({ isStrange }) => isStrange).length;
+  }
+
+  get duty(): DutyKind | null {
+    for (const [concept, duty] of duties) if (this.has(concept)) return duty;
+    return null;
+  }
+
+  /** Who it is about: somebody named, else the speaker where they speak of themselves. */
+  get subject(): string | null {
+    const [named] = this.members;
+    if (named !== undefined) return named;
+    return this.has('self', 'self-will', 'self-is') ? this.me : null;
+  }
+}
+
+const duties: readonly (readonly [ArrangingConcept, DutyKind])[] = [
+  ['calibrate', 'calibration'],
+  ['dose', 'dose'],
+  ['air', 'aeration'],
+  ['change', 'reservoir-change'],
+  ['clean', 'clean'],
+  ['check', 'check'],
+  ['top-up', 'top-up'],
+];
+
+/** Fillers that mean something beside other words. */
+const saysMoreBesides: ReadonlySet<ArrangingConcept> = new Set(['after-all', 'not-before', 'only']);
+
+/** Says nothing where it stands alone. */
+export function isFiller(meant: ReadonlySet<ArrangingConcept>): boolean {
+  return (
+    meant.has('filler') &&
+    [...meant].every((each) => each === 'filler' || saysMoreBesides.has(each))
+  );
+}
