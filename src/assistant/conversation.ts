@@ -1,3 +1,4 @@
+import type { ArrangementDraft } from '../greenhouse/arrangement.ts';
 import type { Danger, EntryNo } from '../greenhouse/entry.ts';
 import type { SetUpChange } from '../greenhouse/set-up/set-up-change.ts';
 import type { SetUpPatch } from '../greenhouse/set-up/set-up-patch.ts';
@@ -50,6 +51,12 @@ export interface AskedQuestion {
 export interface StruckBy {
   readonly messageId: string;
   readonly entries: readonly EntryNo[];
+  /** What was logged in their place at once: an undone correction lets the first word stand again. */
+  readonly instead?: readonly EntryNo[];
+  /** Something else than entries was undone: what it had settled among people, which can be settled anew. */
+  readonly settled?: readonly ArrangementDraft[];
+  /** When; absent where an earlier version remembered it. */
+  readonly atMs?: number;
   /** How many entries the logbook held by then. */
   readonly lastEntryNo: number;
 }

@@ -6,7 +6,7 @@ import { boardOf } from '../board-of.ts';
 import type { Handling } from '../handling.ts';
 import { may } from '../permissions.ts';
 import type { AlertTold } from '../replies/family.ts';
-import { undoSettledRow } from '../use-cases/undo-last.ts';
+import { undoSettledRow } from '../use-cases/undo-settled-row.ts';
 import { absenceToEnd, spanOf } from './absence-to-end.ts';
 import { askOrPlan, goAway, tellPlan } from './go-away.ts';
 import { refuse } from './refuse.ts';

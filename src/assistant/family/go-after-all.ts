@@ -2,7 +2,7 @@ import { type LocalDate, localDateOf, plusDays } from '../../greenhouse/local-ti
 import type { Arranging, Days } from '../../understanding/arranging/arranging.ts';
 import type { Handling } from '../handling.ts';
 import { may } from '../permissions.ts';
-import { undoSettledRow } from '../use-cases/undo-last.ts';
+import { undoSettledRow } from '../use-cases/undo-settled-row.ts';
 import { refuse } from './refuse.ts';
 import { rosterOf } from './roster-of.ts';
 

@@ -5,7 +5,7 @@ import { withQuestion } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
 import type { Button } from '../outgoing.ts';
 import { may } from '../permissions.ts';
-import { undoSettledRow } from '../use-cases/undo-last.ts';
+import { undoSettledRow } from '../use-cases/undo-settled-row.ts';
 import { planOf } from './plan-of.ts';
 import { refuse } from './refuse.ts';
 import { rosterOf } from './roster-of.ts';

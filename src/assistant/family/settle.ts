@@ -5,7 +5,7 @@ import type { Arranging, Days } from '../../understanding/arranging/arranging.ts
 import { answerQuestion } from '../answers/answer-question.ts';
 import type { Handling } from '../handling.ts';
 import { may } from '../permissions.ts';
-import { undoSettledRow } from '../use-cases/undo-last.ts';
+import { undoSettledRow } from '../use-cases/undo-settled-row.ts';
 import { type AwayAsked, helpersOf, tellPlan } from './go-away.ts';
 import { refuse } from './refuse.ts';
 import { rosterOf } from './roster-of.ts';

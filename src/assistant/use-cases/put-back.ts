@@ -1,29 +1,70 @@
+import type { ArrangementDraft } from '../../greenhouse/arrangement.ts';
 import type { Entry, EntryDraft } from '../../greenhouse/entry.ts';
 import { entriesOfMessage, successorsOf } from '../../logbook/logbook.ts';
 import { type StruckBy, withoutStruck, withStruck } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
 import { remarksOn } from '../remarks.ts';
 import { rememberReceipt, strikeOutRow } from './record-entries.ts';
+import { undoSettledRow } from './undo-settled-row.ts';
 
 /** Remembers what the message in hand has struck out, so that it can be put back. */
-export function rememberStruck(handling: Handling, struck: readonly Entry[]): void {
+export function rememberStruck(
+  handling: Handling,
+  struck: readonly Entry[],
+  instead: readonly Entry[] = [],
+): void {
   if (struck.length === 0) return;
   handling.conversation = withStruck(handling.conversation, {
     messageId: handling.heard.messageId,
     entries: struck.map(({ no }) => no),
+    ...(instead.length > 0 ? { instead: instead.map(({ no }) => no) } : {}),
+    atMs: handling.nowMs,
     lastEntryNo: handling.standing.logbook.all.length,
   });
 }
 
-/** Puts back what the member struck out last, where they have told nothing new since. */
-export function putBackLast(handling: Handling): void {
-  const [last] = handling.conversation.struck ?? [];
+/** Remembers that something else than entries was undone last, and what of it can be settled anew. */
+export function rememberUndone(handling: Handling, settled: readonly ArrangementDraft[]): void {
+  handling.conversation = withStruck(handling.conversation, {
+    messageId: handling.heard.messageId,
+    entries: [],
+    settled,
+    atMs: handling.nowMs,
+    lastEntryNo: handling.standing.logbook.all.length,
+  });
+}
+
+/** So long after an undo, `no wait` alone can be about it. */
+const calledOffWithinMs = 10 * 60_000;
+
+/** Puts back what the member undid last, where they have told nothing new since. */
+export function putBackLast(handling: Handling, isBare: boolean): void {
+  const [latest] = handling.conversation.struck ?? [];
+  const isLongAgo = handling.nowMs - (latest?.atMs ?? 0) > calledOffWithinMs;
+  const last = isBare && isLongAgo ? undefined : latest;
   const { handle } = handling.heard.member;
   const later = last ? handling.standing.logbook.all.slice(last.lastEntryNo) : [];
   const goesOn = later.some(({ source }) => source.kind === 'member' && source.handle === handle);
+  if (last?.settled && last.settled.length > 0 && !goesOn)
+    return settleAnew(handling, last, last.settled);
+  const instead = last && !goesOn ? strikeInstead(handling, last) : [];
   const logged = last && !goesOn ? putBackStruck(handling, last) : [];
-  if (logged.length > 0) return tellPutBack(handling, logged);
-  handling.say({ kind: 'answer', answer: { kind: 'nothing-to-put-back' } });
+  if (logged.length > 0) return tellPutBack(handling, logged, instead);
+  handling.say({ kind: 'answer', answer: { kind: isBare ? 'unknown' : 'nothing-to-put-back' } });
+}
+
+/** What had taken the place of the entries goes, so that nothing is counted twice. */
+function strikeInstead(handling: Handling, { instead = [] }: StruckBy): readonly Entry[] {
+  const { all } = handling.standing.logbook;
+  return handling.strike(instead.map((no) => all[no - 1]!));
+}
+
+function settleAnew(handling: Handling, last: StruckBy, items: readonly ArrangementDraft[]): void {
+  handling.conversation = withoutStruck(handling.conversation, last);
+  handling.settle(items);
+  handling.say({ kind: 'answer', answer: { kind: 'settled', items, instead: [] } }, [
+    undoSettledRow(handling),
+  ]);
 }
 
 /** Puts back what the message in hand had struck out: it was edited. */
@@ -43,8 +84,17 @@ function putBackStruck(handling: Handling, struck: StruckBy): readonly Entry[] {
   );
 }
 
-function tellPutBack(handling: Handling, logged: readonly Entry[]): void {
+function tellPutBack(
+  handling: Handling,
+  logged: readonly Entry[],
+  instead: readonly Entry[] = [],
+): void {
   const remarks = remarksOn(logged, handling.standing, handling.heard.member);
+  if (instead.length > 0) {
+    const correction = { kind: 'correction', struck: instead, logged, remarks } as const;
+    handling.say(correction, strikeOutRow(logged));
+    return;
+  }
   handling.say({ kind: 'receipt', logged, assumptions: [], remarks }, strikeOutRow(logged));
 }
 

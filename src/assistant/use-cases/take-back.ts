@@ -24,7 +24,7 @@ export function takeBack(
       return;
     }
     case 'put-back':
-      return putBackLast(handling);
+      return putBackLast(handling, back.isBare === true);
     case 'correct':
       return correct(handling, back, target);
     case 'move':
@@ -55,8 +55,8 @@ function strike(
   if (live.length === 0) return nothingToTakeBack(handling);
   if (refusesOthers(handling, live)) return;
   const struck = handling.strike(live);
-  rememberStruck(handling, struck);
   const logged = logInstead(struck);
+  rememberStruck(handling, struck, logged);
   const remarks = remarksOn(logged, handling.standing, handling.heard.member);
   handling.say({ kind: 'correction', struck, logged, remarks }, strikeOutRow(logged));
 }

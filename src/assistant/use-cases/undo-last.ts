@@ -2,8 +2,8 @@ import type { ArrangementDraft } from '../../greenhouse/arrangement.ts';
 import type { Entry } from '../../greenhouse/entry.ts';
 import { type LoggedMessage, withoutReceipt } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
-import type { Button } from '../outgoing.ts';
 import { undoSetUp } from './change-set-up.ts';
+import { rememberUndone } from './put-back.ts';
 
 /**
  * Takes back what the member did last and what still stands, where that was a change of the set-up or
@@ -11,8 +11,10 @@ import { undoSetUp } from './change-set-up.ts';
  */
 export function undoLast(handling: Handling): readonly Entry[] | null {
   const last = handling.conversation.receipts.find((receipt) => stands(handling, receipt));
-  if (last?.setUp) undoSetUp(handling, last);
-  else if (last?.settled) undoSettled(handling, last);
+  if (last?.setUp) {
+    undoSetUp(handling, last);
+    rememberUndone(handling, []);
+  } else if (last?.settled) undoSettled(handling, last);
   else return last?.entries.map((no) => handling.standing.logbook.all[no - 1]!) ?? [];
   return null;
 }
@@ -27,12 +29,6 @@ export function undoSettledOf(handling: Handling, messageId: string): boolean {
   return true;
 }
 
-/** The button that takes back what the message in hand settled. */
-export function undoSettledRow({ heard }: Handling): readonly Button[] {
-  const { messageId } = heard;
-  return [{ label: { kind: 'strike-out' }, action: { kind: 'undo-settled', messageId } }];
-}
-
 function stands({ standing }: Handling, { entries, setUp, settled }: LoggedMessage): boolean {
   const { all } = standing.logbook;
   return setUp !== undefined || settled !== undefined || entries.some((no) => !all[no - 1]?.struck);
@@ -45,6 +41,10 @@ function undoSettled(handling: Handling, receipt: LoggedMessage): void {
     .filter((each): each is Settled => each !== undefined && each.kind !== 'taken-back');
   handling.conversation = withoutReceipt(handling.conversation, receipt);
   handling.unsettle(places);
+  rememberUndone(
+    handling,
+    items.map(({ byHandle: _by, atMs: _at, ...item }) => item),
+  );
   handling.say({ kind: 'answer', answer: { kind: 'unsettled', items } });
 }
 

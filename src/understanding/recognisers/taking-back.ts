@@ -11,7 +11,13 @@ import { retime } from './retime.ts';
 /** `undo`, `sorry, 5.6 not 5.4`, `I meant the gutters`, `didn't top up the jars after all`. */
 export function recogniseTakingBack(frame: Frame): TakingBackStatement | null {
   const back =
-    putBack(frame) ?? undo(frame) ?? retime(frame) ?? deny(frame) ?? correct(frame) ?? move(frame);
+    putBack(frame) ??
+    calledOff(frame) ??
+    undo(frame) ??
+    retime(frame) ??
+    deny(frame) ??
+    correct(frame) ??
+    move(frame);
   if (!back) return null;
   return {
     kind: 'taking-back',
@@ -36,6 +42,18 @@ function putBack(frame: Frame): TakingBack | null {
     );
   });
   return isAlone ? { kind: 'put-back' } : null;
+}
+
+/** `no wait`, and nothing else, where nothing is asked. */
+function calledOff(frame: Frame): TakingBack | null {
+  if (frame.context.openQuestions.length > 0) return null;
+  if (!some(frame, (term) => means(term, 'called-off'))) return null;
+  const isAlone = frame.terms.every((term) =>
+    term.kind === 'stop'
+      ? term.cut !== 'question'
+      : term.kind === 'mark' || means(term, 'called-off', 'no-wait'),
+  );
+  return isAlone ? { kind: 'put-back', isBare: true } : null;
 }
 
 function undo(frame: Frame): TakingBack | null {

@@ -230,6 +230,8 @@ export type MoodConcept =
 export type TakingBackConcept =
   | 'undo'
   | 'put-back'
+  /** Alone, that what was just undone was right: no wait. */
+  | 'called-off'
   | 'sorry'
   | 'meant'
   | 'instead-of'

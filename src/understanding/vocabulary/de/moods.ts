@@ -1376,6 +1376,22 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
 };
 
 export const takingBack: Words<TakingBackConcept> = {
+  'called-off': [
+    'doch',
+    'nein doch',
+    'nee doch',
+    'warte',
+    'nein warte',
+    'nee warte',
+    'halt',
+    'nein halt',
+    'halt nein',
+    'moment',
+    'nein moment',
+    'stopp',
+    'doch nicht',
+    'nein doch nicht',
+  ],
   'put-back': [
     'rückgängig rückgängig',
     'rückgängig rückgängig machen',

@@ -1259,6 +1259,18 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
 };
 
 export const takingBack: Words<TakingBackConcept> = {
+  'called-off': [
+    'no wait',
+    'wait',
+    'wait no',
+    'oh wait',
+    'hang on',
+    'hold on',
+    'no hang on',
+    'no hold on',
+    'no actually',
+    'actually no',
+  ],
   'put-back': [
     'undo the undo',
     'undo that undo',
