@@ -1,5 +1,6 @@
 import type { Duty } from '../../greenhouse/duty.ts';
 import type { LocalDate } from '../../greenhouse/local-time.ts';
+import { urgentFirst } from '../../greenhouse/urgent-first.ts';
 import type { Button } from '../outgoing.ts';
 import type { Alert } from '../replies/reply.ts';
 
@@ -25,8 +26,16 @@ export function notice(
   return { key, atMs, to, alert, buttons };
 }
 
+/** A row for each duty that the message names; the others have theirs under the round. */
+export function nudgeRows(
+  duties: readonly Duty[],
+  ...about: readonly [stage: 'ask' | 'offer', handle: string, on: LocalDate, askedAtMs: number]
+): readonly (readonly Button[])[] {
+  return urgentFirst(duties).named.map((duty) => nudgeButtons(duty, ...about));
+}
+
 /** What whoever is spoken to about an open duty can press. */
-export function nudgeButtons(
+function nudgeButtons(
   duty: Duty,
   stage: 'ask' | 'offer',
   handle: string,

@@ -5,7 +5,7 @@ import { isDone } from '../../planning/duty-done.ts';
 import type { Roster } from '../../planning/roster.ts';
 import { inDaytime } from '../quiet-hours.ts';
 import type { Standing } from '../standing.ts';
-import { type Notice, newsHoldsMs, notice, nudgeButtons } from './notice.ts';
+import { type Notice, newsHoldsMs, notice, nudgeRows } from './notice.ts';
 
 /** Somebody did what another had taken, or could not do what was theirs. */
 export function noticesOfDeeds(
@@ -89,7 +89,7 @@ function givenBack(
         inDaytime(atMs, greenhouse.timeZone),
         handle,
         { kind: 'given-back', by, duties: open, reason },
-        open.map((duty) => nudgeButtons(duty, 'offer', handle, round.date, round.sentAtMs)),
+        nudgeRows(open, 'offer', handle, round.date, round.sentAtMs),
       ),
     );
   });

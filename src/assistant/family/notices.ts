@@ -4,7 +4,7 @@ import { nudgesOf } from '../../planning/family/nudges.ts';
 import type { Roster } from '../../planning/roster.ts';
 import type { Reminder } from '../reminders-due.ts';
 import type { Standing } from '../standing.ts';
-import { type Notice, notice, nudgeButtons } from './notice.ts';
+import { type Notice, notice, nudgeRows } from './notice.ts';
 import { noticesOfArrangements } from './notices-of-arrangements.ts';
 import { noticesOfDeeds } from './notices-of-deeds.ts';
 import { noticesOfLeaving } from './notices-of-leaving.ts';
@@ -74,9 +74,7 @@ function ofNudges(
         atMs,
         to,
         { kind: 'undone', stage, of, duties },
-        stage === 'tell'
-          ? []
-          : duties.map((duty) => nudgeButtons(duty, stage, to, round.date, round.sentAtMs)),
+        stage === 'tell' ? [] : nudgeRows(duties, stage, to, round.date, round.sentAtMs),
       ),
     );
 }

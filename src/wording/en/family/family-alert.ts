@@ -1,9 +1,9 @@
 import type { FamilyAlert } from '../../../assistant/replies/family.ts';
 import type { Duty } from '../../../greenhouse/duty.ts';
 import { type LocalDate, plusDays } from '../../../greenhouse/local-time.ts';
+import { urgentFirst } from '../../../greenhouse/urgent-first.ts';
 import { clipped, mostQuoted } from '../../spoken/clipped.ts';
 import type { Speaker } from '../../spoken/speaker.ts';
-import { urgentFirst } from '../../spoken/urgent-first.ts';
 import { dangerAlert, troubleAlert } from '../advice/trouble-text.ts';
 import { onDay } from '../day-text.ts';
 import { dutyName } from '../duty-text.ts';

@@ -1,4 +1,4 @@
-import type { Duty } from '../../greenhouse/duty.ts';
+import type { Duty } from './duty.ts';
 
 /** So many are named in a sentence on a phone; of more, the most urgent and how many others. */
 const MOST_NAMED = 5;

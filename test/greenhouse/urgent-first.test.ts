@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import type { Duty } from '../../../src/greenhouse/duty.ts';
-import type { LocalDate } from '../../../src/greenhouse/local-time.ts';
-import type { SystemId } from '../../../src/greenhouse/system.ts';
-import { urgentFirst } from '../../../src/wording/spoken/urgent-first.ts';
+import type { Duty } from '../../src/greenhouse/duty.ts';
+import type { LocalDate } from '../../src/greenhouse/local-time.ts';
+import type { SystemId } from '../../src/greenhouse/system.ts';
+import { urgentFirst } from '../../src/greenhouse/urgent-first.ts';
 
 const on = (day: number): LocalDate => `2027-05-0${day}` as LocalDate;
 const duty = (system: string, latest?: number): Duty => ({
