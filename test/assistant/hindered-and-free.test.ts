@@ -103,6 +103,24 @@ describe('A day that does not suit', () => {
     expect(more).toEqual([]);
   });
 
+  it.each(['Tomas until Saturday, then Priya', 'Tomas and Priya until Sunday'])(
+    'is none where it is said until when somebody goes: “%s”',
+    async (text) => {
+      const say = talking();
+      await say('ines', "I'm away from Friday to Sunday");
+      const said = await say('ines', text);
+      expect(textTo(said, 'ines')).toMatch(/^Tomas (goes|and Priya go in turn) from Friday 9 July/);
+      expect(textTo(said, 'ines')).not.toContain('cannot go');
+    },
+  );
+
+  it('is none where the end of an absence was asked for', async () => {
+    const say = talking();
+    await say('tomas', "I'm away");
+    const [away] = await say('tomas', 'until Saturday');
+    expect(away?.text).toMatch(/^You are away from Thursday 8 July to Saturday 10 July\./);
+  });
+
   it('gives back what was taken of one system for that day, and no more', async () => {
     const say = talking();
     await say('tomas', "I'll do the bench on Sunday");

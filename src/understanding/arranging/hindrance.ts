@@ -41,7 +41,7 @@ function firstThatSuits(view: ClauseView): LocalDate | null {
   const untilHere = pieces[saidAt]?.concepts.has('before') === true;
   const isBefore = untilHere || pieces[saidAt - 1]?.concepts.has('before') === true;
   const first = untilHere ? said.days.until : said.days.from;
-  if (isBefore) return isUnable(view) || view.has('not') || isPlain(view) ? first : null;
+  if (isBefore) return isUnable(view) ? first : null;
   const isOnlyFrom = view.has('only') && pieces[saidAt]?.concepts.has('from') === true;
   if (!isOnlyFrom && !view.has('not-before')) return null;
   const isOfSomebody = view.has('can', 'has-time', 'suits', 'cannot');
