@@ -111,6 +111,11 @@ describe('A wish in English', () => {
     ["we're out of A", { kind: 'stock-counted', product: 'nutrient-a', mL: 0 }],
     ['B ran out', { kind: 'stock-counted', product: 'nutrient-b', mL: 0 }],
     ['half a bottle of A left', { kind: 'stock-unsaid', product: 'nutrient-a', is: 'left' }],
+    [
+      'ph down is running low, maybe 100 ml left',
+      { kind: 'stock-counted', product: 'ph-down', mL: 100 },
+    ],
+    ['ph up nearly out: 50 ml left', { kind: 'stock-counted', product: 'ph-up', mL: 50 }],
     ['1/2 l of A left', { kind: 'stock-counted', product: 'nutrient-a', mL: 500 }],
     ['half the bottle of B is gone', { kind: 'stock-unsaid', product: 'nutrient-b', is: 'left' }],
     ['ph down is nearly empty', { kind: 'stock-unsaid', product: 'ph-down', is: 'left' }],
@@ -173,6 +178,10 @@ describe('A wish in German', () => {
     ['A ist alle', { kind: 'stock-counted', product: 'nutrient-a', mL: 0 }],
     ['uns ist B ausgegangen', { kind: 'stock-counted', product: 'nutrient-b', mL: 0 }],
     ['noch eine halbe Flasche A da', { kind: 'stock-unsaid', product: 'nutrient-a', is: 'left' }],
+    [
+      'pH minus ist fast leer, nur noch 100 ml drin',
+      { kind: 'stock-counted', product: 'ph-down', mL: 100 },
+    ],
     ['pH minus geht zur Neige', { kind: 'stock-unsaid', product: 'ph-down', is: 'left' }],
     ['neue Flasche pH minus aufgemacht', { kind: 'stock-opened', product: 'ph-down' }],
     ['wie viel pH minus ist noch da?', { kind: 'stock', product: 'ph-down' }],

@@ -389,6 +389,7 @@ export const englishWishes: WishWords = {
       'still|only|just|still_got|only_got|still_have|only_have|have_only {amount} of? {product} left|remaining|to_go',
       'still_got|only_got|still_have|only_have {amount} of? {product}',
       '{product} :? {amount} left',
+      "the|our? {product} bottle? is|are|'s|gets? getting|running|quite|very|rather|really|pretty|a_bit|nearly|almost? low|short|out|empty|gone|finished ,|:? there|there's|there_is? about|maybe|only|just|still|perhaps? {amount} left|remaining|in_it",
       '{amount} of? {product} left|remaining',
       '{product} has {amount} left',
     ],

@@ -355,6 +355,7 @@ export const germanWishes: WishWords = {
       'wir|ich? haben|habe|hab wir? nur? noch {amount} {product} übrig|da?',
       'nur|bloß|gerade? noch {amount} {product} da|übrig|drin',
       'von? {product} ist|sind noch {amount} da|übrig',
+      'das|der|die|unser|unsere? {product} flasche? ist|wird|geht? fast|bald|beinahe|langsam|ziemlich? leer|alle|knapp|zur_neige|zu_ende|aus ,|:? es_sind|da_sind|sind? nur|noch|nur_noch|etwa|vielleicht? noch|nur|etwa? {amount} da|übrig|drin?',
     ],
     'ask-one-stock': [
       'wie|wieviel viel? {product} ist|haben|hab|habe noch|wir|ich? noch? da|übrig|drin?',
