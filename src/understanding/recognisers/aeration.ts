@@ -1,10 +1,11 @@
 import type { Fact } from '../fact.ts';
-import { unitIs } from '../numbers/quantity-of-measure.ts';
+import { isBare, unitIs } from '../numbers/quantity-of-measure.ts';
 import {
   type Clause,
   clauseHas,
   type Frame,
   inClause,
+  isMeasure,
   measureOf,
   measuresIn,
   take,
@@ -24,25 +25,56 @@ export function recogniseAeration(frame: Frame): Fact[] {
     const rated = measuresIn(frame, clause).find((i) =>
       unitIs(measureOf(frame, i), 'minute-an-hour'),
     );
+    const turns = device === undefined ? null : turnsOf(frame, clause, device);
+    if (device !== undefined && turns) {
+      takeRange(frame, device, turns.to + 1);
+      return [valued(frame, turns.minutesAnHour, device, turns.to)];
+    }
     if (device === undefined) return rated === undefined ? [] : setting(frame, clause, rated, null);
     const at = rated ?? minutesFor(frame, clause);
     if (at !== undefined) return setting(frame, clause, at, device);
     const nonstop = inClause(frame, clause, (term) => means(term, 'nonstop'))[0];
     if (nonstop === undefined || clauseHas(frame, clause, 'broken', 'not')) return [];
     take(frame, device, nonstop);
-    const system = systemOfDevice(frame, frame.terms[device]);
-    return [
-      {
-        quantity: 'aeration',
-        amount: { kind: 'value', value: minutesOfAnHour },
-        at: nonstop,
-        from: device,
-        to: nonstop,
-        ...(system ? { byDevice: system } : {}),
-        because: 'aeration setting',
-      },
-    ];
+    return [valued(frame, minutesOfAnHour, device, nonstop)];
   });
+}
+
+function valued(frame: Frame, minutesAnHour: number, device: number, to: number): Fact {
+  const system = systemOfDevice(frame, frame.terms[device]);
+  return {
+    quantity: 'aeration',
+    amount: { kind: 'value', value: minutesAnHour },
+    at: to,
+    from: device,
+    to,
+    ...(system ? { byDevice: system } : {}),
+    because: 'aeration setting',
+  };
+}
+
+/** `aerator 30 on 30 off`, `15 min on, 45 off`: its minutes an hour, and the last term that says so. */
+function turnsOf(
+  frame: Frame,
+  clause: Clause,
+  device: number,
+): { readonly minutesAnHour: number; readonly to: number } | null {
+  const { terms } = frame;
+  for (let i = device + 1; i < clause.to - 1; i++) {
+    const second = terms[i + 2]?.kind === 'stop' ? i + 3 : i + 2;
+    const [on, off] = [terms[i], terms[second]];
+    const isTurned =
+      means(terms[i + 1], 'place') &&
+      !means(terms[i + 1], 'from') &&
+      means(terms[second + 1], 'broken') &&
+      means(terms[second + 1], 'place');
+    if (!isTurned || !isMeasure(on) || !isMeasure(off)) continue;
+    if (![on, off].every(({ measure }) => isBare(measure) || unitIs(measure, 'minute'))) continue;
+    const [onMin, offMin] = [on.measure.values[0]!, off.measure.values[0]!];
+    if (onMin < 0 || offMin < 0 || onMin + offMin === 0) continue;
+    return { minutesAnHour: (minutesOfAnHour * onMin) / (onMin + offMin), to: second + 1 };
+  }
+  return null;
 }
 
 /** Minutes without `an hour`, where something was set to them. */

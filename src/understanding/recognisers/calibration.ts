@@ -120,10 +120,11 @@ function lastClauseOfPairs(frame: Frame, c: number): number {
   return last;
 }
 
-/** pH buffers at 25 °C and conductivity standards in mS/cm and µS/cm as they are sold: common practice. */
-const usualReferences: readonly number[] = [
-  1.68, 4, 4.01, 6.86, 7, 7.01, 9.18, 10, 10.01, 1.41, 1.413, 1410, 1413, 2.77, 2770, 12.88, 84,
-];
+/** pH buffers at 25 °C as they are sold: common practice. */
+const buffers: readonly number[] = [1.68, 4, 4.01, 6.86, 7, 7.01, 9.18, 10, 10.01];
+/** Conductivity standards in mS/cm and µS/cm as they are sold: common practice. */
+const standards: readonly number[] = [1.41, 1.413, 1410, 1413, 2.77, 2770, 12.88, 84];
+const usualReferences: readonly number[] = [...buffers, ...standards];
 
 /** A probe tried in what is called a buffer, or in what can only be one. */
 function checksInBuffer(frame: Frame, clause: Clause): boolean {
@@ -198,29 +199,29 @@ function isJointOf(term: Term, joint: 'shows' | 'in-buffer'): boolean {
   return means(term, 'read-as') || isMark(term, '→', '=', ':', '/') || means(term, 'link');
 }
 
-const leastPh = 1.5;
-
-/** Without a named probe: the only one that measures what the reference is of. */
+/** Without a named probe: the only one that measures what is said, or what the reference is of. */
 function probeByValue(frame: Frame, reference: number): Probe | null {
   const measure = measureOf(frame, reference);
-  const isPh =
-    measure.unit === null &&
-    measure.values[0]! >= leastPh &&
-    usualReferences.includes(measure.values[0]!);
+  const clause = frame.clauses[frame.clauseOf[reference]!]!;
+  const isOfEc = clauseHas(frame, clause, 'ec') && !clauseHas(frame, clause, 'ph');
+  const isPh = !isOfEc && measure.unit === null && buffers.includes(measure.values[0]!);
   const { probes } = frame.context.greenhouse;
   const fitting = probes.filter(({ measures }) => measures.includes(isPh ? 'ph' : 'ec'));
   return fitting.length === 1 ? fitting[0]! : null;
 }
 
+const greatestPh = 14;
+
 function inItsUnit(frame: Frame, probe: Probe, i: number): number | null {
   const measure = measureOf(frame, i);
   const quantity =
-    probe.measures.includes('ph') && measure.unit === null && measure.values[0]! <= 14
+    probe.measures.includes('ph') && measure.unit === null && measure.values[0]! <= greatestPh
       ? 'ph'
       : probe.measures.includes('ec')
         ? 'ec'
         : probe.measures[0];
   if (quantity === undefined) return null;
+  if (quantity === 'ph' && measure.values[0]! > greatestPh) return null;
   const converted = convert(quantity, measure, frame.context.greenhouse.units);
   return converted && !converted.unitOpen ? converted.values[0]! : null;
 }

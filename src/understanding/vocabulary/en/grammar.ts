@@ -225,6 +225,7 @@ export const grammar: Words<GrammarConcept> = {
     'currently',
     'at the moment',
     'right now',
+    'just now',
     'at present',
     "it's now",
     'now it is',

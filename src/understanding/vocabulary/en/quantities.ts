@@ -672,6 +672,8 @@ export const deeds: Words<DeedConcept> = {
   ],
   calibrate: [
     'calibrated',
+    "cal'd",
+    'caled',
     'calibrate',
     'calibration',
     'recalibrated',
