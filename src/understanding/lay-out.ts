@@ -15,6 +15,7 @@ import { termsOf } from './reading/terms-of.ts';
 import type { Token } from './reading/token.ts';
 import { tokenise } from './reading/tokenise.ts';
 import { countVessels } from './reading/vessels-counted.ts';
+import { sizeVessels } from './reading/vessels-sized.ts';
 
 /** A message cut into pieces, with the words that they can mean. */
 export interface Pieces {
@@ -35,7 +36,8 @@ export function layOut({ folded, tokens, lexicon }: Pieces, context: Context): F
   const written = withoutBrackets(
     saidOnce(termsOf(readingOf(read, lexicon)), context.greenhouse.units),
   );
-  const counted = shadeMeasures(cutAtSo(shareContainers(countVessels(written, lexicon), lexicon)));
+  const vessels = shareContainers(sizeVessels(countVessels(written, lexicon)), lexicon);
+  const counted = shadeMeasures(cutAtSo(vessels));
   const terms = cutAtSame(putNamesRight(putRight(counted)));
   return frameOf(context, lexicon, folded, terms);
 }

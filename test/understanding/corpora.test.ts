@@ -63,6 +63,7 @@ describe.each([
   'understanding/corpus/clauses.jsonl',
   'understanding/corpus/fourth.jsonl',
   'understanding/corpus/fifth-german.jsonl',
+  'understanding/corpus/german-tried.jsonl',
   'understanding/corpus/english-sixth-open.jsonl',
   'understanding/corpus/german-sixth-open.jsonl',
   'understanding/corpus/left-open.jsonl',

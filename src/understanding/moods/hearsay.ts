@@ -58,13 +58,13 @@ export function endOfTalkOf(
   return to;
 }
 
-/** `…, i did the dwc with 10 l`: what one did oneself is no hearsay. */
+/** `…, i did the dwc with 10 l`, `…, measured 5.9 myself`: what one did oneself is no hearsay. */
 function tellsOneself(frame: Frame, clause: Clause): boolean {
-  return (
-    means(frame.terms[clause.from], 'self') &&
-    !means(frame.terms[clause.from], 'filler') &&
-    clauseTells(frame, clause)
-  );
+  const [first] = frame.terms.slice(clause.from, clause.to);
+  const isOwn = means(first, 'self') && !means(first, 'filler');
+  const isAlone =
+    clauseHas(frame, clause, 'oneself') && !clauseHas(frame, clause, 'third-person', 'member');
+  return (isOwn || isAlone) && clauseTells(frame, clause);
 }
 
 function clauseTells(frame: Frame, clause: Clause): boolean {

@@ -3,7 +3,7 @@ import type { Concept } from '../vocabulary/concept.ts';
 import { isKnown, type Lexicon } from './lexicon.ts';
 import { phraseAt, type Reading } from './look-up.ts';
 import { placeOf } from './place-of.ts';
-import { means, type Term } from './term.ts';
+import { isMark, means, type Term } from './term.ts';
 import { meaningless, type Word } from './word.ts';
 
 export interface Found {
@@ -178,7 +178,7 @@ function goesOnAsBefore(
   if (last?.kind !== 'measure' || last.measure.unit !== null || next?.kind !== 'number')
     return false;
   let i = before.length - 1;
-  while (before[i]?.kind === 'measure') i--;
+  while (before[i]?.kind === 'measure' || isMark(before[i], '/')) i--;
   const first = before[i];
   return first?.kind === 'name' && first.systems.join() !== systems.join();
 }

@@ -24,7 +24,7 @@ function endOfVessels(terms: readonly Term[], i: number, lexicon: Lexicon): numb
   if (isContainer(terms[i]) && joint(i + 1) && areVessels(terms, i + 2, lexicon)) return i + 3;
   if (!areVessels(terms, i, lexicon)) return null;
   if (joint(i + 2) && isContainer(terms[i + 3])) return i + 3;
-  return leadsToAnother(terms, i + 1) ? i + 1 : null;
+  return leadsToAnother(terms, i + 1) || leadsToSize(terms, i + 2) ? i + 1 : null;
 }
 
 function isContainer(term: Term | undefined): boolean {
@@ -41,6 +41,11 @@ function areVessels(terms: readonly Term[], i: number, lexicon: Lexicon): boolea
     (stem) =>
       stem !== name.text && lexicon.own.phrases.get([stem])?.concepts.has('vessel') === true,
   );
+}
+
+/** `3 buckets of 10 litres each`: how much is in one. */
+function leadsToSize(terms: readonly Term[], i: number): boolean {
+  return means(terms[i], 'of') && terms[i + 1]?.kind === 'measure' && means(terms[i + 2], 'each');
 }
 
 /** `buckets into the bench`: another system follows, where something can be put in. */

@@ -104,7 +104,9 @@ function changesSolution(frame: Frame, clause: Clause, verb: number): boolean {
     else if (term.kind === 'measure' || term.kind === 'clock') break;
     else return false;
   }
-  return named || (onlyAmountAfter(frame, clause, verb) && standsBefore(frame, clause, verb));
+  if (named) return true;
+  if (!onlyAmountAfter(frame, clause, verb)) return false;
+  return standsBefore(frame, clause, verb) || isMixedNew(frame, clause, verb);
 }
 
 /** `changed the jars to fresh solution`, `to 20 l`; not `to the other shelf`. */
@@ -157,6 +159,19 @@ function standsBefore(frame: Frame, clause: Clause, verb: number): boolean {
       return false;
   }
   return named;
+}
+
+/** `dwc rinsed and mixed new`: nothing but a solution is mixed, in what was named before. */
+function isMixedNew(frame: Frame, clause: Clause, verb: number): boolean {
+  const before = frame.clauses[frame.clauseOf[verb]! - 1];
+  const joins = clause.opens === 'and' || clause.opens === 'comma' || clause.opens === 'then';
+  return (
+    verb === clause.from &&
+    joins &&
+    before !== undefined &&
+    means(frame.terms[verb], 'refill') &&
+    frame.places.hasWhere((term) => term.kind === 'name', before.from, before.to)
+  );
 }
 
 /** A noun after the system or the reservoir: `the bench filter`, `the reservoir lid`. */

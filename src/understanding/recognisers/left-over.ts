@@ -14,7 +14,7 @@ import {
   take,
 } from '../reading/frame.ts';
 import { isUnknown, means } from '../reading/term.ts';
-import { someProduct } from './some-product.ts';
+import { isDoseSized, someProduct } from './some-product.ts';
 
 /** Numbers that nobody has claimed: what they are of is asked, unless they are plainly of something else. */
 export function recogniseLeftOvers(frame: Frame, told: readonly Fact[]): Fact[] {
@@ -44,7 +44,9 @@ function leftOver(frame: Frame, clause: Clause, i: number, told: readonly Fact[]
     return [];
   if (clauseHas(frame, clause, 'take-away') && !namesIn(frame, clause).length) return [];
   if (isVolume(measure)) {
-    const amount = someProduct(frame, clause, i);
+    const isOther = isOfSomethingElse(frame, clause, i);
+    const amount =
+      someProduct(frame, clause, i) ?? (isDoseSized(measure) && !isOther ? measure.written : null);
     if (amount) {
       take(frame, i);
       return [
@@ -56,7 +58,7 @@ function leftOver(frame: Frame, clause: Clause, i: number, told: readonly Fact[]
         },
       ];
     }
-    if (isOfSomethingElse(frame, clause, i)) return [];
+    if (isOther) return [];
     take(frame, i);
     return [
       {

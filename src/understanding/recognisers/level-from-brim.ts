@@ -38,7 +38,7 @@ export function fromBrim(frame: Frame, clause: Clause): Fact[] {
       (term) => means(term, 'about', 'article', 'filler') && !means(term, 'down'),
     );
     // `auf 70 l runter`: down to there, and not by so much.
-    const leadsThere = means(frame.terms[i - 1], 'to');
+    const leadsThere = leadsTo(frame, i - 1);
     const isDown =
       means(after, 'down') &&
       !leadsThere &&
@@ -69,6 +69,16 @@ export function fromBrim(frame: Frame, clause: Clause): Fact[] {
     });
   }
   return facts;
+}
+
+/** A word that leads to a mark, or a phrase that runs up to one: `ging auf`. */
+function leadsTo({ terms, lexicon }: Frame, i: number): boolean {
+  const term = terms[i];
+  if (term?.kind !== 'word') return false;
+  const last = term.text.slice(term.text.lastIndexOf(' ') + 1);
+  return (
+    means(term, 'to') || (means(term, 'link') && lexicon.own.vocabulary.words.to.includes(last))
+  );
 }
 
 /** `5 cm to the brim` counts from it, unless something was filled to there. */

@@ -5,6 +5,7 @@ import {
   type Clause,
   clauseHas,
   type Frame,
+  inClause,
   isMeasure,
   isPadding,
   measureOf,
@@ -16,12 +17,17 @@ import { means, type Term } from '../reading/term.ts';
 /** `two cans into the bench, then another one`: more of the container that was told just before, in a clause of its own. */
 export function recogniseOneMore(frame: Frame, told: readonly Fact[]): Fact[] {
   return frame.clauses.flatMap((clause, c): Fact[] => {
-    if (!saysOnlyMore(frame, clause)) return [];
+    const again = asMuchAgain(frame, clause);
+    if (again === null && !saysOnlyMore(frame, clause)) return [];
     // `…, then another`: nothing stands between the comma and `then`.
     const last = frame.clauses.findLastIndex(({ from, to }, i) => i < c && from < to);
     const before = told.findLast(({ at }) => frame.clauseOf[at] === last);
     if (before?.quantity !== 'top-up' || before.doubt || before.each) return [];
     const { amount } = before;
+    if (again !== null && amount.kind === 'measure') {
+      takeRange(frame, clause.from, clause.to);
+      return [{ ...before, at: again, from: again, to: again, because: 'as much again' }];
+    }
     if (amount.kind !== 'measure' || !isContainer(amount.measure)) return [];
     const [at] = measuresIn(frame, clause);
     const values = at === undefined ? [1] : measureOf(frame, at).values;
@@ -39,6 +45,15 @@ export function recogniseOneMore(frame: Frame, told: readonly Fact[]): Fact[] {
       },
     ];
   });
+}
+
+/** `5 l into the dwc, then as much again`: nothing else is said, so of the same system. */
+function asMuchAgain(frame: Frame, clause: Clause): number | null {
+  const [at] = inClause(frame, clause, (term) => means(term, 'as-much-again'));
+  const isAlone = frame.terms
+    .slice(clause.from, clause.to)
+    .every((term) => isPadding(term) || means(term, 'as-much-again', 'after', 'then', 'filler'));
+  return at !== undefined && isAlone ? at : null;
 }
 
 function isContainer({ unit }: Measure): boolean {

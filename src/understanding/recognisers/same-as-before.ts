@@ -1,5 +1,6 @@
 import type { Fact } from '../fact.ts';
 import type { Mood } from '../moods/mood.ts';
+import { isBelievable } from '../numbers/quantity-of-measure.ts';
 import { type Clause, type Frame, inClause, namesIn, takeRange } from '../reading/frame.ts';
 import { means } from '../reading/term.ts';
 
@@ -25,16 +26,32 @@ export function recogniseSameAsBefore(
       return [];
     takeRange(frame, clause.from, clause.to);
     const at = names.at(-1)!;
-    return facts.map((fact) => ({
-      ...fact,
-      at,
-      from: at,
-      to: at,
-      each: true,
-      eachOf: 'systems',
-      because: 'same as the system before',
-    }));
+    const other = toldOtherwise(frame, told, c);
+    return facts
+      .filter((fact) => !other(fact))
+      .map((fact) => ({
+        ...fact,
+        at,
+        from: at,
+        to: at,
+        each: true,
+        eachOf: 'systems',
+        because: 'same as the system before',
+      }));
   });
+}
+
+/** `right the same but ec 2.1`: what is told next is not as before; a bare number may be of any that it would do for. */
+function toldOtherwise(frame: Frame, told: readonly Fact[], c: number): (fact: Fact) => boolean {
+  const next = frame.clauses[c + 1];
+  if (next?.opens !== 'but' || namesIn(frame, next).length > 0) return () => false;
+  const others = told.filter(({ at }) => frame.clauseOf[at] === c + 1);
+  return ({ quantity }) =>
+    others.some(({ amount, doubt, quantity: other }) =>
+      doubt?.kind === 'which-quantity' && amount.kind === 'measure'
+        ? isBelievable(quantity, amount.measure.values[0]!, null)
+        : quantity === other,
+    );
 }
 
 function saysOnlySame(frame: Frame, clause: Clause): boolean {

@@ -1,4 +1,5 @@
-import { unitIs } from '../numbers/quantity-of-measure.ts';
+import type { Measure } from '../numbers/measure.ts';
+import { litresFactor, unitIs } from '../numbers/quantity-of-measure.ts';
 import { type Clause, type Frame, measureOf } from '../reading/frame.ts';
 import { means } from '../reading/term.ts';
 
@@ -12,4 +13,14 @@ export function someProduct(frame: Frame, clause: Clause, i: number): string | n
   if (stuff?.kind !== 'word' || !stuff.word.anyProduct || stuff.word.product !== null) return null;
   const { original, originAt } = frame.folded;
   return original.slice(originAt(terms[i]!.from), originAt(stuff.to));
+}
+
+/** Nobody tops up with so little: a product whose name is missing, likely. */
+const leastTopUpL = 0.1;
+
+export function isDoseSized(measure: Measure): boolean {
+  return (
+    unitIs(measure, 'ml', 'cl') &&
+    (litresFactor(measure) ?? 1) * measure.values.at(-1)! < leastTopUpL
+  );
 }

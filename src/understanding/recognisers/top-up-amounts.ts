@@ -1,7 +1,7 @@
 import type { Fact } from '../fact.ts';
 import { isLabel } from '../moods/clause-kinds.ts';
 import type { Measure } from '../numbers/measure.ts';
-import { isBare, isVolume, litresFactor, unitIs } from '../numbers/quantity-of-measure.ts';
+import { isBare, isVolume, unitIs } from '../numbers/quantity-of-measure.ts';
 import {
   type Clause,
   clauseHas,
@@ -17,7 +17,7 @@ import {
 import { isUnknown, means, type Term } from '../reading/term.ts';
 import type { Unit } from '../reading/word-list.ts';
 import { isPlural } from './not-readings.ts';
-import { someProduct } from './some-product.ts';
+import { isDoseSized, someProduct } from './some-product.ts';
 import { brimOrMark, type Target } from './top-up-mark.ts';
 import { asksForAmount } from './top-up-missing.ts';
 import { afterTopUp } from './top-up-order.ts';
@@ -181,16 +181,6 @@ function isWhatIsLeft(frame: Frame, clause: Clause, i: number): boolean {
     i + 1 < clause.to &&
     means(after, 'left-over', 'below', 'down') &&
     !means(after, 'place', 'filler')
-  );
-}
-
-/** Nobody tops up with so little: a product whose name is missing, likely. */
-const leastTopUpL = 0.1;
-
-function isDoseSized(measure: Measure): boolean {
-  return (
-    unitIs(measure, 'ml', 'cl') &&
-    (litresFactor(measure) ?? 1) * measure.values.at(-1)! < leastTopUpL
   );
 }
 

@@ -1,5 +1,5 @@
 import { isLabel } from '../moods/clause-kinds.ts';
-import { unitIs } from '../numbers/quantity-of-measure.ts';
+import { isVolume, unitIs } from '../numbers/quantity-of-measure.ts';
 import {
   type Clause,
   clauseHas,
@@ -7,6 +7,7 @@ import {
   inClause,
   measureOf,
   measuresIn,
+  namesIn,
 } from '../reading/frame.ts';
 import { means } from '../reading/term.ts';
 
@@ -21,12 +22,22 @@ export function verbOf(frame: Frame, clause: Clause): number | null {
     frame,
     clause,
     (term, i) =>
-      means(term, 'top-up', 'add', 'fill', 'refill', 'add-plainly') &&
+      (means(term, 'top-up', 'add', 'fill', 'refill', 'add-plainly') ||
+        (means(term, 'goes-in') && goesIntoSystem(frame, clause))) &&
       !frame.taken[i] &&
       !isLevelWord(frame, clause, i),
   );
   const strong = verbs.find((i) => means(frame.terms[i], 'top-up', 'fill', 'refill'));
   return strong ?? verbs[0] ?? null;
+}
+
+/** `34 l went, to the last drop, into the bench`: an amount, and the system that it goes into. */
+function goesIntoSystem(frame: Frame, clause: Clause): boolean {
+  const isInto = namesIn(frame, clause).some((name) => {
+    const lead = frame.terms[means(frame.terms[name - 1], 'article') ? name - 2 : name - 1];
+    return means(lead, 'place') && !means(lead, 'to', 'at', 'from', 'of');
+  });
+  return isInto && measuresIn(frame, clause).some((i) => isVolume(measureOf(frame, i)));
 }
 
 /** `bench fill took 9 min`: how long, not how much. */

@@ -11,8 +11,11 @@ export function withEnds(frame: Frame, facts: readonly Fact[], marks: readonly T
     if (fact.quantity !== 'outage') return [fact];
     const clause = frame.clauseOf[fact.at];
     const inClause = marks.filter((mark) => mark.clause === clause);
-    const isEnded = inClause.some(({ until }) => until) && inClause.some(({ until }) => !until);
-    if (isEnded) return [fact, { ...fact, quantity: 'restored' as const, ends: true }];
+    const end = inClause.find(({ until }) => until);
+    const begun = inClause.find(({ until }) => !until);
+    // `from 9 to 11`, written at 10: no end that could have come yet.
+    if (end && begun && end.atMs < begun.atMs) return [howLong(fact, [begun])];
+    if (end && begun) return [fact, { ...fact, quantity: 'restored' as const, ends: true }];
     const over = lasted(frame, fact, inClause);
     if (over) return over;
     const isOpen = !facts.some((other) => other.quantity === 'restored' && other.of === fact.of);

@@ -1,4 +1,4 @@
-import type { Quantity } from '../../greenhouse/quantity.ts';
+import { isReading, type Quantity } from '../../greenhouse/quantity.ts';
 import type { System } from '../../greenhouse/system.ts';
 import type { Fact } from '../fact.ts';
 import { isVolume, litresFactor } from '../numbers/quantity-of-measure.ts';
@@ -35,7 +35,7 @@ export function ownDoubt(frame: Frame, one: Settled, reason: DoubtReason): Doubt
     const guesses = guessesFor(fact);
     const plain = withoutProduct(fact);
     const asReading = guesses.map((quantity) =>
-      asChoice(frame, { ...one, fact: { ...plain, quantity } }, system),
+      asChoice(frame, { ...one, fact: { ...plain, quantity } }, system, systems ?? []),
     );
     const asDose = fact.product === undefined ? null : asChoice(frame, inMl(one), system);
     const choices = [...asReading, asDose].filter((choice) => choice !== null);
@@ -56,11 +56,16 @@ export function ownDoubt(frame: Frame, one: Settled, reason: DoubtReason): Doubt
 
 /** A button for each product in stock of which it could be so much. */
 function whichProduct(frame: Frame, one: Settled, reason: DoubtReason): DoubtStatement {
-  const [system] = one.systems ?? [];
-  const stock = system ? frame.context.greenhouse.stock : [];
+  const systems = one.systems ?? [];
+  // `10 ml in both`: in each or in all, nobody has said.
+  const isClear = systems.length === 1 || (systems.length > 1 && one.fact.each === true);
+  const stock = isClear ? frame.context.greenhouse.stock : [];
   const choices = stock.flatMap(({ product }): Choice[] => {
-    const draft = soundDraft(frame, { ...one, fact: { ...one.fact, product } }, system!);
-    return draft ? [{ label: { kind: 'product', product }, drafts: [draft] }] : [];
+    const drafts = systems.flatMap(
+      (system) => soundDraft(frame, { ...one, fact: { ...one.fact, product } }, system) ?? [],
+    );
+    const isSound = drafts.length === systems.length;
+    return isSound ? [{ label: { kind: 'product', product }, drafts }] : [];
   });
   return doubt(frame, one, reason, choices);
 }
@@ -97,9 +102,17 @@ function inMl(one: Settled): Settled {
   return { ...one, fact: { ...fact, quantity: 'dose', amount: { kind: 'measure', measure } } };
 }
 
-function asChoice(frame: Frame, one: Settled, system: System): Choice | null {
-  const draft = soundDraft(frame, one, system);
-  return draft && { label: { kind: 'quantity', quantity: one.fact.quantity }, drafts: [draft] };
+/** `all`: a reading is of each of them. */
+function asChoice(
+  frame: Frame,
+  one: Settled,
+  system: System,
+  all: readonly System[] = [],
+): Choice | null {
+  const { quantity } = one.fact;
+  const systems = isReading(quantity) && all.length > 1 ? all : [system];
+  const drafts = systems.flatMap((each) => soundDraft(frame, one, each) ?? []);
+  return drafts.length < systems.length ? null : { label: { kind: 'quantity', quantity }, drafts };
 }
 
 function withoutProduct(fact: Fact): Fact {

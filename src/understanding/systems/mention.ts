@@ -35,10 +35,14 @@ export function mentionsOf(frame: Frame, facts: FactsInOrder): Mention[] {
       const last = mentions.at(-1);
       // `jars instead of the tub ph 5.7`: the tub got none of it.
       if (last && isReplaced(frame, i)) return;
+      if (isLeftOut(frame, i)) takeOutOfAll(frame, mentions, term);
       if (last && joins(frame, last, i, facts))
         mentions[mentions.length - 1] = joined(frame, last, term, i);
       else mentions.push(mentionOf(frame, term, i));
-    } else if (isAll(frame, i)) mentions.push(allSystems(frame, i));
+    } else if (isAll(frame, i)) {
+      mentions.push(allSystems(frame, i));
+      for (const left of leftOutBefore(frame, i)) takeOutOfAll(frame, mentions, left);
+    }
   });
   return mentions;
 }
@@ -46,6 +50,29 @@ export function mentionsOf(frame: Frame, facts: FactsInOrder): Mention[] {
 function isReplaced(frame: Frame, i: number): boolean {
   const before = means(frame.terms[i - 1], 'article') ? i - 2 : i - 1;
   return means(frame.terms[before], 'instead-of') && !means(frame.terms[before], 'not', 'link');
+}
+
+/** `all at ph 5.8 except the gutters`, `except the gutters all got 5 l`: it follows the word that leaves it out. */
+function isLeftOut({ terms }: Frame, i: number): boolean {
+  let before = i - 1;
+  while (means(terms[before], 'article') && !means(terms[before], 'except')) before--;
+  return means(terms[before], 'except');
+}
+
+/** The names that the clause leaves out before it says `all`. */
+function leftOutBefore(frame: Frame, i: number): NameTerm[] {
+  const { from } = frame.clauses[frame.clauseOf[i]!]!;
+  return frame.terms
+    .slice(from, i)
+    .flatMap((term, n) => (term.kind === 'name' && isLeftOut(frame, from + n) ? [term] : []));
+}
+
+/** What was told of all before is not told of the system left out. */
+function takeOutOfAll(frame: Frame, mentions: Mention[], { systems }: NameTerm): void {
+  const n = mentions.findLastIndex(({ from }) => means(frame.terms[from], 'all'));
+  const all = mentions[n];
+  if (all)
+    mentions[n] = { ...all, systems: all.systems.filter((system) => !systems.includes(system)) };
 }
 
 /** `everything except the jars`: all but those named straight after. */
@@ -214,7 +241,7 @@ function isSaidOfName(frame: Frame, i: number): boolean {
     !means(frame.terms[before], 'and')
   )
     before--;
-  return frame.terms[before]?.kind === 'name';
+  return frame.terms[before]?.kind === 'name' && !isLeftOut(frame, before);
 }
 
 function allSystems(frame: Frame, i: number): Mention {

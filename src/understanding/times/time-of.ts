@@ -21,7 +21,8 @@ export function timeOf(
       // `gutters ec 1240, and will change the bench tonight`: what is meant to be done has its own time.
       (moods[mark.from] ?? null) === (moods[fact.at] ?? null) &&
       (fact.quantity === 'outage' || fact.quantity === 'restored' || !mark.since) &&
-      mark.until === (fact.ends === true),
+      mark.until === (fact.ends === true) &&
+      !isOfWhatWas(frame, mark, fact),
   );
   const c = frame.clauseOf[fact.at]!;
   const clause = frame.clauses[c]!;
@@ -29,6 +30,14 @@ export function timeOf(
   if (own.length > 0) return nearest(own, fact);
   if (clauseHas(frame, clause, 'now') && saysNow(frame, clause)) return null;
   return closing(frame, fact, facts, usable) ?? opening(frame, fact, facts, usable);
+}
+
+/** `22 degrees instead of 24 yesterday`: the time is that of what it is no more. */
+function isOfWhatWas({ terms, clauseOf }: Frame, { from, clause }: TimeMark, fact: Fact): boolean {
+  if (clause !== clauseOf[fact.at]) return false;
+  for (let i = fact.at + 1; i < from; i++)
+    if (means(terms[i], 'instead-of') && !means(terms[i], 'not', 'link')) return true;
+  return false;
 }
 
 function nearest(marks: readonly TimeMark[], fact: Fact): TimeMark {

@@ -26,6 +26,8 @@ export type GrammarConcept =
   /** Words that change nothing: also, just, ok, so. */
   | 'filler'
   | 'self'
+  /** What the writer did without others: myself. */
+  | 'oneself'
   | 'each'
   | 'both'
   | 'all'
@@ -67,6 +69,8 @@ export type GrammarConcept =
   | 'twice'
   | 'times'
   | 'same'
+  /** Once more as much as was told before. */
+  | 'as-much-again'
   /** too, likewise: the same of one more. */
   | 'alike'
   /** i.e., that is, equals: the same again in other words. */
@@ -118,6 +122,8 @@ export type DeedConcept =
   | 'add'
   /** add, pour: what somebody does or should do. */
   | 'add-plainly'
+  /** went, fitted: of an amount that goes into a system, it was added. */
+  | 'goes-in'
   | 'fill'
   | 'change'
   | 'changed-solution'

@@ -17,6 +17,7 @@ export const corpora: readonly { readonly file: string; readonly isSealed: boole
   { file: 'understanding/corpus/left-open.jsonl', isSealed: false },
   { file: 'understanding/corpus/in-all.jsonl', isSealed: false },
   { file: 'understanding/corpus/fifth-german.jsonl', isSealed: false },
+  { file: 'understanding/corpus/german-tried.jsonl', isSealed: false },
   { file: 'understanding/corpus/sixth-slips.jsonl', isSealed: false },
   { file: 'understanding/corpus/english-seventh-open.jsonl', isSealed: false },
   { file: 'understanding/corpus/german-seventh-open.jsonl', isSealed: false },

@@ -435,6 +435,7 @@ export const grammar: Words<GrammarConcept> = {
     'we just',
     'just',
   ],
+  oneself: ['myself', 'ourselves', 'by myself', 'i myself'],
   each: [
     'each',
     'apiece',
@@ -742,7 +743,18 @@ export const grammar: Words<GrammarConcept> = {
   'half-more': ['and a half', 'and one half', '& a half', 'n a half'],
   twice: ['twice', 'two times'],
   times: ['x', '×', 'times'],
+  'as-much-again': [
+    'as much again',
+    'the same again',
+    'same again',
+    'as many again',
+    'the same amount again',
+  ],
   same: [
+    'as much again',
+    'the same again',
+    'as many again',
+    'the same amount again',
     'same',
     'the same',
     'same again',

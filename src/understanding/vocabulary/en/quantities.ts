@@ -458,6 +458,7 @@ export const deeds: Words<DeedConcept> = {
     'carried',
     'hauled',
   ],
+  'goes-in': ['went', 'fitted', 'landed', 'ended up'],
   'add-plainly': [
     'add',
     'pour',
@@ -596,6 +597,9 @@ export const deeds: Words<DeedConcept> = {
     'pumped out',
     'siphoned out',
     'tipped out',
+    'everything out',
+    'old water out',
+    'old solution out',
   ],
   refill: [
     'refilled',
