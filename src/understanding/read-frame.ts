@@ -32,12 +32,15 @@ export function readFrame(frame: Frame): Read {
   return { statements: open ? [open] : news, named };
 }
 
-/** Only what is told plainly: in doubt it stays a correction. */
+/** Only where it tells something: what makes no sense stays a correction. */
 function otherwiseTold(frame: Frame): { readonly otherwise?: readonly Statement[] } {
   const left = withoutGivenUp(frame);
   if (!left) return {};
   const otherwise = newStatements(left);
-  return otherwise.every(({ kind }) => kind === 'entry') ? { otherwise } : {};
+  const isClear = otherwise.every(
+    (one) => one.kind === 'entry' || (one.kind === 'doubt' && one.reason.kind !== 'unclear'),
+  );
+  return isClear ? { otherwise } : {};
 }
 
 function namesSaid(frame: Frame): SystemId[] {

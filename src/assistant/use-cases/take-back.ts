@@ -104,13 +104,19 @@ function correctedEntry(
   return back.from ? fitting[0] : nearestOfMessage(fitting, back.to);
 }
 
+/** So lately something may have been told that a correction means, though it gives up another value. */
+const justToldMs = 3_600_000;
+
 /** Whether there is nothing that a correction could be of. */
 export function hasNothingToCorrect(
   handling: Handling,
   back: TakingBack,
   target: readonly Entry[] | null,
 ): boolean {
-  return back.kind === 'correct' && correctedEntry(handling, back, target) === undefined;
+  if (back.kind !== 'correct' || correctedEntry(handling, back, target) !== undefined) return false;
+  const recent = correctedEntry(handling, { ...back, from: null }, target);
+  if (recent === null) return false;
+  return recent === undefined || handling.nowMs - recent.recordedAtMs > justToldMs;
 }
 
 function correct(handling: Handling, back: Correcting, target: readonly Entry[] | null): void {

@@ -166,7 +166,12 @@ export function withoutGivenUp(frame: Frame): Frame | null {
   const [meant, last] = pair;
   let first = last;
   while (first > 0 && first - 1 !== meant && !givesUp(frame.terms[first])) first--;
-  const left = frame.terms.filter((_, i) => i < first || i > last);
+  // `statt 5 l hat die Wanne 8 l bekommen`: what stands between is turned about by what leads.
+  const isDropped = (term: Term, i: number) =>
+    (i >= first && i <= last) || (i > last && i < meant && term.kind !== 'name' && !isLabel(term));
+  const left = frame.terms.filter((term, i) => !isDropped(term, i));
+  const isNews = left.some((term) => term.kind === 'name' || isDeed(term));
+  if (!isNews) return null;
   return frameOf(frame.context, frame.lexicon, frame.folded, left);
 }
 
