@@ -176,7 +176,7 @@ export function elsewhere(frame: Frame, clause: Clause, mark: Marker): void {
     );
   // `we lost 2 plants` is news, though of no quantity.
   const isOfPlants = frame.places.hasWhere(isPlantLost, clause.from, clause.to);
-  if (isTaken && !isOfPlants && !hasProductIn(frame, clause) && !isUsedFor(frame, clause))
+  if (isTaken && !isOfPlants && isTakenElsewhere(frame, clause))
     mark(clause.from, clause.to, 'not-a-reading');
   if (isTakenOut(frame, clause)) mark(clause.from, clause.to, 'not-a-reading');
   for (let i = clause.from; i < clause.to; i++) {
@@ -187,8 +187,29 @@ export function elsewhere(frame: Frame, clause: Clause, mark: Marker): void {
     const before = previousIn(frame, clause, i, (term) => means(term, 'article'));
     const isOrigin = before >= 0 && means(frame.terms[before], 'with', 'from', 'after');
     const named = frame.places.hasWhere(isName, clause.from, i);
-    if (!isOrigin && !named) mark(clause.from, clause.to, 'not-a-reading');
+    if (!isOrigin && !named && !isPutIn(frame, clause, i))
+      mark(clause.from, clause.to, 'not-a-reading');
   }
+}
+
+/** `tap water 10 l with 5 ml A into the gutters`: water, an amount of it, and the system that it went into. */
+function isPutIn(frame: Frame, clause: Clause, water: number): boolean {
+  const [name] = inClause(frame, clause, (term, i) => i > water && isName(term));
+  if (name === undefined) return false;
+  const lead = frame.terms[means(frame.terms[name - 1], 'article') ? name - 2 : name - 1];
+  const isInto = means(lead, 'place') && !means(lead, 'from', 'of', 'at', 'to');
+  const amounts = inClause(
+    frame,
+    clause,
+    (term, i) => i > water && i < name && term.kind === 'measure' && isVolume(term.measure),
+  );
+  return isInto && amounts.length > 0;
+}
+
+/** Of a product what is used is a dose; what is bought is none yet. */
+function isTakenElsewhere(frame: Frame, clause: Clause): boolean {
+  if (hasProductIn(frame, clause)) return clauseHas(frame, clause, 'bought');
+  return !isUsedFor(frame, clause);
 }
 
 /** `took 2 l out of the jars`, `2 l aus der Wanne genommen`: water led from a system, and to none. */

@@ -133,6 +133,8 @@ function writtenFrom(tokens: readonly Token[], from: number, to: number): string
 
 /** `10-12`, `10 to 12`, `between 10 and 12`: the middle, approximate. */
 function rangeFrom(reading: Reading, at: number, low: Core, lead: Lead | null): Core | null {
+  // `half 3 to 4`, `halb 3 bis 4`: hours.
+  if ((phraseAt(reading, at - 1)?.value.clockTurn ?? null) !== null) return null;
   const joint = at + low.length;
   const unit = unitFrom(reading, joint);
   const from = joint + (unit?.length ?? 0);
@@ -261,15 +263,17 @@ function smallerPart(
 ): { share: number; length: number } | null {
   const parts = 'id' in larger ? smallerUnits.get(larger.id) : undefined;
   if (!parts) return null;
-  const token = reading.tokens[at];
+  // `1 kilo and 200 g`: only where the smaller unit is said.
+  const and = phraseAt(reading, at, 1)?.value.concepts.has('and') ? 1 : 0;
+  const token = reading.tokens[at + and];
   if (token?.kind !== 'number' || token.values.length !== 1) return null;
-  const unit = unitAt(reading, at + 1);
+  const unit = unitAt(reading, at + and + 1);
   // `9 minutes 30`: at the end the seconds need no unit.
-  if (!unit && parts.smaller === 'second' && isLastOfClause(reading, at))
+  if (!unit && and === 0 && parts.smaller === 'second' && isLastOfClause(reading, at))
     return { share: token.values[0]! / parts.count, length: 1 };
   if (!unit || !('id' in unit.value) || unit.value.id !== parts.smaller) return null;
   return token.values[0]! < parts.count
-    ? { share: token.values[0]! / parts.count, length: 1 + unit.length }
+    ? { share: token.values[0]! / parts.count, length: and + 1 + unit.length }
     : null;
 }
 

@@ -144,6 +144,8 @@ export type DeedConcept =
   | 'aeration'
   | 'nonstop'
   | 'take-away'
+  /** bought, ordered: it is in stock, and in no system. */
+  | 'bought'
   /** Deeds as something to do, not as something done: top up, add, change. */
   | 'plain-deed'
   | 'other-deed';

@@ -1200,6 +1200,7 @@ export const deeds: Words<DeedConcept> = {
     'immer an',
     'pausenlos',
   ],
+  bought: ['gekauft', 'bestellt', 'geliefert', 'besorgt', 'eingekauft', 'nachgekauft'],
   'take-away': [
     'gegessen',
     'verspeist',

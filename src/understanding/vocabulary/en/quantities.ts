@@ -892,6 +892,7 @@ export const deeds: Words<DeedConcept> = {
     'all day',
     'round the clock',
   ],
+  bought: ['bought', 'ordered', 'delivered'],
   'take-away': [
     'removed',
     'took out',
