@@ -1,13 +1,22 @@
 import { localDateOf } from '../../greenhouse/local-time.ts';
 import type { Fact } from '../fact.ts';
-import { type Clause, clauseHas, type Frame, measureOf, measuresIn } from '../reading/frame.ts';
+import {
+  type Clause,
+  clauseHas,
+  type Frame,
+  measureOf,
+  measuresIn,
+  namesIn,
+} from '../reading/frame.ts';
 import { means } from '../reading/term.ts';
 import { spanMs } from '../times/ago.ts';
 import type { TimeMark } from '../times/time-mark.ts';
 
 /** `power was out from 2 to 4`, `power was out for 2 hours last night` tell the end of the outage as well. */
-export function withEnds(frame: Frame, facts: readonly Fact[], marks: readonly TimeMark[]): Fact[] {
-  return facts.flatMap((fact) => {
+export function withEnds(frame: Frame, told: readonly Fact[], marks: readonly TimeMark[]): Fact[] {
+  const facts = ofOnePower(frame, told, marks);
+  const ended = new Set<Fact['of']>();
+  const ending = facts.flatMap((fact) => {
     if (fact.quantity !== 'outage') return [fact];
     const clause = frame.clauseOf[fact.at];
     const inClause = marks.filter((mark) => mark.clause === clause);
@@ -15,12 +24,55 @@ export function withEnds(frame: Frame, facts: readonly Fact[], marks: readonly T
     const begun = inClause.find(({ until }) => !until);
     // `from 9 to 11`, written at 10: no end that could have come yet.
     if (end && begun && end.atMs < begun.atMs) return [howLong(fact, [begun])];
-    if (end && begun) return [fact, { ...fact, quantity: 'restored' as const, ends: true }];
-    const over = lasted(frame, fact, inClause);
-    if (over) return over;
+    const over =
+      end && begun
+        ? [fact, { ...fact, quantity: 'restored' as const, ends: true }]
+        : lasted(frame, fact, inClause);
+    if (over) {
+      ended.add(fact.of);
+      return over;
+    }
     const isOpen = !facts.some((other) => other.quantity === 'restored' && other.of === fact.of);
     return [isOpen && wasOut(frame, fact, inClause) ? howLong(fact, inClause) : fact];
   });
+  // `out from 3 to 5, all running again`: the end is known, and not now.
+  return ending.filter((fact) => !(ended.has(fact.of) && isToldAgain(facts, fact)));
+}
+
+/** As it stands in the message, beside an end that was worked out. */
+function isToldAgain(facts: readonly Fact[], fact: Fact): boolean {
+  return fact.quantity === 'restored' && facts.includes(fact);
+}
+
+/**
+ * `the breaker tripped, pumps were off for an hour, back now`: without mains every pump stands, so that all
+ * of it is one outage, told by the clause that says how long.
+ */
+function ofOnePower(
+  frame: Frame,
+  facts: readonly Fact[],
+  marks: readonly TimeMark[],
+): readonly Fact[] {
+  if (!facts.some(({ quantity, of }) => quantity === 'outage' && of === 'power')) return facts;
+  const mains = facts.map((fact) =>
+    isOfAnyPump(frame, fact) ? { ...fact, of: 'power' as const } : fact,
+  );
+  const isTimed = (fact: Fact): boolean => {
+    const clause = frame.clauseOf[fact.at]!;
+    return (
+      marks.some((mark) => mark.clause === clause) ||
+      lengthSaid(frame, frame.clauses[clause]!) !== null
+    );
+  };
+  const outages = mains.filter(({ quantity, of }) => quantity === 'outage' && of === 'power');
+  const kept = outages.find(isTimed) ?? outages[0];
+  return mains.filter((fact) => fact === kept || !outages.includes(fact));
+}
+
+function isOfAnyPump(frame: Frame, { quantity, of, at, byDevice }: Fact): boolean {
+  const isPump = of === 'pump' && byDevice === undefined;
+  const isOutage = quantity === 'outage' || quantity === 'restored';
+  return isPump && isOutage && namesIn(frame, frame.clauses[frame.clauseOf[at]!]!).length === 0;
 }
 
 /**
