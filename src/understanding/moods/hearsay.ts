@@ -208,8 +208,17 @@ function isPutIn(frame: Frame, clause: Clause, water: number): boolean {
 
 /** Of a product what is used is a dose; what is bought is none yet. */
 function isTakenElsewhere(frame: Frame, clause: Clause): boolean {
-  if (hasProductIn(frame, clause)) return clauseHas(frame, clause, 'bought');
+  if (hasProductIn(frame, clause))
+    return clauseHas(frame, clause, 'bought') && hasVolume(frame, clause);
   return !isUsedFor(frame, clause);
+}
+
+function hasVolume(frame: Frame, clause: Clause): boolean {
+  return frame.places.hasWhere(
+    (term) => term.kind === 'measure' && isVolume(term.measure),
+    clause.from,
+    clause.to,
+  );
 }
 
 /** `took 2 l out of the jars`, `2 l aus der Wanne genommen`: water led from a system, and to none. */

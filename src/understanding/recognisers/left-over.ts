@@ -44,9 +44,8 @@ function leftOver(frame: Frame, clause: Clause, i: number, told: readonly Fact[]
     return [];
   if (clauseHas(frame, clause, 'take-away') && !namesIn(frame, clause).length) return [];
   if (isVolume(measure)) {
-    const isOther = isOfSomethingElse(frame, clause, i);
     const amount =
-      someProduct(frame, clause, i) ?? (isDoseSized(measure) && !isOther ? measure.written : null);
+      someProduct(frame, clause, i) ?? (isSmallDose(frame, clause, i) ? measure.written : null);
     if (amount) {
       take(frame, i);
       return [
@@ -58,7 +57,7 @@ function leftOver(frame: Frame, clause: Clause, i: number, told: readonly Fact[]
         },
       ];
     }
-    if (isOther) return [];
+    if (isOfSomethingElse(frame, clause, i)) return [];
     take(frame, i);
     return [
       {
@@ -148,6 +147,16 @@ function isMoreAfterVolume(frame: Frame, clause: Clause, i: number): boolean {
       term.kind === 'measure' && (isVolume(term.measure) || unitIs(term.measure, 'unknown')),
   );
   return isAlone && volumes.length > 0;
+}
+
+/** `down to 5.9 with 6 ml`: so little of a product that nothing names; not `Cal-Mag 10 ml`. */
+function isSmallDose(frame: Frame, clause: Clause, i: number): boolean {
+  const isStuff = frame.places.hasWhere(
+    (term) => isUnknown(term) || (term.kind === 'word' && term.word.anyProduct),
+    clause.from,
+    clause.to,
+  );
+  return isDoseSized(measureOf(frame, i)) && !isStuff;
 }
 
 /** `2 l of vinegar`, `the 10 l heater`: the volume of a thing. */
