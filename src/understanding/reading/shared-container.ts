@@ -1,5 +1,5 @@
 import type { Lexicon } from './lexicon.ts';
-import type { MeasureTerm, Term } from './term.ts';
+import { type MeasureTerm, means, type Term } from './term.ts';
 
 /** More than so many cans go into nothing at a time. */
 const mostContainers = 20;
@@ -32,12 +32,26 @@ function asMany(term: Term, like: MeasureTerm, lexicon: Lexicon): MeasureTerm | 
   const count = countOf(term, lexicon);
   if (count === null || count > mostContainers) return null;
   const { from, to, text, glued } = term;
-  const measure = { ...like.measure, values: [count], written: text, whole: true, decimals: 0 };
+  const measure = {
+    ...like.measure,
+    values: [count],
+    written: text,
+    whole: true,
+    share: false,
+    decimals: 0,
+  };
   return { kind: 'measure', from, to, text, glued, measure };
 }
 
 function countOf(term: Term, lexicon: Lexicon): number | null {
-  if (term.kind === 'word') return lexicon.own.phrases.get([term.text])?.number ?? null;
-  const isCount = term.kind === 'measure' && term.measure.unit === null && term.measure.whole;
-  return isCount && term.measure.values.length === 1 ? term.measure.values[0]! : null;
+  if (term.kind === 'word') {
+    const number = lexicon.own.phrases.get([term.text])?.number ?? null;
+    return number ?? (means(term, 'indefinite') ? 1 : null);
+  }
+  if (term.kind !== 'measure' || term.measure.unit !== null) return null;
+  // `a half`, `eine halbe`: with its article it is of a thing, and no level.
+  const isPart = term.measure.share && term.text.includes(' ');
+  return (term.measure.whole || isPart) && term.measure.values.length === 1
+    ? term.measure.values[0]!
+    : null;
 }
