@@ -81,7 +81,7 @@ describe('mixed messages', () => {
       'Bucket row ph 5.8; Bucket row ec 1.7; Bucket row top-up 12',
     'i topped up the dwc with twelve litres of rainwater and the ph is now 5.8':
       'Bucket row top-up 12; Bucket row ph 5.8',
-    'poured the rest of the can into the bench': '? unclear (keep-as-note)',
+    'poured the rest of the can into the bench': '? missing-amount',
     'gave the jars a splash': '? unclear (keep-as-note)',
     'gave the jars a drink': '? unclear (keep-as-note)',
     'watered the jars': '? missing-amount',
