@@ -249,11 +249,11 @@ export interface Readable {
 
 export type TakingBack =
   | { readonly kind: 'undo' }
-  /** `no, it was right`: what was struck out last holds after all. */
-  | {
-      readonly kind: 'put-back' /** `no wait`: only what was undone right before. */;
-      readonly isBare?: true;
-    }
+  /**
+   * `no, it was right`: what was struck out last holds after all. isBare, `no wait`: only what was undone
+   * right before; isDenial, `doch nicht`: where nothing was, what was told last is taken back.
+   */
+  | { readonly kind: 'put-back'; readonly isBare?: true; readonly isDenial?: true }
   /**
    * `sorry, 5.6 not 5.4`: what the numbers can be read as, likeliest first, each in its quantity's
    * unit; the member's last entry that fits is the one corrected. `from`: the value given up.

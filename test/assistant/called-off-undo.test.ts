@@ -72,3 +72,14 @@ describe('“No wait” after an undo', () => {
     });
   });
 });
+
+describe('“Doch nicht”', () => {
+  it('takes back what was told last where nothing was undone, and after an undo the undo', async () => {
+    const say = talking();
+    await say('priya', 'jars 3 l nachgefüllt');
+    const [struck] = await say('priya', 'doch nicht');
+    expect(struck).toMatchObject({ kind: 'correction', struck: [{ value: 3 }] });
+    const [back] = await say('priya', 'doch nicht');
+    expect(back).toMatchObject({ logged: [{ quantity: 'top-up', value: 3 }] });
+  });
+});

@@ -37,11 +37,16 @@ export function rememberUndone(handling: Handling, settled: readonly Arrangement
 /** So long after an undo, `no wait` alone can be about it. */
 const calledOffWithinMs = 10 * 60_000;
 
+/** Whether the member undid something so lately that a bare word can be about it. */
+export function wasUndoneLately({ conversation, nowMs }: Handling): boolean {
+  const [latest] = conversation.struck ?? [];
+  return nowMs - (latest?.atMs ?? 0) <= calledOffWithinMs;
+}
+
 /** Puts back what the member undid last, where they have told nothing new since. */
 export function putBackLast(handling: Handling, isBare: boolean): void {
   const [latest] = handling.conversation.struck ?? [];
-  const isLongAgo = handling.nowMs - (latest?.atMs ?? 0) > calledOffWithinMs;
-  const last = isBare && isLongAgo ? undefined : latest;
+  const last = isBare && !wasUndoneLately(handling) ? undefined : latest;
   const { handle } = handling.heard.member;
   const later = last ? handling.standing.logbook.all.slice(last.lastEntryNo) : [];
   const goesOn = later.some(({ source }) => source.kind === 'member' && source.handle === handle);

@@ -7,7 +7,13 @@ import { withQuestionsLapsed } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
 import { remarksOn } from '../remarks.ts';
 import { askBack } from './ask-back.ts';
-import { draftOf, logCorrectedAgain, putBackLast, rememberStruck } from './put-back.ts';
+import {
+  draftOf,
+  logCorrectedAgain,
+  putBackLast,
+  rememberStruck,
+  wasUndoneLately,
+} from './put-back.ts';
 import { rememberReceipt, strikeOutRow } from './record-entries.ts';
 import { undoLast } from './undo-last.ts';
 
@@ -24,6 +30,10 @@ export function takeBack(
       return;
     }
     case 'put-back':
+      if (back.isDenial && !wasUndoneLately(handling)) {
+        const denial = { kind: 'deny', system: null, quantity: null } as const;
+        return strikeOut(handling, denied(handling, denial, target));
+      }
       return putBackLast(handling, back.isBare === true);
     case 'correct':
       return correct(handling, back, target);

@@ -53,7 +53,8 @@ function calledOff(frame: Frame): TakingBack | null {
       ? term.cut !== 'question'
       : term.kind === 'mark' || means(term, 'called-off', 'no-wait'),
   );
-  return isAlone ? { kind: 'put-back', isBare: true } : null;
+  if (!isAlone) return null;
+  return { kind: 'put-back', isBare: true, ...(deny(frame) ? { isDenial: true } : {}) };
 }
 
 function undo(frame: Frame): TakingBack | null {

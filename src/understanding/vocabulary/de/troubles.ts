@@ -188,7 +188,6 @@ export const troubles: Words<TroubleConcept> = {
     'oder',
     'noch',
     'wieder',
-    'schon wieder',
     'immer noch',
   ],
   ceased: [

@@ -209,16 +209,7 @@ export const troubles: Words<TroubleConcept> = {
     'again',
     'keeps',
   ],
-  ceased: [
-    'stopped',
-    'has stopped',
-    'gone',
-    'is gone',
-    'sealed',
-    'under control',
-    'is out',
-    'is over',
-  ],
+  ceased: ['stopped', 'has stopped', 'gone', 'sealed', 'under control', 'is out'],
   'on-body': [
     ...['my', 'his', 'her', 'the', 'their', 'our'].flatMap((whose) => [
       `in ${whose} eye`,
