@@ -214,11 +214,11 @@ function isTakenElsewhere(frame: Frame, clause: Clause): boolean {
 }
 
 function hasVolume(frame: Frame, clause: Clause): boolean {
-  return frame.places.hasWhere(
-    (term) => term.kind === 'measure' && isVolume(term.measure),
-    clause.from,
-    clause.to,
-  );
+  return frame.places.hasWhere(isWater, clause.from, clause.to);
+}
+
+function isWater(term: Term): boolean {
+  return term.kind === 'measure' && isVolume(term.measure);
 }
 
 /** `took 2 l out of the jars`, `2 l aus der Wanne genommen`: water led from a system, and to none. */

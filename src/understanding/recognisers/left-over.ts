@@ -13,7 +13,7 @@ import {
   namesIn,
   take,
 } from '../reading/frame.ts';
-import { isUnknown, means } from '../reading/term.ts';
+import { isUnknown, means, type Term } from '../reading/term.ts';
 import { isDoseSized, someProduct } from './some-product.ts';
 
 /** Numbers that nobody has claimed: what they are of is asked, unless they are plainly of something else. */
@@ -151,12 +151,13 @@ function isMoreAfterVolume(frame: Frame, clause: Clause, i: number): boolean {
 
 /** `down to 5.9 with 6 ml`: so little of a product that nothing names; not `Cal-Mag 10 ml`. */
 function isSmallDose(frame: Frame, clause: Clause, i: number): boolean {
-  const isStuff = frame.places.hasWhere(
-    (term) => isUnknown(term) || (term.kind === 'word' && term.word.anyProduct),
-    clause.from,
-    clause.to,
+  return (
+    isDoseSized(measureOf(frame, i)) && !frame.places.hasWhere(isStuff, clause.from, clause.to)
   );
-  return isDoseSized(measureOf(frame, i)) && !isStuff;
+}
+
+function isStuff(term: Term): boolean {
+  return isUnknown(term) || (term.kind === 'word' && term.word.anyProduct);
 }
 
 /** `2 l of vinegar`, `the 10 l heater`: the volume of a thing. */
