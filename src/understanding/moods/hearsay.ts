@@ -6,6 +6,7 @@ import {
   inClause,
   isName,
   isPadding,
+  isVolumeTerm,
   nextIn,
   previousIn,
 } from '../reading/frame.ts';
@@ -214,11 +215,7 @@ function isTakenElsewhere(frame: Frame, clause: Clause): boolean {
 }
 
 function hasVolume(frame: Frame, clause: Clause): boolean {
-  return frame.places.hasWhere(isWater, clause.from, clause.to);
-}
-
-function isWater(term: Term): boolean {
-  return term.kind === 'measure' && isVolume(term.measure);
+  return frame.places.hasWhere(isVolumeTerm, clause.from, clause.to);
 }
 
 /** `took 2 l out of the jars`, `2 l aus der Wanne genommen`: water led from a system, and to none. */

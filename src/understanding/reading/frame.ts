@@ -1,5 +1,6 @@
 import type { Context } from '../context.ts';
 import type { Measure } from '../numbers/measure.ts';
+import { isVolume } from '../numbers/quantity-of-measure.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import type { Folded } from './fold.ts';
 import type { Lexicon } from './lexicon.ts';
@@ -180,6 +181,11 @@ export function isName(term: Term | undefined): term is NameTerm {
 
 export function isMeasure(term: Term | undefined): term is MeasureTerm {
   return term?.kind === 'measure';
+}
+
+/** An amount of something that pours; one test for all who look for it, since places are kept by it. */
+export function isVolumeTerm(term: Term): boolean {
+  return term.kind === 'measure' && isVolume(term.measure);
 }
 
 /** The measure that a term is; whoever asks has found out that it is one. */

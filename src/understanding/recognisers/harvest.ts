@@ -51,9 +51,9 @@ function inEveryClause(frame: Frame): Fact[] {
   return frame.clauses.flatMap((clause) => {
     const own = inClause(frame, clause, (term, i) => means(term, 'pick') && !frame.taken[i])[0];
     // `harvest: bench 1.5 kg, buckets 800 g`: the word goes on over names and masses.
-    const verb = own ?? (spoken !== null && isNameAndMass(frame, clause) ? spoken : undefined);
-    const more = verb === undefined && spoken !== null && isMoreCrop(frame, clause) ? spoken : verb;
-    spoken = own ?? (more === undefined && clause.from < clause.to ? null : spoken);
+    const goesOn = isNameAndMass(frame, clause) || isMoreCrop(frame, clause);
+    const verb = own ?? (spoken !== null && goesOn ? spoken : undefined);
+    spoken = own ?? (verb === undefined && clause.from < clause.to ? null : spoken);
     const masses = measuresIn(frame, clause).filter(
       (i) => gramsFactor(measureOf(frame, i)) !== null,
     );
@@ -65,7 +65,7 @@ function inEveryClause(frame: Frame): Fact[] {
     const system = crops.length === 1 ? systemOfCrop(frame, frame.terms[crops[0]!]) : null;
     const byDevice = system === null ? {} : { byDevice: system };
     const each = clauseHas(frame, clause, 'each') ? { each: true } : {};
-    if (more === undefined && !isBroughtIn(frame, clause, crops.length)) return [];
+    if (verb === undefined && !isBroughtIn(frame, clause, crops.length)) return [];
     if (clauseHas(frame, clause, 'money', 'vessel') && verb === undefined) return [];
     if (masses.length > 0) {
       take(frame, ...masses);
@@ -82,7 +82,7 @@ function inEveryClause(frame: Frame): Fact[] {
         }),
       );
     }
-    return more === undefined ? [] : withoutMass(frame, clause, more, byDevice, crops.length > 0);
+    return verb === undefined ? [] : withoutMass(frame, clause, verb, byDevice, crops.length > 0);
   });
 }
 
@@ -154,7 +154,8 @@ function isMoreCrop(frame: Frame, clause: Clause): boolean {
   return (
     clause.opens === 'and' &&
     inClause(frame, clause, isCrop).length > 0 &&
-    !inClause(frame, clause, (term) => isDeed(term) || isLabel(term)).length
+    !clauseHas(frame, clause, 'money', 'vessel') &&
+    inClause(frame, clause, (term) => isDeed(term) || isLabel(term)).length === 0
   );
 }
 

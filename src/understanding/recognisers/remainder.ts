@@ -1,14 +1,14 @@
 import type { Fact } from '../fact.ts';
-import { isVolume } from '../numbers/quantity-of-measure.ts';
 import {
   type Clause,
   clauseHas,
   type Frame,
   inClause,
+  isVolumeTerm,
   measuresIn,
   namesIn,
 } from '../reading/frame.ts';
-import { means, type Term } from '../reading/term.ts';
+import { means } from '../reading/term.ts';
 
 /** `a third of the can into the gutters, the rest into the jars`: how much that was is to be asked. */
 export function recogniseRemainders(frame: Frame): Fact[] {
@@ -44,10 +44,6 @@ function isPoured(frame: Frame, clause: Clause, rest: number): boolean {
   const said = { from: start, to: clause.to };
   return (
     clauseHas(frame, said, 'add', 'top-up', 'fill', 'refill') ||
-    frame.places.hasWhere(isWater, start, clause.to)
+    frame.places.hasWhere(isVolumeTerm, start, clause.to)
   );
-}
-
-function isWater(term: Term): boolean {
-  return term.kind === 'measure' && isVolume(term.measure);
 }

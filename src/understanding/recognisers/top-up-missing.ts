@@ -1,13 +1,13 @@
-import { isVolume } from '../numbers/quantity-of-measure.ts';
 import {
   type Clause,
   clauseHas,
   endOfSentence,
   type Frame,
   inClause,
+  isVolumeTerm,
   namesIn,
 } from '../reading/frame.ts';
-import { isUnknown, means, type Term } from '../reading/term.ts';
+import { isUnknown, means } from '../reading/term.ts';
 
 /** A verb that speaks of topping up, or of water, needs its amount; `put the lid on` does not. */
 export function asksForAmount(frame: Frame, clause: Clause, verb: number): boolean {
@@ -48,14 +48,10 @@ function isPouredSomewhere(frame: Frame, clause: Clause, verb: number): boolean 
   const name = namesIn(frame, clause)[0];
   // `12 l not into the dwc but poured into the gutters`: the amount stands in another clause.
   const start = frame.sentences[clause.sentence]![0]!.from;
-  if (frame.places.hasWhere(isWater, start, endOfSentence(frame, clause))) return false;
+  if (frame.places.hasWhere(isVolumeTerm, start, endOfSentence(frame, clause))) return false;
   if (rest.length > 0 || name === undefined) return false;
   const before = means(frame.terms[name - 1], 'article') ? name - 2 : name - 1;
   return before >= clause.from && means(frame.terms[before], 'place');
-}
-
-function isWater(term: Term): boolean {
-  return term.kind === 'measure' && isVolume(term.measure);
 }
 
 function hasOtherObject(frame: Frame, clause: Clause, verb: number): boolean {

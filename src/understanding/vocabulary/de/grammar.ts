@@ -18,6 +18,21 @@ const indefinite = [
   "'nen",
 ];
 
+const asMuchAgain = [
+  'nochmal so viel',
+  'noch mal so viel',
+  'noch einmal so viel',
+  'nochmal soviel',
+  'noch mal soviel',
+  'noch einmal soviel',
+  'nochmal genauso viel',
+  'noch mal genauso viel',
+  'nochmal dasselbe',
+  'nochmal das gleiche',
+  'nochmal die gleiche menge',
+  'nochmal dieselbe menge',
+];
+
 export const grammar: Words<GrammarConcept> = {
   article: [
     'der',
@@ -909,33 +924,9 @@ export const grammar: Words<GrammarConcept> = {
   twice: ['zweimal', 'zwei mal', 'doppelt'],
   times: ['x', '×', 'mal', '*'],
   alike: ['auch', 'ebenfalls', 'gleichfalls', 'desgleichen'],
-  'as-much-again': [
-    'nochmal so viel',
-    'noch mal so viel',
-    'noch einmal so viel',
-    'nochmal soviel',
-    'noch mal soviel',
-    'noch einmal soviel',
-    'nochmal genauso viel',
-    'noch mal genauso viel',
-    'nochmal dasselbe',
-    'nochmal das gleiche',
-    'nochmal die gleiche menge',
-    'nochmal dieselbe menge',
-  ],
+  'as-much-again': asMuchAgain,
   same: [
-    'nochmal so viel',
-    'noch mal so viel',
-    'noch einmal so viel',
-    'nochmal soviel',
-    'noch mal soviel',
-    'noch einmal soviel',
-    'nochmal genauso viel',
-    'noch mal genauso viel',
-    'nochmal dasselbe',
-    'nochmal das gleiche',
-    'nochmal die gleiche menge',
-    'nochmal dieselbe menge',
+    ...asMuchAgain,
     'genauso',
     'genau so',
     'das selbe',

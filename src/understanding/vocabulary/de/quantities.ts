@@ -1,7 +1,7 @@
 import type { DeedConcept, LevelConcept, QuantityConcept, SupplyConcept } from '../concept.ts';
 import type { Words } from '../vocabulary.ts';
 
-const emptied = [
+const allOut = [
   'alles raus',
   'alles rausgekippt',
   'alles rausgepumpt',
@@ -9,6 +9,10 @@ const emptied = [
   'alte lösung raus',
   'alte brühe raus',
   'die brühe raus',
+];
+
+const emptied = [
+  ...allOut,
   'ausgeleert',
   'geleert',
   'entleert',
@@ -820,13 +824,7 @@ export const deeds: Words<DeedConcept> = {
     ...emptied.flatMap((out) => refilled.map((again) => `${out} und ${again}`)),
   ],
   'empty-out': [
-    'alles raus',
-    'alles rausgekippt',
-    'alles rausgepumpt',
-    'altes wasser raus',
-    'alte lösung raus',
-    'alte brühe raus',
-    'die brühe raus',
+    ...allOut,
     'ausgeleert',
     'geleert',
     'entleert',

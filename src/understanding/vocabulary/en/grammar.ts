@@ -619,6 +619,8 @@ export const grammar: Words<GrammarConcept> = {
     'at a guess',
   ],
   beyond: [
+    // Also of what has ceased: a phrase means all that it can.
+    'is over',
     'over',
     'under',
     'above',

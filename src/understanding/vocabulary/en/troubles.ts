@@ -209,7 +209,16 @@ export const troubles: Words<TroubleConcept> = {
     'again',
     'keeps',
   ],
-  ceased: ['stopped', 'has stopped', 'gone', 'sealed', 'under control', 'is out'],
+  ceased: [
+    'stopped',
+    'has stopped',
+    'gone',
+    'is gone',
+    'sealed',
+    'under control',
+    'is out',
+    'is over',
+  ],
   'on-body': [
     ...['my', 'his', 'her', 'the', 'their', 'our'].flatMap((whose) => [
       `in ${whose} eye`,
