@@ -5,7 +5,10 @@ export type LocalDate = string & { readonly __brand: 'LocalDate' };
 /** A local time of day, `07:00`. */
 export type LocalTime = string & { readonly __brand: 'LocalTime' };
 
+const MINUTE_MS = 60_000;
+const HOUR_MS = 3_600_000;
 const DAY_MS = 86_400_000;
+const FIRST_OF_1970 = '1970-01-01' as LocalDate;
 const FIRST_DAY_MS = Date.parse('0001-01-01');
 const LAST_DAY_MS = Date.parse('9999-12-31');
 
@@ -23,24 +26,48 @@ export function localTimeOf(atMs: number, timeZone: string): DateTime {
 }
 
 export function localDateOf(atMs: number, timeZone: string): LocalDate {
-  const known = lastDays.get(timeZone);
-  if (known && atMs >= known.fromMs && atMs < known.toMs) return known.date;
-  const time = localTimeOf(atMs, timeZone);
-  const date = time.toISODate() as LocalDate;
-  const start = time.startOf('day');
-  lastDays.set(timeZone, {
-    date,
-    fromMs: start.toMillis(),
-    toMs: start.plus({ days: 1 }).startOf('day').toMillis(),
-  });
-  return date;
+  const last = lastDays.get(timeZone);
+  if (last && isOn(last, atMs)) return last.date;
+  const near = plusDays(FIRST_OF_1970, Math.floor(atMs / DAY_MS));
+  const known = [0, -1, 1]
+    .map((days) => knownDays.get(`${timeZone} ${plusDays(near, days)}`))
+    .find((day) => day && isOn(day, atMs));
+  const day = known ?? dayOf(localTimeOf(atMs, timeZone).toISODate() as LocalDate, timeZone);
+  lastDays.set(timeZone, day);
+  return day.date;
 }
 
-/** The day last asked for in each zone: asked for again and again, and slow to work out. */
-const lastDays = new Map<
-  string,
-  { readonly date: LocalDate; readonly fromMs: number; readonly toMs: number }
->();
+/** A day on the wall clock: an hour shorter or longer where the clock changes. */
+interface Day {
+  readonly date: LocalDate;
+  readonly fromMs: number;
+  readonly toMs: number;
+}
+
+// Days are asked for again and again, and are slow to work out.
+const lastDays = new Map<string, Day>();
+const knownDays = new Map<string, Day>();
+const mostKnownDays = 1000;
+
+function dayOf(date: LocalDate, timeZone: string): Day {
+  const key = `${timeZone} ${date}`;
+  const known = knownDays.get(key);
+  if (known) return known;
+  const start = DateTime.fromISO(date, { zone: timeZone }).startOf('day');
+  const day = {
+    // A date that a zone left out, moving across the date line, is the one after it.
+    date: start.toISODate() as LocalDate,
+    fromMs: start.toMillis(),
+    toMs: start.plus({ days: 1 }).startOf('day').toMillis(),
+  };
+  if (knownDays.size >= mostKnownDays) knownDays.clear();
+  knownDays.set(key, day);
+  return day;
+}
+
+function isOn({ fromMs, toMs }: Day, atMs: number): boolean {
+  return atMs >= fromMs && atMs < toMs;
+}
 
 /** `2027-05-04T08:20:00+01:00`: to the second, or the millisecond where there are any. */
 export function isoAt(atMs: number, timeZone: string): string {
@@ -64,10 +91,17 @@ export function plusDays(date: LocalDate, days: number): LocalDate {
  * after the gap; where it comes twice, the first of the two.
  */
 export function instantOf(date: LocalDate, time: LocalTime, timeZone: string): number {
+  const { fromMs, toMs } = dayOf(date, timeZone);
+  if (toMs - fromMs === DAY_MS) return fromMs + msAfterMidnight(time);
   const wanted = DateTime.fromISO(`${date}T${time}`, { zone: timeZone });
   // luxon moves a skipped time forward by the gap's length: 02:30 becomes 03:30, not 03:00.
   if (wanted.toFormat('HH:mm') === time) return earlierOfTwo(wanted).toMillis();
   return firstInstantAfterGap(wanted).toMillis();
+}
+
+function msAfterMidnight(time: LocalTime): number {
+  const [hours, minutes] = time.split(':').map(Number);
+  return hours! * HOUR_MS + minutes! * MINUTE_MS;
 }
 
 function earlierOfTwo(time: DateTime): DateTime {

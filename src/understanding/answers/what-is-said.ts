@@ -2,7 +2,7 @@ import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { Measure } from '../numbers/measure.ts';
 import { type Frame, isMeasure } from '../reading/frame.ts';
-import { phraseAt, readingOf, unitAt } from '../reading/look-up.ts';
+import { phraseWithin, readingOf, unitAt } from '../reading/look-up.ts';
 import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import { tokenise } from '../reading/tokenise.ts';
 import { findTimes } from '../times/find-times.ts';
@@ -162,7 +162,7 @@ function unitAlone(frame: Frame): string | null {
     const unit = unitAt(reading, from);
     if (unit?.length === reading.tokens.length - from)
       return frame.folded.text.slice(reading.tokens[from]!.from);
-    const small = phraseAt(reading, from, 1)?.value.concepts;
+    const small = phraseWithin(reading, from, 1)?.value.concepts;
     if (!small || !leadsToUnit.some((concept) => small.has(concept))) return null;
   }
   return null;

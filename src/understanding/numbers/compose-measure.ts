@@ -1,5 +1,5 @@
 import { matchName, nearness } from '../names/match-name.ts';
-import { phraseAt, type Reading, unitAt } from '../reading/look-up.ts';
+import { phraseAt, phraseWithin, type Reading, unitAt } from '../reading/look-up.ts';
 import type { Match } from '../reading/phrase-trie.ts';
 import type { Token } from '../reading/token.ts';
 import type { Unit } from '../reading/word-list.ts';
@@ -264,7 +264,7 @@ function smallerPart(
   const parts = 'id' in larger ? smallerUnits.get(larger.id) : undefined;
   if (!parts) return null;
   // `1 kilo and 200 g`: only where the smaller unit is said.
-  const and = phraseAt(reading, at, 1)?.value.concepts.has('and') ? 1 : 0;
+  const and = phraseWithin(reading, at, 1)?.value.concepts.has('and') ? 1 : 0;
   const token = reading.tokens[at + and];
   if (token?.kind !== 'number' || token.values.length !== 1) return null;
   const unit = unitAt(reading, at + and + 1);

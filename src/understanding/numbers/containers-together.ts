@@ -1,5 +1,5 @@
 import { matchName } from '../names/match-name.ts';
-import { phraseAt, type Reading, unitAt } from '../reading/look-up.ts';
+import { phraseWithin, type Reading, unitAt } from '../reading/look-up.ts';
 import type { Unit } from '../reading/word-list.ts';
 import { coreAt } from './number-core.ts';
 
@@ -11,7 +11,7 @@ export function smallerContainer(
   larger: Unit,
 ): { litres: number; length: number } | null {
   // The bare word: `and a half` is a phrase of its own.
-  const and = phraseAt(reading, end, 1)?.value.concepts.has('and') ? 1 : 0;
+  const and = phraseWithin(reading, end, 1)?.value.concepts.has('and') ? 1 : 0;
   if (!('litres' in larger) || and === 0) return null;
   const core = coreAt(reading, end + and);
   if (core?.values.length !== 1) return null;

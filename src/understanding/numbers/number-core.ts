@@ -1,4 +1,4 @@
-import { phraseAt, type Reading, unitAt } from '../reading/look-up.ts';
+import { phraseAt, phraseWithin, type Reading, unitAt } from '../reading/look-up.ts';
 import type { Token } from '../reading/token.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import { concept } from './concept-at.ts';
@@ -175,7 +175,7 @@ function singleDigit(reading: Reading, at: number): number | null {
 /** `the last can`: one of the greenhouse's own containers. */
 function lastOneAt(reading: Reading, at: number): Core | null {
   const has = (offset: number, concept: Concept) =>
-    phraseAt(reading, at + offset, 1)?.value.concepts.has(concept) === true;
+    phraseWithin(reading, at + offset, 1)?.value.concepts.has(concept) === true;
   if (!has(0, 'article') || !has(1, 'last')) return null;
   const unit = unitAt(reading, at + 2)?.value;
   if (!unit || !('litres' in unit)) return null;

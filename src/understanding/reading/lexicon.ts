@@ -2,9 +2,11 @@ import type { Greenhouse } from '../../greenhouse/greenhouse.ts';
 import { type Language, languages } from '../../greenhouse/member.ts';
 import { type NameForm, nameFormsOf } from '../names/name-form.ts';
 import { vocabularies } from '../vocabulary/languages.ts';
+import type { Vocabulary } from '../vocabulary/vocabulary.ts';
 import { greenhouseWords } from './greenhouse-words.ts';
 import type { PhraseTrie } from './phrase-trie.ts';
 import type { Token } from './token.ts';
+import { tokenise } from './tokenise.ts';
 import type { Word } from './word.ts';
 import { type Unit, type WordList, wordListOf } from './word-list.ts';
 
@@ -20,11 +22,20 @@ export interface Lexicon {
   readonly names: readonly NameForm[];
   /** Every single word of a name, a product, a probe or a container. */
   readonly proper: ReadonlySet<string>;
+  /** What each chore is called, in words. */
+  readonly chores: readonly ChoreName[];
   readonly memberNames: ReadonlyMap<string, string>;
   /** The words that a slip may be put right to, by first letter and length. */
   readonly spellings: ReadonlyMap<string, readonly string[]>;
   /** Corrections of typing slips, kept as they are found; null where there is none. */
   readonly corrections: Map<string, string | null>;
+}
+
+export interface ChoreName {
+  readonly name: string;
+  readonly words: readonly string[];
+  /** Those that tell it from others. */
+  readonly ofWeight: readonly string[];
 }
 
 // Filled when first needed: what can be derived from a language or from one greenhouse alone.
@@ -62,6 +73,7 @@ function buildLexicon(greenhouse: Greenhouse, language: Language): Lexicon {
     units: words.units,
     names,
     proper,
+    chores: greenhouse.chores.map(({ name }) => choreName(name, own.vocabulary)),
     memberNames: new Map(
       greenhouse.members.flatMap(({ handle, name }) => [
         [handle.toLowerCase(), handle],
@@ -71,6 +83,17 @@ function buildLexicon(greenhouse: Greenhouse, language: Language): Lexicon {
     spellings: byLetterAndLength([...own.meant, ...words.proper]),
     corrections: new Map(),
   };
+}
+
+const shortestWordOfWeight = 3;
+
+function choreName(name: string, { words: { article, place } }: Vocabulary): ChoreName {
+  const tokens = tokenise(name.toLowerCase());
+  const ofWeight = tokens
+    .filter(({ kind, text }) => kind === 'word' && text.length >= shortestWordOfWeight)
+    .map(({ text }) => text)
+    .filter((word) => !article.includes(word) && !place.includes(word));
+  return { name, words: tokens.map(({ text }) => text), ofWeight };
 }
 
 function byLetterAndLength(words: readonly string[]): Map<string, string[]> {

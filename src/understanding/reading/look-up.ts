@@ -11,6 +11,8 @@ export interface Reading {
   readonly tokens: readonly Token[];
   readonly spelt: readonly string[];
   readonly lexicon: Lexicon;
+  /** The longest phrase at each place, kept as it is found: many readers ask. */
+  readonly phrases: (Match<Word> | null | undefined)[];
 }
 
 export function readingOf(tokens: readonly Token[], lexicon: Lexicon): Reading {
@@ -19,7 +21,7 @@ export function readingOf(tokens: readonly Token[], lexicon: Lexicon): Reading {
       ? (correctionOf(token.text, lexicon) ?? slipBefore(tokens, at, lexicon) ?? token.text)
       : token.text,
   );
-  return { tokens, spelt, lexicon };
+  return { tokens, spelt, lexicon, phrases: [] };
 }
 
 /** `tpped up`: of several words that it may be a slip of, the one that makes a phrase with the word after it. */
@@ -42,11 +44,17 @@ function wordsFrom(
 }
 
 /** The longest phrase that starts here; the household's other languages speak where the first has nothing. */
-export function phraseAt(
-  reading: Reading,
-  at: number,
-  most = Number.POSITIVE_INFINITY,
-): Match<Word> | null {
+export function phraseAt(reading: Reading, at: number): Match<Word> | null {
+  if (at < 0) return null;
+  const known = reading.phrases[at];
+  if (known !== undefined) return known;
+  const found = phraseWithin(reading, at, Number.POSITIVE_INFINITY);
+  reading.phrases[at] = found;
+  return found;
+}
+
+/** The longest phrase of at most so many words that starts here. */
+export function phraseWithin(reading: Reading, at: number, most: number): Match<Word> | null {
   const { lexicon } = reading;
   const words = wordsFrom(reading, at, most);
   const ours = longer(lexicon.phrases.longest(words), lexicon.own.phrases.longest(words));

@@ -1,7 +1,7 @@
 import { matchName, type NameMatch, nearness } from '../names/match-name.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import { isKnown, type Lexicon } from './lexicon.ts';
-import { phraseAt, type Reading } from './look-up.ts';
+import { phraseAt, phraseWithin, type Reading } from './look-up.ts';
 import { placeOf } from './place-of.ts';
 import { isMark, means, type Term } from './term.ts';
 import { meaningless, type Word } from './word.ts';
@@ -12,7 +12,7 @@ export interface Found {
 }
 
 export function isEverydayWord(reading: Reading, at: number): boolean {
-  const phrase = phraseAt(reading, at, 1);
+  const phrase = phraseWithin(reading, at, 1);
   return isEveryday(
     reading.tokens[at]!.text,
     reading.lexicon,

@@ -57,7 +57,9 @@ export type Term = MarkTerm | WordTerm | NameTerm | MeasureTerm | StopTerm | Dig
 
 export function means(term: Term | undefined, ...concepts: readonly Concept[]): boolean {
   if (term?.kind !== 'word') return false;
-  for (const concept of concepts) if (term.word.concepts.has(concept)) return true;
+  const meant = term.word.concepts;
+  // Most words mean nothing to the reader.
+  if (meant.size > 0) for (const concept of concepts) if (meant.has(concept)) return true;
   return false;
 }
 

@@ -5,7 +5,7 @@ import { type Lead, measureAt } from '../numbers/compose-measure.ts';
 import { unitIs } from '../numbers/quantity-of-measure.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import type { Lexicon } from './lexicon.ts';
-import { phraseAt, type Reading, unitAt } from './look-up.ts';
+import { phraseAt, phraseWithin, type Reading, unitAt } from './look-up.ts';
 import { markTerm } from './mark-term.ts';
 import { type Found, isEverydayWord, nameAt } from './name-term.ts';
 import type { Match } from './phrase-trie.ts';
@@ -131,7 +131,7 @@ function productAfterDose(
 ): Match<Word> | null {
   const last = means(before.at(-1), 'of') ? before.at(-2) : before.at(-1);
   if (last?.kind !== 'measure' || !unitIs(last.measure, 'ml', 'cl')) return null;
-  const [phrase, product] = [phraseAt(reading, at), phraseAt(reading, at, 1)];
+  const [phrase, product] = [phraseAt(reading, at), phraseWithin(reading, at, 1)];
   if (!phrase || phrase.length === 1 || phrase.value.product !== null) return null;
   if (!product?.value.shyProduct?.startsWith('ph-')) return null;
   return reading.tokens[at + phrase.length]?.kind === 'number' ? null : product;
@@ -145,7 +145,7 @@ function phraseUpToName(reading: Reading, at: number): Match<Word> | null {
     const name = matchName(reading.tokens, at + inside, reading.lexicon);
     if (name === null || name.near > nearness.inflected) continue;
     const goesOn = inside + name.length > phrase.length;
-    if (goesOn || !isEverydayWord(reading, at + inside)) return phraseAt(reading, at, inside);
+    if (goesOn || !isEverydayWord(reading, at + inside)) return phraseWithin(reading, at, inside);
   }
   return phrase;
 }

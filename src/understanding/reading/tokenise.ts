@@ -3,9 +3,24 @@ import type { Token } from './token.ts';
 
 const digit = /\d/;
 const letter = /[\p{L}\p{M}]/u;
+const FIRST_BEYOND_ASCII = 128;
+/** What the last messages were split into: each is asked for by several readers, one after the other. */
+const lastSplit = new Map<string, readonly Token[]>();
+const splitsKept = 8;
 
-/** Splits folded text into words, numbers and marks, in one pass. */
-export function tokenise(text: string): Token[] {
+/** Splits folded text into words, numbers and marks. */
+export function tokenise(text: string): readonly Token[] {
+  const known = lastSplit.get(text);
+  if (known) return known;
+  const tokens = split(text);
+  const [oldest] = lastSplit.size < splitsKept ? [] : lastSplit.keys();
+  if (oldest !== undefined) lastSplit.delete(oldest);
+  lastSplit.set(text, tokens);
+  return tokens;
+}
+
+/** In one pass. */
+function split(text: string): Token[] {
   const tokens: Token[] = [];
   let at = 0;
   while (at < text.length) {
@@ -21,11 +36,18 @@ export function tokenise(text: string): Token[] {
   return tokens;
 }
 
+function isLetter(character: string): boolean {
+  const code = character.charCodeAt(0);
+  // Most are of these, and told sooner without a table of all the world's.
+  if (code < FIRST_BEYOND_ASCII) return (code | 32) >= 97 && (code | 32) <= 122;
+  return letter.test(character);
+}
+
 function endOfToken(text: string, from: number, character: string): number {
   if (startsAddress(text, from)) return endOfAddress(text, from);
   if (startsNumber(text, from)) return endOfNumber(text, from);
-  if (letter.test(character)) return endOfWord(text, from);
-  if (isPossessive(text, from) && (from === 0 || letter.test(text[from - 1]!))) return from + 2;
+  if (isLetter(character)) return endOfWord(text, from);
+  if (isPossessive(text, from) && (from === 0 || isLetter(text[from - 1]!))) return from + 2;
   if (text.startsWith('->', from) || text.startsWith('=>', from)) return from + 2;
   if (character === '.' && text[from + 1] === '.') {
     let to = from;
@@ -90,9 +112,9 @@ function endOfWord(text: string, from: number): number {
   let to = from;
   while (to < text.length) {
     const character = String.fromCodePoint(text.codePointAt(to)!);
-    if (letter.test(character)) to += character.length;
+    if (isLetter(character)) to += character.length;
     else if (isPossessive(text, to)) break;
-    else if (character === "'" && letter.test(text[to + 1] ?? '')) to++;
+    else if (character === "'" && isLetter(text[to + 1] ?? '')) to++;
     else break;
   }
   return to;
@@ -100,7 +122,7 @@ function endOfWord(text: string, from: number): number {
 
 /** `'s` at a word's end: a possessive or a short `is`, either way a word of its own. */
 function isPossessive(text: string, at: number): boolean {
-  return text.startsWith("'s", at) && !letter.test(text[at + 2] ?? '');
+  return text.startsWith("'s", at) && !isLetter(text[at + 2] ?? '');
 }
 
 function tokenOf(
@@ -112,21 +134,20 @@ function tokenOf(
 ): Token {
   const piece = text.slice(from, to);
   const glued = before?.to === from;
-  const plain = { text: piece, from, to, glued, values: [], minutes: 0 };
-  if (first === '\n') return { ...plain, kind: 'line' };
-  if (startsAddress(text, from)) return { ...plain, kind: 'digits' };
-  if (digit.test(piece)) {
-    const numeral = readNumeral(piece);
-    switch (numeral.kind) {
-      case 'number':
-        return { ...plain, kind: 'number', values: numeral.values };
-      case 'clock':
-        return { ...plain, kind: 'clock', minutes: numeral.minutes };
-      case 'date':
-      case 'digits':
-        return { ...plain, kind: numeral.kind };
-    }
-  }
-  const isWord = letter.test(first) || piece === "'s";
-  return { ...plain, kind: isWord ? 'word' : 'mark' };
+  const kind = kindOf(piece, first);
+  if (kind !== 'number') return { kind, text: piece, from, to, glued, values: none, minutes: 0 };
+  const numeral = readNumeral(piece);
+  const values = numeral.kind === 'number' ? numeral.values : none;
+  const minutes = numeral.kind === 'clock' ? numeral.minutes : 0;
+  return { kind: numeral.kind, text: piece, from, to, glued, values, minutes };
+}
+
+const none: readonly number[] = [];
+
+/** What a piece looks like; what has digits is yet to be read as a numeral. */
+function kindOf(piece: string, first: string): 'line' | 'digits' | 'number' | 'word' | 'mark' {
+  if (first === '\n') return 'line';
+  if (startsAddress(piece, 0)) return 'digits';
+  if (digit.test(piece)) return 'number';
+  return isLetter(first) || piece === "'s" ? 'word' : 'mark';
 }

@@ -1,13 +1,12 @@
 import { stems } from '../names/inflection.ts';
 import { type Frame, isMeasure, type TermRange } from '../reading/frame.ts';
 import { edits } from '../reading/slip.ts';
-import { tokenise } from '../reading/tokenise.ts';
 
 const shortestWordOfWeight = 3;
 
 /** The chore whose every word of weight stands in this stretch of a message, inflected as may be. */
 export function choreIn(frame: Frame, { from, to }: TermRange): string | null {
-  const { chores } = frame.context.greenhouse;
+  const { chores } = frame.lexicon;
   if (chores.length === 0) return null;
   const said: string[] = [];
   for (let i = from; i < to; i++) {
@@ -15,13 +14,11 @@ export function choreIn(frame: Frame, { from, to }: TermRange): string | null {
     if (isMeasure(term)) return null;
     said.push(...term.text.split(' '));
   }
-  const found = chores.filter(({ name }) => {
-    const words = wordsOfWeight(frame, name);
-    return (
-      words.length > 0 &&
-      words.every((word) => said.some((other) => isSameWord(frame, word, other)))
-    );
-  });
+  const found = chores.filter(
+    ({ ofWeight }) =>
+      ofWeight.length > 0 &&
+      ofWeight.every((word) => said.some((other) => isSameWord(frame, word, other))),
+  );
   return found.length === 1 ? found[0]!.name : null;
 }
 
@@ -29,25 +26,12 @@ export function choreIn(frame: Frame, { from, to }: TermRange): string | null {
 export function choreHinted(frame: Frame, { from, to }: TermRange): string | null {
   const said = frame.terms.slice(from, to).filter(({ kind }) => kind === 'word');
   const names = new Set(frame.lexicon.names.flatMap(({ words }) => words));
-  const found = frame.context.greenhouse.chores.filter(({ name }) =>
-    wordsOfWeight(frame, name).some(
+  const found = frame.lexicon.chores.filter(({ ofWeight }) =>
+    ofWeight.some(
       (word) => !names.has(word) && said.some(({ text }) => isSameWord(frame, word, text)),
     ),
   );
   return found.length === 1 ? found[0]!.name : null;
-}
-
-function wordsOfWeight(frame: Frame, name: string): string[] {
-  const small = new Set([
-    ...frame.lexicon.own.vocabulary.words.article,
-    ...frame.lexicon.own.vocabulary.words.place,
-  ]);
-  return tokenise(name.toLowerCase())
-    .filter(
-      ({ kind, text }) =>
-        kind === 'word' && text.length >= shortestWordOfWeight && !small.has(text),
-    )
-    .map(({ text }) => text);
 }
 
 /** `tie` and `tied`, `tomatoes` and `tomato`: alike but for their endings. */

@@ -1,3 +1,5 @@
+import type { Greenhouse } from '../../greenhouse/greenhouse.ts';
+import { onceFor } from '../reading/once-for.ts';
 import { wordsOf } from '../reading/word-list.ts';
 import type { WishWorld } from './wish-world.ts';
 
@@ -13,5 +15,7 @@ export function isRainUsual(world: WishWorld): boolean {
 }
 
 function nameOf({ greenhouse }: WishWorld): string {
-  return wordsOf(greenhouse.water.name.toLowerCase()).join(' ');
+  return waterName(greenhouse);
 }
+
+const waterName = onceFor(({ water }: Greenhouse) => wordsOf(water.name.toLowerCase()).join(' '));

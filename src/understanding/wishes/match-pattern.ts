@@ -30,6 +30,8 @@ export function matchFrom(
   const least = isLast ? Math.max(words.length, at + 1) : at + 1;
   const most = Math.min(words.length, at + longestSlot);
   for (let to = least; to <= most; to++) {
+    // Words are compared sooner than a slot is read.
+    if (!mayGoOn(pattern, part + 1, words, to)) continue;
     const value = readSlot(wanted.slot, words.slice(at, to));
     if (value === undefined) continue;
     const rest = matchFrom(pattern, part + 1, words, to, readSlot);
@@ -38,16 +40,27 @@ export function matchFrom(
   return wanted.optional ? matchFrom(pattern, part + 1, words, at, readSlot) : null;
 }
 
+/** Whether the words that a pattern has next, if it has any next, stand at a place. */
+function mayGoOn(pattern: Pattern, part: number, words: readonly Token[], at: number): boolean {
+  const next = pattern[part];
+  if (!next) return at === words.length;
+  if (next.optional && mayGoOn(pattern, part + 1, words, at)) return true;
+  if (at >= words.length) return false;
+  return next.kind === 'slot' || next.any.some((phrase) => startsWith(words, at, phrase));
+}
+
 function startsWith(words: readonly Token[], at: number, phrase: readonly string[]): boolean {
-  return phrase.every((word, i) => {
-    const said = words[at + i]?.text;
-    return said !== undefined && isWord(said, word);
-  });
+  for (let i = 0; i < phrase.length; i++) {
+    const said = words[at + i];
+    if (!said || !isWord(said.text, phrase[i]!)) return false;
+  }
+  return true;
 }
 
 function isWord(said: string, word: string): boolean {
+  if (said === word) return true;
   // `on Monday` is one day, and no slip of `on Mondays`.
-  return said === word || (!dayNames().has(said) && isSlipOf(said, word));
+  return isSlipOf(said, word) && !dayNames().has(said);
 }
 
 // Filled when the first word is compared.

@@ -3,6 +3,8 @@ import type { Token } from '../reading/token.ts';
 import { matchFrom, type ReadSlot } from './match-pattern.ts';
 import type { Pattern } from './pattern.ts';
 
+const mostKept = 5000;
+
 /**
  * Many patterns over the same words. Most are out of the question since a word that they need is not
  * there at all; which, is looked up by the words that are there instead of tried one by one.
@@ -13,6 +15,7 @@ export class PatternIndex<T extends { readonly pattern: Pattern }> {
   readonly #placesByWord = new Map<string, number[]>();
   readonly #placesOfAny: number[] = [];
   readonly #vocabulary = new Set<string>();
+  readonly #meant = new Map<string, readonly string[]>();
   /** Words long enough to be typed with a slip, which keeps the first letter. */
   readonly #byInitial = new Map<string, string[]>();
 
@@ -59,12 +62,22 @@ export class PatternIndex<T extends { readonly pattern: Pattern }> {
   #saidIn(words: readonly Token[]): ReadonlySet<string> {
     const said = new Set<string>();
     for (const { text } of words) {
-      if (this.#vocabulary.has(text)) said.add(text);
-      for (const word of this.#byInitial.get(text.charAt(0)) ?? []) {
-        if (isSlipOf(text, word)) said.add(word);
-      }
+      for (const word of this.#meantBy(text)) said.add(word);
     }
     return said;
+  }
+
+  /** The words that one may be, kept as it is found. */
+  #meantBy(text: string): readonly string[] {
+    const known = this.#meant.get(text);
+    if (known) return known;
+    const alike = (this.#byInitial.get(text.charAt(0)) ?? []).filter((word) =>
+      isSlipOf(text, word),
+    );
+    const meant = this.#vocabulary.has(text) ? [text, ...alike] : alike;
+    // What people type is without end; what is worth keeping is not.
+    if (this.#meant.size < mostKept) this.#meant.set(text, meant);
+    return meant;
   }
 }
 

@@ -74,8 +74,8 @@ export function readFruit(words: readonly Token[], world: WishWorld): string | u
 export function readChore(words: readonly Token[], world: WishWorld): string | undefined {
   const said = meaningOf(words, world);
   if (said.length === 0) return undefined;
-  const fitting = world.greenhouse.chores.filter(({ name }) => {
-    const known = wordsOf(name.toLowerCase()).filter((word) => !isArticle(word, world));
+  const fitting = world.lexicon.chores.filter(({ words: called }) => {
+    const known = called.filter((word) => !isArticle(word, world));
     return (
       said.length === known.length &&
       said.every((word, i) => isWordOf(word, known[i]!, world) || isDeed(word, known[i]!, world))

@@ -3,9 +3,10 @@ import type { Scenario } from '../../greenhouse/scenario.ts';
 import type { Days } from '../arranging/arranging.ts';
 import { daysAt } from '../arranging/days-said.ts';
 import { piecesOf } from '../arranging/piece.ts';
+import { onceFor } from '../reading/once-for.ts';
 import type { Token } from '../reading/token.ts';
+import type { WishWords } from '../vocabulary/wishes/wish-words.ts';
 import type { ReadSlot } from './match-pattern.ts';
-import { onceForWords } from './once-for-words.ts';
 import { type Pattern, patternOf } from './pattern.ts';
 import { PatternIndex } from './pattern-index.ts';
 import type { WishWorld } from './wish-world.ts';
@@ -37,7 +38,7 @@ interface ScenarioPattern {
   readonly pattern: Pattern;
 }
 
-const scenarioPatterns = onceForWords((words) => {
+const scenarioPatterns = onceFor((words: WishWords) => {
   const ways = Object.keys(words.scenarios) as ScenarioWay[];
   return new PatternIndex(
     ways.flatMap((way) =>

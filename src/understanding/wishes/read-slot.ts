@@ -1,11 +1,12 @@
 import { plusDays } from '../../greenhouse/local-time.ts';
 import { type Language, languages } from '../../greenhouse/member.ts';
 import type { WantedQuantity } from '../../greenhouse/set-up/set-up-change.ts';
+import { onceFor } from '../reading/once-for.ts';
 import type { Token } from '../reading/token.ts';
 import { wordsOf } from '../reading/word-list.ts';
+import type { WishWords } from '../vocabulary/wishes/wish-words.ts';
 import { isButt } from './is-butt.ts';
 import type { ReadSlot } from './match-pattern.ts';
-import { onceForWords } from './once-for-words.ts';
 import { patternOf } from './pattern.ts';
 import { PatternIndex } from './pattern-index.ts';
 import { readAbout } from './read-about.ts';
@@ -94,22 +95,24 @@ export const slotReaders = {
   units: readUnits,
   language: (words, world) =>
     languages.find((language: Language) => world.words.languages[language].includes(textOf(words))),
-  quantity: (words, world) =>
-    (Object.keys(world.words.quantities) as WantedQuantity[]).find((quantity) =>
-      world.words.quantities[quantity].some((name) => wordsOf(name).join(' ') === textOf(words)),
-    ),
+  quantity: (words, world) => namesOf(world.words).quantities.get(textOf(words)),
 } as const satisfies Readonly<Record<string, Reader>>;
+
+/** More than a folded wish can have. */
+const mostOffsets = 1 << 16;
 
 /** @throws RangeError where a pattern names a slot that nobody reads. */
 export function readSlot(slot: string, words: readonly Token[], world: WishWorld): unknown {
   const read = (slotReaders as Readonly<Record<string, Reader>>)[slot];
   if (!read) throw new RangeError(`a pattern has the slot {${slot}}, which nothing reads`);
-  const key = `${slot} ${words[0]!.from} ${words.at(-1)!.to}`;
-  if (!world.slotsRead.has(key)) world.slotsRead.set(key, read(words, world));
-  return world.slotsRead.get(key);
+  let known = world.slotsRead.get(slot);
+  if (!known) world.slotsRead.set(slot, (known = new Map<number, unknown>()));
+  const span = words[0]!.from * mostOffsets + words.at(-1)!.to;
+  if (!known.has(span)) known.set(span, read(words, world));
+  return known.get(span);
 }
 
-const patternsOf = onceForWords((words) => ({
+const patternsOf = onceFor((words: WishWords) => ({
   intervals: new PatternIndex(
     words.intervals.map(({ pattern, days }) => ({ pattern: patternOf(pattern), days })),
   ),
@@ -129,9 +132,24 @@ function readInterval(words: readonly Token[], world: WishWorld): number | undef
 
 /** A word of the trade. */
 function readTerm(words: readonly Token[], world: WishWorld): ExplainedTerm | undefined {
-  const said = textOf(withoutArticle(words, world));
-  const terms = Object.entries(world.words.terms) as [ExplainedTerm, readonly string[]][];
-  return terms.find(([, names]) => names.some((name) => wordsOf(name).join(' ') === said))?.[0];
+  return namesOf(world.words).terms.get(textOf(withoutArticle(words, world)));
+}
+
+const namesOf = onceFor(({ terms, quantities }: WishWords) => ({
+  terms: byName<ExplainedTerm>(terms),
+  quantities: byName<WantedQuantity>(quantities),
+}));
+
+/** What each name, as the reader splits it, is a name of. */
+function byName<T extends string>(
+  namesOfEach: Readonly<Record<T, readonly string[]>>,
+): ReadonlyMap<string, T> {
+  const each = Object.entries(namesOfEach) as [T, readonly string[]][];
+  return new Map(
+    each
+      .flatMap(([named, names]) => names.map((name) => [wordsOf(name).join(' '), named] as const))
+      .toReversed(),
+  );
 }
 
 /** What care is to be taken with: whichever it is, it holds for all. */

@@ -1,6 +1,7 @@
 import type { Greenhouse } from '../../greenhouse/greenhouse.ts';
 import type { Member } from '../../greenhouse/member.ts';
-import { onceForWords } from './once-for-words.ts';
+import { onceFor } from '../reading/once-for.ts';
+import type { WishWords } from '../vocabulary/wishes/wish-words.ts';
 import { patternOf } from './pattern.ts';
 import { PatternIndex } from './pattern-index.ts';
 import { readNumber } from './read-amounts.ts';
@@ -31,6 +32,7 @@ export function readStockAnswer(
   return null;
 }
 
-const patternsOf = onceForWords(
-  (words) => new PatternIndex(words.stockAnswers.map((text) => ({ pattern: patternOf(text) }))),
+const patternsOf = onceFor(
+  (words: WishWords) =>
+    new PatternIndex(words.stockAnswers.map((text) => ({ pattern: patternOf(text) }))),
 );

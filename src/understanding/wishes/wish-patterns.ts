@@ -1,4 +1,5 @@
-import { onceForWords } from './once-for-words.ts';
+import { onceFor } from '../reading/once-for.ts';
+import type { WishWords } from '../vocabulary/wishes/wish-words.ts';
 import { type Pattern, patternOf } from './pattern.ts';
 import { PatternIndex } from './pattern-index.ts';
 import type { WishKind } from './wish.ts';
@@ -9,7 +10,7 @@ interface WishPattern {
 }
 
 /** Every pattern of a language, in the order in which they are tried. */
-export const wishPatterns = onceForWords((words) => {
+export const wishPatterns = onceFor((words: WishWords) => {
   const kinds = Object.keys(words.patterns) as WishKind[];
   return new PatternIndex(
     kinds.flatMap((kind) =>

@@ -22,7 +22,7 @@ export interface WishWorld {
   /** Without what ends the message, and without courtesies. */
   readonly tokens: readonly Token[];
   /** What stands in each slot at each place, kept while the message is read: many patterns ask alike. */
-  readonly slotsRead: Map<string, unknown>;
+  readonly slotsRead: Map<string, Map<number, unknown>>;
 }
 
 /** The message in each language that the household may speak, the member's own first. */
