@@ -68,7 +68,7 @@ const soonestDays = 1;
 export const worthALookChance = 0.25;
 /** A trip of its own it is worth when harm is more likely than not, or it has waited so many times as long. */
 const worthATripChance = 0.6;
-const aloneAfterTimes = 2;
+export const aloneAfterTimes = 2;
 /** One reading shows no drift; what is usual stands in for it. */
 const fewestForDrift = 3;
 /** Readings from further back say nothing of the drift now. */

@@ -2,6 +2,7 @@ import { type LocalDate, localDateOf, plusDays } from '../greenhouse/local-time.
 import type { System } from '../greenhouse/system.ts';
 import { latestEntry, liveEntries } from '../logbook/logbook.ts';
 import {
+  aloneAfterTimes,
   type CheckCadence,
   checkCadence,
   checkedQuantities,
@@ -57,13 +58,18 @@ function checkOf(system: System, question: BoardQuestion, today: LocalDate): Dut
   const standsUntil = saidOn === null ? null : plusDays(saidOn, daysWithoutReading(system));
   const dueOn = later(soonest.dueOn, standsUntil);
   const lastOn = later(oldest(measured), saidOn);
+  /** Where it was done without a figure, nothing is known to be wrong: it may wait twice as long for a trip. */
+  const aloneOn =
+    saidOn === null
+      ? earliest('aloneOn')
+      : later(earliest('aloneOn'), plusDays(saidOn, aloneAfterTimes * daysWithoutReading(system)));
   const isLevelWanted =
     !isLevelKnown(logbook, system.id) || isLevelInDoubt(system, question.outlooks.get(system.id)!);
   return {
     duty: { kind: 'check', system: system.id, dueOn: dueOn < today ? today : dueOn },
     ridesFrom:
       saidOn === null ? earliest('ridesFrom') : later(earliest('ridesFrom'), plusDays(saidOn, 1)),
-    ...(lastOn === null ? {} : { waitsUntil: later(earliest('aloneOn'), dueOn) }),
+    ...(lastOn === null ? {} : { waitsUntil: later(aloneOn, dueOn) }),
     reason: {
       kind: 'not-measured',
       quantities: isLevelWanted ? [...checkedQuantities, 'level'] : checkedQuantities,

@@ -52,7 +52,8 @@ export function dutyBoard(question: BoardQuestion): DutyBoard {
     ...choreDuties(question, today),
   ]);
   const { backOn } = question;
-  return tripOfTheDay(backOn === undefined ? lines : whileAway(lines, backOn), today);
+  if (backOn === undefined) return tripOfTheDay(lines, today);
+  return tripOfTheDay(whileAway(lines, backOn), today, backOn);
 }
 
 /** The same work asked for on two grounds is asked for once: on the first, which is the more urgent. */

@@ -1,4 +1,4 @@
-import { type LocalDate, localDateOf, plusDays } from '../greenhouse/local-time.ts';
+import { daysBetween, type LocalDate, localDateOf, plusDays } from '../greenhouse/local-time.ts';
 import { concentrateCautions } from './cautions-for.ts';
 import type { BoardQuestion } from './duty-board.ts';
 import type { DutyLine } from './duty-line.ts';
@@ -20,6 +20,7 @@ export function topUpDuties(question: BoardQuestion, today: LocalDate): readonly
     })),
     canGo: question.canGo ?? Array.from({ length: visitDays + 1 }, () => true),
     risk: greenhouse.risk,
+    ...(question.backOn === undefined ? {} : { backInDays: daysBetween(today, question.backOn) }),
   });
   const concentrates = concentratesOf(question);
   return greenhouse.systems.map((system, position): DutyLine => {

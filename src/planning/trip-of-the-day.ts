@@ -1,5 +1,8 @@
-import type { LocalDate } from '../greenhouse/local-time.ts';
+import { type LocalDate, plusDays } from '../greenhouse/local-time.ts';
 import type { DutyLine } from './duty-line.ts';
+
+/** So many days longer a look or a chore waits where somebody goes anyway by then. Common practice. */
+const NEAR_TRIP_DAYS = 2;
 
 /**
  * Bundles work into trips. What is due and cannot wait makes a trip today; on a trip, all that is due
@@ -9,9 +12,13 @@ import type { DutyLine } from './duty-line.ts';
 export function tripOfTheDay(
   lines: readonly DutyLine[],
   today: LocalDate,
+  /** The day on which somebody comes back who goes anyway; null: nobody was away. */
+  backOn: LocalDate | null = null,
 ): { readonly today: readonly DutyLine[]; readonly later: readonly DutyLine[] } {
-  const nextTripOn = nextTrip(lines, today);
-  const mustGo = lines.some((line) => isDueOn(line, today) && !mayWait(line, today));
+  const waterOn = nextTrip(lines, today);
+  const nextTripOn =
+    waterOn !== null && backOn !== null && backOn < waterOn ? backOn : (waterOn ?? backOn);
+  const mustGo = lines.some((line) => isDueOn(line, today) && !mayWait(line, today, nextTripOn));
   const settled = lines.map((line) => {
     if (mustGo) return ridingAlong(line, today);
     return isDueOn(line, today) ? putOff(line, nextTripOn) : line;
@@ -36,15 +43,22 @@ function nextTrip(lines: readonly DutyLine[], today: LocalDate): LocalDate | nul
   );
 }
 
-function mayWait({ waitsUntil }: DutyLine, today: LocalDate): boolean {
-  return waitsUntil !== undefined && today < waitsUntil;
+function mayWait(line: DutyLine, today: LocalDate, nextTripOn: LocalDate | null): boolean {
+  if (line.waitsUntil === undefined) return false;
+  return today < line.waitsUntil || isInTime(line, nextTripOn);
+}
+
+/** Whether the next trip comes while the line may wait, or soon after. */
+function isInTime({ duty, waitsUntil }: DutyLine, nextTripOn: LocalDate | null): boolean {
+  if (nextTripOn === null || waitsUntil === undefined) return nextTripOn !== null;
+  // What is out of range is not left so for a trip that is only foreseen.
+  return nextTripOn <= (duty.kind === 'dose' ? waitsUntil : plusDays(waitsUntil, NEAR_TRIP_DAYS));
 }
 
 /** To the next trip for water, or to the last day it may wait for one. */
 function putOff(line: DutyLine, nextTripOn: LocalDate | null): DutyLine {
   const { duty, waitsUntil } = line;
-  const isInTime = nextTripOn !== null && (waitsUntil === undefined || nextTripOn < waitsUntil);
-  const dueOn = isInTime ? nextTripOn : (waitsUntil ?? duty.dueOn);
+  const dueOn = isInTime(line, nextTripOn) ? nextTripOn! : (waitsUntil ?? duty.dueOn);
   return { ...line, duty: { ...duty, dueOn } };
 }
 

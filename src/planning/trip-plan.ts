@@ -15,6 +15,8 @@ export interface TripQuestion {
   /** By days ahead, 0 being today, one for each visit of the outlooks: can anybody go? */
   readonly canGo: readonly boolean[];
   readonly risk: RiskSetting;
+  /** Days ahead of the first visit that costs nobody a trip, since whoever was away is back; absent: none. */
+  readonly backInDays?: number;
 }
 
 /** What the plan says of one system, in the order asked. */
@@ -54,6 +56,13 @@ const HARM: Readonly<Record<Method, number>> = {
   aeroponic: 1.5,
 };
 
+/** A system this likely to run low before the next visit is not safe. Common practice has no figure. */
+export const UNSAFE_CHANCE: Readonly<Record<RiskSetting, number>> = {
+  careful: 0.05,
+  normal: 0.1,
+  relaxed: 0.25,
+};
+
 /** What is asked for is more than the room expected by this many standard deviations. */
 const ENOUGH_SDS = 1.3;
 /** Less room than this share of the usable litres is not worth carrying a can for. */
@@ -63,14 +72,15 @@ const WORTH_A_CAN_SHARE = 0.08;
 export function planTopUps(question: TripQuestion): readonly TopUpPlan[] {
   const { systems, canGo } = question;
   const tripsALowDay = TRIPS_A_LOW_DAY[question.risk] / Math.sqrt(systems.length);
-  const daysAFill = daysUntilTrip(
-    systems,
-    (s) => s.outlook.lowByVisitIfFilled,
-    canGo,
-    tripsALowDay,
-  );
-  const goesToday =
-    canGo[0] === true && risksTooMuch(systems, lowByVisit, 0, daysAFill, canGo, tripsALowDay);
+  const daysAFill = daysUntilTrip(systems, lowByVisitIfFilled, canGo, tripsALowDay);
+  const { backInDays = canGo.length } = question;
+  const firstDue = (some: readonly TripSystem[]): number | null => {
+    const due = firstDayDue(some, daysAFill, canGo, tripsALowDay);
+    if (backInDays >= canGo.length) return due;
+    // No sooner than without the return, since what is known then may spare the trip.
+    return Math.max(due ?? backInDays, firstTripBefore(backInDays, some, question, tripsALowDay));
+  };
+  const goesToday = firstDue(systems) === 0;
   const harms = systems.map((system) => harmOfLeaving([system], lowByVisit, 0, canGo));
   const worst = Math.max(...harms);
   return systems.map((system, i): TopUpPlan => {
@@ -80,7 +90,7 @@ export function planTopUps(question: TripQuestion): readonly TopUpPlan[] {
     const worthACan = roomL > WORTH_A_CAN_SHARE * (system.brimL - system.lowL);
     const dueToday = goesToday && (harm >= worst || harm * tripsALowDay * daysAFill > 1);
     const due = dueToday ? 'today' : goesToday && worthACan ? 'alongside' : 'later';
-    const alone = firstDayDue([system], daysAFill, canGo, tripsALowDay);
+    const alone = firstDue([system]);
     return {
       due,
       dueInDays: dueToday ? 0 : alone,
@@ -103,6 +113,7 @@ function litresToTake(system: TripSystem, roomL: number, litresSd: number): numb
 
 type Chances = (system: TripSystem) => readonly number[];
 const lowByVisit: Chances = (system) => system.outlook.lowByVisit;
+const lowByVisitIfFilled: Chances = (system) => system.outlook.lowByVisitIfFilled;
 
 /** Days a fill of everything lasts: the next trip if all were topped up today. */
 function daysUntilTrip(
@@ -129,6 +140,55 @@ function firstDayDue(
     }
   }
   return null;
+}
+
+/**
+ * The day of the first of the trips that are best until somebody is back: each trip costs one, and so
+ * does each expected day below the mark as many as it is worth. Where none is best, it is the day of
+ * the return. Every later stretch is taken to begin as full as one that begins today.
+ */
+function firstTripBefore(
+  backInDays: number,
+  systems: readonly TripSystem[],
+  { canGo, risk }: TripQuestion,
+  tripsALowDay: number,
+): number {
+  const stretches = (chances: Chances) =>
+    costOfStretches(systems, chances, backInDays, tripsALowDay, UNSAFE_CHANCE[risk]);
+  const [asItIs, filled] = [stretches(lowByVisit), stretches(lowByVisitIfFilled)];
+  /** By day: what a trip on it is to cost, with all that follows. */
+  const costs: number[] = [];
+  const best = (stretches: readonly number[], since: number, first: number) => {
+    let [cost, next] = [stretches[backInDays - since]!, backInDays];
+    for (let day = backInDays - 1; day >= first; day -= 1) {
+      const whole = canGo[day] ? stretches[day - since]! + costs[day]! : Number.POSITIVE_INFINITY;
+      if (whole < cost) [cost, next] = [whole, day];
+    }
+    return { cost, next };
+  };
+  for (let day = backInDays - 1; day >= 0; day -= 1) {
+    costs[day] = 1 + best(filled, day, day + 1).cost;
+  }
+  return best(asItIs, 0, 0).next;
+}
+
+/** By its length in days: what a stretch without a trip costs; one that is not safe, a trip more than any. */
+function costOfStretches(
+  systems: readonly TripSystem[],
+  chances: Chances,
+  longest: number,
+  tripsALowDay: number,
+  unsafeChance: number,
+): readonly number[] {
+  const costs = [0];
+  let harm = 0;
+  for (let day = 1; day <= longest; day += 1) {
+    const low = systems.map((system) => chances(system)[day] ?? 1);
+    harm += low.reduce((sum, chance, i) => sum + HARM[systems[i]!.method] * chance, 0);
+    const isSafe = low.every((chance) => chance <= unsafeChance);
+    costs.push(harm * tripsALowDay + (isSafe ? 0 : 1));
+  }
+  return costs;
 }
 
 /** Whether leaving the trip of `day` to the next day somebody can go costs more than it saves. */

@@ -55,6 +55,28 @@ describe('Work that is due', () => {
     expect(kinds(tripOfTheDay(lines, today).today)).toEqual(['chore', 'chore']);
   });
 
+  test('waits past its grace for a trip that comes soon after, and not for a later one', () => {
+    const { today: now, later } = tripOfTheDay([chore(8, 6, 10), topUp(12)], today);
+    expect(now).toEqual([]);
+    expect(later.map(({ duty }) => duty.dueOn)).toEqual([day(12), day(12)]);
+    expect(kinds(tripOfTheDay([chore(8, 6, 10), topUp(13)], today).today)).toEqual(['chore']);
+    expect(kinds(tripOfTheDay([chore(5, 3, 9), topUp(12)], today).today)).toEqual(['chore']);
+  });
+
+  test('waits for whoever comes back and goes anyway', () => {
+    const { today: now, later } = tripOfTheDay([chore(8, 6, 10), topUp(20)], today, day(12));
+    expect(now).toEqual([]);
+    expect(later.map(({ duty }) => duty.dueOn)).toEqual([day(12), day(20)]);
+  });
+
+  test('never waits past its grace where a solution is out of range', () => {
+    const dose: DutyLine = {
+      ...chore(8, 6, 10),
+      duty: { kind: 'dose', system: systemIdAt(1), dueOn: day(8) },
+    };
+    expect(kinds(tripOfTheDay([dose, topUp(11)], today).today)).toEqual(['dose']);
+  });
+
   test('never waits without a grace', () => {
     const { waitsUntil: _none, ...strict } = chore(10, 8, 12);
     expect(kinds(tripOfTheDay([strict, topUp(11)], today).today)).toEqual(['chore']);

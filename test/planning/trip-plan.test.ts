@@ -43,9 +43,11 @@ function plan(
   systems: readonly TripSystem[],
   risk: RiskSetting = 'normal',
   away: readonly number[] = [],
+  backInDays?: number,
 ): readonly TopUpPlan[] {
   const canGo = Array.from({ length: visits }, (_, day) => !away.includes(day));
-  return planTopUps({ systems, canGo, risk });
+  const back = backInDays === undefined ? {} : { backInDays };
+  return planTopUps({ systems, canGo, risk, ...back });
 }
 
 describe('the trip plan', () => {
@@ -128,6 +130,41 @@ describe('the trip plan', () => {
     expect(plan([tub])[0]!.litres).toBeGreaterThan(30);
     const jar = { ...tub, outlook: { ...tub.outlook, fillToL: tub.outlook.litres + 3 } };
     expect(plan([jar])[0]!.litres).toBeCloseTo(3);
+  });
+
+  it('spares a trip for what lasts until somebody is back', () => {
+    const tub = chancy(
+      (k) => (k >= 4 ? 0.1 : 0),
+      (k) => (k >= 9 ? 1 : 0),
+    );
+    expect(plan([tub])[0]!.dueInDays).toBe(3);
+    expect(plan([tub], 'normal', [], 4)[0]!).toMatchObject({ due: 'later', dueInDays: 4 });
+  });
+
+  it('makes the trips that are needed until somebody is back, the last as late as any', () => {
+    const tub = lasting(3, 6);
+    expect(plan([tub], 'normal', [], 4)[0]!.dueInDays).toBe(2);
+    expect(plan([lasting(1, 6)], 'normal', [], 4)[0]!.due).toBe('today');
+  });
+
+  it('goes no sooner since somebody comes back', () => {
+    const chance = fc.double({ min: 0, max: 0.3, noNaN: true });
+    const days = fc.integer({ min: 1, max: visits - 1 });
+    fc.assert(
+      fc.property(fc.array(fc.tuple(chance, chance), { minLength: 1 }), days, (pairs, back) => {
+        const systems = pairs.map(([a, b]) =>
+          chancy(
+            (k) => Math.min(1, a * k),
+            (k) => Math.min(1, (a * b * k) / 2),
+          ),
+        );
+        const without = plan(systems);
+        const isBack = plan(systems, 'normal', [], back);
+        for (const [i, { dueInDays }] of isBack.entries()) {
+          expect(dueInDays).toBeGreaterThanOrEqual(Math.min(without[i]!.dueInDays ?? back, back));
+        }
+      }),
+    );
   });
 
   it('names somebody due whenever it sends anybody', () => {

@@ -21,8 +21,14 @@ export function whileAway(lines: readonly DutyLine[], backOn: LocalDate): readon
       return { ...line, duty: { ...duty, dueOn: later(duty.dueOn, backOn) }, ridesFrom: null };
     }
     if (waitsUntil === undefined) return line;
-    const dueOn = later(duty.dueOn, plusDays(waitsUntil, WAITS_FOR_TRIP_DAYS));
-    return { ...line, duty: { ...duty, dueOn }, ridesFrom: line.ridesFrom ?? duty.dueOn };
+    const longest = plusDays(waitsUntil, WAITS_FOR_TRIP_DAYS);
+    const dueOn = later(duty.dueOn, longest);
+    return {
+      ...line,
+      duty: { ...duty, dueOn },
+      ridesFrom: line.ridesFrom ?? duty.dueOn,
+      waitsUntil: longest,
+    };
   });
 }
 

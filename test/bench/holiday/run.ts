@@ -1,6 +1,7 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { parseArgs } from 'node:util';
 import { clairvoyantTrips } from '../season/clairvoyant.ts';
 import { greenhouseFile } from '../season/greenhouse-file.ts';
 import { startRehearsal } from '../season/rehearsal.ts';
@@ -11,10 +12,17 @@ import { DRY_SHARE, playHoliday } from './play-holiday.ts';
 
 /**
  * A hundred summer holidays of two weeks with three helpers, each after four weeks at home, played
- * through the rehearsal. `--some 10` plays every tenth.
+ * through the rehearsal. `--some 10` plays every tenth; `--forgetful`: one top-up in ten is not told.
  */
-const every = process.argv.includes('--some') ? Number(process.argv.at(-1)) : 1;
-const manners = { missesOneIn: 8, stepsIn: 0.5, forgetsOneIn: 10 };
+const { values } = parseArgs({
+  options: { some: { type: 'string', default: '1' }, forgetful: { type: 'boolean' } },
+});
+const every = Number(values.some);
+const manners = {
+  missesOneIn: 8,
+  stepsIn: 0.5,
+  forgetsOneIn: values.forgetful === true ? 10 : Number.POSITIVE_INFINITY,
+};
 const weather = readWeather();
 const folder = mkdtempSync(join(tmpdir(), 'holiday-'));
 const low = new Map<string, number>();
