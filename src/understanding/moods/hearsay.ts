@@ -164,6 +164,7 @@ function leadsToMark(frame: Frame, i: number): boolean {
 export function elsewhere(frame: Frame, clause: Clause, mark: Marker): void {
   const isTaken =
     clauseHas(frame, clause, 'take-away') &&
+    !isRefilled(frame, clause) &&
     !clauseHas(
       frame,
       clause,
@@ -191,6 +192,14 @@ export function elsewhere(frame: Frame, clause: Clause, mark: Marker): void {
     if (!isOrigin && !named && !isPutIn(frame, clause, i))
       mark(clause.from, clause.to, 'not-a-reading');
   }
+}
+
+/** `drained the left tub and mixed 75 l new`: what was emptied is told to be filled again. */
+function isRefilled(frame: Frame, clause: Clause): boolean {
+  const next = frame.clauses[frame.clauseOf[clause.from]! + 1];
+  if (!clauseHas(frame, clause, 'empty-out') || next?.sentence !== clause.sentence) return false;
+  const isOfPart = hasVolume(frame, clause);
+  return !isOfPart && clauseHas(frame, next, 'refill', 'fill', 'fresh', 'mixed');
 }
 
 /** `tap water 10 l with 5 ml A into the gutters`: water, an amount of it, and the system that it went into. */

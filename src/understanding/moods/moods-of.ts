@@ -8,6 +8,7 @@ import { hasPastDeed, isDeed, isLabel, isPlainDeed } from './clause-kinds.ts';
 import { elsewhere, endOfTalkOf, hear, type Marker } from './hearsay.ts';
 import type { Mood } from './mood.ts';
 import { negate, reach } from './negation.ts';
+import { ofVessel } from './of-a-vessel.ts';
 import { findQuestions } from './questions.ts';
 
 /** The mood of every term; null where something is plainly said. */
@@ -36,6 +37,7 @@ export function moodsOf(frame: Frame, marks: readonly TimeMark[]): readonly (Moo
     }
     remember(frame, clause, c, mark);
     elsewhere(frame, clause, mark);
+    ofVessel(frame, clause, mark);
     if (
       marks.some((time) => time.clause === c && mayBeToCome(frame, time)) &&
       isToBeDone(frame, clause)

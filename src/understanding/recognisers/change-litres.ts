@@ -1,6 +1,13 @@
 import { isLabel } from '../moods/clause-kinds.ts';
-import { isVolume } from '../numbers/quantity-of-measure.ts';
-import { type Clause, clauseHas, type Frame, measureOf, measuresIn } from '../reading/frame.ts';
+import { isBare, isVolume } from '../numbers/quantity-of-measure.ts';
+import {
+  type Clause,
+  clauseHas,
+  type Frame,
+  isVolumeTerm,
+  measureOf,
+  measuresIn,
+} from '../reading/frame.ts';
 import { isUnknown, means } from '../reading/term.ts';
 
 interface Litres {
@@ -32,14 +39,28 @@ export function litresOf(frame: Frame, c: number, verb: number): Litres {
 }
 
 function volumesIn(frame: Frame, clause: Clause): number[] {
-  return measuresIn(frame, clause).filter(
+  const volumes = measuresIn(frame, clause).filter(
     (i) => isVolume(measureOf(frame, i)) && !means(frame.terms[i + 1], 'left-over', 'below'),
   );
+  return volumes.length > 0 ? volumes : bareAfterRefill(frame, clause);
+}
+
+/** `refilled 140`, `refilled with 140`: straight after the verb, and the last of the clause. */
+function bareAfterRefill(frame: Frame, clause: Clause): number[] {
+  return measuresIn(frame, clause).filter((i) => {
+    const before = frame.terms[means(frame.terms[i - 1], 'with', 'about') ? i - 2 : i - 1];
+    const isLast = i + 1 === clause.to || means(frame.terms[i + 1], 'fresh');
+    return isBare(measureOf(frame, i)) && isLast && means(before, 'refill') && i > clause.from;
+  });
 }
 
 function goesOnAboutVolume(frame: Frame, clause: Clause): boolean {
+  let isTold = false;
   for (let i = clause.from; i < clause.to; i++) {
     const term = frame.terms[i]!;
+    isTold ||= isVolumeTerm(term) && clauseHas(frame, clause, 'refill', 'fill', 'mixed');
+    // `mixed 500 l new at ec 2.2`: what else is told of it comes after its litres.
+    if (isTold && isLabel(term)) return true;
     if (isLabel(term) || isUnknown(term) || term.kind === 'name') return false;
     if (means(term, 'top-up', 'add') && !means(term, 'link')) return false;
     if (term.kind === 'word' && term.word.product !== null) return false;

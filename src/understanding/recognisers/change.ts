@@ -1,5 +1,5 @@
 import type { Fact } from '../fact.ts';
-import { isVolume } from '../numbers/quantity-of-measure.ts';
+import { isBare, isVolume } from '../numbers/quantity-of-measure.ts';
 import {
   type Clause,
   clauseHas,
@@ -11,12 +11,18 @@ import {
 } from '../reading/frame.ts';
 import { isUnknown, means } from '../reading/term.ts';
 import { litresOf } from './change-litres.ts';
+import { partChanged } from './part-changed.ts';
 
 /** `changed the gutter reservoir, 118 l fresh`, `emptied and refilled the jars`: everything out, mixed new. */
 export function recogniseChanges(frame: Frame): Fact[] {
   const facts: Fact[] = [];
   for (let c = 0; c < frame.clauses.length; c++) {
     const clause = frame.clauses[c]!;
+    const part = partChanged(frame, c);
+    if (part !== null) {
+      facts.push(part);
+      continue;
+    }
     const verb = changeIn(frame, clause) ?? emptiedAndRefilled(frame, c);
     if (verb === null) continue;
     const { at, last } = litresOf(frame, c, verb);
@@ -34,7 +40,7 @@ export function recogniseChanges(frame: Frame): Fact[] {
     facts.push(
       at === null
         ? { ...shape, amount: { kind: 'brim' }, approximate: true }
-        : { ...shape, amount: { kind: 'measure', measure: measureOf(frame, at) }, ...each },
+        : { ...shape, ...amountAt(frame, at), ...each },
     );
     for (let i = clause.from; i < clause.to; i++)
       if (
@@ -46,11 +52,18 @@ export function recogniseChanges(frame: Frame): Fact[] {
   return facts;
 }
 
+/** `refilled 140`: in the greenhouse's unit of volume. */
+function amountAt(frame: Frame, at: number): Pick<Fact, 'amount' | 'bareVolume'> {
+  const measure = measureOf(frame, at);
+  return { amount: { kind: 'measure', measure }, ...(isBare(measure) ? { bareVolume: true } : {}) };
+}
+
 /** The verbs of the clauses that the change has read are no top-ups. */
 function takeRefills(frame: Frame, c: number, last: number): void {
   for (const clause of frame.clauses.slice(c, last + 1)) {
     for (let i = clause.from; i < clause.to; i++) {
-      if (means(frame.terms[i], 'refill', 'fill', 'top-up', 'add', 'fresh')) take(frame, i);
+      if (means(frame.terms[i], 'refill', 'fill', 'top-up', 'add', 'fresh', 'mixed'))
+        take(frame, i);
     }
   }
 }
@@ -196,12 +209,12 @@ function emptiedAndRefilled(frame: Frame, c: number): number | null {
   const here = inClause(
     frame,
     clause,
-    (term, i) => i > emptied && means(term, 'refill', 'fill'),
+    (term, i) => i > emptied && means(term, 'refill', 'fill', 'mixed'),
   )[0];
   const next = frame.clauses[c + 1];
   const there =
     next && (next.opens === 'and' || next.opens === 'comma' || next.opens === 'then')
-      ? inClause(frame, next, (term) => means(term, 'refill', 'fill', 'fresh'))[0]
+      ? inClause(frame, next, (term) => means(term, 'refill', 'fill', 'fresh', 'mixed'))[0]
       : undefined;
   return here !== undefined || there !== undefined ? emptied : null;
 }

@@ -1,7 +1,7 @@
+import { isReadInVessel } from '../moods/of-a-vessel.ts';
 import {
   type Clause,
   clauseHas,
-  endOfSentence,
   type Frame,
   inClause,
   isVolumeTerm,
@@ -43,12 +43,12 @@ function isPouredSomewhere(frame: Frame, clause: Clause, verb: number): boolean 
       i !== verb &&
       !frame.timed[i] &&
       term.kind !== 'name' &&
-      !means(term, 'self', 'filler', 'has', 'place', 'article'),
+      !means(term, 'self', 'filler', 'pronoun', 'has', 'place', 'article'),
   );
   const name = namesIn(frame, clause)[0];
   // `12 l not into the dwc but poured into the gutters`: the amount stands in another clause.
-  const start = frame.sentences[clause.sentence]![0]!.from;
-  if (frame.places.hasWhere(isVolumeTerm, start, endOfSentence(frame, clause))) return false;
+  const told = frame.sentences[clause.sentence]!.filter((other) => !isReadInVessel(frame, other));
+  if (told.some(({ from, to }) => frame.places.hasWhere(isVolumeTerm, from, to))) return false;
   if (rest.length > 0 || name === undefined) return false;
   const before = means(frame.terms[name - 1], 'article') ? name - 2 : name - 1;
   return before >= clause.from && means(frame.terms[before], 'place');

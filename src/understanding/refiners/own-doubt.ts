@@ -45,7 +45,7 @@ export function ownDoubt(frame: Frame, one: Settled, reason: DoubtReason): Doubt
     });
   }
   if (reason.kind === 'which-product') return whichProduct(frame, one, reason);
-  if (reason.kind === 'trouble') {
+  if (reason.kind === 'trouble' || reason.kind === 'unclear') {
     const note = soundDraft(frame, one, systems?.length === 1 ? system! : null);
     const drafts = note ? [note] : [];
     return doubt(frame, one, reason, [{ label: { kind: 'keep-as-note' }, drafts }]);

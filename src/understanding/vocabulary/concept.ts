@@ -130,6 +130,8 @@ export type DeedConcept =
   | 'empty-out'
   | 'refill'
   | 'fresh'
+  /** mixed, made up: a solution, in a vessel or for a system. */
+  | 'mixed'
   /** reservoir, tank. */
   | 'reservoir'
   /** water, solution: what a reservoir holds and a top-up is made of. */

@@ -743,6 +743,7 @@ export const deeds: Words<DeedConcept> = {
     'gewechselt',
     'getauscht',
     'ausgetauscht',
+    'ersetzt',
     'erneuert',
     'ausgewechselt',
     'neu angesetzt',
@@ -849,6 +850,7 @@ export const deeds: Words<DeedConcept> = {
     'leerte',
     'ließ ab',
   ],
+  mixed: ['angemischt', 'angerührt', 'vorgemischt', 'zusammengemischt', 'gemischt', 'angesetzt'],
   refill: [
     'neu befüllt',
     'neu gefüllt',

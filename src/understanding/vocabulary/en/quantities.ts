@@ -616,6 +616,16 @@ export const deeds: Words<DeedConcept> = {
     'refilled to',
     'filled fresh',
   ],
+  mixed: [
+    'mixed',
+    'mixed up',
+    'premixed',
+    'pre-mixed',
+    'stirred up',
+    'brewed',
+    'made up',
+    'mixed together',
+  ],
   fresh: ['fresh', 'new', 'brand new', 'clean', 'newly mixed', 'fresh mixed'],
   reservoir: [
     'reservoir',
