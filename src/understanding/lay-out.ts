@@ -10,6 +10,7 @@ import { putNamesRight, putRight } from './reading/put-right.ts';
 import { saidOnce, withoutBrackets } from './reading/said-twice.ts';
 import { shadeMeasures } from './reading/shade-measures.ts';
 import { shareContainers } from './reading/shared-container.ts';
+import { shareVolume } from './reading/shared-volume.ts';
 import { joinSplitDecimals } from './reading/split-decimals.ts';
 import { termsOf } from './reading/terms-of.ts';
 import type { Token } from './reading/token.ts';
@@ -37,7 +38,7 @@ export function layOut({ folded, tokens, lexicon }: Pieces, context: Context): F
     saidOnce(termsOf(readingOf(read, lexicon)), context.greenhouse.units),
   );
   const vessels = shareContainers(sizeVessels(countVessels(written, lexicon)), lexicon);
-  const counted = shadeMeasures(cutAtSo(vessels));
+  const counted = shadeMeasures(cutAtSo(shareVolume(vessels)));
   const terms = cutAtSame(putNamesRight(putRight(counted)));
   return frameOf(context, lexicon, folded, terms);
 }

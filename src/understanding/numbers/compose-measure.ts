@@ -120,7 +120,7 @@ function isLabelOfNext(reading: Reading, at: number, core: Core, afterPh: boolea
   if (!unit || !('id' in unit) || (unit.id !== 'ppm' && unit.id !== 'cf')) return false;
   let next = end + 1;
   while ([':', '='].includes(reading.tokens[next]?.text ?? '')) next++;
-  if (reading.tokens[next]?.kind !== 'number') return false;
+  if (coreAt(reading, next) === null) return false;
   return afterPh || (unit.id === 'ppm' && core.values[0]! < leastPpm);
 }
 
@@ -305,10 +305,16 @@ function restInWords(
   larger: Unit,
 ): { share: number; length: number } | null {
   if (!('id' in larger) || (larger.id !== 'kg' && larger.id !== 'l')) return null;
-  if (reading.tokens[at]?.kind !== 'word') return null;
-  const phrase = phraseAt(reading, at);
+  const token = reading.tokens[at];
+  // `2 Kilo 300`, in figures too; of litres those may be parts per million.
+  const isInFigures = token?.kind === 'number' && larger.id === 'kg' && token.values.length === 1;
+  if (token?.kind !== 'word' && !isInFigures) return null;
+  const phrase = isInFigures
+    ? { value: { number: token.values[0]! }, length: 1 }
+    : phraseAt(reading, at);
   const rest = phrase?.value.number ?? null;
-  if (!phrase || rest === null || rest < 100 || rest >= 1000) return null;
+  if (!phrase || rest === null || rest < 100 || rest >= 1000 || !Number.isInteger(rest))
+    return null;
   return unitFrom(reading, at + phrase.length)
     ? null
     : { share: rest / 1000, length: phrase.length };

@@ -1,5 +1,7 @@
 import { phraseAt, phraseWithin, type Reading, unitAt } from '../reading/look-up.ts';
+import type { Match } from '../reading/phrase-trie.ts';
 import type { Token } from '../reading/token.ts';
+import type { Word } from '../reading/word.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import { concept } from './concept-at.ts';
 import { fractionFrom, isShareOfSomething, partMore, shareOf } from './fraction.ts';
@@ -24,7 +26,7 @@ export function coreAt(reading: Reading, at: number): Core | null {
   if (!token) return null;
   if (token.text === '-' || token.text === '+') return signedAt(reading, at);
   if (token.kind === 'number') return afterNumeral(reading, at, token);
-  const phrase = phraseAt(reading, at);
+  const phrase = phraseUpToRange(reading, at);
   if (!phrase) return null;
   const last = lastOneAt(reading, at);
   if (last) return last;
@@ -44,11 +46,24 @@ export function coreAt(reading: Reading, at: number): Core | null {
   if (word.concepts.has('couple'))
     return { ...plain, values: [2], approximate: true, needsUnit: true };
   if (word.concepts.has('indefinite') && length === 1) {
-    const unit = unitAt(reading, at + 1 + fullAt(reading, at + 1));
-    const isLong = unit !== null && (unit.length > 1 || tokens[at + 1]!.text.length > 1);
-    return isLong ? { ...plain, values: [1], needsUnit: true } : null;
+    const about = concept(reading, at + 1, 'measure-about');
+    const unit = unitAt(reading, at + 1 + about + fullAt(reading, at + 1 + about));
+    const isLong = unit !== null && (unit.length > 1 || tokens[at + 1 + about]!.text.length > 1);
+    if (!isLong) return null;
+    return { ...plain, values: [1], length: 1 + about, approximate: about > 0, needsUnit: true };
   }
   return null;
+}
+
+/** `ten to twelve litres`: the words would turn an hour, were it not so much of something. */
+function phraseUpToRange(reading: Reading, at: number): Match<Word> | null {
+  const phrase = phraseAt(reading, at);
+  if (!phrase || phrase.value.clockTurn === null || phrase.length < 2) return phrase;
+  const low = phraseAt(reading, at, 1);
+  const high = low?.value.number == null ? null : coreAt(reading, at + phrase.length);
+  if (!high || high.values[0]! <= low!.value.number!) return phrase;
+  const unit = unitAt(reading, at + phrase.length + high.length)?.value;
+  return unit && litresOfUnit(unit) !== null ? low : phrase;
 }
 
 /** How many tokens say that a vessel is a full one: `a full can`; 0: none, or no unit of volume follows. */

@@ -160,8 +160,9 @@ function followsTime(before: readonly Term[]): boolean {
   for (let i = before.length - 1; i >= 0; i--) {
     const term = before[i]!;
     if (term.kind === 'stop') return i < before.length - 1;
-    const isHour = term.kind === 'measure' && means(before[i - 1], 'at-hour');
-    if (!isHour && term.kind !== 'clock' && !isOfTime(term)) return false;
+    const isHour =
+      term.kind === 'measure' && (means(before[i - 1], 'at-hour') || turnsHour(before[i - 1]));
+    if (!isHour && term.kind !== 'clock' && !isOfTime(term) && !turnsHour(term)) return false;
   }
   return before.length > 0;
 }
@@ -181,6 +182,11 @@ function goesOnAsBefore(
   while (before[i]?.kind === 'measure' || isMark(before[i], '/')) i--;
   const first = before[i];
   return first?.kind === 'name' && first.systems.join() !== systems.join();
+}
+
+/** `twenty to`, `halb`: before an hour. */
+function turnsHour(term: Term | undefined): boolean {
+  return term?.kind === 'word' && term.word.clockTurn !== null;
 }
 
 function isOfTime(term: Term): boolean {

@@ -7,6 +7,7 @@ import {
   isMeasure,
   measuresIn,
   namesIn,
+  take,
 } from '../reading/frame.ts';
 import { isMark, type MeasureTerm, means } from '../reading/term.ts';
 import type { Unit } from '../reading/word-list.ts';
@@ -48,6 +49,13 @@ export function recogniseTopUps(frame: Frame, told: readonly Fact[] = []): Fact[
     if (own === null && !leaning) {
       // `topped up the jars and the buckets, 2 l and 8 l`: the amounts come after the list.
       if (waiting && isOnlyNames(frame, clause)) continue;
+      const inTurn = waiting ? amountsInTurn(frame, c) : [];
+      if (inTurn.length > 0) {
+        facts.push(...inTurn);
+        waiting = null;
+        verb = null;
+        continue;
+      }
       // `added 30 ml A, 30 ml B and 10 l of water`: the verb is of all three.
       if (verb !== null && told.some((fact) => isDoseIn(fact, clause))) continue;
       if (clause.from < clause.to) {
@@ -148,17 +156,48 @@ function endAtMark(facts: Fact[], found: readonly Fact[]): void {
   facts[facts.length - 1] = { ...mark, toMark: false, phase: 'after', because: afterTopUp };
 }
 
+/** `bench and buckets topped up, 30 and 12`: whole numbers alone, as many as systems were named. */
+function amountsInTurn(frame: Frame, c: number): Fact[] {
+  const numbers: number[] = [];
+  for (const clause of frame.clauses.slice(c)) {
+    const [at, ...others] = measuresIn(frame, clause);
+    const isAlone = frame.terms
+      .slice(clause.from, clause.to)
+      .every((term) => isMeasure(term) || means(term, 'filler', 'about', 'ish'));
+    const measure = at === undefined ? undefined : (frame.terms[at] as MeasureTerm).measure;
+    if (!measure || others.length > 0 || !isAlone || !isBare(measure) || !measure.whole) break;
+    numbers.push(at!);
+  }
+  const [first] = numbers;
+  if (first === undefined || numbers.length < 2 || countNames(frame, first) !== numbers.length)
+    return [];
+  take(frame, ...numbers);
+  return numbers.map((at) => ({
+    quantity: 'top-up',
+    amount: { kind: 'measure', measure: (frame.terms[at] as MeasureTerm).measure },
+    at,
+    from: at,
+    to: at,
+    bareVolume: true,
+    because: 'amounts in the order of the systems',
+  }));
+}
+
 /** `5 l in Wanne und Rinnen nachgefüllt`, `Wanne 12 l und Rinnen 8 l nachgefüllt`: a verb that ends the list. */
-function verbAhead(frame: Frame, c: number): number | null {
+function verbAhead(frame: Frame, c: number, before = 0): number | null {
   const clause = frame.clauses[c];
   const next = frame.clauses[c + 1];
-  if (!clause || !next || namesIn(frame, clause).length === 0 || namesIn(frame, next).length === 0)
+  if (!clause || !next || !isNamedIn(frame, clause, before) || !isNamedIn(frame, next, before + 1))
     return null;
   if (!isMoreOfTheSame(frame, clause, false) || verbOf(frame, clause) !== null) return null;
   const verb = verbOf(frame, next);
   if (verb === null)
-    return next.opens === 'comma' || next.opens === 'and' ? verbAhead(frame, c + 1) : null;
-  if (next.opens !== 'and' || verb !== next.to - 1) return null;
+    return next.opens === 'comma' || next.opens === 'and'
+      ? verbAhead(frame, c + 1, before + 1)
+      : null;
+  // `dwc 80 l, gutters 10 l topped up`: of two, the first may be what is in it.
+  const isList = next.opens === 'and' || (next.opens === 'comma' && before > 0);
+  if (!isList || verb !== next.to - 1) return null;
   for (let i = next.from; i < verb; i++) {
     const term = frame.terms[i]!;
     const isLitres = isMeasure(term) && isVolume(term.measure);
@@ -178,6 +217,11 @@ function verbAhead(frame: Frame, c: number): number | null {
   return verb;
 }
 
+/** Each of the list is of a system; the amounts alone (`bench, buckets and jars: 30 l, 12 l and 2 l added`) go on from one that is. */
+function isNamedIn(frame: Frame, clause: Clause, before: number): boolean {
+  return namesIn(frame, clause).length > 0 || before > 0;
+}
+
 /** Of each clause the verb that stands alone after it, or after the list that it opens: `2 cans in the dwc and 1 in the jars, topped up`. */
 function verbsBehind(frame: Frame): readonly (number | null)[] {
   const verbs: (number | null)[] = [];
@@ -187,7 +231,9 @@ function verbsBehind(frame: Frame): readonly (number | null)[] {
     const goesOn = named && next?.opens === 'and' && namesIn(frame, next).length > 0;
     const later = goesOn ? (verbs[c + 1] ?? null) : null;
     const isOfList =
-      later !== null && verbOf(frame, clause) === null && isMoreOfTheSame(frame, clause, false);
+      later !== null &&
+      verbOf(frame, clause) === null &&
+      isMoreOfTheSame(frame, clause, false, true);
     verbs[c] = isOfList ? later : verbBehind(frame, c);
   }
   return verbs;
@@ -197,14 +243,15 @@ function verbsBehind(frame: Frame): readonly (number | null)[] {
 function verbBehind(frame: Frame, c: number): number | null {
   const clause = frame.clauses[c]!;
   const next = frame.clauses[c + 1];
-  if (next?.opens !== 'comma' || !isMoreOfTheSame(frame, clause, false)) return null;
+  if (next?.opens !== 'comma' || !isMoreOfTheSame(frame, clause, false, true)) return null;
   const verb = verbOf(frame, next);
   if (verb === null || verbOf(frame, clause) !== null) return null;
   const isAlone = frame.terms
     .slice(next.from, next.to)
     .every(
       (term, n) =>
-        next.from + n === verb || means(term, 'filler', 'self', 'today', 'now', 'thanks'),
+        next.from + n === verb ||
+        means(term, 'filler', 'self', 'today', 'now', 'thanks', 'both', 'all'),
     );
   return isAlone ? verb : null;
 }
@@ -223,11 +270,19 @@ function isDoseIn({ quantity, at }: Fact, { from, to }: Clause): boolean {
 }
 
 /** Only amounts, names, `another`, `more`, and where to. */
-function isMoreOfTheSame(frame: Frame, clause: Clause, bareBefore: boolean): boolean {
+function isMoreOfTheSame(
+  frame: Frame,
+  clause: Clause,
+  bareBefore: boolean,
+  /** The verb is told after it, so that a time may be too. */
+  withTimes = false,
+): boolean {
   if (clause.from === clause.to) return false;
+  const mayBeTimed = withTimes || hasAnother(frame, clause);
   let amounts = 0;
   for (let i = clause.from; i < clause.to; i++) {
     const term = frame.terms[i]!;
+    if (frame.timed[i] && mayBeTimed) continue;
     if (isMeasure(term)) {
       if (
         frame.taken[i] ||
@@ -245,7 +300,7 @@ function isMoreOfTheSame(frame: Frame, clause: Clause, bareBefore: boolean): boo
       term.kind !== 'name' &&
       !isMark(term, ':', '-') &&
       // `another 5 now`; `now 100 l` is what is in it.
-      !(hasAnother(frame, clause) && (frame.timed[i] || means(term, 'now'))) &&
+      !(mayBeTimed && means(term, 'now', 'just-now')) &&
       !means(
         term,
         'another',

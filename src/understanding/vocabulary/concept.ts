@@ -112,6 +112,8 @@ export type LevelConcept =
   | 'whole'
   /** Of a vessel as an amount: a full can, a whole jug. */
   | 'measure-full'
+  /** Of an amount of one: a good kilo, a scant can. */
+  | 'measure-about'
   /** What is left over of an amount and goes elsewhere: the rest into the jars. */
   | 'remainder';
 

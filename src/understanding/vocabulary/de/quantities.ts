@@ -850,6 +850,7 @@ export const deeds: Words<DeedConcept> = {
     'leerte',
     'ließ ab',
   ],
+  'measure-about': ['knappes', 'knappe', 'knapper', 'knappen', 'gutes', 'gute', 'guter', 'guten'],
   mixed: ['angemischt', 'angerührt', 'vorgemischt', 'zusammengemischt', 'gemischt', 'angesetzt'],
   refill: [
     'neu befüllt',

@@ -616,6 +616,7 @@ export const deeds: Words<DeedConcept> = {
     'refilled to',
     'filled fresh',
   ],
+  'measure-about': ['good', 'scant', 'bare', 'generous'],
   mixed: [
     'mixed',
     'mixed up',

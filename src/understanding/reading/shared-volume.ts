@@ -1,0 +1,35 @@
+import { isBare, isVolume } from '../numbers/quantity-of-measure.ts';
+import { isMark, type MeasureTerm, means, type Term } from './term.ts';
+
+/** `30, 12 and 2 litres`, `topped up 10, 10 and 5 l`: a list of numbers, and their one unit told with the last. */
+export function shareVolume(terms: readonly Term[]): readonly Term[] {
+  const shared = [...terms];
+  for (let i = 2; i < shared.length; i++) {
+    const last = shared[i]!;
+    if (last.kind !== 'measure' || !isVolume(last.measure)) continue;
+    const first = startOfList(shared, i);
+    if (first === null) continue;
+    for (let j = first; j < i; j += 2) {
+      const number = shared[j] as MeasureTerm;
+      shared[j] = { ...number, measure: { ...number.measure, unit: last.measure.unit } };
+    }
+  }
+  return shared;
+}
+
+/** Where the whole numbers begin that lead up to the one at `last`, each behind a cut; null if what is before them may own them. */
+function startOfList(terms: readonly Term[], last: number): number | null {
+  let first = last;
+  while (isNumber(terms[first - 2]) && isJoint(terms[first - 1])) first -= 2;
+  if (first === last || terms[last - 1]?.text === ',') return null;
+  const lead = terms[first - 1];
+  return isMark(lead, ':') || means(lead, 'top-up', 'add', 'with') ? first : null;
+}
+
+function isNumber(term: Term | undefined): boolean {
+  return term?.kind === 'measure' && isBare(term.measure) && term.measure.whole;
+}
+
+function isJoint(term: Term | undefined): boolean {
+  return term?.kind === 'stop' && (term.cut === 'comma' || term.cut === 'and');
+}
