@@ -58,10 +58,11 @@ export function coreAt(reading: Reading, at: number): Core | null {
 /** `ten to twelve litres`: the words would turn an hour, were it not so much of something. */
 function phraseUpToRange(reading: Reading, at: number): Match<Word> | null {
   const phrase = phraseAt(reading, at);
-  if (!phrase || phrase.value.clockTurn === null || phrase.length < 2) return phrase;
+  if (phrase === null || phrase.length < 2 || phrase.value.clockTurn === null) return phrase;
   const low = phraseAt(reading, at, 1);
-  const high = low?.value.number == null ? null : coreAt(reading, at + phrase.length);
-  if (!high || high.values[0]! <= low!.value.number!) return phrase;
+  const number = low?.value.number ?? null;
+  const high = number === null ? null : coreAt(reading, at + phrase.length);
+  if (!high || number === null || high.values[0]! <= number) return phrase;
   const unit = unitAt(reading, at + phrase.length + high.length)?.value;
   return unit && litresOfUnit(unit) !== null ? low : phrase;
 }

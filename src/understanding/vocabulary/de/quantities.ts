@@ -496,6 +496,7 @@ export const levels: Words<LevelConcept> = {
     'geht zur neige',
     'ziemlich tief',
   ],
+  'measure-about': ['knappes', 'knappe', 'knapper', 'knappen', 'gutes', 'gute', 'guter', 'guten'],
   'measure-full': [
     'voll',
     'volle',
@@ -850,7 +851,6 @@ export const deeds: Words<DeedConcept> = {
     'leerte',
     'ließ ab',
   ],
-  'measure-about': ['knappes', 'knappe', 'knapper', 'knappen', 'gutes', 'gute', 'guter', 'guten'],
   mixed: ['angemischt', 'angerührt', 'vorgemischt', 'zusammengemischt', 'gemischt', 'angesetzt'],
   refill: [
     'neu befüllt',

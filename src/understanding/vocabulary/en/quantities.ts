@@ -320,6 +320,7 @@ export const levels: Words<LevelConcept> = {
     'nearly out',
     'almost out',
   ],
+  'measure-about': ['good', 'scant', 'bare', 'generous'],
   'measure-full': ['full', 'whole', 'entire', 'brimming', 'filled', 'complete'],
   remainder: ['rest', 'the rest', 'remainder', 'the remainder', 'the remaining'],
   whole: ['whole', 'entire', 'completely', 'entirely'],
@@ -616,7 +617,6 @@ export const deeds: Words<DeedConcept> = {
     'refilled to',
     'filled fresh',
   ],
-  'measure-about': ['good', 'scant', 'bare', 'generous'],
   mixed: [
     'mixed',
     'mixed up',
