@@ -5,6 +5,7 @@ import { newStatements } from './new-statements.ts';
 import type { Frame } from './reading/frame.ts';
 import { isOnlyTick } from './recognisers/done.ts';
 import { recogniseTakingBack, withoutGivenUp } from './recognisers/taking-back.ts';
+import { undoAndMore } from './recognisers/undo-and-more.ts';
 import type { Statement } from './statement.ts';
 
 interface Read {
@@ -24,6 +25,8 @@ export function readFrame(frame: Frame): Read {
   frame.timed.fill(false);
   const back = recogniseTakingBack(frame);
   if (back) return { statements: [{ ...back, ...otherwiseTold(frame) }], named };
+  const undone = undoAndMore(frame);
+  if (undone) return { statements: undone, named };
   const more = answerAndMore(frame, newStatements);
   if (more) return { statements: more, named };
   const news = newStatements(frame);

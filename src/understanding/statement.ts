@@ -260,6 +260,8 @@ export type TakingBack =
    */
   | {
       readonly kind: 'correct';
+      /** The number meant as it was said, whatever its unit. */
+      readonly said: number;
       readonly to: readonly Readable[];
       readonly from: readonly Readable[] | null;
       readonly system: SystemId | null;

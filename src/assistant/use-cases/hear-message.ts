@@ -103,8 +103,13 @@ function hearReport(
   if (hearReason(handling, text, statements, around)) return;
   if (handling.heard.isOverheard && statements.every(concernsNobody)) return;
   noteContext(handling, statements, named);
-  recordStatements(handling, statements);
-  actOnRest(handling, statements, around);
+  // `undo that, bench ph 6.0`: what was told last goes before anything else is told.
+  const [first, ...others] = statements;
+  const isPutRight = first?.kind === 'taking-back' && others.length > 0;
+  if (isPutRight) act(handling, first, around);
+  const rest = isPutRight ? others : statements;
+  recordStatements(handling, rest);
+  actOnRest(handling, rest, around);
   tellOfDangers(handling, whole, around);
   acknowledgeSilence(handling, statements);
 }

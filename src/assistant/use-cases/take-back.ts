@@ -161,7 +161,32 @@ function correct(handling: Handling, back: Correcting, target: readonly Entry[] 
     replaceEntries(handling, [entry], [{ ...draftOf(entry), value: reading.value }]);
     return;
   }
-  nothingToTakeBack(handling);
+  const givenUp = back.from && entryGivenUp(handling, back, target);
+  const bounds = givenUp && believable(givenUp.quantity, systemOf(handling, givenUp.system));
+  if (!givenUp || !bounds) return nothingToTakeBack(handling);
+  // `sorry, 56 not 5.4`: what is put right is plain, and what is meant cannot be.
+  const [lowest, highest] = bounds;
+  const { quantity } = givenUp;
+  askBack(handling, {
+    reason: { kind: 'out-of-range', quantity, value: back.said, lowest, highest },
+    choices: [],
+    waiting: null,
+  });
+}
+
+/** The entry with the value that a correction gives up, whatever it puts in its place. */
+function entryGivenUp(
+  handling: Handling,
+  { from, system }: Correcting,
+  target: readonly Entry[] | null,
+): Entry | undefined {
+  return (target ?? ownEntries(handling)).findLast(
+    (entry) =>
+      !isStruck(handling, entry) &&
+      (!system || entry.system === system) &&
+      from !== null &&
+      isGivenUp(entry, from),
+  );
 }
 
 function move(handling: Handling, entries: readonly Entry[], to: SystemId): void {

@@ -1,3 +1,5 @@
+import { isLabel } from '../moods/clause-kinds.ts';
+import { isBare, isVolume } from '../numbers/quantity-of-measure.ts';
 import { isMark, type MeasureTerm, means, type NameTerm, type Term } from './term.ts';
 
 /** `ph 5.9 no wait 6.2`: the second number takes the first one's place. */
@@ -23,7 +25,7 @@ export function putRight(terms: readonly Term[]): Term[] {
 
 /** `10 l in the row, no, in the bench`: a clause of nothing but another name puts that in the first one's place. */
 export function putNamesRight(terms: readonly Term[]): readonly Term[] {
-  const kept = [...terms];
+  const kept = cutAtDashes(terms);
   for (let cut = 1; cut < kept.length; cut++) {
     if (kept[cut]!.kind !== 'stop') continue;
     const before = clauseBefore(kept, cut);
@@ -36,6 +38,18 @@ export function putNamesRight(terms: readonly Term[]): readonly Term[] {
     cut--;
   }
   return kept;
+}
+
+/** `ph 5.9 - no wait, that was the gutters - buckets 6.1`: what is put in between dashes is cut off by them. */
+function cutAtDashes(terms: readonly Term[]): Term[] {
+  let isWithin = false;
+  return terms.map((term, i) => {
+    if (!['-', '–', '—'].includes(term.text)) return term;
+    const opens = means(terms[i + 1], 'no-wait') && !means(terms[i + 1], 'filler');
+    const closes = isWithin && terms[i - 1]?.kind === 'name';
+    isWithin = opens || (isWithin && !closes);
+    return opens || closes ? { ...term, kind: 'stop', cut: 'comma' } : term;
+  });
 }
 
 function clauseBefore(terms: readonly Term[], cut: number): number[] {
@@ -59,7 +73,9 @@ function nameMeant(
     if (term.kind === 'name' && means(terms[i - 1], 'no')) return null;
     if (term.kind === 'name' && term.sure && name === null && isTakenBack) name = term;
     else if (means(term, 'no-wait') && name === null) isTakenBack = true;
-    else if (!isTakenBack || !means(term, 'place', 'article', 'to')) return null;
+    else if (name !== null && means(term, 'link', 'pronoun', 'filler', 'meant')) continue;
+    else if (!isTakenBack || !means(term, 'place', 'article', 'to', 'pronoun', 'was', 'meant'))
+      return null;
   }
   return isTakenBack && name !== null ? { name, to: terms.length } : null;
 }
@@ -85,11 +101,57 @@ function correctionAfter(terms: readonly Term[], i: number): number | null {
       labels.push(j);
     else if (!(said && means(term, 'link', 'filler', 'article', 'pronoun'))) break;
   }
-  if (!said || !sameUnits(terms[i], terms[j])) return null;
+  if (strong && !isMeasureTerm(terms[j])) j = behindExcuse(terms, i, j) ?? j;
+  if (!said || !(sameUnits(terms[i], terms[j]) || isAmount(terms, i, terms[j]))) return null;
   const after = terms[j + 1];
   const isLabelled = means(after, 'ph', 'ec', 'temperature', 'humidity', 'level');
   if (isLabelled && terms[j + 2]?.kind !== 'measure' && !sameLabel(terms, i, after!)) return null;
   return labels.every((label) => sameLabel(terms, i, terms[label]!)) ? j : null;
+}
+
+/**
+ * `6.2 wait no i read it upside down 5.9`: the number that comes after an excuse of a few words, written as
+ * exactly as the one it takes the place of; null where more is told in between.
+ */
+function behindExcuse(terms: readonly Term[], i: number, from: number): number | null {
+  const first = terms[i];
+  for (let j = from; j < terms.length && j <= from + longestExcuse; j++) {
+    const term = terms[j]!;
+    if (isMeasureTerm(term)) {
+      const isLike = isMeasureTerm(first) && term.measure.decimals === first.measure.decimals;
+      return isLike && term.measure.decimals > 0 ? j : null;
+    }
+    const isPaused = term.kind === 'stop' && term.cut === 'comma';
+    if (!isPaused && (term.kind !== 'word' || isLabel(term) || tellsMore(term))) return null;
+  }
+  return null;
+}
+
+/** A deed, or that the number to come is not the one meant. */
+function tellsMore(term: Term): boolean {
+  return means(
+    term,
+    'add',
+    'top-up',
+    'fill',
+    'refill',
+    'pick',
+    'goes-in',
+    'take-away',
+    'calibrate',
+    'not',
+    'instead-of',
+    'was',
+    'target',
+    'intention',
+  );
+}
+
+/** So many words tell of a slip; more tell of something else. */
+const longestExcuse = 8;
+
+function isMeasureTerm(term: Term | undefined): term is MeasureTerm {
+  return term?.kind === 'measure';
 }
 
 function endOfClause(terms: readonly Term[], i: number): number {
@@ -118,13 +180,25 @@ function correctionOfClause(terms: readonly Term[], i: number): number | null {
     number++;
   }
   const after = terms.slice(number + 1, endOfClause(terms, number));
-  const isCorrection = isTakenBack && after.every((term) => means(term, 'filler'));
+  // `Moment, 25 waren es`, `wait, 25 it was`.
+  const isCorrection =
+    isTakenBack && after.every((term) => means(term, 'filler', 'was', 'pronoun', 'meant'));
   return isCorrection && sameUnits(terms[i], terms[number]) ? number : null;
 }
 
 /** `…, nein warte, 3 l`: what may stand between what is taken back and what is meant. */
 function isPause(term: Term | undefined): boolean {
   return term?.kind === 'stop' && term.cut !== 'question';
+}
+
+/** `topped up the bench 30, scrap that, 40 l`: a bare number after a verb of adding is of no other unit. */
+function isAmount(terms: readonly Term[], i: number, second: Term | undefined): boolean {
+  const first = terms[i];
+  if (first?.kind !== 'measure' || second?.kind !== 'measure') return false;
+  if (!isBare(first.measure) || !isVolume(second.measure)) return false;
+  let j = i - 1;
+  while (terms[j]?.kind === 'name' || means(terms[j], 'article', 'place', 'with', 'about')) j--;
+  return means(terms[j], 'top-up', 'add', 'fill');
 }
 
 function sameUnits(first: Term | undefined, second: Term | undefined): boolean {

@@ -117,7 +117,11 @@ function correct(frame: Frame): TakingBack | null {
   const saysNo = means(frame.terms[0], 'said-no') && frame.terms.length <= 3;
   const sorry = saysNo
     ? 0
-    : frame.terms.findIndex((term) => means(term, 'sorry', 'meant', 'rather'));
+    : frame.terms.findIndex((term, i) => {
+        // `scrap that, 40 l`.
+        const isStruck = i === 0 && means(term, 'undo') && means(term, 'no-wait');
+        return isStruck || means(term, 'sorry', 'meant', 'rather');
+      });
   const star =
     (isStar(frame.terms[0]) && isMeasure(frame.terms[1])) ||
     (isStar(frame.terms.at(-1)) && isMeasure(frame.terms.at(-2)));
@@ -139,6 +143,7 @@ function correct(frame: Frame): TakingBack | null {
   if (toReadables.length === 0) return null;
   return {
     kind: 'correct',
+    said: measureOf(frame, to).values[0]!,
     to: toReadables,
     from: from === null ? null : readables(from),
     system: onlyName(frame),

@@ -1521,6 +1521,11 @@ export const takingBack: Words<TakingBackConcept> = {
     'er no',
     'strike that',
     'no make it',
+    'or more precisely',
+    'more precisely',
+    'to be exact',
+    'to be precise',
+    'better say',
   ],
   rather: ['actually', 'rather', 'make that', 'make it'],
 };
