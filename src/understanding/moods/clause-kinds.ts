@@ -1,6 +1,6 @@
 import type { Measure } from '../numbers/measure.ts';
 import { isBare, isVolume, unitIs } from '../numbers/quantity-of-measure.ts';
-import type { Clause, Frame } from '../reading/frame.ts';
+import { type Clause, clauseHas, type Frame } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
 
 /** A word that says what was done. */
@@ -74,7 +74,10 @@ export function tellsOfItsOwn(frame: Frame, clause: Clause, other: Clause): bool
   if (measures.length > 1 && measures.every((measure) => isBare(measure))) return others.length < 2;
   if (measures.some((measure) => isReadingUnit(measure) && !kinds.has(kindOf(measure))))
     return true;
-  return measures.length > 0 && others.length === 0 && opensWithName(frame, clause);
+  if (measures.length === 0 || others.length > 0) return false;
+  // `didn't need any water in the gutters, still 110 l`: what is in it.
+  const isStillThere = clauseHas(frame, clause, 'still-there', 'left-over');
+  return isStillThere || opensWithName(frame, clause);
 }
 
 /** `jars 6.0`, `and the bench is at 400 l`: a system, and then what is told of it. */

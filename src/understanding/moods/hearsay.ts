@@ -41,7 +41,9 @@ export function endOfTalkOf(
   const isGreeting =
     said.some((term) => means(term, 'greeting')) &&
     !said.some((term) => term.kind === 'measure' || isLabel(term));
-  if (isEmpty || isGreeting) return clause.to;
+  // `Marcus asked if it was 6.5, it was 6.1`: what was asked goes no further.
+  const isAsked = clauseHas(frame, clause, 'condition') && clauseHas(frame, clause, 'says');
+  if (isEmpty || isGreeting || isAsked) return clause.to;
   const names = said.some((term) => term.kind === 'name');
   // `Jonas says, the dwc has 5.5`, `if it drops, add 10 ml`: the first to follow may be what it is about.
   const isIf = clauseHas(frame, clause, 'condition');
@@ -52,7 +54,7 @@ export function endOfTalkOf(
     const next = frame.clauses[n]!;
     if (next.sentence !== clause.sentence || next.opens === 'but' || isMarked(next)) break;
     const leadsOff = isTold && !names && opensWithName(frame, next) && clauseTells(frame, next);
-    if (leadsOff || (!isIf && tellsOneself(frame, next))) break;
+    if (leadsOff || (isIf ? readsOneself(frame, next) : tellsOneself(frame, next))) break;
     to = next.to;
     isTold = true;
   }
@@ -66,6 +68,22 @@ function tellsOneself(frame: Frame, clause: Clause): boolean {
   const isAlone =
     clauseHas(frame, clause, 'oneself') && !clauseHas(frame, clause, 'third-person', 'member');
   return (isOwn || isAlone) && clauseTells(frame, clause);
+}
+
+/** `…, ich messe 5,8 pH`: a value that was read, and nothing that would be done about it. */
+function readsOneself(frame: Frame, clause: Clause): boolean {
+  const isToDo = clauseHas(
+    frame,
+    clause,
+    'add',
+    'add-plainly',
+    'top-up',
+    'fill',
+    'change',
+    'intention',
+  );
+  const isLabelled = frame.places.hasWhere(isLabel, clause.from, clause.to);
+  return isLabelled && !isToDo && !hasProductIn(frame, clause) && tellsOneself(frame, clause);
 }
 
 function clauseTells(frame: Frame, clause: Clause): boolean {

@@ -8,6 +8,7 @@ import { hasPastDeed, isDeed, isLabel, isPlainDeed } from './clause-kinds.ts';
 import { elsewhere, endOfTalkOf, hear, type Marker } from './hearsay.ts';
 import type { Mood } from './mood.ts';
 import { negate, reach } from './negation.ts';
+import { noFlowAt } from './no-water.ts';
 import { ofVessel } from './of-a-vessel.ts';
 import { findQuestions } from './questions.ts';
 
@@ -32,7 +33,8 @@ export function moodsOf(frame: Frame, marks: readonly TimeMark[]): readonly (Moo
     suppose(frame, clause, mark);
     hear(frame, clause, mark);
     for (const [concept, mood] of wholeClause) {
-      if (clauseHas(frame, clause, concept) && !onlyJudges(frame, clause, concept))
+      const isOther = concept === 'forecast' && noFlowAt(frame, clause) !== null;
+      if (clauseHas(frame, clause, concept) && !isOther && !onlyJudges(frame, clause, concept))
         mark(clause.from, clause.to, mood);
     }
     remember(frame, clause, c, mark);
@@ -99,9 +101,18 @@ function intentionAt(frame: Frame, clause: Clause): number | null {
     // `Tisch braucht 9 min zum Fluten` tells how long it takes.
     if (means(term, 'took') && clauseHas(frame, clause, 'flood')) continue;
     if (means(term, 'after') && tellsFigure(frame, clause)) continue;
+    if (tellsOfOwnDeed(frame, i)) continue;
     if (means(term, 'intention', 'tomorrow') && !isDate(frame, i) && !means(term, 'brim')) return i;
   }
   return null;
+}
+
+/** `once I added a pail`: the phrase ends with who did it, and that was done. */
+function tellsOfOwnDeed(frame: Frame, i: number): boolean {
+  const [term, deed] = [frame.terms[i]!, frame.terms[i + 1]];
+  const last = term.text.slice(term.text.lastIndexOf(' ') + 1);
+  const isByOneself = frame.lexicon.own.phrases.get([last])?.concepts.has('self') === true;
+  return isByOneself && last !== term.text && isDeed(deed) && !isPlainDeed(deed);
 }
 
 /** `ph 5.9 an hour later`, `later it's 5.9`: a figure was read, whenever that was. */

@@ -9,7 +9,7 @@ import {
   tellsOfItsOwn,
 } from './clause-kinds.ts';
 import { hasProduct, type Marker } from './hearsay.ts';
-import { noWaterAt } from './no-water.ts';
+import { noFlowAt, noWaterAt } from './no-water.ts';
 import { notDoneAt } from './not-done.ts';
 
 /**
@@ -35,7 +35,11 @@ export function reach(
 }
 
 export function negate(frame: Frame, clause: Clause, c: number, mark: Marker): void {
-  const tells = couldNotAt(frame, clause) ?? noWaterAt(frame, clause) ?? notDoneAt(frame, clause);
+  const tells =
+    couldNotAt(frame, clause) ??
+    noWaterAt(frame, clause) ??
+    noFlowAt(frame, clause) ??
+    notDoneAt(frame, clause);
   if (tells !== null) return;
   const isDenied = (other: Clause) => clauseHas(frame, other, 'did-not');
   for (let i = clause.from; i < clause.to; i++) {

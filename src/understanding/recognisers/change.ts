@@ -9,7 +9,7 @@ import {
   take,
   takeRange,
 } from '../reading/frame.ts';
-import { isUnknown, means } from '../reading/term.ts';
+import { isUnknown, means, type Term } from '../reading/term.ts';
 import { litresOf } from './change-litres.ts';
 import { partChanged } from './part-changed.ts';
 
@@ -81,6 +81,8 @@ function changeIn(frame: Frame, clause: Clause): number | null {
 /** What was changed: the solution, a reservoir, or a system by its bare name; never a system's lid. */
 function changesSolution(frame: Frame, clause: Clause, verb: number): boolean {
   let named = false;
+  if (isThing(frame.terms[verb - 1]) && verb > clause.from && !isObjectAfter(frame, clause, verb))
+    return false;
   for (let i = verb + 1; i < clause.to; i++) {
     const term = frame.terms[i]!;
     if (means(term, 'to') && !named) return false;
@@ -185,6 +187,15 @@ function isMixedNew(frame: Frame, clause: Clause, verb: number): boolean {
     means(frame.terms[verb], 'refill') &&
     frame.places.hasWhere((term) => term.kind === 'name', before.from, before.to)
   );
+}
+
+/** `air pump swapped on the left tub`: what was changed stands before the verb, and only its place after it. */
+function isObjectAfter(frame: Frame, clause: Clause, verb: number): boolean {
+  return verb + 1 < clause.to && !means(frame.terms[verb + 1], 'place');
+}
+
+function isThing(term: Term | undefined): boolean {
+  return means(term, 'pump', 'venturi', 'air-stones', 'air-pump', 'instrument');
 }
 
 /** A noun after the system or the reservoir: `the bench filter`, `the reservoir lid`. */

@@ -1,6 +1,6 @@
 import type { Fact } from '../fact.ts';
 import type { Measure } from '../numbers/measure.ts';
-import { clauseHas, type Frame, take } from '../reading/frame.ts';
+import { clauseHas, type Frame, isMeasure, take } from '../reading/frame.ts';
 import { means } from '../reading/term.ts';
 import { amountOf, type FoundAmount } from './dose-amount.ts';
 import { missingDose } from './dose-missing.ts';
@@ -39,7 +39,10 @@ function isInStock(frame: Frame, group: ProductGroup, found: FoundAmount): boole
   if (clauseHas(frame, clause, 'add', 'top-up', 'fill')) return false;
   if (means(frame.terms[last + 1], 'left-over')) return true;
   // `nur noch 200 ml pH minus da`: it is spoken of as what there still is.
-  const said = frame.terms.slice(clause.from, Math.min(found.at, group.terms[0]!));
+  const first = Math.min(found.at, group.terms[0]!);
+  // `from 6.6 down to 5.9 with 8 ml`: that is of another number.
+  const other = frame.places.lastWhere(isMeasure, first - 1);
+  const said = frame.terms.slice(Math.max(clause.from, other + 1), first);
   return said.some((term) => means(term, 'still-there', 'there-is'));
 }
 

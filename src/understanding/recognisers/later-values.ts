@@ -1,7 +1,7 @@
 import { belongsToGreenhouse, isReading, type Quantity } from '../../greenhouse/quantity.ts';
 import type { Fact } from '../fact.ts';
 import type { Measure } from '../numbers/measure.ts';
-import { convert, isBare, isBelievable } from '../numbers/quantity-of-measure.ts';
+import { convert, isBare, isBelievable, isVolume } from '../numbers/quantity-of-measure.ts';
 import {
   type Clause,
   clauseHas,
@@ -62,7 +62,11 @@ export function headingOf(
       means(term, 'ph', 'ec', 'temperature', 'oxygen', 'ppm-word', 'cf-word'),
     );
     const at = clause.from + label;
-    const named = frame.places.hasWhere(isName, 0, at);
+    // `ph: dwc 5.8, nft 6.1; ec: dwc 1.7, nft 1.3`: at the start of a sentence of its own.
+    const { segment } = clause;
+    const start = frame.clauses.find((other) => other.segment === segment)!.from;
+    const opens = at === start && isMark(frame.terms[at + 1], ':');
+    const named = frame.places.hasWhere(isName, opens ? at : 0, at);
     return named || label < 0 ? null : { quantity: fact!.quantity, label: at };
   }
   return found.length === 0 && clause.from < clause.to ? before : null;
@@ -154,7 +158,31 @@ export function laterValue(frame: Frame, clause: Clause, told: readonly Fact[]):
   if (at === null || mayBeDosed(frame, at) || !isSecondValue(frame, clause, last, at)) return null;
   // `24 inside, the gutters were at 6.0`: what a system is named for is not of the air.
   if (belongsToGreenhouse(quantity) && frame.places.hasWhere(isName, last.at, at)) return null;
+  if (quantity === 'level') return levelLikeBefore(frame, last, at);
   return repeated(frame, quantity, at, 'later value of the same');
+}
+
+/** `at 80 l, now 104 after topping up`: what is told behind the number is no word on what it is of. */
+export function laterThan(frame: Frame, clause: Clause, told: readonly Fact[]): Fact | null {
+  const at = onlyBareNumber(frame, clause);
+  const earlier = at === null ? [] : told.filter((fact) => fact.at < at);
+  return earlier.length === told.length ? null : laterValue(frame, clause, earlier);
+}
+
+/** `war bei 80 l, jetzt 104`: in the unit of volume that the level before it was told in. */
+function levelLikeBefore(frame: Frame, { amount }: Fact, at: number): Fact | null {
+  if (amount.kind !== 'measure' || !isVolume(amount.measure)) return null;
+  const measure = { ...measureOf(frame, at), unit: amount.measure.unit };
+  take(frame, at);
+  return {
+    quantity: 'level',
+    amount: { kind: 'measure', measure },
+    at,
+    from: at,
+    to: at,
+    phase: 'after',
+    because: 'later value of the same',
+  };
 }
 
 /** A number without a label as one of that quantity, if it can be believed. */

@@ -2,9 +2,11 @@ import type { Amount, Fact } from '../fact.ts';
 import { isLabel } from '../moods/clause-kinds.ts';
 import {
   type Clause,
+  clauseHas,
   type Frame,
   hasUnknown,
   inClause,
+  isVolumeTerm,
   measuresIn,
   namesIn,
   nextIn,
@@ -91,9 +93,40 @@ function isStateOfSystem(frame: Frame, clause: Clause, i: number): boolean {
   // `everything dry`: the floor as well as the systems.
   const mayBeOfFloor = means(frame.terms[i], 'dry');
   const subject = frame.places.lastWhere(maySayWhat, i - 1);
+  if (subject < clause.from && leansBack(frame, clause, subject)) return false;
+  if (isOneSpokenOf(frame, clause, subject, i)) return true;
   if (subject < clause.from) return !mayBeOfFloor || after?.kind === 'name';
   const term = frame.terms[subject];
   return term?.kind === 'name' || means(term, 'all', 'both', 'reservoir', 'level') || isLabel(term);
+}
+
+/** `Zisterne ist aber leer`: the subject stands before the `but`, and is no system. */
+function leansBack(frame: Frame, clause: Clause, subject: number): boolean {
+  const before = frame.clauses[frame.clauseOf[clause.from]! - 1];
+  if (clause.opens !== 'but' || !before || subject < before.from) return false;
+  return means(frame.terms[before.to - 1], 'link') && frame.terms[subject]!.kind !== 'name';
+}
+
+/** `5 l went in the jars, then it was full`: full after water was put into a system that was named. */
+function isOneSpokenOf(frame: Frame, clause: Clause, subject: number, at: number): boolean {
+  const before = lastTold(frame, clause);
+  const term = frame.terms[subject];
+  if (!before || before.sentence !== clause.sentence || subject < clause.from) return false;
+  const isIt = term?.kind === 'word' && means(term, 'pronoun', 'was', 'third-person');
+  return (
+    isIt &&
+    means(frame.terms[at], 'full') &&
+    namesIn(frame, before).length > 0 &&
+    frame.places.hasWhere(isVolumeTerm, before.from, before.to) &&
+    !clauseHas(frame, before, 'vessel')
+  );
+}
+
+/** The clause before that says something: a comma and a `then` leave an empty one between them. */
+function lastTold(frame: Frame, clause: Clause): Clause | undefined {
+  let c = frame.clauseOf[clause.from]! - 1;
+  while (c >= 0 && frame.clauses[c]!.from === frame.clauses[c]!.to) c--;
+  return frame.clauses[c];
 }
 
 /** `an empty one`: a thing of which there are several. */

@@ -182,7 +182,7 @@ function isStandingAt(frame: Frame, clause: Clause, i: number): boolean {
   ) {
     const term = frame.terms[j]!;
     const isVerb = means(term, 'link') && (means(term, 'is-it') || !means(term, 'filler'));
-    if (means(term, 'at', 'has') || (isVerb && !means(term, 'add', 'of'))) tied = true;
+    if (means(term, 'at', 'has', 'was') || (isVerb && !means(term, 'add', 'of'))) tied = true;
     j--;
   }
   const after = i + 1 < clause.to ? frame.terms[i + 1] : undefined;

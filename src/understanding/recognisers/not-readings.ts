@@ -110,6 +110,8 @@ function isCounted(frame: Frame, clause: Clause, i: number, after: Term | undefi
   )
     return true;
   if (means(after, 'counted') && !means(after, 'link', 'another', 'size', 'now')) return true;
+  // `ph6 lv half full`: the label's own number.
+  if (i > clause.from && isLabel(frame.terms[i - 1])) return false;
   return isUnknown(after) && nextIn(frame, clause, i, () => false) >= 0;
 }
 

@@ -1,5 +1,6 @@
 import type { Supply } from '../../greenhouse/entry.ts';
 import type { Fact } from '../fact.ts';
+import { noFlowAt, pumpSpokenOf } from '../moods/no-water.ts';
 import { type Clause, clauseHas, type Frame, inClause, isMeasure, take } from '../reading/frame.ts';
 import { isUnknown, means, type Term } from '../reading/term.ts';
 import { systemOfDevice } from './devices.ts';
@@ -11,10 +12,18 @@ export function recogniseOutages(frame: Frame): Fact[] {
   for (const clause of frame.clauses) {
     const found = inClauseAlone(frame, clause, spokenOf);
     facts.push(...found);
+    if (found.length === 0) facts.push(...noFlow(frame, clause));
     const device = deviceOf(frame, clause) ?? inClause(frame, clause, isPowerGone)[0] ?? null;
     if (device !== null) spokenOf = device;
   }
   return facts;
+}
+
+/** `pump hums but no water`: it may run, but it pumps nothing. */
+function noFlow(frame: Frame, clause: Clause): Fact[] {
+  const at = noFlowAt(frame, clause);
+  const pump = at === null ? null : pumpSpokenOf(frame, clause, at);
+  return at === null || pump === null ? [] : [outage(frame, 'outage', 'pump', pump, at)];
 }
 
 /** `the fuse has blown, it is back in`: the second clause is of the power, too. */

@@ -5,6 +5,7 @@ import {
   earlierValue,
   type Heading,
   headingOf,
+  laterThan,
   laterValue,
   readingAcrossComma,
   readingLikeBefore,
@@ -29,7 +30,7 @@ export function recogniseReadings(frame: Frame, told: readonly Fact[]): Fact[] {
     ];
     facts.push(...more.filter((fact) => fact !== null));
     const before = saidBefore(clause.to);
-    const later = laterValue(frame, clause, before);
+    const later = laterValue(frame, clause, before) ?? laterThan(frame, clause, before);
     const earlier = later && earlierValue(frame, later, before);
     facts.push(...[earlier, later].filter((fact) => fact !== null));
     facts.push(...readingsByUnit(frame, clause));

@@ -176,7 +176,10 @@ export function withoutGivenUp(frame: Frame): Frame | null {
   const isDropped = (term: Term, i: number) =>
     (i >= first && i <= last) || (i > last && i < meant && term.kind !== 'name' && !isLabel(term));
   const left = frame.terms.filter((term, i) => !isDropped(term, i));
-  const isNews = left.some((term) => term.kind === 'name' || isDeed(term));
+  const isNews = left.some(
+    (term) =>
+      term.kind === 'name' || isDeed(term) || means(term, 'venturi', 'air-stones', 'air-pump'),
+  );
   if (!isNews) return null;
   return frameOf(frame.context, frame.lexicon, frame.folded, left);
 }

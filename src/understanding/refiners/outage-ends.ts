@@ -32,11 +32,43 @@ export function withEnds(frame: Frame, told: readonly Fact[], marks: readonly Ti
       ended.add(fact.of);
       return over;
     }
+    const later = restoredLater(frame, facts, fact, marks);
+    if (later && begun) {
+      // `Sicherung letzte Nacht rausgeflogen, läuft wieder`: since when, nobody has said.
+      ended.add(fact.of);
+      if (!isOfToday(frame, begun)) return [howLong(fact, [begun])];
+      const now = { ...begun, atMs: frame.context.writtenAtMs, since: false, vague: false };
+      return [fact, { ...later, time: now }];
+    }
     const isOpen = !facts.some((other) => other.quantity === 'restored' && other.of === fact.of);
     return [isOpen && wasOut(frame, fact, inClause) ? howLong(fact, inClause) : fact];
   });
   // `out from 3 to 5, all running again`: the end is known, and not now.
   return ending.filter((fact) => !(ended.has(fact.of) && isToldAgain(facts, fact)));
+}
+
+/** That it runs again, told in a clause after the outage's own, with no time and no `now`. */
+function restoredLater(
+  frame: Frame,
+  facts: readonly Fact[],
+  outage: Fact,
+  marks: readonly TimeMark[],
+): Fact | null {
+  const clause = frame.clauseOf[outage.at]!;
+  const later = facts.find(({ quantity, of, at }) => {
+    const c = frame.clauseOf[at]!;
+    return quantity === 'restored' && of === outage.of && c > clause;
+  });
+  if (!later) return null;
+  const c = frame.clauseOf[later.at]!;
+  const isTimed =
+    marks.some((mark) => mark.clause >= c) || clauseHas(frame, frame.clauses[c]!, 'now');
+  return isTimed ? null : later;
+}
+
+function isOfToday({ context }: Frame, { atMs }: TimeMark): boolean {
+  const { timeZone } = context.greenhouse;
+  return localDateOf(atMs, timeZone) === localDateOf(context.writtenAtMs, timeZone);
 }
 
 /** As it stands in the message, beside an end that was worked out. */

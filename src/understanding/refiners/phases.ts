@@ -73,7 +73,10 @@ function wasAndIsNot(term: Term): boolean {
 }
 
 function isFromTo(frame: Frame, first: Fact, second: Fact): boolean {
-  return means(frame.terms[first.at - 1], 'from') && says(frame, [first.at + 1, second.at], 'to');
+  return (
+    means(frame.terms[first.at - 1], 'from') &&
+    says(frame, [first.at + 1, second.at], 'to', 'still-there')
+  );
 }
 
 /** Terms from the first up to but not including the second. */

@@ -1,4 +1,5 @@
-import { localDateOf, plusDays } from '../../greenhouse/local-time.ts';
+import { localDateOf, localTimeOf, plusDays } from '../../greenhouse/local-time.ts';
+import { hasPastDeed } from '../moods/clause-kinds.ts';
 import { type Frame, takeTime } from '../reading/frame.ts';
 import { isWeekday, means, type Term } from '../reading/term.ts';
 import { agoAt, isOutageSentence } from './ago.ts';
@@ -84,7 +85,7 @@ function isAbout(frame: Frame, from: number, to: number): boolean {
   return around.some((i) => {
     const term = frame.terms[i];
     if (i > to) return means(term, 'ish') && !means(term, 'about');
-    return means(term, 'about', 'ish') && !means(term, 'filler');
+    return means(term, 'near-hour') || (means(term, 'about', 'ish') && !means(term, 'filler'));
   });
 }
 
@@ -123,11 +124,24 @@ export function isMorningOfDay(frame: Frame, i: number): boolean {
   return means(frame.terms[i], 'morning') && isDay;
 }
 
+/** `breaker tripped in the night`: of what has happened it is the night that has passed. */
+function isNightPassed(frame: Frame, i: number, { said }: Building): boolean {
+  const { writtenAtMs, greenhouse } = frame.context;
+  if (said.day !== null || !frame.terms[i]!.text.includes(' ')) return false;
+  const clause = frame.clauses[frame.clauseOf[i]!]!;
+  const isDay = localTimeOf(writtenAtMs, greenhouse.timeZone).hour < nightBegins;
+  return isDay && hasPastDeed(frame, clause.from, clause.to);
+}
+
+/** From this hour on `in the night` may be the one that has begun. */
+const nightBegins = 17;
+
 function partOfDayAt(frame: Frame, i: number, term: Term, building: Building): number {
   const part = parts.find((candidate) => means(term, candidate));
   if (!part) return 0;
   const before = frame.terms[i - 1];
-  const isLast = means(before, 'last', 'yesterday') && part === 'night';
+  const isLast =
+    part === 'night' && (means(before, 'last', 'yesterday') || isNightPassed(frame, i, building));
   const hasDay =
     building.said.day !== null || building.said.minutes !== null || means(before, 'this', 'last');
   const standsAlone =

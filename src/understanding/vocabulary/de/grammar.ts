@@ -896,6 +896,7 @@ export const grammar: Words<GrammarConcept> = {
   'about-or-almost': ['beinahe', 'beinah'],
   then: ['dann', 'und dann', 'und danach', 'anschließend', 'und anschließend'],
   but: [
+    'jedenfalls',
     'aber',
     'jedoch',
     'allerdings',

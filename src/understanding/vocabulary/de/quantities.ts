@@ -354,6 +354,8 @@ export const levels: Words<LevelConcept> = {
     'bis oben hin voll',
     'komplett voll',
     'voll gemacht',
+    'bis zum rand voll gemacht',
+    'bis oben voll gemacht',
     'vollgemacht',
     'ganz vollgemacht',
     'voll gefüllt',
@@ -577,6 +579,8 @@ export const deeds: Words<DeedConcept> = {
   ],
   fill: [
     'voll gemacht',
+    'bis zum rand voll gemacht',
+    'bis oben voll gemacht',
     'vollgemacht',
     'ganz vollgemacht',
     'wieder voll gemacht',

@@ -675,6 +675,7 @@ export const grammar: Words<GrammarConcept> = {
   another: ['another', 'more', 'extra', 'additional', 'a further', 'further', 'one more'],
   'still-there': [
     'still got',
+    'still',
     'still have',
     'only got',
     'only have',
@@ -738,7 +739,7 @@ export const grammar: Words<GrammarConcept> = {
   almost: ['nearly', 'almost', 'very nearly'],
   'about-or-almost': [],
   then: ['then', 'and then'],
-  but: ['but', 'however'],
+  but: ['anyway', 'anyhow', 'anyways', 'but', 'however'],
   or: ['or'],
   indefinite: ['a', 'an', 'another', 'one more'],
   point: ['point', 'dot', 'decimal', 'comma'],

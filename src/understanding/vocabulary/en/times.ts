@@ -12,6 +12,7 @@ export const times: Words<TimeConcept> = {
   today: ['today', "today's"],
   tomorrow: ['tomorrow', 'tmrw', 'tomoz', 'tmr', 'the day after tomorrow', 'day after tomorrow'],
   tonight: ['tonight', 'this night'],
+  'near-hour': ['just after', 'just before', 'shortly after', 'shortly before'],
   'this-night': [],
   this: ['this'],
   last: ['last', 'previous', 'this past', 'past'],
