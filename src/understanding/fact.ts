@@ -47,6 +47,8 @@ export interface Fact {
   readonly eachOf?: 'products' | 'systems';
   /** Named by a device, a crop or a chore that only this system has. */
   readonly byDevice?: SystemId;
+  /** Whose it is by its place in a row, whatever is named beside it. */
+  readonly inTurn?: SystemId;
   /** Other facts of the same shared amount: `30 ml of A and B`. */
   readonly shared?: readonly string[];
   /** restored: told together with its outage, `from 2 to 4`. */

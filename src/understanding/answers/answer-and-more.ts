@@ -1,6 +1,8 @@
+import { isReading } from '../../greenhouse/quantity.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
-import { type Frame, frameOf, isMeasure } from '../reading/frame.ts';
-import type { Term } from '../reading/term.ts';
+import { readablesOf } from '../numbers/readables-of.ts';
+import { type Frame, frameOf, isMeasure, isPadding, measureOf } from '../reading/frame.ts';
+import { means, type Term } from '../reading/term.ts';
 import type { Statement } from '../statement.ts';
 import { readAnswer } from './read-answer.ts';
 
@@ -25,8 +27,30 @@ export function answerAndMore(
     { ...frame, context: { ...context, repliedTo: null, openQuestions: [], recentSystem: system } },
     terms.slice(next.from),
   );
+  const later = laterValue(rest, answer);
+  if (later) return [...answer, later];
   const more = readNews(rest);
   return more.some(isNews) && more.every(isPlain) ? [...answer, ...more] : null;
+}
+
+/** `yes, but 5.6 now`: nothing but a number that holds now, of the one reading that was answered. */
+function laterValue(frame: Frame, answer: readonly Statement[]): Statement | null {
+  const drafts = answer.flatMap((one) => (one.kind === 'answered' ? one.drafts : []));
+  const [draft] = drafts;
+  const { terms, context } = frame;
+  const at = terms.findIndex(isMeasure);
+  const isNow = terms.some((term) => means(term, 'now', 'after'));
+  const isAlone = terms.every((term, i) => i === at || term.kind === 'stop' || isPadding(term));
+  if (!draft || drafts.length > 1 || !isReading(draft.quantity) || !isNow || !isAlone) return null;
+  const [read] = readablesOf(measureOf(frame, at), context.greenhouse.units, draft.quantity);
+  if (!read) return null;
+  return {
+    kind: 'entry',
+    draft: { ...draft, value: read.value, atMs: context.writtenAtMs },
+    span: { from: terms[at]!.from, to: terms[at]!.to },
+    because: ['later value of what was answered'],
+    assumptions: [],
+  };
 }
 
 function framed({ context, lexicon, folded }: Frame, terms: readonly Term[]): Frame {

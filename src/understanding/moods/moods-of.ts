@@ -122,7 +122,9 @@ function tellsFigure(frame: Frame, clause: Clause): boolean {
     return (
       isBare(measureOf(frame, i)) &&
       i > clause.from &&
-      (isLabel(before) || (means(before, 'link') && !means(before, 'place')))
+      (isLabel(before) ||
+        (means(before, 'after') && measureOf(frame, i).decimals > 0) ||
+        (means(before, 'link') && !means(before, 'place')))
     );
   });
 }

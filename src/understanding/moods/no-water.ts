@@ -35,7 +35,7 @@ export function pumpSpokenOf(frame: Frame, clause: Clause, to: number): number |
   let c = frame.clauseOf[clause.from]! - 1;
   while (c >= 0 && frame.clauses[c]!.from === frame.clauses[c]!.to) c--;
   const before = frame.clauses[c];
-  if (!before || before.sentence !== clause.sentence) return null;
+  if (before?.sentence !== clause.sentence) return null;
   if (frame.places.hasWhere(isMeasure, before.from, before.to)) return null;
   return inClause(frame, before, (term) => means(term, 'pump'))[0] ?? null;
 }

@@ -111,7 +111,7 @@ function leansBack(frame: Frame, clause: Clause, subject: number): boolean {
 function isOneSpokenOf(frame: Frame, clause: Clause, subject: number, at: number): boolean {
   const before = lastTold(frame, clause);
   const term = frame.terms[subject];
-  if (!before || before.sentence !== clause.sentence || subject < clause.from) return false;
+  if (before?.sentence !== clause.sentence || subject < clause.from) return false;
   const isIt = term?.kind === 'word' && means(term, 'pronoun', 'was', 'third-person');
   return (
     isIt &&

@@ -142,6 +142,7 @@ function saysWhatIsThere(frame: Frame, clause: Clause, i: number, volume: boolea
   if (volume)
     return (
       clauseHas(frame, clause, 'there-is') ||
+      isStillThere(frame, clause, i) ||
       isStandingAt(frame, clause, i) ||
       (isNow(frame, i) && !isAmountsByTime(frame, clause))
     );
@@ -151,6 +152,18 @@ function saysWhatIsThere(frame: Frame, clause: Clause, i: number, volume: boolea
   const named = namesIn(frame, clause).length > 0 || frame.places.hasWhere(isName, 0, clause.from);
   const isSize = clauseHas(frame, clause, 'size') && !isHeightOfWater(frame, clause);
   return named && !isSize && !clauseHas(frame, clause, 'humidity');
+}
+
+/** `gutters still 110 l`, `…, still 110 l`: of a system that was named, and in no vessel. */
+function isStillThere(frame: Frame, clause: Clause, i: number): boolean {
+  const isNamed = frame.places.lastWhere(isName, i) >= 0;
+  const isLast = i + 1 === clause.to;
+  return (
+    isNamed &&
+    isLast &&
+    means(frame.terms[i - 1], 'still-there') &&
+    !clauseHas(frame, clause, 'vessel')
+  );
 }
 
 /** `topped up 5 l this morning and 4 l now`: now as well as at the time before. */

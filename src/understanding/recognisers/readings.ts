@@ -14,10 +14,11 @@ import {
 } from './later-values.ts';
 import { listedReadings } from './listed-readings.ts';
 import { readingsByUnit } from './readings-by-unit.ts';
+import { rowsOfSystems } from './row-of-systems.ts';
 
 /** Readings that a word names, before or after their number, or that a unit says by itself. `told`: what was read already. */
 export function recogniseReadings(frame: Frame, told: readonly Fact[]): Fact[] {
-  const facts: Fact[] = listedReadings(frame);
+  const facts: Fact[] = [...listedReadings(frame), ...rowsOfSystems(frame)];
   let heading: Heading | null = null;
   const saidBefore = (i: number) =>
     [...told, ...facts].filter(({ at }) => at < i).sort((a, b) => a.at - b.at);

@@ -5,6 +5,7 @@ import { readablesOf } from '../numbers/readables-of.ts';
 import { type Frame, frameOf, isMeasure, measureOf } from '../reading/frame.ts';
 import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import type { Readable, TakingBack, TakingBackStatement } from '../statement.ts';
+import type { Concept } from '../vocabulary/concept.ts';
 import { productAt } from './products.ts';
 import { retime } from './retime.ts';
 
@@ -13,6 +14,7 @@ export function recogniseTakingBack(frame: Frame): TakingBackStatement | null {
   const back =
     putBack(frame) ??
     calledOff(frame) ??
+    strikeOne(frame) ??
     undo(frame) ??
     retime(frame) ??
     deny(frame) ??
@@ -56,6 +58,27 @@ function calledOff(frame: Frame): TakingBack | null {
   if (!isAlone) return null;
   return { kind: 'put-back', isBare: true, ...(deny(frame) ? { isDenial: true } : {}) };
 }
+
+/** `forget the ec, keep the ph`, `undo the ec`: one quantity of what was told. */
+function strikeOne(frame: Frame): TakingBack | null {
+  const at = frame.terms.findIndex((term) => means(term, 'undo', 'strike-the'));
+  if (at < 0 || some(frame, isMeasure) || !frame.terms.slice(0, at).every(isOfCorrecting))
+    return null;
+  let label = at + 1;
+  while (means(frame.terms[label], 'article')) label++;
+  const [term, next] = [frame.terms[label], frame.terms[label + 1]];
+  const quantity = quantities.find(([, ...concepts]) => means(term, ...concepts))?.[0];
+  const isWhole = next === undefined || next.kind === 'stop' || means(next, 'read-as', 'filler');
+  return quantity && isWhole ? { kind: 'deny', system: onlyName(frame), quantity } : null;
+}
+
+const quantities: readonly (readonly [Quantity, ...Concept[]])[] = [
+  ['ph', 'ph'],
+  ['ec', 'ec', 'ppm-word', 'cf-word'],
+  ['humidity', 'humidity'],
+  ['water-temperature', 'temperature'],
+  ['level', 'level'],
+];
 
 function undo(frame: Frame): TakingBack | null {
   if (!some(frame, (term) => means(term, 'undo')) || some(frame, isMeasure)) return null;

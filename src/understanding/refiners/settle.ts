@@ -87,6 +87,7 @@ function deviceFor(
   fact: Fact,
   mentions: readonly Mention[],
 ): { readonly systems: readonly SystemId[] } | null {
+  if (fact.inTurn !== undefined) return { systems: [fact.inTurn] };
   if (fact.byDevice === undefined) return null;
   const clause = frame.clauseOf[fact.at]!;
   const isNamedHere = mentions.some(

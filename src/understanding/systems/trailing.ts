@@ -68,6 +68,8 @@ function endsAfter(frame: Frame, from: number, to: number): boolean {
   for (let i = from; i < to; i++) {
     const term = frame.terms[i]!;
     if (term.kind === 'mark' || frame.taken[i] === true) continue;
+    // `nft 6/1.2/20 jars ok`: something is told of it after all.
+    if (means(term, 'judged') && frame.terms[i - 1]?.kind === 'name') return false;
     if (
       !means(
         term,

@@ -241,6 +241,8 @@ export type MoodConcept =
 
 export type TakingBackConcept =
   | 'undo'
+  /** Before the one thing that is to be struck out: forget the. */
+  | 'strike-the'
   | 'put-back'
   /** Alone, that what was just undone was right: no wait. */
   | 'called-off'

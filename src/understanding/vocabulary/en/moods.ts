@@ -1317,6 +1317,16 @@ export const takingBack: Words<TakingBackConcept> = {
     'that was fine as it was',
     'it did count',
   ],
+  'strike-the': [
+    'forget the',
+    'scrap the',
+    'strike the',
+    'delete the',
+    'remove the',
+    'cancel the',
+    'ignore the',
+    'scratch the',
+  ],
   undo: [
     'undo',
     'scrap that',
