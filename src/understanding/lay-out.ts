@@ -6,6 +6,7 @@ import type { Folded } from './reading/fold.ts';
 import { type Frame, frameOf } from './reading/frame.ts';
 import { type Lexicon, languageOf, lexiconFor } from './reading/lexicon.ts';
 import { readingOf } from './reading/look-up.ts';
+import { countOneInPart } from './reading/one-in-part.ts';
 import { putNamesRight, putRight } from './reading/put-right.ts';
 import { saidOnce, withoutBrackets } from './reading/said-twice.ts';
 import { shadeMeasures } from './reading/shade-measures.ts';
@@ -38,7 +39,7 @@ export function layOut({ folded, tokens, lexicon }: Pieces, context: Context): F
     saidOnce(termsOf(readingOf(read, lexicon)), context.greenhouse.units),
   );
   const vessels = shareContainers(sizeVessels(countVessels(written, lexicon)), lexicon);
-  const counted = shadeMeasures(cutAtSo(shareVolume(vessels)));
+  const counted = shadeMeasures(cutAtSo(countOneInPart(shareVolume(vessels))));
   const terms = cutAtSame(putNamesRight(putRight(counted)));
   return frameOf(context, lexicon, folded, terms);
 }

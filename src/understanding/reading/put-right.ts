@@ -15,7 +15,9 @@ export function putRight(terms: readonly Term[]): Term[] {
     const unit = better.measure.unit ?? first.measure.unit;
     const right = { ...better, measure: { ...better.measure, unit } };
     if (beside === null) {
-      kept.splice(endOfClause(kept, i), second - endOfClause(kept, i) + 1);
+      const isNamedAgain = kept.slice(i, second).some(({ kind }) => kind === 'name');
+      const last = isNamedAgain ? endOfClause(kept, second) - 1 : second;
+      kept.splice(endOfClause(kept, i), last - endOfClause(kept, i) + 1);
       kept[i] = right;
     } else kept.splice(i, second - i + 1, right);
     i--;
@@ -181,9 +183,22 @@ function correctionOfClause(terms: readonly Term[], i: number): number | null {
   }
   const after = terms.slice(number + 1, endOfClause(terms, number));
   // `Moment, 25 waren es`, `wait, 25 it was`.
+  const names = terms.slice(i, end).filter(({ kind }) => kind === 'name');
+  const isSameName = (term: Term) => names.length === 1 && isNameOf(term, names[0]!);
   const isCorrection =
-    isTakenBack && after.every((term) => means(term, 'filler', 'was', 'pronoun', 'meant'));
+    isTakenBack &&
+    after.every(
+      (term) =>
+        means(term, 'filler', 'was', 'pronoun', 'meant', 'place', 'article') || isSameName(term),
+    );
   return isCorrection && sameUnits(terms[i], terms[number]) ? number : null;
+}
+
+/** `5 in the jars, no sorry 3 in the jars`: the system is said again. */
+function isNameOf(term: Term, name: Term): boolean {
+  return (
+    term.kind === 'name' && name.kind === 'name' && term.systems.join() === name.systems.join()
+  );
 }
 
 /** `…, nein warte, 3 l`: what may stand between what is taken back and what is meant. */

@@ -8,16 +8,21 @@ const mostContainers = 20;
 export function shareContainers(terms: readonly Term[], lexicon: Lexicon): readonly Term[] {
   const shared: Term[] = [];
   for (const [i, term] of terms.entries()) {
-    const before = shared[i - 3];
-    const isListed =
-      shared[i - 1]?.kind === 'name' &&
-      isCut(shared[i - 2]) &&
-      isCut(terms[i + 1] ?? null) &&
-      shared[i - 4]?.kind === 'name';
-    const many = isListed && isOfContainers(before) ? asMany(term, before, lexicon) : null;
+    const before = told(shared, i);
+    const isListed = before !== null && isCut(terms[i + 1] ?? null);
+    const many = isListed ? asMany(term, before, lexicon) : null;
     shared.push(many ?? term);
   }
   return shared;
+}
+
+/** The containers told of the system before, in the same words: name and amount, or name, verb of adding and amount. */
+function told(terms: readonly Term[], i: number): MeasureTerm | null {
+  const verb = means(terms[i - 1], 'add') && terms[i - 1]!.text === terms[i - 5]?.text ? 1 : 0;
+  const [name, cut, before] = [terms[i - 1 - verb], terms[i - 2 - verb], terms[i - 3 - verb]];
+  const isLike = terms[i - 4 - 2 * verb]?.kind === 'name';
+  const isListed = name?.kind === 'name' && cut !== undefined && isCut(cut) && isLike;
+  return isListed && isOfContainers(before) ? before : null;
 }
 
 function isCut(term: Term | null | undefined): boolean {

@@ -137,7 +137,8 @@ function isOpenLabel(term: Parameters<typeof isPadding>[0]): boolean {
 /** By its unit alone: cm and per cent of a named system; litres only where they are said to be there. */
 function saysWhatIsThere(frame: Frame, clause: Clause, i: number, volume: boolean): boolean {
   const after = i + 1 < clause.to ? frame.terms[i + 1] : undefined;
-  if (volume && means(after, 'left-over') && !means(frame.terms[i + 2], 'do')) return true;
+  if (volume && means(after, 'left-over') && !means(frame.terms[i + 2], 'do'))
+    return !isOfVessel(frame, clause, i);
   if (clauseHas(frame, clause, 'take-away', 'capacity', 'other-deed')) return false;
   if (volume)
     return (
@@ -152,6 +153,12 @@ function saysWhatIsThere(frame: Frame, clause: Clause, i: number, volume: boolea
   const named = namesIn(frame, clause).length > 0 || frame.places.hasWhere(isName, 0, clause.from);
   const isSize = clauseHas(frame, clause, 'size') && !isHeightOfWater(frame, clause);
   return named && !isSize && !clauseHas(frame, clause, 'humidity');
+}
+
+/** `half a can left, the rest went in the dwc`: of a container, where its clause names no system. */
+function isOfVessel(frame: Frame, clause: Clause, i: number): boolean {
+  const { unit } = measureOf(frame, i);
+  return unit !== null && 'litres' in unit && namesIn(frame, clause).length === 0;
 }
 
 /** `gutters still 110 l`, `…, still 110 l`: of a system that was named, and in no vessel. */

@@ -37,6 +37,9 @@ function isNoReading(frame: Frame, clause: Clause, i: number): boolean {
     clause.closes === 'sentence' &&
     (clause.opens === 'start' || clause.opens === 'line');
   if (bare && measure.whole && isLineNumber) return true;
+  // `at the third mark`: which of several.
+  const isOneOf = measure.share && means(before, 'article') && !means(before, 'indefinite');
+  if (isOneOf && isUnknown(after)) return true;
   if (i > clause.from && bare && isNumberOf(before)) return true;
   if (means(before, 'money') || means(after, 'money')) return true;
   // The 4.01 solution, the 7.00 buffer, buffer 7: what a bottle is called.

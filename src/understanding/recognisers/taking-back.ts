@@ -143,7 +143,10 @@ function correct(frame: Frame): TakingBack | null {
     : frame.terms.findIndex((term, i) => {
         // `scrap that, 40 l`.
         const isStruck = i === 0 && means(term, 'undo') && means(term, 'no-wait');
-        return isStruck || means(term, 'sorry', 'meant', 'rather');
+        // `went back to the left tub and it was 6.0 ph` tells what was read there.
+        const isTold =
+          means(term, 'was') && frame.terms.slice(0, i).some(({ kind }) => kind === 'name');
+        return isStruck || (means(term, 'sorry', 'meant', 'rather') && !isTold);
       });
   const star =
     (isStar(frame.terms[0]) && isMeasure(frame.terms[1])) ||

@@ -37,7 +37,8 @@ function isOfWhatWas({ terms, clauseOf }: Frame, { from, clause }: TimeMark, fac
   if (clause !== clauseOf[fact.at]) return false;
   for (let i = fact.at + 1; i < from; i++)
     if (means(terms[i], 'instead-of') && !means(terms[i], 'not', 'link')) return true;
-  return false;
+  // `0.3 more than yesterday`: what it is held against.
+  return means(terms[from - 1], 'beyond');
 }
 
 function nearest(marks: readonly TimeMark[], fact: Fact): TimeMark {
@@ -68,12 +69,22 @@ function closing(
   const clause = frame.clauses[mark.clause]!;
   const factsThere = facts.filter(({ at }) => at >= clause.from && at < clause.to);
   if (factsThere.some(({ at }) => at > mark.from)) return null;
+  // `ec up to 2.6, was 2.3 on sunday`: the time is that of what was.
+  const wasThen = clauseHas(frame, clause, 'was') && !clauseHas(frame, frame.clauses[c]!, 'was');
+  if (factsThere.length > 0 && wasThen && opensWithWas(frame, clause)) return null;
   if (factsThere.length === 0) return isAlone(frame, clause, mark) ? mark : null;
   for (let d = c; d <= mark.clause; d++) {
     const between = frame.clauses[d]!;
     if (hasPastDeed(frame, between.from, between.to) || saysNow(frame, between)) return null;
   }
   return mark;
+}
+
+function opensWithWas(frame: Frame, { from, to }: Clause): boolean {
+  const first = frame.terms
+    .slice(from, to)
+    .find((term) => !means(term, 'filler') || means(term, 'was'));
+  return means(first, 'was');
 }
 
 function isAlone(frame: Frame, clause: Clause, mark: TimeMark): boolean {
