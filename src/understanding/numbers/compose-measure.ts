@@ -21,7 +21,8 @@ export function measureAt(
   at: number,
   lead: Lead | null = null,
 ): Match<Measure> | null {
-  const first = coreAt(reading, at);
+  const spoken = coreAt(reading, at);
+  const first = spoken && isLabelled(lead) ? inDigits(reading, at, spoken) : spoken;
   if (!first) return null;
   const range = rangeFrom(reading, at, first, lead);
   const said = range ?? first;
@@ -80,6 +81,26 @@ export function measureAt(
   };
   if (core.inWords && !unit && !core.share && core.whole && values[0]! <= 1) return null;
   return { value: measure, length: end - at };
+}
+
+function isLabelled(lead: Lead | null): boolean {
+  return lead === 'ph' || lead === 'label';
+}
+
+/** `ph six one`, `EC zwei vier`: two digits spoken after the word of a reading, and nothing that they could count. */
+function inDigits(reading: Reading, at: number, core: Core): Core {
+  const end = at + core.length;
+  const second = phraseAt(reading, end, 1)?.value.number ?? null;
+  const isDigit = (value: number | null) => value !== null && value > 0 && value < 10;
+  if (!core.inWords || !core.whole || !isDigit(core.values[0]!) || !isDigit(second)) return core;
+  const next = reading.tokens[end + 1];
+  const after = phraseAt(reading, end + 1)?.value;
+  const isLabel = (['ph', 'ec', 'temperature', 'and'] as const).some((concept) =>
+    after?.concepts.has(concept),
+  );
+  if (next && next.kind !== 'line' && next.kind !== 'mark' && !isLabel) return core;
+  const value = Number(`${core.values[0]!}.${second!}`);
+  return { ...core, values: [value], length: core.length + 1, whole: false, decimals: 1 };
 }
 
 /** The unit that follows a number, or `more` of it, or a vessel that is full: `2 more cans`, `2 full cans`. */

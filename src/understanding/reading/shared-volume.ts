@@ -1,4 +1,5 @@
-import { isBare, isVolume } from '../numbers/quantity-of-measure.ts';
+import { isLabel } from '../moods/clause-kinds.ts';
+import { gramsFactor, isBare, isVolume } from '../numbers/quantity-of-measure.ts';
 import { isMark, type MeasureTerm, means, type Term } from './term.ts';
 
 /** `30, 12 and 2 litres`, `topped up 10, 10 and 5 l`: a list of numbers, and their one unit told with the last. */
@@ -6,7 +7,7 @@ export function shareVolume(terms: readonly Term[]): readonly Term[] {
   const shared = [...terms];
   for (let i = 2; i < shared.length; i++) {
     const last = shared[i]!;
-    if (last.kind !== 'measure' || !isVolume(last.measure)) continue;
+    if (last.kind !== 'measure' || !(isVolume(last.measure) || isMass(last))) continue;
     const first = startOfList(shared, i);
     if (first === null) continue;
     for (let j = first; j < i; j += 2) {
@@ -23,7 +24,15 @@ function startOfList(terms: readonly Term[], last: number): number | null {
   while (isNumber(terms[first - 2]) && isJoint(terms[first - 1])) first -= 2;
   if (first === last || terms[last - 1]?.text === ',') return null;
   const lead = terms[first - 1];
+  // `350 and 420 g`: so many of what else, nobody tells before grams.
+  if (isMass(terms[last]) && (lead === undefined || lead.kind === 'stop')) return first;
+  // `EC: 4 and 1 ml A`: the label's own number.
+  if (isMark(lead, ':') && isLabel(terms[first - 2])) return null;
   return isMark(lead, ':') || means(lead, 'top-up', 'add', 'with') ? first : null;
+}
+
+function isMass(term: Term | undefined): boolean {
+  return term?.kind === 'measure' && gramsFactor(term.measure) !== null;
 }
 
 function isNumber(term: Term | undefined): boolean {

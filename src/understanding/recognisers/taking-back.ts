@@ -152,7 +152,9 @@ function correct(frame: Frame): TakingBack | null {
     (isStar(frame.terms[0]) && isMeasure(frame.terms[1])) ||
     (isStar(frame.terms.at(-1)) && isMeasure(frame.terms.at(-2)));
   const pair = valuesCorrected(frame, numbers);
-  if (sorry < 0 && !star && !pair) return null;
+  // `1.8 instead of 1.6 like yesterday` tells of both days.
+  const isOfDays = some(frame, (term) => means(term, 'yesterday', 'day-before-yesterday', 'week'));
+  if (sorry < 0 && !star && (!pair || isOfDays)) return null;
   if (numbers.length === 2 && !pair) return null;
   if (!pair && !saysLittleElse(frame)) return null;
   if (pair && sorry < 0 && !star && frame.terms.some((term) => isUnknown(term))) return null;

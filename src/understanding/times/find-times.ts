@@ -85,7 +85,7 @@ function isAbout(frame: Frame, from: number, to: number): boolean {
   return around.some((i) => {
     const term = frame.terms[i];
     if (i > to) return means(term, 'ish') && !means(term, 'about');
-    return means(term, 'near-hour') || (means(term, 'about', 'ish') && !means(term, 'filler'));
+    return means(term, 'about', 'ish') && !means(term, 'filler');
   });
 }
 

@@ -72,6 +72,7 @@ function closing(
   // `ec up to 2.6, was 2.3 on sunday`: the time is that of what was.
   const wasThen = clauseHas(frame, clause, 'was') && !clauseHas(frame, frame.clauses[c]!, 'was');
   if (factsThere.length > 0 && wasThen && opensWithWas(frame, clause)) return null;
+  if (factsThere.some(({ at }) => means(frame.terms[at - 1], 'from'))) return null;
   if (factsThere.length === 0) return isAlone(frame, clause, mark) ? mark : null;
   for (let d = c; d <= mark.clause; d++) {
     const between = frame.clauses[d]!;

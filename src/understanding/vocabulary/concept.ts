@@ -303,8 +303,6 @@ export type TimeConcept =
   | 'today'
   | 'tomorrow'
   | 'tonight'
-  /** Before an hour that it was not to the minute: shortly after. */
-  | 'near-hour'
   /** The night nearest: before noon the one that has passed. */
   | 'this-night'
   | 'this'

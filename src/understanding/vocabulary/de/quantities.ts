@@ -498,7 +498,7 @@ export const levels: Words<LevelConcept> = {
     'geht zur neige',
     'ziemlich tief',
   ],
-  'measure-about': ['knappes', 'knappe', 'knapper', 'knappen', 'gutes', 'gute', 'guter', 'guten'],
+  'measure-about': ['knappes', 'knappe', 'knapper', 'knappen'],
   'measure-full': [
     'voll',
     'volle',

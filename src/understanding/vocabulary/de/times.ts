@@ -15,14 +15,6 @@ export const times: Words<TimeConcept> = {
     'übermorgen',
   ],
   tonight: [],
-  'near-hour': [
-    'kurz vor',
-    'kurz nach',
-    'um kurz vor',
-    'um kurz nach',
-    'seit kurz vor',
-    'seit kurz nach',
-  ],
   'this-night': ['heute nacht', 'heut nacht', 'heute in der nacht'],
   this: ['diesen', 'diese', 'dieser', 'diesem', 'dieses'],
   last: [

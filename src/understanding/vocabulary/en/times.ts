@@ -12,7 +12,6 @@ export const times: Words<TimeConcept> = {
   today: ['today', "today's"],
   tomorrow: ['tomorrow', 'tmrw', 'tomoz', 'tmr', 'the day after tomorrow', 'day after tomorrow'],
   tonight: ['tonight', 'this night'],
-  'near-hour': ['just after', 'just before', 'shortly after', 'shortly before'],
   'this-night': [],
   this: ['this'],
   last: ['last', 'previous', 'this past', 'past'],
