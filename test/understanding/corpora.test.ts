@@ -72,6 +72,7 @@ describe.each([
   'understanding/corpus/english-seventh-open.jsonl',
   'understanding/corpus/german-seventh-open.jsonl',
   'understanding/corpus/seventh-tried.jsonl',
+  'understanding/corpus/eighth-tried.jsonl',
 ])('The corpus %s', (file) => {
   it(
     'is understood exactly in 98 of 100 messages, and nothing wrong is logged',

@@ -22,6 +22,7 @@ export const corpora: readonly { readonly file: string; readonly isSealed: boole
   { file: 'understanding/corpus/english-seventh-open.jsonl', isSealed: false },
   { file: 'understanding/corpus/german-seventh-open.jsonl', isSealed: false },
   { file: 'understanding/corpus/seventh-tried.jsonl', isSealed: false },
+  { file: 'understanding/corpus/eighth-tried.jsonl', isSealed: false },
   { file: 'understanding/corpus/english-sealed.jsonl', isSealed: true },
   { file: 'understanding/corpus/german-sealed.jsonl', isSealed: true },
   { file: 'understanding/corpus/english-second-sealed.jsonl', isSealed: true },
