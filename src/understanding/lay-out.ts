@@ -13,6 +13,7 @@ import { shadeMeasures } from './reading/shade-measures.ts';
 import { shareContainers } from './reading/shared-container.ts';
 import { shareVolume } from './reading/shared-volume.ts';
 import { joinSplitDecimals } from './reading/split-decimals.ts';
+import { withoutStruck } from './reading/struck-value.ts';
 import { termsOf } from './reading/terms-of.ts';
 import type { Token } from './reading/token.ts';
 import { tokenise } from './reading/tokenise.ts';
@@ -40,6 +41,6 @@ export function layOut({ folded, tokens, lexicon }: Pieces, context: Context): F
   );
   const vessels = shareContainers(sizeVessels(countVessels(written, lexicon)), lexicon);
   const counted = shadeMeasures(cutAtSo(countOneInPart(shareVolume(vessels))));
-  const terms = cutAtSame(putNamesRight(putRight(counted)));
+  const terms = cutAtSame(putNamesRight(putRight(withoutStruck(counted))));
   return frameOf(context, lexicon, folded, terms);
 }
