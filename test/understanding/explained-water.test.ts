@@ -49,6 +49,32 @@ describe('Water on the floor', () => {
   });
 
   test.each([
+    ['en', 'floor under the bench is wet'],
+    ['en', 'the floor by the buckets is soaking wet'],
+    ['en', 'theres water under the gutters'],
+    ['en', 'its all wet under the bench'],
+    ['de', 'der Boden unter dem bench ist nass'],
+    ['de', 'nasser Boden bei den buckets'],
+    ['de', 'da steht Wasser unter den buckets'],
+    ['de', 'unterm bench ist alles nass'],
+  ] as const)('is a leak wherever it is said to lie, in %s: %s', (language, text) => {
+    expect(dangersIn(text, language)).toEqual(['leak']);
+  });
+
+  test.each([
+    ['en', 'is the floor wet?'],
+    ['en', 'the floor is not wet'],
+    ['en', 'leaves are wet'],
+    ['en', 'water in the bench under 20 degrees'],
+    ['en', 'wet leaves on the floor'],
+    ['de', 'Boden ist nicht nass'],
+    ['de', 'ist der Boden nass?'],
+    ['de', 'Wasser unter 20 Grad'],
+  ] as const)('is none where nothing is said to lie there, in %s: %s', (language, text) => {
+    expect(dangersIn(text, language)).toEqual([]);
+  });
+
+  test.each([
     ['smoke from the pump, that was me', 'fire'],
     ['got a shock from the pump, my fault', 'shock'],
     ['spilled acid on the floor, that was me mopping', 'spill'],

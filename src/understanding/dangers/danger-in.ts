@@ -101,9 +101,25 @@ function namedIn(frame: Frame, clause: Clause): DangerFound | null {
   if (spill >= 0) return { of: 'spill', at: spill };
   const leak = first('leak');
   if (leak >= 0) return { of: 'leak', at: leak };
+  const wet = wetFloorIn(frame, clause);
+  if (wet >= 0 && ofPlants.length === 0) return { of: 'leak', at: wet };
   const floor = first('on-floor');
   const isWater = measuresOfWater(frame, clause) && !clauseHas(frame, clause, 'take-away');
   return floor >= 0 && isWater ? { of: 'leak', at: floor } : null;
+}
+
+/** `floor under the bench is wet`, `da steht Wasser unter der Wanne`; -1: neither. */
+function wetFloorIn(frame: Frame, clause: Clause): number {
+  const [wet = -1] = inClause(frame, clause, (term) => means(term, 'wet'));
+  if (wet >= 0 && clauseHas(frame, clause, 'floor')) return wet;
+  const [lies = -1] = inClause(frame, clause, (term) => means(term, 'water', 'wet'));
+  const isTold = inClause(frame, clause, (term) => term.kind === 'measure' || isDeed(term));
+  if (lies < 0 || isTold.length > 0) return -1;
+  const isBeneath = inClause(frame, clause, (term, i) => {
+    const next = frame.terms[nextIn(frame, clause, i, (each) => means(each, 'article'))];
+    return means(term, 'beneath') && next?.kind === 'name';
+  });
+  return isBeneath.length > 0 ? lies : -1;
 }
 
 /** `5 litres on the floor`. */

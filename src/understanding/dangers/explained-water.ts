@@ -14,11 +14,11 @@ export function isExplained(frame: Frame, at: number): boolean {
   const flows = frame.terms.some(
     (term) => means(term, 'leak') && !means(term, 'lying-water', 'wet-floor'),
   );
-  if (!means(found, 'lying-water', 'wet-floor', 'on-floor') || flows) return false;
+  if (!means(found, 'lying-water', 'wet-floor', 'on-floor', 'wet') || flows) return false;
   if (has('in-doubt', 'not', 'no', 'did-not') || asks(frame.terms)) return false;
   if (has('harmless-water', 'own-doing')) return true;
   const isOfSystem = frame.clauses.some((clause) => namesIn(frame, clause).length > 0);
-  return means(found, 'wet-floor') && has('wet-work') && !isOfSystem;
+  return means(found, 'wet-floor', 'wet') && has('wet-work') && !isOfSystem;
 }
 
 function asks(terms: readonly Term[]): boolean {

@@ -193,6 +193,11 @@ export type TroubleConcept =
   /** Water that lies there, wherever it came from: a puddle. */
   | 'lying-water'
   | 'wet-floor'
+  /** What one walks on, and how it can be; beside each other a wet floor. */
+  | 'floor'
+  | 'wet'
+  /** Where water has no business: under a system. */
+  | 'beneath'
   /** Why a floor is wet that nobody need fear: mopping. */
   | 'wet-work'
   /** Water that may be spilled: the watering can's, the rain's. */
@@ -235,6 +240,8 @@ export type MoodConcept =
   | 'size'
   | 'vessel'
   | 'third-person'
+  /** Whoever it was: someone else. */
+  | 'another-person'
   /** The name of a member of the household; no vocabulary lists them. */
   | 'member'
   | 'capacity';
