@@ -1144,7 +1144,7 @@ describe('German: negations, others and doubt once more', () => {
       'ich denke 12 l in die Wanne gekippt': 'Südwanne top-up ~12',
       'angeblich 12 l in der Wanne': 'passed over: hearsay',
       'angeblich pH 5,8 in der Wanne': 'passed over: hearsay',
-      'Birgit hat die Wanne nachgefüllt': '? is-it-a-reading',
+      'Birgit hat die Wanne nachgefüllt': '? missing-amount',
       'sie hat 12 l in die Wanne gekippt': '? is-it-a-reading (yes, no)',
       'er sagt pH 5,8': 'passed over: hearsay',
       'die Nachbarin hat 10 l in die Wanne gekippt': 'passed over: hearsay',

@@ -11,6 +11,7 @@ import { tokenise } from '../reading/tokenise.ts';
 import { answeredCalibrations } from '../recognisers/calibration.ts';
 import type { AnsweredStatement, Choice, DoubtReason, Statement } from '../statement.ts';
 import { choose, chooseAll } from './choose.ts';
+import { doneByAnother } from './done-by-another.ts';
 import { eachItsOwn, type OwnAmount } from './each-its-own.ts';
 import { fillSystem } from './fill-system.ts';
 import { type Answered, fillValue } from './fill-value.ts';
@@ -75,6 +76,8 @@ function answerTo(frame: Frame, question: OpenQuestion): readonly Statement[] | 
   const answered = answering(frame, question);
   const calibrated = calibrations(frame, doubt);
   if (calibrated) return [answered(calibrated)];
+  const byAnother = doneByAnother(frame, doubt, answered);
+  if (byAnother) return [byAnother];
   const said = whatIsSaid(frame);
   if (doubt.reason.kind === 'how-long-out' && !said?.no) {
     const outage = outageAnswered(frame, doubt, said);

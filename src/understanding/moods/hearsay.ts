@@ -117,7 +117,28 @@ export function hear(frame: Frame, clause: Clause, mark: Marker): void {
       mark(clause.from, clause.to, 'not-a-reading');
     if (means(term, 'member', 'third-person') && i === clause.from && isSubject(frame, clause, i))
       mark(clause.from, endOfAmounts(frame, clause), 'others');
+    if (isDoneByAnother(frame, clause, i)) mark(clause.from, endOfAmounts(frame, clause), 'others');
   }
+}
+
+/** `someone else has topped up the jars`, `die Wanne hat schon Jonas aufgefüllt`: whoever did it stands anywhere. */
+function isDoneByAnother(frame: Frame, clause: Clause, i: number): boolean {
+  const term = frame.terms[i];
+  if (!means(term, 'another-person', 'member') || saysSender(frame, term)) return false;
+  if (clauseHas(frame, clause, 'intention', 'could-not')) return false;
+  // `hat schon jemand die Wanne aufgefüllt` asks.
+  if (means(term, 'who') && i === clause.from) return false;
+  if (means(term, 'another-person')) return hasPastDeed(frame, clause.from, clause.to);
+  const isLed = means(frame.terms[i - 1], 'with', 'from', 'for-somebody', 'to');
+  const isTold = clauseHas(frame, clause, 'has') && isDeed(frame.terms[clause.to - 1]);
+  return i > clause.from && !isLed && isTold && !clauseHas(frame, clause, 'self');
+}
+
+function saysSender({ context: { member } }: Frame, term: Term | undefined): boolean {
+  return (
+    term !== undefined &&
+    [member.handle.toLowerCase(), member.name.toLowerCase()].includes(term.text)
+  );
 }
 
 /** `grandad had 5.7 in his`; but `for grandad`, `with my sister` is one's own work. */
@@ -305,10 +326,7 @@ function saidBySomebody(frame: Frame, clause: Clause, i: number): boolean {
 }
 
 function isSubject(frame: Frame, clause: Clause, i: number): boolean {
-  const term = frame.terms[i];
-  const sender = frame.context.member;
-  if (term && [sender.handle.toLowerCase(), sender.name.toLowerCase()].includes(term.text))
-    return false;
+  if (saysSender(frame, frame.terms[i])) return false;
   const next = nextIn(frame, clause, i, (other) => isPadding(other) && !isMark(other, ':'));
   // `Priya: dwc ph 5.8` passes on what she said.
   if (next === i + 1 && isMark(frame.terms[next], ':')) return true;

@@ -7,7 +7,23 @@ import type { Settled } from './settled.ts';
 import { isShared } from './shared-amount.ts';
 
 export function isItAReading(frame: Frame, queried: readonly Settled[]): DoubtStatement[] {
-  return queried.length === 0 ? [] : [isItAReadingOf(frame, queried)];
+  const byOthers = queried.flatMap((one) => howFullNow(frame, one));
+  const rest = queried.filter((one) => howFullNow(frame, one).length === 0);
+  return [...byOthers, ...(rest.length === 0 ? [] : [isItAReadingOf(frame, rest)])];
+}
+
+/** Somebody else topped it up, and the teller need not know with how much: what can be seen is how full it is now. */
+function howFullNow(frame: Frame, one: Settled): DoubtStatement[] {
+  const { mood, fact, systems } = one;
+  const isUntold =
+    mood === 'others' && fact.quantity === 'top-up' && fact.amount.kind === 'missing';
+  if (!isUntold || one.askSystem) return [];
+  return (systems ?? []).map((system) => {
+    const { id } = system;
+    const draft: EntryDraft = { system: id, quantity: 'level', value: 0, atMs: one.atMs };
+    const waiting = { for: 'value' as const, drafts: [draft] };
+    return doubt(frame, one, { kind: 'missing-amount', quantity: 'level' }, [], waiting);
+  });
 }
 
 export function isItAReadingOf(frame: Frame, queried: readonly Settled[]): DoubtStatement {

@@ -1326,6 +1326,17 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'set',
     'gebinde',
   ],
+  'another-person': [
+    'hat schon jemand',
+    'hat jemand',
+    'hat jemand anders',
+    'hat schon jemand anders',
+    'jemand anders',
+    'jemand anderes',
+    'jemand anderer',
+    'jemand',
+    'wer anders',
+  ],
   'third-person': [
     'jemand',
     'mein mann',

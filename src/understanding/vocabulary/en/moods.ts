@@ -216,8 +216,13 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'can you',
     'could you',
     'would you',
-    'someone',
-    'somebody',
+    ...['someone', 'somebody', 'someone else', 'somebody else'].flatMap((who) =>
+      [
+        ...['top', 'top up', 'fill', 'fill up', 'refill', 'add', 'put', 'pour', 'give', 'water'],
+        ...['check', 'measure', 'change', 'clean', 'please', 'should', 'must', 'will', 'can'],
+        ...['could', 'has to', 'needs to', 'may', 'might', 'ought to'],
+      ].map((next) => `${who} ${next}`),
+    ),
     'can someone',
     'can somebody',
     'due for',
@@ -351,7 +356,6 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'podcast',
     'course',
     'teacher',
-    'someone else',
     "someone else's",
     'bottle says',
     'everyone says',
@@ -1239,6 +1243,7 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'pails',
     'vat',
   ],
+  'another-person': ['someone else', 'somebody else', 'someone', 'somebody'],
   'third-person': ['he', 'she', 'they', "he's", "she's", "they've", "they're", 'him'],
   capacity: [
     'holds',
