@@ -15,7 +15,8 @@ export type UseCase =
   | `press-${Exclude<Action['kind'], 'settle' | 'household' | 'picture'>}`
   | `settle-${Arranging['kind']}`
   | `change-${SetUpChange['kind']}`
-  | `wish-${Exclude<Wish['kind'], 'change'>}`
+  /** What is wanted of a chore that was spoken of is a change of the set-up. */
+  | `wish-${Exclude<Wish['kind'], 'change' | 'chore-spoken-of'>}`
   | `household-${HouseholdWish['kind']}`
   | 'be-told-strong-doses';
 
@@ -59,6 +60,7 @@ export const permissions: Readonly<Record<UseCase, Row>> = {
   'settle-release': authors,
   'settle-news': authors,
   'settle-who-goes': everybody,
+  'settle-when-back': everybody,
   'settle-plan': everybody,
   'settle-how-to': everybody,
   'change-chore-added': growers,
@@ -87,6 +89,7 @@ export const permissions: Readonly<Record<UseCase, Row>> = {
   'change-butt-counted': everybody,
   'change-set-up-anew': growers,
   'wish-guide': growers,
+  'wish-chores': everybody,
   'wish-stock': everybody,
   'wish-stock-unsaid': everybody,
   'wish-stock-opened': everybody,

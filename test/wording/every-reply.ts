@@ -413,6 +413,18 @@ export const answers: OfEach<Exclude<Answer, AdviceAnswer>> = {
     product: 'ph-down',
     line: { product: 'ph-down', leftMl: 400, lastsDays: 21, emptyOn: date('2027-05-25') },
   },
+  chores: {
+    kind: 'chores',
+    chores: [
+      {
+        name: 'wash the windows',
+        system: bench,
+        everyDays: 14,
+        lastDoneOn: null,
+        dueOn: date('2027-05-25'),
+      },
+    ],
+  },
   rain: { kind: 'rain', rain: { litres: 200, leftL: null, lastsDays: null, emptyOn: null } },
   notes: {
     kind: 'notes',

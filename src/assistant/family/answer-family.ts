@@ -7,6 +7,17 @@ import { rosterOf } from './roster-of.ts';
 const daysTold = 14;
 const daysUnsaid = 7;
 
+/** Until when somebody is away, if they are or will be. */
+export function answerWhenBack(handling: Handling, handle: string): void {
+  const { standing, nowMs } = handling;
+  const today = localDateOf(nowMs, standing.greenhouse.timeZone);
+  const next = rosterOf(standing)
+    .absences.filter((each) => each.handle === handle && each.until >= today)
+    .toSorted((one, other) => (one.from < other.from ? -1 : 1))[0];
+  const until = next?.until ?? null;
+  handling.say({ kind: 'answer', answer: { kind: 'back-when', handle, until } });
+}
+
 /** Who goes on each day, and what was taken. */
 export function answerWhoGoes(handling: Handling, days: Days | null): void {
   const { standing, nowMs } = handling;

@@ -17,7 +17,7 @@ const nextTold = 3;
 /** Ends an absence: the story of it; or, where it is to end later, the plan anew. */
 export function comeHome(
   handling: Handling,
-  { handle, on }: Extract<Arranging, { kind: 'back' }>,
+  { handle, on, isToCome }: Extract<Arranging, { kind: 'back' }>,
   alerts: readonly AlertTold[],
 ): void {
   const { member } = handling.heard;
@@ -31,6 +31,10 @@ export function comeHome(
     // `only back on Friday`, and nobody had heard of going away.
     const days = { from: today, until: plusDays(on, -1) };
     return goAway(handling, { kind: 'away', handle, days });
+  }
+  if (absence && isToCome) {
+    handling.say({ kind: 'answer', answer: { kind: 'back-when', handle, until: absence.until } });
+    return;
   }
   if (!absence) {
     handling.say({ kind: 'answer', answer: { kind: 'nobody-away' } });

@@ -5,7 +5,7 @@ import type { Context } from '../../understanding/context.ts';
 import { openQuestions, withNamed, withoutQuestion, withQuestionsLapsed } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
 import type { Surroundings } from '../use-cases/hear-message.ts';
-import { answerWhoGoes } from './answer-family.ts';
+import { answerWhenBack, answerWhoGoes } from './answer-family.ts';
 import { comeHome } from './come-home.ts';
 import { goAfterAll } from './go-after-all.ts';
 import { type AwayAsked, goAway, tellPlan } from './go-away.ts';
@@ -61,7 +61,8 @@ function act(
   { alerts }: Surroundings,
 ): void {
   const toSettle = arrangings.filter(
-    ({ kind }) => !['who-goes', 'plan', 'how-to', 'away', 'back', 'can-go'].includes(kind),
+    ({ kind }) =>
+      !['who-goes', 'plan', 'how-to', 'away', 'back', 'can-go', 'when-back'].includes(kind),
   );
   if (toSettle.length > 0) settle(handling, toSettle, asked);
   for (const each of arrangings) {
@@ -74,6 +75,9 @@ function act(
         break;
       case 'can-go':
         goAfterAll(handling, each);
+        break;
+      case 'when-back':
+        answerWhenBack(handling, each.handle);
         break;
       case 'who-goes':
         answerWhoGoes(handling, each.days);

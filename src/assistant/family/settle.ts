@@ -1,12 +1,15 @@
 import type { ArrangementDraft } from '../../greenhouse/arrangement.ts';
-import { localDateOf, plusDays } from '../../greenhouse/local-time.ts';
+import { type LocalDate, localDateOf, plusDays } from '../../greenhouse/local-time.ts';
+import type { SystemId } from '../../greenhouse/system.ts';
 import type { Roster } from '../../planning/roster.ts';
 import type { Arranging, Days } from '../../understanding/arranging/arranging.ts';
 import { answerQuestion } from '../answers/answer-question.ts';
+import { recentSystem } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
 import { may } from '../permissions.ts';
 import { undoSettledRow } from '../use-cases/undo-settled-row.ts';
 import { type AwayAsked, helpersOf, tellPlan } from './go-away.ts';
+import { answerMyTurns } from './my-turns.ts';
 import { refuse } from './refuse.ts';
 import { rosterOf } from './roster-of.ts';
 
@@ -18,6 +21,7 @@ export function settle(
 ): void {
   const drafts: ArrangementDraft[] = [];
   for (const each of arrangings) drafts.push(...draftsOf(handling, each, asked, drafts));
+  if (drafts.length === 0) return answerMyTurns(handling);
   const hadTurn = isTurnToday(handling);
   const isSettled = settleDrafts(handling, drafts);
   const isPlanMeant = asked?.kind === 'who-covers' && handling.heard.member.role === 'grower';
@@ -74,13 +78,23 @@ function unjoinedIn({ standing }: Handling, drafts: readonly ArrangementDraft[])
   return unjoined.length === 0 ? {} : { unjoined };
 }
 
+function isTurnOf(me: string, { from, until }: Days, roster: Roster): boolean {
+  for (let date = from; date <= until; date = plusDays(date, 1)) {
+    if (roster.coversOn(date)[0] !== me) return false;
+  }
+  return true;
+}
+
 /** Whether it is about the member alone. */
 function isOwn(draft: ArrangementDraft, me: string, before: Roster): boolean {
   switch (draft.kind) {
     case 'covers': {
       const isMe = draft.handles.length > 0 && draft.handles.every((handle) => handle === me);
-      // Whoever took a turn over can hand it back.
-      return isMe || (draft.handles.length > 0 && before.tookOver(me, draft));
+      // Whoever took a turn over can hand it back, and whoever's turn it is can ask another.
+      return (
+        isMe ||
+        (draft.handles.length > 0 && (before.tookOver(me, draft) || isTurnOf(me, draft, before)))
+      );
     }
     case 'claim': {
       const { handle, system, on } = draft;
@@ -106,7 +120,9 @@ function draftsOf(
   const today = localDateOf(handling.nowMs, greenhouse.timeZone);
   switch (each.kind) {
     case 'cannot-go': {
-      const { kind, handle, days, system, reason } = each;
+      const { kind, handle, system, reason } = each;
+      const days = each.days ?? ownTurns(handling, handle);
+      if (days === null) return [];
       const on = days.from;
       const hadTaken = rosterOf(handling.standing)
         .claimsOn(on)
@@ -117,6 +133,10 @@ function draftsOf(
         : [{ kind, handle, ...days, reason }];
     }
     case 'covers': {
+      if (each.isOwn && each.days) {
+        const on = ownTurnLike(handling, each.days.from);
+        return [{ kind: 'covers', handles: each.handles, from: on, until: on }];
+      }
       if (each.isInstead) {
         return [{ kind: 'covers', handles: each.handles, ...(each.days ?? lastCovered(handling)) }];
       }
@@ -129,7 +149,8 @@ function draftsOf(
       return [{ kind: 'covers', handles, from, until: days.until }];
     }
     case 'claim': {
-      const { kind, handle, system, duty, days, isEvening } = each;
+      const { kind, handle, duty, days, isEvening } = each;
+      const system = each.system ?? (each.isIt ? spokenOf(handling) : null);
       return [{ kind, handle, system, duty, on: days.from, isEvening }];
     }
     case 'release':
@@ -141,6 +162,12 @@ function draftsOf(
     default:
       return [];
   }
+}
+
+/** The one system that the member spoke of last, in a message that was to be about it. */
+function spokenOf({ conversation, heard, standing }: Handling): SystemId | null {
+  const system = recentSystem(conversation, heard.writtenAtMs);
+  return standing.greenhouse.systems.some(({ id }) => id === system) ? system : null;
 }
 
 /** The days that were asked about, or of the present or next absence of a grower; null: none. */
@@ -155,6 +182,27 @@ function daysToCover(handling: Handling, asked: AwayAsked | null): Days | null {
     )
     .toSorted((one, other) => (one.from < other.from ? -1 : 1));
   return next ? { from: next.from, until: next.until } : null;
+}
+
+/** From now to the last of somebody's turns that is to come; null: there is none. */
+function ownTurns({ standing, nowMs }: Handling, handle: string | null): Days | null {
+  const helper = standing.greenhouse.members.find((each) => each.handle === handle);
+  if (helper?.role !== 'helper') return null;
+  const today = localDateOf(nowMs, standing.greenhouse.timeZone);
+  const roster = rosterOf(standing);
+  const turns = Array.from({ length: turnsLookedUp }, (_, ahead) => plusDays(today, ahead)).filter(
+    (date) => handle !== null && roster.coversOn(date)[0] === handle,
+  );
+  return turns.length === 0 ? null : { from: today, until: turns.at(-1)! };
+}
+
+const turnsLookedUp = 42;
+
+/** `my Monday`: the next such weekday on which it is the member's turn; the day itself, where there is none. */
+function ownTurnLike({ standing, heard }: Handling, day: LocalDate): LocalDate {
+  const roster = rosterOf(standing);
+  const weeks = Array.from({ length: turnsLookedUp / 7 }, (_, week) => plusDays(day, 7 * week));
+  return weeks.find((date) => roster.coversOn(date)[0] === heard.member.handle) ?? day;
 }
 
 /** What is left of the days on which somebody was put down last; else today. */

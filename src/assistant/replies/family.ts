@@ -76,6 +76,8 @@ export type FamilyAnswer =
   /** Which work is meant: one of those on buttons, or it must be said. */
   | { readonly kind: 'no-such-duty'; readonly isChoice: boolean }
   | { readonly kind: 'nobody-away' }
+  /** Until when somebody is away: the day has to be said of whoever comes back sooner; null: is here. */
+  | { readonly kind: 'back-when'; readonly handle: string; readonly until: LocalDate | null }
   /** To whoever tells of what may hurt: what to do first, and who was told. */
   | { readonly kind: 'danger'; readonly of: Danger; readonly told: readonly string[] };
 

@@ -1,9 +1,20 @@
 import type { Entry } from '../../greenhouse/entry.ts';
+import type { LocalDate } from '../../greenhouse/local-time.ts';
 import type { SetUpChange } from '../../greenhouse/set-up/set-up-change.ts';
+import type { SystemId } from '../../greenhouse/system.ts';
 import type { RainLine } from '../../planning/rain-left.ts';
 import type { Season } from '../../planning/season.ts';
 import type { StockLine } from '../../planning/stock-outlook.ts';
 import type { About, SeasonAsked } from '../../understanding/wishes/wish.ts';
+
+/** How often a chore is done, when it was last and when it is next. */
+export interface ChoreTold {
+  readonly name: string;
+  readonly system: SystemId | null;
+  readonly everyDays: number;
+  readonly lastDoneOn: LocalDate | null;
+  readonly dueOn: LocalDate;
+}
 
 /** What the bot says about the set-up, the stock and the season, as data. */
 export type KeepingAnswer =
@@ -30,6 +41,8 @@ export type KeepingAnswer =
       readonly product: string;
       readonly line: StockLine | null;
     }
+  /** Chores of the household; empty: there are none. */
+  | { readonly kind: 'chores'; readonly chores: readonly ChoreTold[] }
   | { readonly kind: 'rain'; readonly rain: RainLine | null }
   /** Notes kept with systems and kinds of work. */
   | { readonly kind: 'notes'; readonly about: About; readonly notes: readonly Entry[] }

@@ -7,6 +7,7 @@ import { readGuideAnswer } from '../../understanding/wishes/read-guide-answer.ts
 import { readWish } from '../../understanding/wishes/read-wish.ts';
 import { stockAside } from '../../understanding/wishes/stock-aside.ts';
 import type { Wish } from '../../understanding/wishes/wish.ts';
+import { choresAnswer } from '../answers/chores-answer.ts';
 import { lastReadings } from '../answers/last-readings.ts';
 import { seasonAnswer } from '../answers/season-answer.ts';
 import { whatIfAnswer } from '../answers/what-if.ts';
@@ -19,6 +20,7 @@ import type { KeepingAnswer } from '../replies/keeping.ts';
 import { answersStock, askStock } from './ask-stock.ts';
 import { answersWherePlanted, askWherePlanted } from './ask-where-planted.ts';
 import { proposeChange, settleChange } from './change-set-up.ts';
+import { changeOfSpoken } from './chore-spoken-of.ts';
 import { hearGuide, startGuide } from './guide-set-up.ts';
 import type { Surroundings } from './hear-message.ts';
 import { attachNote, dropNotes, showNotes } from './keep-notes.ts';
@@ -36,6 +38,7 @@ export function hearWish(handling: Handling, text: string, around: Surroundings)
   if (around.repliedTo?.kind === 'question') return false;
   const wish = readWish(text, handling.spoken, heard.member, heard.writtenAtMs);
   if (!wish) return false;
+  if (wish.kind === 'chore-spoken-of') return changeSpokenOf(handling, wish.everyDays);
   handling.conversation = withQuestionsLapsed(handling.conversation);
   grant(handling, wish, text, around);
   return true;
@@ -82,10 +85,24 @@ function lastAsked(handling: Handling, { repliedTo }: Surroundings): AskedQuesti
   );
 }
 
+/** False: no chore was spoken of, and nothing was done. */
+function changeSpokenOf(handling: Handling, everyDays: number | null): boolean {
+  const change = changeOfSpoken(handling, everyDays);
+  if (!change) return false;
+  handling.conversation = withQuestionsLapsed(handling.conversation);
+  proposeChange(handling, change);
+  return true;
+}
+
 function grant(handling: Handling, wish: Wish, text: string, around: Surroundings): void {
   switch (wish.kind) {
     case 'change':
       return proposeChange(handling, wish.change);
+    case 'chore-spoken-of':
+      changeSpokenOf(handling, wish.everyDays);
+      return;
+    case 'chores':
+      return answer(handling, choresAnswer(handling.standing, wish.name, handling.nowMs));
     case 'guide':
       return startGuide(handling, wish.of);
     case 'stock':

@@ -12,11 +12,18 @@ export interface Days {
 export type Arranging =
   /** days null: not said. */
   | { readonly kind: 'away'; readonly handle: string; readonly days: Days | null }
-  | { readonly kind: 'back'; readonly handle: string; readonly on: LocalDate | null }
+  /** `isToCome`: not yet, and no day is said. */
+  | {
+      readonly kind: 'back';
+      readonly handle: string;
+      readonly on: LocalDate | null;
+      readonly isToCome?: true;
+    }
   | {
       readonly kind: 'cannot-go';
       readonly handle: string | null;
-      readonly days: Days;
+      /** null: on none of the days that are theirs. */
+      readonly days: Days | null;
       /** The work of one system that is not done then; null: none is named. */
       readonly system: SystemId | null;
       readonly reason: string | null;
@@ -30,6 +37,8 @@ export type Arranging =
       readonly days: Days | null;
       /** In the place of whoever was put down last: on those days, or where none are said on today. */
       readonly isInstead?: true;
+      /** `my Monday`: on the next such day that is the speaker's. */
+      readonly isOwn?: true;
     }
   | { readonly kind: 'rota'; readonly handle: string; readonly weekdays: readonly number[] }
   /** handle null: whoever will. */
@@ -40,10 +49,14 @@ export type Arranging =
       readonly duty: DutyKind | null;
       readonly days: Days;
       readonly isEvening: boolean;
+      /** `it`, `that`: what was spoken of last, and nothing else is named. */
+      readonly isIt?: true;
     }
   | { readonly kind: 'release'; readonly system: SystemId | null; readonly on: LocalDate }
   | { readonly kind: 'news'; readonly every: 'day' | 'never' }
   | { readonly kind: 'who-goes'; readonly days: Days | null }
+  /** When somebody is there again. */
+  | { readonly kind: 'when-back'; readonly handle: string }
   /** days: an absence that is only thought of. */
   | { readonly kind: 'plan'; readonly days: Days | null }
   | { readonly kind: 'how-to'; readonly system: SystemId | null; readonly duty: DutyKind | null };

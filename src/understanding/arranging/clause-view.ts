@@ -40,6 +40,23 @@ export class ClauseView {
     return first !== undefined && concepts.some((concept) => first.concepts.has(concept));
   }
 
+  /** `Sat and Sun`: the clause once more for each day told right after the first, with that day in its place. */
+  get daysBesides(): readonly (readonly Piece[])[] {
+    const { pieces, saidAt, said, today } = this;
+    if (!said) return [];
+    const others: (readonly Piece[])[] = [];
+    const before = pieces.slice(0, saidAt);
+    let end = said.end;
+    for (;;) {
+      const at = pieces.findIndex(({ text }, i) => i >= end && !joinsDays.has(text));
+      const next = at <= end || at < 0 ? null : daysAt(pieces, at, today);
+      if (!next) break;
+      others.push([...before, ...pieces.slice(at, next.end)]);
+      end = next.end;
+    }
+    return others.map((upToDay) => [...upToDay, ...pieces.slice(end)]);
+  }
+
   get systems(): readonly SystemId[] {
     return [...new Set(this.rest.flatMap(({ system }) => system ?? []))];
   }
@@ -48,11 +65,15 @@ export class ClauseView {
     return [...new Set(this.rest.flatMap(({ member }) => member ?? []))];
   }
 
-  /** Those in whose place somebody goes: `for Priya`. */
+  /** Those in whose place somebody goes: `for Priya`, `I'll take the bench from Priya`. */
   get replaced(): readonly string[] {
-    return this.rest.flatMap(({ member }, i) =>
-      member !== null && this.rest[i - 1]?.concepts.has('instead-of') ? [member] : [],
-    );
+    const isSelf = this.has('self', 'self-will');
+    return this.rest.flatMap(({ member }, i) => {
+      const before = this.rest[i - 1]?.concepts;
+      const isInstead =
+        before?.has('instead-of') === true || (isSelf && before?.has('from') === true);
+      return member !== null && isInstead ? [member] : [];
+    });
   }
 
   /** Those named who are to go themselves. */
@@ -84,6 +105,18 @@ export class ClauseView {
   }
 }
 
+const joinsDays: ReadonlySet<string> = new Set([
+  'and',
+  'und',
+  'n',
+  'u',
+  '&',
+  '+',
+  'or',
+  'oder',
+  'plus',
+]);
+
 const duties: readonly (readonly [ArrangingConcept, DutyKind])[] = [
   ['calibrate', 'calibration'],
   ['dose', 'dose'],
@@ -95,7 +128,12 @@ const duties: readonly (readonly [ArrangingConcept, DutyKind])[] = [
 ];
 
 /** Fillers that mean something beside other words. */
-const saysMoreBesides: ReadonlySet<ArrangingConcept> = new Set(['after-all', 'not-before', 'only']);
+const saysMoreBesides: ReadonlySet<ArrangingConcept> = new Set([
+  'after-all',
+  'not-before',
+  'only',
+  'mine',
+]);
 
 /** Says nothing where it stands alone. */
 export function isFiller(meant: ReadonlySet<ArrangingConcept>): boolean {

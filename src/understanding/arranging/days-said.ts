@@ -128,9 +128,37 @@ function pointAt(
         : isNext
           ? plusDays(today, 1)
           : notBefore;
-    return one(onOrAfter(from, piece.weekday), i + 1);
+    return (
+      dated(pieces, i, piece.weekday, notBefore, one) ?? one(onOrAfter(from, piece.weekday), i + 1)
+    );
   }
   return dateAt(pieces, i, notBefore, one);
+}
+
+/** `Mon 22`, `Montag, den 22.`: a weekday and the date that falls on it; null: no such date is beside it. */
+function dated(
+  pieces: readonly Piece[],
+  i: number,
+  weekday: number,
+  notBefore: LocalDate,
+  one: (day: LocalDate, end: number) => DaysSaid,
+): DaysSaid | null {
+  const at = passed(pieces, i + 1, 'on', 'this');
+  const piece = pieces[at];
+  if (!piece || (piece.number === null && piece.date === null)) return null;
+  const ofMonth = dateAt(pieces, at, notBefore, one) ?? bareDate(piece, at, notBefore, one);
+  return ofMonth && weekdayOf(ofMonth.days.from) === weekday ? ofMonth : null;
+}
+
+function bareDate(
+  { number }: Piece,
+  at: number,
+  notBefore: LocalDate,
+  one: (day: LocalDate, end: number) => DaysSaid,
+): DaysSaid | null {
+  const isDayOfMonth = number !== null && Number.isInteger(number) && number >= 1 && number <= 31;
+  const found = isDayOfMonth ? nextDate(number, null, notBefore) : null;
+  return found && one(found, at + 1);
 }
 
 /** `16th`, `16 July`, `July 16`, `16.7.`, `2027-07-16`. */

@@ -5,6 +5,8 @@ import type { ClauseView } from './clause-view.ts';
 
 /** `I can't on Friday`, `nobody can go`, `not before Sunday`: days on which somebody does not go. */
 export function cannotGo(view: ClauseView): Arranging | null {
+  const whole = givesUp(view) ?? isIll(view);
+  if (whole) return whole;
   if (view.systems.length > 1 || view.isQuestion || isPast(view)) return null;
   const isNobody = view.has('nobody') && view.has('can', 'cannot', 'go', 'is');
   const days = hinderedDays(view, isNobody);
@@ -14,6 +16,38 @@ export function cannotGo(view: ClauseView): Arranging | null {
   // Of today's work alone a report says that it failed.
   if (system !== null && days.until <= view.today) return null;
   return { kind: 'cannot-go', handle, days, system, reason: reasonOf(view) };
+}
+
+/** `count me out`, `can someone else take my days`: goes on none of the days that are theirs, or not on those said. */
+function givesUp(view: ClauseView): Arranging | null {
+  const isPassed =
+    (view.has('give-back') && view.has('own-turns')) ||
+    (view.has('anybody') &&
+      view.has('can', 'will') &&
+      view.has('do', 'go', 'cover') &&
+      isOfOwn(view));
+  const isDeclined = isUnable(view) && view.has('own-turns');
+  if (!view.has('gives-up') && !isPassed && !isDeclined) return null;
+  if (view.systems.length > 0 || view.strangers > 1) return null;
+  if (view.isQuestion && !isPassed) return null;
+  const handle = view.subject ?? view.me;
+  return { kind: 'cannot-go', handle, days: view.said?.days ?? null, system: null, reason: null };
+}
+
+function isOfOwn(view: ClauseView): boolean {
+  return view.has('own-turns') || (view.said !== null && !view.has('it', 'all-of-it'));
+}
+
+/** `I'm ill`, `Tomas ist krank`: does not go today, or on the days said. */
+function isIll(view: ClauseView): Arranging | null {
+  if (!view.has('ill') || view.isQuestion || isPast(view) || view.has('not', 'nobody')) return null;
+  if (view.systems.length > 0 || view.strangers > 0 || !view.has('self-is', 'is', 'self'))
+    return null;
+  const handle = view.subject;
+  if (handle === null) return null;
+  const days = view.said?.days ?? { from: view.today, until: view.today };
+  const reason = view.rest.find(({ concepts }) => concepts.has('ill'))?.text ?? null;
+  return days.until < view.today ? null : { kind: 'cannot-go', handle, days, system: null, reason };
 }
 
 function hinderedDays(view: ClauseView, isNobody: boolean): Days | null {

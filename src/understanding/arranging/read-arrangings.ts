@@ -46,15 +46,52 @@ export function readArrangings(text: string, context: Context, asked: ArrangingA
     isAboutSupply ||= isOfSupply(clause, lexicon);
     const isBareBack = isAboutSupply && view.has('back') && view.subject === null;
     const isTold = isReport(clause, lexicon) || isOfSupply(clause, lexicon) || isBareBack;
-    const settled = isTold ? null : readClause(view, isCoverMeant);
-    const read = withDaysOf(last, settled) ?? answered(view, asked);
-    if (read) arrangings.push(read);
+    const settled = isTold ? [] : readAll(clause, context, isCoverMeant);
+    const first = withDaysOf(last, settled[0] ?? null) ?? answered(view, asked);
+    const isStory = last?.kind === 'back' && view.has('how-it-went');
+    if (first) arrangings.push(ofSystemBefore(first, left), ...settled.slice(1));
+    else if (last && isDayOfReturn(last, view)) {
+      const { kind, handle } = last;
+      arrangings[arrangings.length - 1] = { kind, handle, on: view.said!.days.from };
+    } else if (isStory) continue;
     else if (last && isReasonOf(last, view, left)) {
       arrangings[arrangings.length - 1] = { ...last, reason: wordsOf(clause, folded) };
     } else left.push(clause);
   }
   if (arrangings.length === 0) return nothing;
   return { arrangings, rest: restOf(left, folded) };
+}
+
+/** What a clause settles, for each of the days that it names: `I can do Sat and Sun`. */
+function readAll(clause: Clause, context: Context, isCoverMeant: boolean): readonly Arranging[] {
+  const view = new ClauseView(clause, context);
+  const read = readClause(view, isCoverMeant);
+  if (!read) return [];
+  const others = view.daysBesides;
+  if (others.length === 0 || !eachOfDays.includes(read.kind)) return [read];
+  const more = others.map((pieces) =>
+    readClause(new ClauseView({ ...clause, pieces }, context), isCoverMeant),
+  );
+  return more.every((each) => each?.kind === read.kind) ? [read, ...(more as Arranging[])] : [];
+}
+
+/** Kinds that hold for each of the days named. */
+const eachOfDays: readonly Arranging['kind'][] = ['cannot-go', 'can-go', 'covers', 'claim'];
+
+/** `the bench is low, I do it tonight`: what stands right before, in the same message. */
+function ofSystemBefore(read: Arranging, left: readonly Clause[]): Arranging {
+  if (read.kind !== 'claim' || !read.isIt) return read;
+  const named = new Set(left.flatMap(({ pieces }) => pieces.flatMap(({ system }) => system ?? [])));
+  return named.size === 1 ? { ...read, system: [...named][0]! } : read;
+}
+
+/** `we're coming home early, the 22nd`. */
+function isDayOfReturn(
+  last: Arranging,
+  view: ClauseView,
+): last is Extract<Arranging, { kind: 'back' }> {
+  if (last.kind !== 'back' || last.on !== null || view.isQuestion || !view.said) return false;
+  return view.rest.every(({ concepts, isStrange }) => !isStrange && concepts.size > 0);
 }
 
 /** `all done except the bench which I do tonight`: first of all it tells what was done. */

@@ -5,7 +5,10 @@ import { canGoAfterAll, cannotGo } from './hindrance.ts';
 
 /** What a clause settles; null: nothing. `isExpected`: who covers was just asked. */
 export function readClause(view: ClauseView, isCoverAsked: boolean): Arranging | null {
+  const later = laterToday(view);
+  if (later) return later;
   if (view.hasFigures || view.has('condition')) return null;
+  if (view.has('when-is')) return whenBack(view);
   return (
     asked(view) ??
     away(view) ??
@@ -20,8 +23,31 @@ export function readClause(view: ClauseView, isCoverAsked: boolean): Arranging |
   );
 }
 
+/** `not before 8 tonight`, `nicht vor 20 Uhr heute Abend`: goes today, in the evening. */
+function laterToday(view: ClauseView): Arranging | null {
+  const { said, today } = view;
+  const isHeldBack = view.has('not-before') || (view.has('cannot') && view.has('before'));
+  if (!isHeldBack || !said?.isEvening || said.days.from !== today || view.isQuestion) return null;
+  const hours = view.rest.flatMap(({ number }) => number ?? []);
+  const isHour = hours.length <= 1 && hours.every((hour) => hour >= 1 && hour <= 24);
+  if (!isHour || view.strangers > 1 || view.systems.length > 1) return null;
+  const [system = null] = view.systems;
+  const { days, isEvening } = said;
+  return { kind: 'claim', handle: view.subject ?? view.me, system, duty: null, days, isEvening };
+}
+
+/** `when is Ines back`, `wann kommt Karin wieder`. */
+function whenBack(view: ClauseView): Arranging | null {
+  const [handle] = view.members;
+  const isReturn = view.has('back', 'go') || view.has('away');
+  if (handle === undefined || !isReturn || view.strangers > 0 || view.systems.length > 0)
+    return null;
+  return { kind: 'when-back', handle };
+}
+
 function asked(view: ClauseView): Arranging | null {
   const days = view.said?.days ?? null;
+  if (view.has('back') && view.starts('is') && view.members.length === 1) return whenBack(view);
   if (view.starts('who-goes') && view.strangers === 0) return { kind: 'who-goes', days };
   if (view.starts('how-to') && view.duty !== null) {
     return { kind: 'how-to', system: view.systems[0] ?? null, duty: view.duty };
@@ -71,7 +97,10 @@ function back(view: ClauseView): Arranging | null {
       ),
   );
   if (!fits) return null;
-  return { kind: 'back', handle: view.subject ?? view.me, on: view.said?.days.from ?? null };
+  const isToCome = view.has('will', 'self-will');
+  const handle = view.subject ?? view.me;
+  if (view.said === null && isToCome) return { kind: 'back', handle, on: null, isToCome };
+  return { kind: 'back', handle, on: view.said?.days.from ?? null };
 }
 
 function givenBack(view: ClauseView): Arranging | null {
@@ -123,7 +152,8 @@ function claimed(view: ClauseView): Arranging | null {
     view.starts('will', 'can') ||
     (view.has('self') && view.said !== null && !startsBare(view)) ||
     (named !== undefined && (view.has('will', 'can', 'do', 'to-somebody') || view.said !== null));
-  const object = view.systems.length > 0 || view.has('all-of-it');
+  const isItAlone = view.has('it') && view.strangers === 0;
+  const object = view.systems.length > 0 || view.has('all-of-it') || isItAlone;
   if (!isOffered || !object || view.systems.length > 1) return null;
   if (view.isQuestion && named === undefined) return null;
   const { days, isEvening } = view.said ?? {
@@ -131,6 +161,7 @@ function claimed(view: ClauseView): Arranging | null {
     isEvening: false,
   };
   if (days.from < view.today) return null;
+  const isIt = view.systems.length === 0 && view.has('it');
   const isAny =
     view.has('do', 'to-somebody') && !view.has('top-up', 'change', 'clean', 'calibrate', 'dose');
   return {
@@ -140,6 +171,7 @@ function claimed(view: ClauseView): Arranging | null {
     duty: isAny ? null : view.duty,
     days,
     isEvening,
+    ...(isIt ? { isIt } : {}),
   };
 }
 
@@ -149,17 +181,24 @@ function startsBare(view: ClauseView): boolean {
 }
 
 function covered(view: ClauseView, isCoverAsked: boolean): Arranging | null {
-  if (view.isQuestion || view.has('past', 'cannot') || view.systems.length > 0) return null;
+  if (view.isQuestion && !isRequest(view)) return null;
+  if (view.has('past', 'cannot') || view.systems.length > 0) return null;
   const days = view.said?.days ?? null;
-  const goes = view.has('go', 'cover');
-  const named = [...view.goers, ...(view.has('self', 'self-will') && goes ? [view.me] : [])];
+  // `I'll do Monday`: what is done is the day.
+  const goes =
+    view.has('go', 'cover') || (view.has('do') && (days !== null || view.replaced.length > 0));
+  const isSelf = view.has('self', 'self-will') && !isRequest(view);
+  const named = [...view.goers, ...(isSelf && goes ? [view.me] : [])];
   if (named.length > 0 && view.strangers === 0) {
     if (isInstead(view)) {
       // `for Priya` is for today, where no day is said.
       const ofToday = view.replaced.length > 0 ? { from: view.today, until: view.today } : null;
       return { kind: 'covers', handles: named, days: days ?? ofToday, isInstead: true };
     }
-    if (goes && (days || isCoverAsked)) return { kind: 'covers', handles: named, days };
+    if (goes && (days || isCoverAsked)) {
+      const isOwn = days !== null && view.has('mine') && !isSelf;
+      return { kind: 'covers', handles: named, days, ...(isOwn ? { isOwn } : {}) };
+    }
     const bare = view.rest.every(
       ({ member, concepts }) =>
         member !== null ||
@@ -177,6 +216,11 @@ function covered(view: ClauseView, isCoverAsked: boolean): Arranging | null {
   if (!isCoverAsked || named.length > 0 || view.strangers > 0) return null;
   if (view.has('nobody')) return { kind: 'covers', handles: [], days };
   return view.has('everybody', 'in-turn') ? { kind: 'covers', handles: ['*'], days } : null;
+}
+
+/** `can Olli take my Monday?`: somebody is asked to go on a day. */
+function isRequest(view: ClauseView): boolean {
+  return view.starts('can', 'will') && view.goers.length === 1 && view.said !== null;
 }
 
 /** `I'll go for Priya today`, `only Priya after all`: a turn taken over, or handed back. */
@@ -198,6 +242,8 @@ const saidWithTurns: readonly ArrangingConcept[] = [
   'instead-of',
   'go',
   'cover',
+  'do',
+  'from',
   'can',
   'will',
   'is',

@@ -24,6 +24,20 @@ export type ArrangingConcept =
   | 'in-turn'
   | 'away'
   | 'back'
+  /** Asks for the day of what follows: when is Ines back. */
+  | 'when-is'
+  /** How the absence went. */
+  | 'how-it-went'
+  /** Goes no more at all. */
+  | 'gives-up'
+  /** Of somebody: cannot go now. */
+  | 'ill'
+  /** What is somebody's to do: my days, my turns. */
+  | 'own-turns'
+  /** Before a day: the speaker's. */
+  | 'mine'
+  /** What was spoken of last. */
+  | 'it'
   | 'past'
   | 'condition'
   | 'from'

@@ -84,6 +84,34 @@ export function readChore(words: readonly Token[], world: WishWorld): string | u
   return fitting.length === 1 ? fitting[0]!.name : undefined;
 }
 
+/** A chore by some of its words, in any order or in one: `the windows`, `filter cleaning`, `Filterreinigung`. */
+export function readSomeChore(words: readonly Token[], world: WishWorld): string | undefined {
+  const exact = readChore(words, world);
+  if (exact !== undefined) return exact;
+  const said = meaningOf(words, world).filter((word) => word.length >= shortestHint);
+  // What is called so is a system, and no chore of it.
+  if (said.length === 0 || readSystem(words, world) !== undefined) return undefined;
+  const fitting = world.greenhouse.chores.filter(({ name }) => {
+    const known = wordsOf(name.toLowerCase()).filter((word) => !isArticle(word, world));
+    const isOfIt = (word: string): boolean =>
+      known.some((each) => isWordOf(word, each, world) || isDeed(word, each, world));
+    return said.every(isOfIt) || said.every((word) => isJoinedOf(word, known));
+  });
+  return fitting.length === 1 ? fitting[0]!.name : undefined;
+}
+
+const shortestHint = 3;
+const shortestStem = 4;
+const longestStem = 6;
+
+/** `filterreinigung` is made of `filter` and `reinigen`. */
+function isJoinedOf(said: string, known: readonly string[]): boolean {
+  const stems = known
+    .filter(({ length }) => length >= shortestStem)
+    .map((word) => word.slice(0, longestStem));
+  return stems.length > 1 && stems.every((stem) => said.includes(stem));
+}
+
 /** `tying` for `tie`. */
 function isDeed(said: string, known: string, { words }: WishWorld): boolean {
   return words.deedForms.some(

@@ -87,7 +87,8 @@ class Slots {
       | 'product'
       | 'other',
   ): string {
-    return this.#found.get(slot) as string;
+    return (this.#found.get(slot) ??
+      (slot === 'chore' ? this.#found.get('somechore') : undefined)) as string;
   }
 
   get system(): SystemId {
@@ -144,6 +145,14 @@ function wishOf(kind: WishKind, slots: Slots, world: WishWorld): Wish {
   switch (kind) {
     case 'set-up':
       return { kind: 'guide', of: 'greenhouse' };
+    case 'move-last-chore':
+      return { kind: 'chore-spoken-of', everyDays: slots.number('interval') };
+    case 'drop-last-chore':
+      return { kind: 'chore-spoken-of', everyDays: null };
+    case 'ask-chores':
+      return { kind: 'chores', name: null };
+    case 'ask-one-chore':
+      return { kind: 'chores', name: slots.text('chore') };
     case 'add-system':
       return { kind: 'guide', of: 'system' };
     case 'ask-stock':
@@ -198,9 +207,16 @@ function wishOf(kind: WishKind, slots: Slots, world: WishWorld): Wish {
   }
 }
 
+/** Days; shown with the question whether to add it, where nobody said how often. */
+const usualInterval = 7;
+
 type ChangeKind = Exclude<
   WishKind,
   | 'set-up'
+  | 'move-last-chore'
+  | 'drop-last-chore'
+  | 'ask-chores'
+  | 'ask-one-chore'
   | 'add-system'
   | 'ask-stock'
   | 'ask-one-stock'
@@ -229,10 +245,12 @@ type ChangeKind = Exclude<
 
 function changeOf(kind: ChangeKind, slots: Slots, world: WishWorld): SetUpChange {
   switch (kind) {
-    case 'add-chore': {
+    case 'add-chore':
+    case 'add-chore-at':
+    case 'add-chore-unsaid': {
       const name = slots.text('task');
-      const system = systemOfTask(name, world);
-      const everyDays = slots.number('interval');
+      const system = kind === 'add-chore-at' ? slots.system : systemOfTask(name, world);
+      const everyDays = kind === 'add-chore-unsaid' ? usualInterval : slots.number('interval');
       return { kind: 'chore-added', chore: { name, system, everyDays, lastDoneOn: null } };
     }
     case 'move-chore':

@@ -12,6 +12,10 @@ import type { StockSaid } from '../statement.ts';
 /** What a member wants changed or told about the household's set-up, stock and season. */
 export type Wish =
   | { readonly kind: 'change'; readonly change: SetUpChange }
+  /** How often the chore spoken of last is to be done; null: no more. */
+  | { readonly kind: 'chore-spoken-of'; readonly everyDays: number | null }
+  /** The household's chores, or one of them by its name. */
+  | { readonly kind: 'chores'; readonly name: string | null }
   | { readonly kind: 'guide'; readonly of: 'greenhouse' | 'system' }
   /** product null: everything. */
   | { readonly kind: 'stock'; readonly product: string | null }
@@ -65,6 +69,12 @@ export interface About {
 
 export type WishKind =
   | 'add-chore'
+  | 'add-chore-at'
+  | 'add-chore-unsaid'
+  | 'move-last-chore'
+  | 'drop-last-chore'
+  | 'ask-chores'
+  | 'ask-one-chore'
   | 'move-chore'
   | 'drop-chore'
   | 'add-system'

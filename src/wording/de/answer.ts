@@ -9,6 +9,7 @@ import { helpAnswer, introduction, unknownAnswer } from './help-answer.ts';
 import { householdText } from './household-news.ts';
 import { howFullAnswer } from './how-full.ts';
 import { changedText } from './keeping/change-text.ts';
+import { choresText } from './keeping/chores-text.ts';
 import { notesText } from './keeping/notes-text.ts';
 import { seasonText } from './keeping/season-text.ts';
 import { openedAnswer, rainAnswer, stockAnswer } from './keeping/stock-text.ts';
@@ -38,6 +39,8 @@ export function answerText(answer: Answer, s: Speaker): string {
       return openedAnswer(answer, s);
     case 'season':
       return seasonText(answer, s);
+    case 'chores':
+      return choresText(answer.chores, s);
     case 'rain':
       return rainAnswer(answer, s);
     case 'notes':
@@ -53,6 +56,7 @@ export function answerText(answer: Answer, s: Speaker): string {
     case 'photo':
     case 'no-such-duty':
     case 'nobody-away':
+    case 'back-when':
     case 'danger':
       return familyAnswer(answer, s);
     case 'due':

@@ -44,9 +44,21 @@ export function familyAnswer(answer: FamilyAnswer, s: Speaker): string {
       return `Für welches System? Zum Beispiel „wie fülle ich ${s.greenhouse.systems[0]?.name ?? 'die Wanne'} auf“.`;
     case 'danger':
       return dangerAnswer(answer.of, answer.told, s);
+    case 'back-when':
+      return backWhenText(answer, s);
     case 'nobody-away':
       return 'Niemand ist verreist. Sag zum Beispiel „von Freitag bis zum 16. weg“.';
   }
+}
+
+/** Whoever is away may come back sooner: what to say then. */
+function backWhenText(
+  { handle, until }: Extract<FamilyAnswer, { kind: 'back-when' }>,
+  s: Speaker,
+): string {
+  if (until === null)
+    return `${whoDoes(handle, 'bist', 'ist', s)} nicht verreist, soviel ich weiß.`;
+  return `${whoDoes(handle, 'bist', 'ist', s)} bis ${s.fullDay(until)} weg. Für einen anderen Tag sag zum Beispiel „am Freitag zurück“; „wieder da“, sobald es so weit ist.`;
 }
 
 /** The caption of a photo. */

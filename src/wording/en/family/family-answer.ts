@@ -6,7 +6,7 @@ import { awayPlanText } from './away-plan.ts';
 import { homeComingText } from './home-coming.ts';
 import { howToText } from './how-to.ts';
 import { myTurnsText, rosterText } from './roster.ts';
-import { settledSentence, settledText } from './settled.ts';
+import { settledSentence, settledText, whoDoes } from './settled.ts';
 
 /** Who goes when, what an absence needs, how a duty is done. */
 export function familyAnswer(answer: FamilyAnswer, s: Speaker): string {
@@ -43,9 +43,20 @@ export function familyAnswer(answer: FamilyAnswer, s: Speaker): string {
       return `For which system? For example “how do I top up ${s.greenhouse.systems[0]?.name ?? 'the bench'}”.`;
     case 'danger':
       return dangerAnswer(answer.of, answer.told, s);
+    case 'back-when':
+      return backWhenText(answer, s);
     case 'nobody-away':
       return 'Nobody is away. Tell me for example “away from Friday to the 16th”.';
   }
+}
+
+/** Whoever is away may come back sooner: what to say then. */
+function backWhenText(
+  { handle, until }: Extract<FamilyAnswer, { kind: 'back-when' }>,
+  s: Speaker,
+): string {
+  if (until === null) return `${whoDoes(handle, 'are', 'is', s)} not away, as far as I know.`;
+  return `${whoDoes(handle, 'are', 'is', s)} away until ${s.fullDay(until)}. For another day, say for example “back on Friday”; “we're back” once it is so.`;
 }
 
 /** The caption of a photo. */
