@@ -108,6 +108,42 @@ describe('The set-up in words', () => {
   });
 });
 
+describe('One more system', () => {
+  it('is set up from half sentences, and what is not known is explained or suggested', async () => {
+    const said = await answers(
+      'ines',
+      'add another system',
+      'dont know',
+      'its a raft thing, in the corner',
+      'the corner',
+      'about 80 litres',
+      '30 cm deep i think',
+      'yes',
+      '12 lettuces',
+    );
+    expect(said[0]).not.toContain('first');
+    expect(said[1]).toContain('stands still in jars');
+    expect(said[2]).toContain('What do you call it?');
+    expect(said.at(-1)).toContain('New system the corner: 80 L to the brim, 30 cm deep');
+  });
+
+  it('is set up in German', async () => {
+    const said = await answers(
+      'max',
+      'noch ein System',
+      'so ein Floß, steht hinten',
+      'Ecke',
+      'etwa 80 Liter',
+    );
+    expect(said.at(-1)).toContain('Wie tief ist das Wasser in Ecke');
+  });
+
+  it('leaves reports in between what they are', async () => {
+    const said = await answers('ines', 'add a system', 'jars 5 cm down');
+    expect(said[1]).toContain('Logged for Jar shelf');
+  });
+});
+
 describe('Who comes only in the evening', () => {
   it.each([
     ['tomas', 'not before 8 tonight', 'You take the round tonight'],

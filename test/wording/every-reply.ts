@@ -321,6 +321,7 @@ const guideProblems: OfEach<GuideProblem> = {
   'low-above-brim': { kind: 'low-above-brim' },
   needed: { kind: 'needed' },
   'out-of-bounds': { kind: 'out-of-bounds' },
+  'which-method': { kind: 'which-method' },
   'nothing-before': { kind: 'nothing-before' },
 };
 

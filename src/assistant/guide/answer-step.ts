@@ -45,7 +45,7 @@ export function answerStep(
       if (answer.kind === 'finish' || (answer.kind === 'skip' && now.step === 'another')) {
         return now.systems.length > 0 ? next({ ...now, step: 'summary' }) : problem('needed');
       }
-      if (answer.kind !== 'method') return problem('not-understood');
+      if (answer.kind !== 'method') return problem('which-method');
       return next({
         ...now,
         step: 'system-name',

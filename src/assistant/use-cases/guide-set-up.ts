@@ -42,13 +42,20 @@ export function hearGuide(handling: Handling, text: string, around: Surroundings
   const greenhouse = handling.spoken;
   const { step } = guide.now;
   const answer = readGuideAnswer(step, text, greenhouse, member, handling.nowMs);
-  const isFree = answer?.kind === 'text';
+  const isFree = answer?.kind === 'text' || (answer?.kind === 'method' && answer.isInPassing);
   if ((!answer || isFree) && mend(handling, guide, text)) return true;
   if ((!answer || isFree) && isAboutWork(handling, text, around)) return false;
-  if (!answer && readWish(text, greenhouse, member, handling.nowMs)) return false;
+  const wish = answer ? null : readWish(text, greenhouse, member, handling.nowMs);
+  // `what is that?` is about the question that is open.
+  if (wish && wish.kind !== 'introduction') return false;
   if (answer) take(handling, guide, answer);
-  else ask(handling, guide, { kind: step === 'place' ? 'unknown-place' : 'not-understood' });
+  else ask(handling, guide, { kind: misunderstood(step) });
   return true;
+}
+
+function misunderstood(step: GuideStep['kind']): GuideProblem['kind'] {
+  if (step === 'place') return 'unknown-place';
+  return step === 'method' ? 'which-method' : 'not-understood';
 }
 
 /** `wait, it's 200 not 20`: takes the answer just given for another; false: it was not that. */
@@ -125,7 +132,9 @@ function ask(handling: Handling, guide: Guide, problem: GuideProblem | null = nu
     guide: { ...guide, askedAtMs: handling.nowMs },
   };
   const { greenhouse } = handling.standing;
-  const step = askedStep(guide.now, greenhouse, preview(handling, guide));
+  const asked = askedStep(guide.now, greenhouse, preview(handling, guide));
+  // One more system is no first of several.
+  const step = asked.kind === 'method' && guide.of === 'system' ? { ...asked, position: 2 } : asked;
   const questionId = `q${handling.nextOutgoingNo}`;
   handling.say(
     {

@@ -23,6 +23,8 @@ export type GuideStepKind = GuideStep['kind'];
 /** Why an answer could not be taken. */
 export type GuideProblem =
   | { readonly kind: 'not-understood' }
+  /** How it grows, told so that somebody who knows none of the words can see it. */
+  | { readonly kind: 'which-method' }
   | { readonly kind: 'unknown-place' }
   | { readonly kind: 'name-taken' }
   | { readonly kind: 'low-above-brim' }

@@ -19,7 +19,8 @@ export type GuideAnswer =
   | { readonly kind: 'place'; readonly town: Town }
   | { readonly kind: 'time'; readonly time: LocalTime }
   | { readonly kind: 'meters'; readonly measures: readonly ('ph' | 'ec')[] }
-  | { readonly kind: 'method'; readonly method: Method }
+  /** `isInPassing`: a word of what may be about something else. */
+  | { readonly kind: 'method'; readonly method: Method; readonly isInPassing?: true }
   /** Litres or cm. */
   | { readonly kind: 'amount'; readonly value: number }
   | { readonly kind: 'plants'; readonly crop: string | null; readonly plants: number };
@@ -46,13 +47,13 @@ export function readGuideAnswer(
 const steeringAt: Readonly<Record<GuideStepKind, readonly Steering[]>> = {
   name: ['skip'],
   place: ['skip'],
-  morning: ['skip'],
+  morning: ['skip', 'yes'],
   meters: ['skip'],
-  method: ['finish'],
+  method: ['finish', 'skip'],
   'system-name': ['skip'],
   brim: ['skip'],
-  depth: ['skip'],
-  low: ['skip'],
+  depth: ['skip', 'yes'],
+  low: ['skip', 'yes'],
   plants: ['skip'],
   another: ['finish', 'skip'],
   summary: ['yes', 'no'],
@@ -63,7 +64,9 @@ function steeringOf(step: GuideStepKind, { tokens, words }: WishWorld): GuideAns
   if (said === '') return null;
   for (const steering of ['back', 'anew', 'stop', ...steeringAt[step]] as const) {
     if (steering === 'none') continue;
-    if (words.steering[steering].some((word) => isSaid(said, word))) return { kind: steering };
+    if (!words.steering[steering].some((word) => isSaid(said, word))) continue;
+    // To what is suggested.
+    return { kind: steering === 'yes' && step !== 'summary' ? 'skip' : steering };
   }
   return null;
 }
@@ -97,11 +100,11 @@ function valueOf(step: GuideStepKind, text: string, world: WishWorld): GuideAnsw
       return methodOf(said, words);
     case 'brim':
     case 'low': {
-      const value = readLitres(tokens, world);
+      const value = amountIn(tokens, world, readLitres);
       return value === undefined ? null : { kind: 'amount', value };
     }
     case 'depth': {
-      const value = readCm(tokens, world);
+      const value = amountIn(tokens, world, readCm);
       return value === undefined ? null : { kind: 'amount', value };
     }
     case 'plants':
@@ -162,6 +165,19 @@ function metersOf(said: string, { meters, steering }: WishWords): GuideAnswer | 
   return fits(steering.none) ? { kind: 'meters', measures: [] } : null;
 }
 
+/** `about 80`, `30 cm deep i think`: the one number, with its unit where more is said than that it is about so. */
+function amountIn(
+  tokens: readonly Token[],
+  world: WishWorld,
+  read: (words: readonly Token[], world: WishWorld) => number | undefined,
+): number | undefined {
+  const whole = read(withoutLead(tokens, world.lexicon.own.vocabulary.words.about), world);
+  const at = tokens.findIndex(({ kind }) => kind === 'number');
+  const isOnly = tokens.filter(({ kind }) => kind === 'number').length === 1;
+  if (whole !== undefined || !isOnly) return whole;
+  return at + 1 < tokens.length ? read(tokens.slice(at, at + 2), world) : undefined;
+}
+
 /** By its name, a word of it, or its number in the list. */
 function methodOf(said: string, words: WishWords): GuideAnswer | null {
   const byNumber = /^[1-6]$/.test(said) ? methods[Number(said) - 1] : undefined;
@@ -171,7 +187,16 @@ function methodOf(said: string, words: WishWords): GuideAnswer | null {
       (each) =>
         each === said.replaceAll(' ', '') || words.methods[each].some((name) => isSaid(said, name)),
     );
-  return method ? { kind: 'method', method } : null;
+  return method ? { kind: 'method', method } : methodNamedIn(said, words);
+}
+
+/** `its a raft thing in the corner`: one way of growing is named among other words. */
+function methodNamedIn(said: string, words: WishWords): GuideAnswer | null {
+  const named = methods.filter((each) =>
+    words.methods[each].some((name) => ` ${said} `.includes(` ${wordsOf(name).join(' ')} `)),
+  );
+  const [method] = named;
+  return method && named.length === 1 ? { kind: 'method', method, isInPassing: true } : null;
 }
 
 /** `12 lettuces`, `lettuce, 12`, `12`, `none`. */

@@ -68,7 +68,9 @@ function summaryText(
 function problemText({ kind }: GuideProblem): string {
   switch (kind) {
     case 'not-understood':
-      return 'Das habe ich nicht verstanden.';
+      return 'Das habe ich nicht verstanden. „stopp“ beendet es.';
+    case 'which-method':
+      return 'Schau, woher die Wurzeln ihr Wasser haben: Es steigt und läuft von selbst ab (1), steht in Wannen oder unter einem Floß mit Luftblasen (2), läuft dünn durch Rinnen (3), steht still in Gläsern oder Kisten (4), tropft (5) oder wird gesprüht (6). „stopp“ beendet es.';
     case 'unknown-place':
       return 'Die Stadt kenne ich nicht. Eine größere in der Nähe genügt.';
     case 'name-taken':

@@ -68,7 +68,9 @@ function summaryText(
 function problemText({ kind }: GuideProblem): string {
   switch (kind) {
     case 'not-understood':
-      return 'I did not understand that.';
+      return 'I did not understand that. “stop” ends this.';
+    case 'which-method':
+      return 'Look where the roots get their water: it rises and drains by itself (1), stands in tubs or under a raft with air bubbling through (2), runs thinly along gutters (3), stands still in jars or boxes (4), drips (5), or is sprayed (6). “stop” ends this.';
     case 'unknown-place':
       return 'I do not know that town. A bigger one nearby will do.';
     case 'name-taken':
