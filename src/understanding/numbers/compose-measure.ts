@@ -90,7 +90,7 @@ function isLabelled(lead: Lead | null): boolean {
 /** `ph six one`, `EC zwei vier`: two digits spoken after the word of a reading, and nothing that they could count. */
 function inDigits(reading: Reading, at: number, core: Core): Core {
   const end = at + core.length;
-  const second = phraseAt(reading, end, 1)?.value.number ?? null;
+  const second = phraseWithin(reading, end, 1)?.value.number ?? null;
   const isDigit = (value: number | null) => value !== null && value > 0 && value < 10;
   if (!core.inWords || !core.whole || !isDigit(core.values[0]!) || !isDigit(second)) return core;
   const next = reading.tokens[end + 1];

@@ -59,7 +59,7 @@ export function coreAt(reading: Reading, at: number): Core | null {
 function phraseUpToRange(reading: Reading, at: number): Match<Word> | null {
   const phrase = phraseAt(reading, at);
   if (phrase === null || phrase.length < 2 || phrase.value.clockTurn === null) return phrase;
-  const low = phraseAt(reading, at, 1);
+  const low = phraseWithin(reading, at, 1);
   const number = low?.value.number ?? null;
   const high = number === null ? null : coreAt(reading, at + phrase.length);
   if (!high || number === null || high.values[0]! <= number) return phrase;
