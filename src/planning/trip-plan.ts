@@ -56,13 +56,6 @@ const HARM: Readonly<Record<Method, number>> = {
   aeroponic: 1.5,
 };
 
-/** A system this likely to run low before the next visit is not safe. Common practice has no figure. */
-export const UNSAFE_CHANCE: Readonly<Record<RiskSetting, number>> = {
-  careful: 0.05,
-  normal: 0.1,
-  relaxed: 0.25,
-};
-
 /** What is asked for is more than the room expected by this many standard deviations. */
 const ENOUGH_SDS = 1.3;
 /** Less room than this share of the usable litres is not worth carrying a can for. */
@@ -78,7 +71,7 @@ export function planTopUps(question: TripQuestion): readonly TopUpPlan[] {
     const due = firstDayDue(some, daysAFill, canGo, tripsALowDay);
     if (backInDays >= canGo.length) return due;
     // No sooner than without the return, since what is known then may spare the trip.
-    return Math.max(due ?? backInDays, firstTripBefore(backInDays, some, question, tripsALowDay));
+    return Math.max(due ?? backInDays, firstTripBefore(backInDays, some, canGo, tripsALowDay));
   };
   const goesToday = firstDue(systems) === 0;
   const harms = systems.map((system) => harmOfLeaving([system], lowByVisit, 0, canGo));
@@ -150,12 +143,11 @@ function firstDayDue(
 function firstTripBefore(
   backInDays: number,
   systems: readonly TripSystem[],
-  { canGo, risk }: TripQuestion,
+  canGo: readonly boolean[],
   tripsALowDay: number,
 ): number {
-  const stretches = (chances: Chances) =>
-    costOfStretches(systems, chances, backInDays, tripsALowDay, UNSAFE_CHANCE[risk]);
-  const [asItIs, filled] = [stretches(lowByVisit), stretches(lowByVisitIfFilled)];
+  const asItIs = costOfStretches(systems, lowByVisit, backInDays, tripsALowDay);
+  const filled = costOfStretches(systems, lowByVisitIfFilled, backInDays, tripsALowDay);
   /** By day: what a trip on it is to cost, with all that follows. */
   const costs: number[] = [];
   const best = (stretches: readonly number[], since: number, first: number) => {
@@ -172,21 +164,20 @@ function firstTripBefore(
   return best(asItIs, 0, 0).next;
 }
 
-/** By its length in days: what a stretch without a trip costs; one that is not safe, a trip more than any. */
+/** By its length in days: what a stretch without a trip is expected to cost. */
 function costOfStretches(
   systems: readonly TripSystem[],
   chances: Chances,
   longest: number,
   tripsALowDay: number,
-  unsafeChance: number,
 ): readonly number[] {
   const costs = [0];
-  let harm = 0;
   for (let day = 1; day <= longest; day += 1) {
-    const low = systems.map((system) => chances(system)[day] ?? 1);
-    harm += low.reduce((sum, chance, i) => sum + HARM[systems[i]!.method] * chance, 0);
-    const isSafe = low.every((chance) => chance <= unsafeChance);
-    costs.push(harm * tripsALowDay + (isSafe ? 0 : 1));
+    const harm = systems.reduce(
+      (sum, system) => sum + HARM[system.method] * (chances(system)[day] ?? 1),
+      0,
+    );
+    costs.push(costs[day - 1]! + harm * tripsALowDay);
   }
   return costs;
 }

@@ -1,10 +1,11 @@
 import type { WaterBelief } from '../../estimation/water-belief.ts';
 import type { WaterOutlook } from '../../estimation/water-outlook.ts';
+import type { RiskSetting } from '../../greenhouse/greenhouse.ts';
 import { daysBetween, instantOf, type LocalDate, plusDays } from '../../greenhouse/local-time.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import { beliefOf } from '../../logbook/water-fold.ts';
 import type { DutyLine } from '../duty-line.ts';
-import { planTopUps, UNSAFE_CHANCE } from '../trip-plan.ts';
+import { planTopUps } from '../trip-plan.ts';
 import { visitAfterRoundMs } from '../water-outlooks.ts';
 import type { AwayQuestion } from './away-question.ts';
 import { type Filling, filled, foresee, worthACan } from './away-water.ts';
@@ -23,6 +24,12 @@ export interface AwayRoute {
   readonly unsafe: readonly { readonly system: SystemId; readonly from: LocalDate }[];
 }
 
+/** A system this likely to run low before the next visit is not safe; whoever risks more is told later. */
+const UNSAFE_CHANCE: Readonly<Record<RiskSetting, number>> = {
+  careful: 0.05,
+  normal: 0.1,
+  relaxed: 0.25,
+};
 /** Looked at past the end, so that the last trip is weighed against later ones. */
 const BEYOND_DAYS = 8;
 
@@ -35,7 +42,10 @@ interface Stage {
   readonly earliest: 0 | 1;
 }
 
-/** One trip after the other; each goes as late as the daily plan would, and fills what has room. */
+/**
+ * One trip after the other; each goes as late as the daily plan would if nobody came back, and fills
+ * what has room: what is promised is safe, and the last trip may turn out to be spared.
+ */
 export function tripsOf(
   question: AwayQuestion,
   first: LocalDate,
@@ -81,7 +91,7 @@ function outlooksOf(stage: Stage, question: AwayQuestion, days: number): readonl
 function nextTrip(
   { date, earliest }: Stage,
   outlooks: readonly WaterOutlook[],
-  { board, roster, until }: AwayQuestion,
+  { board, roster }: AwayQuestion,
 ): number | null {
   const { systems, risk } = board.greenhouse;
   const visits = outlooks[0]?.lowByVisit ?? [];
@@ -97,7 +107,6 @@ function nextTrip(
     })),
     canGo,
     risk,
-    backInDays: daysBetween(date, until) + 1,
   });
   const days = plans.flatMap(({ dueInDays }) =>
     dueInDays === null ? [] : [Math.max(earliest, dueInDays)],
