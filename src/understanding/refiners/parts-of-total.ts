@@ -2,17 +2,19 @@ import type { Fact } from '../fact.ts';
 import type { Measure } from '../numbers/measure.ts';
 import { litresFactor } from '../numbers/quantity-of-measure.ts';
 import { clauseHas, type Frame, isMeasure, namesIn } from '../reading/frame.ts';
+import { means } from '../reading/term.ts';
 
 /** Parts told in round numbers may miss their total by this share of it. */
 const MISS_SHARE = 0.02;
 
 /**
- * `20 ml A in all, 10 dwc and 10 bench`: the parts are what was given, and the total is none of them. A total
- * whose parts do not make it up is asked about.
+ * `20 ml A in all, 10 dwc and 10 bench`, `of the 20 ml A 10 dwc and 10 bench`, `20 ml A, 10 dwc and 10 bench`: the
+ * parts are what was given, and the total is none of them. A total said to be one is asked about where its parts do
+ * not make it up.
  */
 export function withParts(frame: Frame, facts: readonly Fact[]): Fact[] {
   return facts.reduce<Fact[]>(
-    (read, fact) => (isTotal(frame, fact) ? parted(frame, read, fact) : read),
+    (read, fact) => (isTotal(frame, fact, facts) ? parted(frame, read, fact) : read),
     [...facts],
   );
 }
@@ -21,11 +23,7 @@ function parted(frame: Frame, facts: readonly Fact[], total: Fact): Fact[] {
   const parts = facts.filter((fact) => isPart(frame, fact, total));
   if (parts.length === 0) return [...facts];
   const { measure } = total.amount as { readonly measure: Measure };
-  const whole = measure.values[0] ?? 0;
-  const sum = parts.reduce((held, part) => held + inUnitOf(measure, partOf(part)), 0);
-  const makesUp =
-    parts.every((part) => hasItsOwnSystem(frame, part)) &&
-    Math.abs(sum - whole) <= MISS_SHARE * whole;
+  const makesUp = makeUp(frame, parts, total);
   return facts.flatMap((fact): Fact[] => {
     if (fact === total) return makesUp ? [] : [asked(total, measure)];
     if (!makesUp || !parts.includes(fact)) return [fact];
@@ -34,9 +32,22 @@ function parted(frame: Frame, facts: readonly Fact[], total: Fact): Fact[] {
       kind: 'measure' as const,
       measure: { ...own, unit: own.unit ?? measure.unit },
     };
+    // What it is of, is told by the total unless by itself.
+    if (fact.doubt == null) return [{ ...fact, amount }];
     const { at, from, to } = fact;
     return [{ ...total, amount, at, from, to, because: 'part of a total' }];
   });
+}
+
+/** Whether the parts, each of a system of its own, come to the total. */
+function makeUp(frame: Frame, parts: readonly Fact[], total: Fact): boolean {
+  const measure = partOf(total);
+  const whole = measure.values[0] ?? 0;
+  const sum = parts.reduce((held, part) => held + inUnitOf(measure, partOf(part)), 0);
+  return (
+    parts.every((part) => hasItsOwnSystem(frame, part, total)) &&
+    Math.abs(sum - whole) <= MISS_SHARE * whole
+  );
 }
 
 function asked(total: Fact, { written }: Measure): Fact {
@@ -44,12 +55,23 @@ function asked(total: Fact, { written }: Measure): Fact {
   return { ...total, doubt: { kind: 'shared-amount', quantity, amount: written } };
 }
 
-/** An amount beside which it says that it is all of it. */
-function isTotal(frame: Frame, { quantity, amount, from, each }: Fact): boolean {
+/** An amount that is said to be all of it, or that others after it come to. */
+function isTotal(frame: Frame, fact: Fact, facts: readonly Fact[]): boolean {
+  const { quantity, amount, from, each } = fact;
   if (each || (quantity !== 'dose' && quantity !== 'top-up' && quantity !== 'level')) return false;
   if (amount.kind !== 'measure' || amount.measure.unit === null) return false;
+  if (litresFactor(amount.measure) === null) return false;
   const clause = frame.clauses[frame.clauseOf[from]!]!;
-  return clauseHas(frame, clause, 'in-all') && litresFactor(amount.measure) !== null;
+  if (clauseHas(frame, clause, 'in-all') || isTakenFrom(frame, fact)) return true;
+  if (hasItsOwnSystem(frame, fact, fact)) return false;
+  const parts = facts.filter((other) => isPart(frame, other, fact));
+  return parts.length > 1 && makeUp(frame, parts, fact);
+}
+
+/** `of the 20 ml`, `von den 20 ml`. */
+function isTakenFrom({ terms }: Frame, { from }: Fact): boolean {
+  const before = means(terms[from - 1], 'article') ? from - 2 : from - 1;
+  return means(terms[before], 'of', 'from');
 }
 
 /** A later amount of the same breath: of the same kind, or one that nothing else says the meaning of. */
@@ -65,11 +87,13 @@ function isPart(frame: Frame, fact: Fact, total: Fact): boolean {
   );
 }
 
-/** It stands in a clause with one system and no other amount. */
-function hasItsOwnSystem(frame: Frame, { at }: Fact): boolean {
+/** It stands in a clause with one system and, but for the total, no other amount. */
+function hasItsOwnSystem(frame: Frame, { at }: Fact, total: Fact): boolean {
   const clause = frame.clauses[frame.clauseOf[at]!]!;
-  const measures = frame.terms.slice(clause.from, clause.to).filter((term) => isMeasure(term));
-  return measures.length === 1 && namesIn(frame, clause).length === 1;
+  const others = frame.places
+    .within(isMeasure, clause.from, clause.to)
+    .filter((i) => i !== at && (i < total.from || i > total.to));
+  return others.length === 0 && namesIn(frame, clause).length === 1;
 }
 
 function partOf({ amount }: Fact): Measure {

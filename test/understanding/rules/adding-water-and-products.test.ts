@@ -31,6 +31,15 @@ describe('top-ups', () => {
     'topped up the bench 3 cans then 2 cans, 6 in all': '? conflict',
     'topped up the bench 3 cans then 2 cans, 5 in all':
       'North bench top-up 30; North bench top-up 20',
+    'topped up 40 l. bench 25, gutters 15': 'North bench top-up 25; Gutter run top-up 15',
+    'of the 30 l, 20 went in the dwc and 10 in the bench':
+      'Bucket row top-up 20; North bench top-up 10',
+    'topped up 12 l in the dwc, 6 l in the bench and 6 l in the jars':
+      'Bucket row top-up 12; North bench top-up 6; Jar shelf top-up 6',
+    'added 20 ml A, 15 dwc and 5 bench':
+      'Bucket row dose 15 nutrient-a; North bench dose 5 nutrient-a',
+    'of the 20 ml A 15 went in the dwc and 5 in the bench':
+      'Bucket row dose 15 nutrient-a; North bench dose 5 nutrient-a',
     'topped up the gutters 18 l || the 18 l went into the buckets, not the gutters':
       'passed over: negation',
     "topped up the gutters 18 l || yesterday's 18 l went into the buckets, not the gutters":
