@@ -2,7 +2,7 @@ import type { DutyKind } from '../../greenhouse/duty.ts';
 import { type LocalDate, localDateOf } from '../../greenhouse/local-time.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { Context } from '../context.ts';
-import type { ArrangingConcept } from '../vocabulary/arranging-words.ts';
+import { type ArrangingConcept, dayJoiners } from '../vocabulary/arranging-words.ts';
 import type { Clause } from './clauses.ts';
 import { type DaysSaid, daysAt } from './days-said.ts';
 import type { Piece } from './piece.ts';
@@ -48,7 +48,7 @@ export class ClauseView {
     const before = pieces.slice(0, saidAt);
     let end = said.end;
     for (;;) {
-      const at = pieces.findIndex(({ text }, i) => i >= end && !joinsDays.has(text));
+      const at = pieces.findIndex(({ text }, i) => i >= end && !dayJoiners.has(text));
       const next = at <= end || at < 0 ? null : daysAt(pieces, at, today);
       if (!next) break;
       others.push([...before, ...pieces.slice(at, next.end)]);
@@ -104,18 +104,6 @@ export class ClauseView {
     return this.has('self', 'self-will', 'self-is') ? this.me : null;
   }
 }
-
-const joinsDays: ReadonlySet<string> = new Set([
-  'and',
-  'und',
-  'n',
-  'u',
-  '&',
-  '+',
-  'or',
-  'oder',
-  'plus',
-]);
 
 const duties: readonly (readonly [ArrangingConcept, DutyKind])[] = [
   ['calibrate', 'calibration'],

@@ -1,3 +1,4 @@
+import { clauseJoiners } from '../vocabulary/arranging-words.ts';
 import type { Piece } from './piece.ts';
 
 /** A stretch of pieces that says one thing. */
@@ -41,9 +42,7 @@ function isBetweenNames(pieces: readonly Piece[], i: number): boolean {
 }
 
 function isJoin({ text, concepts }: Piece): boolean {
-  return (
-    text === 'and' || text === 'und' || text === 'but' || text === 'aber' || concepts.has('then')
-  );
+  return clauseJoiners.has(text) || concepts.has('then');
 }
 
 function startsSomebody(piece: Piece, next: Piece | undefined): boolean {

@@ -94,6 +94,10 @@ export interface ArrangingWords {
   readonly words: Readonly<Record<ArrangingConcept, readonly string[]>>;
   /** Monday first: on every such day. */
   readonly everyWeekday: readonly (readonly string[])[];
+  /** Words between two days that are both meant: Sat and Sun. */
+  readonly dayJoiners: readonly string[];
+  /** Words between two clauses that each say something. */
+  readonly clauseJoiners: readonly string[];
   /** Stands after a day of the month: 16th. */
   readonly ordinalMarks: readonly string[];
 }
@@ -102,3 +106,11 @@ export const arrangingWords: Readonly<Record<Language, ArrangingWords>> = {
   en: english,
   de: german,
 };
+
+/** Those of every language: a household may mix them. */
+export const dayJoiners: ReadonlySet<string> = new Set(
+  Object.values(arrangingWords).flatMap((words) => words.dayJoiners),
+);
+export const clauseJoiners: ReadonlySet<string> = new Set(
+  Object.values(arrangingWords).flatMap((words) => words.clauseJoiners),
+);

@@ -419,6 +419,8 @@ export const arranging: ArrangingWords = {
       'stattdessen',
     ],
   },
+  dayJoiners: ['und', 'u', '&', '+', 'oder', 'plus'],
+  clauseJoiners: ['und', 'aber'],
   everyWeekday: [
     ['montags', 'jeden montag'],
     ['dienstags', 'jeden dienstag'],

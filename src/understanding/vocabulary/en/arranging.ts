@@ -467,6 +467,8 @@ export const arranging: ArrangingWords = {
       'too',
     ],
   },
+  dayJoiners: ['and', 'n', '&', '+', 'or', 'plus'],
+  clauseJoiners: ['and', 'but'],
   everyWeekday: [
     ['mondays', 'every monday'],
     ['tuesdays', 'every tuesday'],
