@@ -13,14 +13,23 @@ const MISS_SHARE = 0.02;
  * not make it up.
  */
 export function withParts(frame: Frame, facts: readonly Fact[]): Fact[] {
+  // Each part has a system of its own: that bounds how far they reach.
+  const reach = factsASystem * frame.context.greenhouse.systems.length;
   return facts.reduce<Fact[]>(
-    (read, fact) => (isTotal(frame, fact, facts) ? parted(frame, read, fact) : read),
+    (read, fact, at) => {
+      if (!mayBeTotal(fact)) return read;
+      const next = facts.slice(at + 1, at + 1 + reach);
+      const parts = next.filter((other) => isPart(frame, other, fact));
+      return isTotal(frame, fact, parts) ? parted(frame, read, fact, parts) : read;
+    },
     [...facts],
   );
 }
 
-function parted(frame: Frame, facts: readonly Fact[], total: Fact): Fact[] {
-  const parts = facts.filter((fact) => isPart(frame, fact, total));
+/** A part, and what is told beside it of the same system. */
+const factsASystem = 3;
+
+function parted(frame: Frame, facts: readonly Fact[], total: Fact, parts: readonly Fact[]): Fact[] {
   if (parts.length === 0) return [...facts];
   const { measure } = total.amount as { readonly measure: Measure };
   const makesUp = makeUp(frame, parts, total);
@@ -55,17 +64,17 @@ function asked(total: Fact, { written }: Measure): Fact {
   return { ...total, doubt: { kind: 'shared-amount', quantity, amount: written } };
 }
 
-/** An amount that is said to be all of it, or that others after it come to. */
-function isTotal(frame: Frame, fact: Fact, facts: readonly Fact[]): boolean {
-  const { quantity, amount, from, each } = fact;
+function mayBeTotal({ quantity, amount, each }: Fact): boolean {
   if (each || (quantity !== 'dose' && quantity !== 'top-up' && quantity !== 'level')) return false;
   if (amount.kind !== 'measure' || amount.measure.unit === null) return false;
-  if (litresFactor(amount.measure) === null) return false;
-  const clause = frame.clauses[frame.clauseOf[from]!]!;
+  return litresFactor(amount.measure) !== null;
+}
+
+/** An amount that is said to be all of it, or that others after it come to. */
+function isTotal(frame: Frame, fact: Fact, parts: readonly Fact[]): boolean {
+  const clause = frame.clauses[frame.clauseOf[fact.from]!]!;
   if (clauseHas(frame, clause, 'in-all') || isTakenFrom(frame, fact)) return true;
-  if (hasItsOwnSystem(frame, fact, fact)) return false;
-  const parts = facts.filter((other) => isPart(frame, other, fact));
-  return parts.length > 1 && makeUp(frame, parts, fact);
+  return parts.length > 1 && !hasItsOwnSystem(frame, fact, fact) && makeUp(frame, parts, fact);
 }
 
 /** `of the 20 ml`, `von den 20 ml`. */
