@@ -77,10 +77,9 @@ function isTotal(frame: Frame, fact: Fact, parts: readonly Fact[]): boolean {
   return parts.length > 1 && !hasItsOwnSystem(frame, fact, fact) && makeUp(frame, parts, fact);
 }
 
-/** `of the 20 ml`, `von den 20 ml`. */
+/** `of the 20 ml`, `von den 20 ml`; no `from 60 to 90 l`. */
 function isTakenFrom({ terms }: Frame, { from }: Fact): boolean {
-  const before = means(terms[from - 1], 'article') ? from - 2 : from - 1;
-  return means(terms[before], 'of', 'from');
+  return means(terms[from - 1], 'article') && means(terms[from - 2], 'of', 'from');
 }
 
 /** A later amount of the same breath: of the same kind, or one that nothing else says the meaning of. */
