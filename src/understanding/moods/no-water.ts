@@ -1,6 +1,7 @@
 import {
   type Clause,
   clauseHas,
+  clauseToldBefore,
   type Frame,
   inClause,
   isMeasure,
@@ -32,9 +33,7 @@ export function pumpSpokenOf(frame: Frame, clause: Clause, to: number): number |
   const own = inClause(frame, clause, (term, i) => i < to && means(term, 'pump'))[0];
   if (own !== undefined) return own;
   if (namesIn(frame, clause).length > 0) return null;
-  let c = frame.clauseOf[clause.from]! - 1;
-  while (c >= 0 && frame.clauses[c]!.from === frame.clauses[c]!.to) c--;
-  const before = frame.clauses[c];
+  const before = clauseToldBefore(frame, clause);
   if (before?.sentence !== clause.sentence) return null;
   if (frame.places.hasWhere(isMeasure, before.from, before.to)) return null;
   return inClause(frame, before, (term) => means(term, 'pump'))[0] ?? null;

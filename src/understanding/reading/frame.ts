@@ -98,6 +98,13 @@ export function endOfSentence(frame: Frame, clause: Clause): number {
   return frame.sentences[clause.sentence]!.at(-1)!.to;
 }
 
+/** The clause before that says something: a comma and a `then` leave an empty one between them. */
+export function clauseToldBefore(frame: Frame, clause: Clause): Clause | undefined {
+  let c = frame.clauseOf[clause.from]! - 1;
+  while (c >= 0 && frame.clauses[c]!.from === frame.clauses[c]!.to) c--;
+  return frame.clauses[c];
+}
+
 /** Indices of the terms of a clause that pass. */
 export function inClause(
   frame: Frame,

@@ -3,6 +3,7 @@ import { isLabel } from '../moods/clause-kinds.ts';
 import {
   type Clause,
   clauseHas,
+  clauseToldBefore,
   type Frame,
   hasUnknown,
   inClause,
@@ -109,7 +110,7 @@ function leansBack(frame: Frame, clause: Clause, subject: number): boolean {
 
 /** `5 l went in the jars, then it was full`: full after water was put into a system that was named. */
 function isOneSpokenOf(frame: Frame, clause: Clause, subject: number, at: number): boolean {
-  const before = lastTold(frame, clause);
+  const before = clauseToldBefore(frame, clause);
   const term = frame.terms[subject];
   if (before?.sentence !== clause.sentence || subject < clause.from) return false;
   const isIt = term?.kind === 'word' && means(term, 'pronoun', 'was', 'third-person');
@@ -120,13 +121,6 @@ function isOneSpokenOf(frame: Frame, clause: Clause, subject: number, at: number
     frame.places.hasWhere(isVolumeTerm, before.from, before.to) &&
     !clauseHas(frame, before, 'vessel')
   );
-}
-
-/** The clause before that says something: a comma and a `then` leave an empty one between them. */
-function lastTold(frame: Frame, clause: Clause): Clause | undefined {
-  let c = frame.clauseOf[clause.from]! - 1;
-  while (c >= 0 && frame.clauses[c]!.from === frame.clauses[c]!.to) c--;
-  return frame.clauses[c];
 }
 
 /** `an empty one`: a thing of which there are several. */

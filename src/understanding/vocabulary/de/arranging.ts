@@ -1,5 +1,19 @@
 import type { ArrangingWords } from '../arranging-words.ts';
 
+/** It says of somebody both that they come back and that it is still to come. */
+const onTheWayHome = [
+  'früher zurück',
+  'eher zurück',
+  'kommen früher',
+  'komme früher',
+  'kommen eher',
+  'kommen heim',
+  'kommen nach hause',
+  'kommen zurück',
+  'komme zurück',
+  'auf dem heimweg',
+];
+
 export const arranging: ArrangingWords = {
   words: {
     self: ['ich', 'wir', 'mir', 'mich', 'uns'],
@@ -70,23 +84,7 @@ export const arranging: ArrangingWords = {
     ],
     'self-is': ['ich bin', 'wir sind', 'bin', 'ich fahre', 'wir fahren', 'fahre', 'fahren'],
     is: ['ist', 'sind', 'sein'],
-    will: [
-      'werde',
-      'werden',
-      'wird',
-      'will',
-      'würde',
-      'kommen früher',
-      'komme früher',
-      'kommen eher',
-      'kommen heim',
-      'kommen nach hause',
-      'kommen zurück',
-      'komme zurück',
-      'auf dem heimweg',
-      'früher zurück',
-      'eher zurück',
-    ],
+    will: ['werde', 'werden', 'wird', 'will', 'würde', ...onTheWayHome],
     can: [
       'schaff',
       'schaffe',
@@ -156,16 +154,7 @@ export const arranging: ArrangingWords = {
       'wieder daheim',
       'zurück aus dem urlaub',
       'wieder hier',
-      'früher zurück',
-      'eher zurück',
-      'kommen früher',
-      'komme früher',
-      'kommen eher',
-      'kommen heim',
-      'kommen nach hause',
-      'kommen zurück',
-      'komme zurück',
-      'auf dem heimweg',
+      ...onTheWayHome,
       'daheim',
       'wieder zuhause',
       'zurückkommen',
