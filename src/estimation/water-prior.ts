@@ -29,7 +29,7 @@ const GROWN_HOUSE_SD = 0.39;
 
 /** Before anything was learned in this greenhouse. */
 export const plainPrior: WaterPrior = {
-  modelWeights: useModels.map(() => 1 / useModels.length),
+  modelWeights: useModels.map(({ prior }) => prior),
   driver: { mean: DRIVER_MEAN, variance: DRIVER_OWN_SD ** 2 + DRIVER_HOUSE_SD ** 2 },
   grownShift: { mean: 0, variance: GROWN_OWN_SD ** 2 + GROWN_HOUSE_SD ** 2 },
 };
@@ -42,11 +42,11 @@ export const plainPrior: WaterPrior = {
 export function priorFrom(
   peers: readonly { readonly system: WaterSystem; readonly belief: WaterBelief }[],
 ): WaterPrior {
-  const weights = useModels.map((_, model) =>
+  const weights = useModels.map(({ prior }, model) =>
     peers.reduce(
       (sum, { belief }) =>
         sum + belief.parts.reduce((w, part) => w + (part.model === model ? part.weight : 0), 0),
-      1 / useModels.length,
+      prior,
     ),
   );
   const driver = pooled(

@@ -1,3 +1,5 @@
+import type { WaterBelief } from '../estimation/water-belief.ts';
+import { amongOthers } from '../estimation/water-house.ts';
 import { outlook, type WaterOutlook } from '../estimation/water-outlook.ts';
 import type { Greenhouse } from '../greenhouse/greenhouse.ts';
 import { instantOf, type LocalDate, localDateOf, plusDays } from '../greenhouse/local-time.ts';
@@ -49,7 +51,7 @@ export function waterOutlooks(
     get: (id) => {
       const system = greenhouse.systems.find((each) => each.id === id);
       if (!system || known.has(id)) return known.get(id);
-      const found = outlook(waterSystemOf(system), beliefOf(water, id), {
+      const found = outlook(waterSystemOf(system), beliefInHouse(greenhouse, water, id), {
         atMs: nowMs,
         drivers: water.drivers,
         visitsAtMs: (visitsAtMs ??= visitInstants(greenhouse, nowMs)),
@@ -59,4 +61,17 @@ export function waterOutlooks(
       return found;
     },
   };
+}
+
+/** What is believed of a system's water, its other systems' days counted in. */
+export function beliefInHouse(
+  { systems }: Greenhouse,
+  water: WaterFold,
+  id: SystemId,
+): WaterBelief {
+  const others = systems.filter((other) => other.id !== id);
+  return amongOthers(
+    beliefOf(water, id),
+    others.map((other) => beliefOf(water, other.id)),
+  );
 }

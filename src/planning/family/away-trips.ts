@@ -3,10 +3,9 @@ import type { WaterOutlook } from '../../estimation/water-outlook.ts';
 import type { RiskSetting } from '../../greenhouse/greenhouse.ts';
 import { daysBetween, instantOf, type LocalDate, plusDays } from '../../greenhouse/local-time.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
-import { beliefOf } from '../../logbook/water-fold.ts';
 import type { DutyLine } from '../duty-line.ts';
 import { planTopUps } from '../trip-plan.ts';
-import { visitAfterRoundMs } from '../water-outlooks.ts';
+import { beliefInHouse, visitAfterRoundMs } from '../water-outlooks.ts';
 import type { AwayQuestion } from './away-question.ts';
 import { type Filling, filled, foresee, worthACan } from './away-water.ts';
 
@@ -58,7 +57,9 @@ export function tripsOf(
     date: first,
     atMs: leaveMs,
     beliefs: systems.map(
-      (system, i) => fillings?.[i]?.belief ?? beliefOf(question.water, system.id),
+      (system, i) =>
+        fillings?.[i]?.belief ??
+        beliefInHouse(question.board.greenhouse, question.water, system.id),
     ),
     earliest: fillings ? 1 : 0,
   };

@@ -3,9 +3,9 @@ import { observe } from '../../estimation/water-observe.ts';
 import { outlook, type WaterOutlook } from '../../estimation/water-outlook.ts';
 import { instantOf, type LocalDate, localDateOf, plusDays } from '../../greenhouse/local-time.ts';
 import type { System } from '../../greenhouse/system.ts';
-import { beliefOf, waterSystemOf } from '../../logbook/water-fold.ts';
+import { waterSystemOf } from '../../logbook/water-fold.ts';
 import { raiseAtMostL } from '../fill-ceiling.ts';
-import { visitAfterRoundMs } from '../water-outlooks.ts';
+import { beliefInHouse, visitAfterRoundMs } from '../water-outlooks.ts';
 import type { AwayQuestion } from './away-question.ts';
 
 /** Less room than this share of the usable litres is not worth carrying a can for. */
@@ -29,8 +29,9 @@ export function fillingOf(
 ): Filling {
   const { board, water } = question;
   const { timeZone } = board.greenhouse;
-  const now = foresee(system, beliefOf(water, system.id), question, leaveMs, first, reach);
-  const belief = filled(system, beliefOf(water, system.id), question, leaveMs, now.fillToL);
+  const before = beliefInHouse(board.greenhouse, water, system.id);
+  const now = foresee(system, before, question, leaveMs, first, reach);
+  const belief = filled(system, before, question, leaveMs, now.fillToL);
   const full = foresee(system, belief, question, leaveMs, first, reach);
   const dateOf = (atMs: number | null) => (atMs === null ? null : localDateOf(atMs, timeZone));
   return {

@@ -2,6 +2,7 @@ import { type DayDriver } from '../../../src/estimation/day-driver.ts';
 import { dayDrivers, type LocalDay } from '../../../src/estimation/day-drivers.ts';
 import type { WaterBelief } from '../../../src/estimation/water-belief.ts';
 import type { WaterEvent } from '../../../src/estimation/water-event.ts';
+import { amongOthers } from '../../../src/estimation/water-house.ts';
 import { observe } from '../../../src/estimation/water-observe.ts';
 import { outlook, type WaterOutlook } from '../../../src/estimation/water-outlook.ts';
 import { startBelief } from '../../../src/estimation/water-start.ts';
@@ -56,6 +57,11 @@ export function directKeeper(season: Season, watch?: Watch): DirectKeeper {
     watch?.(system, systems[system]!, beliefs[system]!, event, drivers);
     beliefs[system] = observe(systems[system]!, beliefs[system]!, event, drivers);
   };
+  const inHouse = (system: number) =>
+    amongOthers(
+      beliefs[system]!,
+      beliefs.filter((_, i) => i !== system),
+    );
   const learnDay = (fromMs: number, nowMs: number, drivers: readonly DayDriver[]) => {
     const unsaid = unreportedTopUps(said, new Map(), rounds, nowMs);
     for (const [i] of systems.entries()) {
@@ -80,7 +86,7 @@ export function directKeeper(season: Season, watch?: Watch): DirectKeeper {
         ahead === 0 ? atMs : (day + ahead) * DAY_MS + VISIT_AT_MS,
       );
       const outlooks = systems.map((system, i) =>
-        outlook(system, beliefs[i]!, {
+        outlook(system, inHouse(i), {
           atMs,
           drivers,
           visitsAtMs,
