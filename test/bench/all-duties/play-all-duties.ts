@@ -15,6 +15,8 @@ export interface AllDutiesOutcome {
   readonly waterTrips: number;
   /** What made the other trips, counted by kind of duty. */
   readonly causes: ReadonlyMap<string, number>;
+  /** Warnings of what does not fit, by what they speak of; nothing was ever wrong. */
+  readonly falseAlerts: ReadonlyMap<string, number>;
   readonly lowDays: number;
   /** System-days on which pH or EC was well out of range. */
   readonly offDays: number;
@@ -28,6 +30,15 @@ const PH_METER_SD = 0.04;
 const EC_METER_SD = 0.03;
 /** What is ticked off by its button; all else is told in words, with figures. */
 const TICKED = /^✓ (?!Top up|Check|Add|Change|Calibrate)/;
+
+/** What a warning speaks of, by its words. */
+const WARNINGS: readonly (readonly [of: string, words: RegExp])[] = [
+  ['too much used', /has lost about/],
+  ['too little used', /has used (?:only|hardly)/],
+  ['pH on the move', /^The pH of .* has (?:risen|fallen)/],
+  ['EC on the move', /^The EC of .* has (?:risen|fallen)/],
+  ['standing still', /times in a row|does not move/],
+];
 
 /** A season in which the grower does all that the round of a trip lists, and tells of it. */
 export async function playAllDuties(
@@ -47,6 +58,7 @@ class Play {
   readonly #levels: number[];
   readonly #solutions: readonly Solution[];
   readonly #causes = new Map<string, number>();
+  readonly #falseAlerts = new Map<string, number>();
   #trips = 0;
   #waterTrips = 0;
   #lowDays = 0;
@@ -66,6 +78,7 @@ class Play {
       trips: this.#trips,
       waterTrips: this.#waterTrips,
       causes: this.#causes,
+      falseAlerts: this.#falseAlerts,
       lowDays: this.#lowDays,
       offDays: this.#offDays,
       systemDays: this.#season.systems.length * this.#season.weather.length,
@@ -92,8 +105,8 @@ class Play {
     const { weather } = this.#season;
     const forecast = forecastOf(weather.slice(day, day + 7), this.#skyDice);
     const known = [...weather.slice(Math.max(0, day - 1), day), ...forecast];
-    await this.#rehearsal.say({ at: this.#at(day, '06:30'), weather: known });
-    const answers = await this.#rehearsal.say({ at: this.#at(day, '07:00') });
+    await this.#hears({ at: this.#at(day, '06:30'), weather: known });
+    const answers = await this.#hears({ at: this.#at(day, '07:00') });
     return answers.find(({ kind }) => kind === 'round');
   }
 
@@ -116,7 +129,7 @@ class Play {
     }
     for (const { label, press } of (round.buttons ?? []).flat()) {
       if (!TICKED.test(label)) continue;
-      await this.#rehearsal.say({ at: this.#at(day, '08:50'), from: 'ines', press });
+      await this.#hears({ at: this.#at(day, '08:50'), from: 'ines', press });
     }
     for (const { duty, system, why } of due) {
       if (duty !== 'check') continue;
@@ -193,7 +206,17 @@ class Play {
   }
 
   #say(day: number, time: string, text: string): Promise<readonly LineOut[]> {
-    return this.#rehearsal.say({ at: this.#at(day, time), from: 'ines', text });
+    return this.#hears({ at: this.#at(day, time), from: 'ines', text });
+  }
+
+  async #hears(line: object): Promise<readonly LineOut[]> {
+    const answers = await this.#rehearsal.say(line);
+    for (const { kind, text = '' } of answers) {
+      const warning = kind === 'alert' && WARNINGS.find(([, words]) => words.test(text));
+      if (!warning) continue;
+      this.#falseAlerts.set(warning[0], (this.#falseAlerts.get(warning[0]) ?? 0) + 1);
+    }
+    return answers;
   }
 
   #indexOf(system: string | null): number {

@@ -13,6 +13,8 @@ const sets = ['three', 'four', 'six'] as const;
 const weather = readWeather();
 const folder = mkdtempSync(join(tmpdir(), 'all-duties-'));
 const causes = new Map<string, number>();
+const falseAlerts = new Map<string, number>();
+let systems = 0;
 let [trips, waterTrips, lowDays, offDays, systemDays] = [0, 0, 0, 0, 0];
 
 for (const [p, place] of places.entries()) {
@@ -29,7 +31,9 @@ for (const [p, place] of places.entries()) {
     lowDays += outcome.lowDays;
     offDays += outcome.offDays;
     systemDays += outcome.systemDays;
-    for (const [kind, count] of outcome.causes) causes.set(kind, (causes.get(kind) ?? 0) + count);
+    systems += season.systems.length;
+    addTo(causes, outcome.causes);
+    addTo(falseAlerts, outcome.falseAlerts);
     console.error(
       `${season.name}: ${String(outcome.trips)} trips, ${String(outcome.waterTrips)} of them for water; else ${told(outcome.causes)}`,
     );
@@ -42,6 +46,14 @@ console.log(`what the others were for: ${told(causes)}`);
 console.log(
   `system-days below the low mark: ${share(lowDays)}, well out of pH or EC range: ${share(offDays)}`,
 );
+
+console.log(
+  `false alerts in ${String(systems)} system-seasons, by what they spoke of: ${told(falseAlerts)}`,
+);
+
+function addTo(into: Map<string, number>, counts: ReadonlyMap<string, number>): void {
+  for (const [kind, count] of counts) into.set(kind, (into.get(kind) ?? 0) + count);
+}
 
 /** With probes, stock, air and a chore: whatever asks for work. */
 function wholeGreenhouse({ place, systems }: Parameters<typeof playAllDuties>[0]): object {
