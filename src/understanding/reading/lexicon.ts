@@ -5,6 +5,7 @@ import { vocabularies } from '../vocabulary/languages.ts';
 import type { Vocabulary } from '../vocabulary/vocabulary.ts';
 import { greenhouseWords } from './greenhouse-words.ts';
 import type { PhraseTrie } from './phrase-trie.ts';
+import { type Spellings, spellingsOf } from './spellings.ts';
 import type { Token } from './token.ts';
 import { tokenise } from './tokenise.ts';
 import type { Word } from './word.ts';
@@ -25,8 +26,8 @@ export interface Lexicon {
   /** What each chore is called, in words. */
   readonly chores: readonly ChoreName[];
   readonly memberNames: ReadonlyMap<string, string>;
-  /** The words that a slip may be put right to, by first letter and length. */
-  readonly spellings: ReadonlyMap<string, readonly string[]>;
+  /** The words that a slip may be put right to, beside those of the first language. */
+  readonly spellings: Spellings;
   /** Corrections of typing slips, kept as they are found; null where there is none. */
   readonly corrections: Map<string, string | null>;
 }
@@ -80,7 +81,7 @@ function buildLexicon(greenhouse: Greenhouse, language: Language): Lexicon {
         [name.toLowerCase(), handle],
       ]),
     ),
-    spellings: byLetterAndLength([...own.meant, ...words.proper]),
+    spellings: spellingsOf([...words.proper].filter((word) => !own.meant.has(word))),
     corrections: new Map(),
   };
 }
@@ -94,18 +95,6 @@ function choreName(name: string, { words: { article, place } }: Vocabulary): Cho
     .map(({ text }) => text)
     .filter((word) => !article.includes(word) && !place.includes(word));
   return { name, words: tokens.map(({ text }) => text), ofWeight };
-}
-
-function byLetterAndLength(words: readonly string[]): Map<string, string[]> {
-  const buckets = new Map<string, string[]>();
-  for (const word of new Set(words)) {
-    if (!/^\p{L}/u.test(word)) continue;
-    const key = `${word[0]!}${word.length}`;
-    const bucket = buckets.get(key);
-    if (bucket) bucket.push(word);
-    else buckets.set(key, [word]);
-  }
-  return buckets;
 }
 
 /** The language of the household that most words of the message belong to, names left aside; the member's own if in doubt. */
