@@ -54,6 +54,13 @@ export function localDayOf(atMs: number, timeZone: string): LocalDay {
   return dayOf(localDateOf(atMs, timeZone), timeZone);
 }
 
+/** The day that begins where one ends. */
+export function nextDay({ date, toMs }: LocalDay, timeZone: string): LocalDay {
+  const next = dayOf(plusDays(date, 1), timeZone);
+  // Where a date is left out, or cannot be written any more, it is not the one after by its number.
+  return next.fromMs === toMs ? next : localDayOf(toMs, timeZone);
+}
+
 function dayOf(date: LocalDate, timeZone: string): LocalDay {
   const key = `${timeZone} ${date}`;
   const known = knownDays.get(key);

@@ -1,4 +1,4 @@
-import { daysBetween, type LocalDate, localDayOf } from '../greenhouse/local-time.ts';
+import { daysBetween, type LocalDate, localDayOf, nextDay } from '../greenhouse/local-time.ts';
 
 /** The greenhouse's local days, without gaps: each from its first instant to the next day's. */
 export interface CalendarDay {
@@ -27,7 +27,7 @@ export function calendarUntil(
   while (day.fromMs <= toMs) {
     const { date, fromMs: startMs, toMs: endMs } = day;
     days.push({ date, startMs, endMs, dayOfYear: dayOfYearOf(date) });
-    day = localDayOf(endMs, timeZone);
+    day = nextDay(day, timeZone);
   }
   return days;
 }

@@ -42,6 +42,9 @@ export interface ChoreName {
 // Filled when first needed: what can be derived from a language or from one greenhouse alone.
 const wordLists = new Map<Language, WordList>();
 const lexicons = new WeakMap<Greenhouse, Map<Language, Lexicon>>();
+/** Those of the last set-ups by all that stands in them: the same one may be read again. */
+const bySetUp = new Map<string, Map<Language, Lexicon>>();
+const setUpsKept = 8;
 
 function wordListFor(language: Language): WordList {
   let list = wordLists.get(language);
@@ -51,10 +54,21 @@ function wordListFor(language: Language): WordList {
 
 export function lexiconFor(greenhouse: Greenhouse, language: Language): Lexicon {
   let perLanguage = lexicons.get(greenhouse);
-  if (!perLanguage) lexicons.set(greenhouse, (perLanguage = new Map<Language, Lexicon>()));
+  if (!perLanguage) lexicons.set(greenhouse, (perLanguage = lexiconsOf(greenhouse)));
   let lexicon = perLanguage.get(language);
   if (!lexicon) perLanguage.set(language, (lexicon = buildLexicon(greenhouse, language)));
   return lexicon;
+}
+
+function lexiconsOf(greenhouse: Greenhouse): Map<Language, Lexicon> {
+  const setUp = JSON.stringify(greenhouse);
+  const known = bySetUp.get(setUp) ?? new Map<Language, Lexicon>();
+  // Taken out and put in again, so that the oldest is the one not asked for the longest.
+  bySetUp.delete(setUp);
+  const [oldest] = bySetUp.size < setUpsKept ? [] : bySetUp.keys();
+  if (oldest !== undefined) bySetUp.delete(oldest);
+  bySetUp.set(setUp, known);
+  return known;
 }
 
 function buildLexicon(greenhouse: Greenhouse, language: Language): Lexicon {
