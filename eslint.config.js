@@ -32,4 +32,20 @@ export default tseslint.config(
       '@typescript-eslint/no-non-null-assertion': 'off',
     },
   },
+  {
+    // A run of the program answers many households, and a run of the tests shares its modules.
+    files: ['src/**/*.ts'],
+    ignores: ['src/main/**'],
+    rules: {
+      'no-restricted-syntax': [
+        'error',
+        {
+          selector:
+            ':matches(Program, Program > ExportNamedDeclaration) > VariableDeclaration[kind=/^(let|var)$/]',
+          message:
+            'A module remembers nothing: a memo is a Map or WeakMap by what it was made from.',
+        },
+      ],
+    },
+  },
 );

@@ -270,9 +270,9 @@ export class Desk {
   async standing(greenhouse: GreenhouseId): Promise<Standing> {
     const known = this.#standings.get(greenhouse);
     if (known && known.revision >= 0) return this.#reached(greenhouse, known);
-    const loaded = await this.#options.store.loadGreenhouse(greenhouse);
-    const standing = known ?? emptyStanding(loaded.greenhouse, loaded.createdAtMs);
     return this.#options.store.read(greenhouse, async (ledger) => {
+      const { greenhouse: setUp, createdAtMs } = await ledger.setUp();
+      const standing = known ?? emptyStanding(setUp, createdAtMs);
       const current = this.#reached(greenhouse, await broughtUp(standing, ledger, standing.nowMs));
       this.#standings.set(greenhouse, current);
       return current;

@@ -38,18 +38,30 @@ export function localDateOf(atMs: number, timeZone: string): LocalDate {
 }
 
 /** A day on the wall clock: an hour shorter or longer where the clock changes. */
-interface Day {
+export interface LocalDay {
   readonly date: LocalDate;
   readonly fromMs: number;
   readonly toMs: number;
 }
 
 // Days are asked for again and again, and are slow to work out.
-const lastDays = new Map<string, Day>();
-const knownDays = new Map<string, Day>();
+const lastDays = new Map<string, LocalDay>();
+const knownDays = new Map<string, LocalDay>();
 const mostKnownDays = 1000;
 
-function dayOf(date: LocalDate, timeZone: string): Day {
+/** The day of an instant, from its first to the next day's. */
+export function localDayOf(atMs: number, timeZone: string): LocalDay {
+  return dayOf(localDateOf(atMs, timeZone), timeZone);
+}
+
+/** The day that begins where one ends. */
+export function nextDay({ date, toMs }: LocalDay, timeZone: string): LocalDay {
+  const next = dayOf(plusDays(date, 1), timeZone);
+  // Where a date is left out, or cannot be written any more, it is not the one after by its number.
+  return next.fromMs === toMs ? next : localDayOf(toMs, timeZone);
+}
+
+function dayOf(date: LocalDate, timeZone: string): LocalDay {
   const key = `${timeZone} ${date}`;
   const known = knownDays.get(key);
   if (known) return known;
@@ -65,7 +77,7 @@ function dayOf(date: LocalDate, timeZone: string): Day {
   return day;
 }
 
-function isOn({ fromMs, toMs }: Day, atMs: number): boolean {
+function isOn({ fromMs, toMs }: LocalDay, atMs: number): boolean {
   return atMs >= fromMs && atMs < toMs;
 }
 

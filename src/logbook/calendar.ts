@@ -1,5 +1,4 @@
-import { DateTime } from 'luxon';
-import type { LocalDate } from '../greenhouse/local-time.ts';
+import { daysBetween, type LocalDate, localDayOf, nextDay } from '../greenhouse/local-time.ts';
 
 /** The greenhouse's local days, without gaps: each from its first instant to the next day's. */
 export interface CalendarDay {
@@ -24,16 +23,15 @@ export function calendarUntil(
   if (first && first.startMs > fromMs) return calendarUntil([], timeZone, fromMs, toMs);
   if (last && last.endMs > toMs) return calendar;
   const days = [...calendar];
-  let start = DateTime.fromMillis(last?.endMs ?? fromMs, { zone: timeZone }).startOf('day');
-  while (start.toMillis() <= toMs) {
-    const end = start.plus({ days: 1 }).startOf('day');
-    days.push({
-      date: start.toISODate() as LocalDate,
-      startMs: start.toMillis(),
-      endMs: end.toMillis(),
-      dayOfYear: start.ordinal,
-    });
-    start = end;
+  let day = localDayOf(last?.endMs ?? fromMs, timeZone);
+  while (day.fromMs <= toMs) {
+    const { date, fromMs: startMs, toMs: endMs } = day;
+    days.push({ date, startMs, endMs, dayOfYear: dayOfYearOf(date) });
+    day = nextDay(day, timeZone);
   }
   return days;
+}
+
+function dayOfYearOf(date: LocalDate): number {
+  return daysBetween(date.replace(/-\d\d-\d\d$/, '-01-01') as LocalDate, date) + 1;
 }

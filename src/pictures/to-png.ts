@@ -9,6 +9,8 @@ const fontFiles = ['DejaVuSans.ttf', 'DejaVuSans-Bold.ttf'];
 const unwritable = /[^\t\n\r\u0020-\uD7FF\uE000-\uFFFD\u{10000}-\u{10FFFF}]/gu;
 
 const find = createRequire(import.meta.url);
+// The drawing library itself can be started once a process.
+// eslint-disable-next-line no-restricted-syntax
 let ready: Promise<readonly Uint8Array[]> | null = null;
 
 /** Draws SVG as PNG, with fonts of a package: those of the machine may be none. */

@@ -1,5 +1,5 @@
 import { asc, eq } from 'drizzle-orm';
-import type { GreenhouseId } from '../assistant/ports/store.ts';
+import type { GreenhouseId, SetUp } from '../assistant/ports/store.ts';
 import type { Greenhouse } from '../greenhouse/greenhouse.ts';
 import { greenhouseColumns, greenhouseOf, systemColumns } from './greenhouse-rows.ts';
 import type { Database } from './schema/database.ts';
@@ -45,10 +45,7 @@ export async function replaceSetUp(
 }
 
 /** @throws RangeError where there is no such greenhouse. */
-export async function selectGreenhouse(
-  database: Database,
-  id: GreenhouseId,
-): Promise<{ readonly greenhouse: Greenhouse; readonly createdAtMs: number }> {
+export async function selectGreenhouse(database: Database, id: GreenhouseId): Promise<SetUp> {
   const [row] = await database.select().from(greenhouses).where(eq(greenhouses.id, id));
   if (!row) throw new RangeError(`there is no greenhouse ${id}`);
   const greenhouse = greenhouseOf({

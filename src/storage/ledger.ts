@@ -1,5 +1,7 @@
 import { and, asc, eq, inArray } from 'drizzle-orm';
-import type { Counters, GreenhouseId, InboxNo, Ledger } from '../assistant/ports/store.ts';
+import type { Counters, GreenhouseId, InboxNo, Ledger, SetUp } from '../assistant/ports/store.ts';
+import type { Greenhouse } from '../greenhouse/greenhouse.ts';
+import { selectGreenhouse } from './greenhouse-set-up.ts';
 import { selectDirectory } from './household.ts';
 import { selectIncoming } from './inbox.ts';
 import { selectChanges } from './logbook-changes.ts';
@@ -85,8 +87,11 @@ function lockedRow(
 export function lookingLedger(database: Database, id: GreenhouseId, counters: Counters): Ledger {
   return {
     ...ledgerOf(database, id, { counters, setUpRevision: 0 }),
-    changesSince: async (revision) =>
-      selectChanges(database, id, revision, (await readRow(database, id)).setUpRevision),
+    setUp: () => selectGreenhouse(database, id),
+    changesSince: async (revision) => {
+      const { setUpRevision } = await readRow(database, id);
+      return ledgerOf(database, id, { counters, setUpRevision }).changesSince(revision);
+    },
   };
 }
 
@@ -96,10 +101,16 @@ export function ledgerOf(
   id: GreenhouseId,
   { counters, setUpRevision }: LockedRow,
 ): Ledger {
+  // Six tables, and nobody else writes them meanwhile: read once.
+  const read: { setUp?: Promise<SetUp> } = {};
+  const setUp = (): Promise<SetUp> => (read.setUp ??= selectGreenhouse(transaction, id));
+  const setUpSince = async (revision: number): Promise<Greenhouse | null> =>
+    setUpRevision > revision ? (await setUp()).greenhouse : null;
   return {
     greenhouse: id,
     counters,
-    changesSince: (revision) => selectChanges(transaction, id, revision, setUpRevision),
+    setUp,
+    changesSince: (revision) => selectChanges(transaction, id, revision, setUpSince),
     conversation: async (handle) => {
       const [row] = await transaction
         .select({ state: conversations.state })

@@ -2,8 +2,8 @@ import { and, asc, eq, gt } from 'drizzle-orm';
 import type { Changes, GreenhouseId, Morning, StoredStrike } from '../assistant/ports/store.ts';
 import type { Arrangement } from '../greenhouse/arrangement.ts';
 import type { Entry } from '../greenhouse/entry.ts';
+import type { Greenhouse } from '../greenhouse/greenhouse.ts';
 import type { WeatherDay } from '../greenhouse/weather.ts';
-import { selectGreenhouse } from './greenhouse-set-up.ts';
 import { entryOf, weatherOf } from './logbook-rows.ts';
 import { arrangements } from './schema/arrangement-tables.ts';
 import type { Database } from './schema/database.ts';
@@ -15,7 +15,7 @@ export async function selectChanges(
   database: Database,
   id: GreenhouseId,
   since: number,
-  setUpRevision: number,
+  setUpSince: (revision: number) => Promise<Greenhouse | null>,
 ): Promise<Changes> {
   return {
     entries: await selectEntries(database, id, since),
@@ -23,7 +23,7 @@ export async function selectChanges(
     weather: await selectWeather(database, id, since),
     mornings: await selectMornings(database, id, since),
     arrangements: await selectArrangements(database, id, since),
-    greenhouse: setUpRevision > since ? (await selectGreenhouse(database, id)).greenhouse : null,
+    greenhouse: await setUpSince(since),
   };
 }
 

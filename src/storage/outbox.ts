@@ -27,7 +27,9 @@ export async function leasePending(
   most: number,
   leaseMs: number,
 ): Promise<readonly PendingOutgoing[]> {
-  const { lease } = statementsFor(database);
+  const { anyWaiting, lease } = statementsFor(database);
+  // Most often nothing does, and that is told in a tenth of the time.
+  if ((await anyWaiting.execute({ channel })).length === 0) return [];
   const rows = await lease.execute({ channel, nowMs, most, untilMs: nowMs + leaseMs });
   return rows
     .toSorted((one, other) => one.greenhouse - other.greenhouse || one.no - other.no)
@@ -59,6 +61,7 @@ export async function leaseOne(
 
 /** What goes through a database for every single message: worded once, since wording takes longer. */
 interface Statements {
+  readonly anyWaiting: ReturnType<typeof prepareAnyWaiting>;
   readonly leaseOne: ReturnType<typeof prepareLeaseOne>;
   readonly lease: ReturnType<typeof prepareLease>;
   readonly sent: ReturnType<typeof prepareSent>;
@@ -70,12 +73,22 @@ function statementsFor(database: Database): Statements {
   const known = statements.get(database);
   if (known) return known;
   const made = {
+    anyWaiting: prepareAnyWaiting(database),
     leaseOne: prepareLeaseOne(database),
     lease: prepareLease(database),
     sent: prepareSent(database),
   };
   statements.set(database, made);
   return made;
+}
+
+function prepareAnyWaiting(database: Database) {
+  return database
+    .select({ no: outbox.no })
+    .from(outbox)
+    .where(and(eq(outbox.status, sql`'waiting'`), eq(outbox.channel, sql.placeholder('channel'))))
+    .limit(1)
+    .prepare('any_waiting');
 }
 
 function prepareLease(database: Database) {

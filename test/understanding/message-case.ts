@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { parseGreenhouseText } from '../../src/greenhouse/file/parse-greenhouse-text.ts';
+import type { Greenhouse } from '../../src/greenhouse/greenhouse.ts';
 
 /** An entry as a case expects it: only the fields that matter. */
 export type ExpectedEntry = Readonly<Record<string, string | number | boolean | null>>;
@@ -37,4 +39,17 @@ export function greenhouseTextOf({ greenhouse }: MessageCase): string {
       ? join(testFolder, '..', 'greenhouses', 'quarry-lane.json')
       : join(testFolder, 'understanding', 'corpus', 'greenhouses', `${greenhouse}.json`);
   return readFileSync(file, 'utf8');
+}
+
+const greenhouses = new Map<string, Greenhouse>();
+
+/** A case's greenhouse, whose file is read once. */
+export function greenhouseOf(messageCase: MessageCase): Greenhouse {
+  const name = messageCase.greenhouse ?? 'quarry-lane';
+  const known = greenhouses.get(name);
+  if (known) return known;
+  const read = parseGreenhouseText(greenhouseTextOf(messageCase));
+  if (!read.ok) throw new Error(`a case's greenhouse is faulty: ${JSON.stringify(read.faults)}`);
+  greenhouses.set(name, read.greenhouse);
+  return read.greenhouse;
 }

@@ -1,19 +1,17 @@
 import { Desk } from '../../src/assistant/desk.ts';
 import type { Store } from '../../src/assistant/ports/store.ts';
 import { Rehearsal, rehearsalChannel } from '../../src/channels/rehearsal/rehearsal.ts';
-import { parseGreenhouseText } from '../../src/greenhouse/file/parse-greenhouse-text.ts';
 import { wordings } from '../../src/wording/wordings.ts';
-import { greenhouseTextOf, type MessageCase } from './message-case.ts';
+import { greenhouseOf, type MessageCase } from './message-case.ts';
 import { type Score, scoreCase } from './score-case.ts';
 
 /** Runs a case through the rehearsal, in a greenhouse of its own inside the store. */
 export async function runCase(store: Store, messageCase: MessageCase): Promise<Score> {
-  const read = parseGreenhouseText(greenhouseTextOf(messageCase));
-  if (!read.ok) throw new Error(`a case's greenhouse is faulty: ${JSON.stringify(read.faults)}`);
+  const greenhouse = greenhouseOf(messageCase);
   const rehearsal = new Rehearsal({
     store,
     desk: new Desk({ store, channelOf: () => rehearsalChannel }),
-    openGreenhouse: (firstAtMs) => store.createGreenhouse(read.greenhouse, firstAtMs),
+    openGreenhouse: (firstAtMs) => store.createGreenhouse(greenhouse, firstAtMs),
     wordings,
   });
   for (const line of messageCase.before ?? []) await rehearsal.handle(JSON.stringify(line));

@@ -88,10 +88,17 @@ export interface Morning {
   readonly outgoing: readonly OutgoingNo[];
 }
 
+/** A greenhouse as its file or its growers have it, and since when. */
+export interface SetUp {
+  readonly greenhouse: Greenhouse;
+  readonly createdAtMs: number;
+}
+
 /** What may be read while the greenhouse is locked. */
 export interface Ledger {
   readonly greenhouse: GreenhouseId;
   readonly counters: Counters;
+  setUp(): Promise<SetUp>;
   changesSince(revision: number): Promise<Changes>;
   conversation(handle: string): Promise<Conversation | null>;
   outgoing(no: OutgoingNo): Promise<Outgoing | null>;
@@ -150,10 +157,7 @@ export interface Store {
   readonly photos: PhotoStore;
   greenhouses(): Promise<readonly { readonly id: GreenhouseId; readonly name: string }[]>;
   createGreenhouse(greenhouse: Greenhouse, atMs: number): Promise<GreenhouseId>;
-  loadGreenhouse(id: GreenhouseId): Promise<{
-    readonly greenhouse: Greenhouse;
-    readonly createdAtMs: number;
-  }>;
+  loadGreenhouse(id: GreenhouseId): Promise<SetUp>;
   receive(raw: RawIncoming): Promise<Received>;
   /** The same for many, stored together; in their order. */
   receiveAll(raws: readonly RawIncoming[]): Promise<readonly Received[]>;

@@ -10,6 +10,7 @@ import { endLeases } from '../outbox.ts';
 import type { Progress } from '../progress.ts';
 import { DurableFolder, syncDirectory, syncTree } from './durable-folder.ts';
 import { lockFolder } from './folder-lock.ts';
+import { parseOnce } from './parse-once.ts';
 import { durableOptions, unsyncedOptions } from './pglite-options.ts';
 import { blobOf, openInMemory, templateArchive } from './template.ts';
 import { upkeepOf } from './upkeep.ts';
@@ -62,7 +63,7 @@ async function storeOn(
   { onProgress, leaseMs }: EmbeddedOptions,
   afterClosing: () => void = () => undefined,
 ): Promise<Store> {
-  const database = drizzle(client);
+  const database = drizzle(parseOnce(client));
   // Nobody else can hold any: this process has the database to itself.
   await endLeases(database);
   onProgress?.({ kind: 'ready' });

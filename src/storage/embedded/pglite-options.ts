@@ -1,4 +1,4 @@
-import { PGlite, type PGliteOptions } from '@electric-sql/pglite';
+import { PGlite, type PGliteOptions, types } from '@electric-sql/pglite';
 import { jsonTypeOid } from '../schema/column-types.ts';
 
 /** Instead of 128 MB: a household's log is small, and so are the machines it runs on. */
@@ -7,10 +7,12 @@ const sharedBuffers = ['-c', 'shared_buffers=16MB'];
 /** Segments of the write-ahead log of 1 MB, not 16: a new database is smaller by half. */
 const initDbStartParams = ['--wal-segsize=1'];
 
+const asText = (text: string): string => text;
+
 const sharedOptions: PGliteOptions = {
   initDbStartParams,
-  // Left as text: the schema's documents are read and written by the schema.
-  parsers: { [jsonTypeOid]: (text: string) => text },
+  // Left as text: the schema's documents and dates are read and written by the schema.
+  parsers: { [jsonTypeOid]: asText, [types.DATE]: asText },
 };
 
 /** As PGlite has it: nothing is brought to the disk, which in memory there is none of. */

@@ -5,6 +5,7 @@ import { vocabularies } from '../vocabulary/languages.ts';
 import type { Vocabulary } from '../vocabulary/vocabulary.ts';
 import { greenhouseWords } from './greenhouse-words.ts';
 import type { PhraseTrie } from './phrase-trie.ts';
+import { type Spellings, spellingsOf } from './spellings.ts';
 import type { Token } from './token.ts';
 import { tokenise } from './tokenise.ts';
 import type { Word } from './word.ts';
@@ -25,8 +26,8 @@ export interface Lexicon {
   /** What each chore is called, in words. */
   readonly chores: readonly ChoreName[];
   readonly memberNames: ReadonlyMap<string, string>;
-  /** The words that a slip may be put right to, by first letter and length. */
-  readonly spellings: ReadonlyMap<string, readonly string[]>;
+  /** The words that a slip may be put right to, beside those of the first language. */
+  readonly spellings: Spellings;
   /** Corrections of typing slips, kept as they are found; null where there is none. */
   readonly corrections: Map<string, string | null>;
 }
@@ -41,6 +42,9 @@ export interface ChoreName {
 // Filled when first needed: what can be derived from a language or from one greenhouse alone.
 const wordLists = new Map<Language, WordList>();
 const lexicons = new WeakMap<Greenhouse, Map<Language, Lexicon>>();
+/** Those of the last set-ups by all that stands in them: the same one may be read again. */
+const bySetUp = new Map<string, Map<Language, Lexicon>>();
+const setUpsKept = 8;
 
 function wordListFor(language: Language): WordList {
   let list = wordLists.get(language);
@@ -50,10 +54,21 @@ function wordListFor(language: Language): WordList {
 
 export function lexiconFor(greenhouse: Greenhouse, language: Language): Lexicon {
   let perLanguage = lexicons.get(greenhouse);
-  if (!perLanguage) lexicons.set(greenhouse, (perLanguage = new Map<Language, Lexicon>()));
+  if (!perLanguage) lexicons.set(greenhouse, (perLanguage = lexiconsOf(greenhouse)));
   let lexicon = perLanguage.get(language);
   if (!lexicon) perLanguage.set(language, (lexicon = buildLexicon(greenhouse, language)));
   return lexicon;
+}
+
+function lexiconsOf(greenhouse: Greenhouse): Map<Language, Lexicon> {
+  const setUp = JSON.stringify(greenhouse);
+  const known = bySetUp.get(setUp) ?? new Map<Language, Lexicon>();
+  // Taken out and put in again, so that the oldest is the one not asked for the longest.
+  bySetUp.delete(setUp);
+  const [oldest] = bySetUp.size < setUpsKept ? [] : bySetUp.keys();
+  if (oldest !== undefined) bySetUp.delete(oldest);
+  bySetUp.set(setUp, known);
+  return known;
 }
 
 function buildLexicon(greenhouse: Greenhouse, language: Language): Lexicon {
@@ -80,7 +95,7 @@ function buildLexicon(greenhouse: Greenhouse, language: Language): Lexicon {
         [name.toLowerCase(), handle],
       ]),
     ),
-    spellings: byLetterAndLength([...own.meant, ...words.proper]),
+    spellings: spellingsOf([...words.proper].filter((word) => !own.meant.has(word))),
     corrections: new Map(),
   };
 }
@@ -94,18 +109,6 @@ function choreName(name: string, { words: { article, place } }: Vocabulary): Cho
     .map(({ text }) => text)
     .filter((word) => !article.includes(word) && !place.includes(word));
   return { name, words: tokens.map(({ text }) => text), ofWeight };
-}
-
-function byLetterAndLength(words: readonly string[]): Map<string, string[]> {
-  const buckets = new Map<string, string[]>();
-  for (const word of new Set(words)) {
-    if (!/^\p{L}/u.test(word)) continue;
-    const key = `${word[0]!}${word.length}`;
-    const bucket = buckets.get(key);
-    if (bucket) bucket.push(word);
-    else buckets.set(key, [word]);
-  }
-  return buckets;
 }
 
 /** The language of the household that most words of the message belong to, names left aside; the member's own if in doubt. */

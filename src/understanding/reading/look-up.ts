@@ -2,6 +2,7 @@ import type { Lexicon } from './lexicon.ts';
 import { isKnown } from './lexicon.ts';
 import type { Match } from './phrase-trie.ts';
 import { edits, isSlipOf, slipsAllowed } from './slip.ts';
+import { spelledAlike } from './spellings.ts';
 import type { Token } from './token.ts';
 import { both, type Word } from './word.ts';
 import type { Unit } from './word-list.ts';
@@ -138,7 +139,8 @@ function letterDoubled(word: string, lexicon: Lexicon): string | null {
 /** Words of the first language and of the greenhouse that begin alike and are about as long. */
 function* candidates(word: string, lexicon: Lexicon): Generator<string> {
   for (let length = word.length - 2; length <= word.length + 2; length++) {
-    yield* lexicon.spellings.get(`${word[0]!}${length}`) ?? [];
+    yield* spelledAlike(lexicon.own.spellings, word[0]!, length);
+    yield* spelledAlike(lexicon.spellings, word[0]!, length);
   }
 }
 

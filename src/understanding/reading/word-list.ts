@@ -1,6 +1,7 @@
 import type { Concept } from '../vocabulary/concept.ts';
 import type { UnitId, Vocabulary } from '../vocabulary/vocabulary.ts';
 import { PhraseTrie } from './phrase-trie.ts';
+import { type Spellings, spellingsOf } from './spellings.ts';
 import { tokenise } from './tokenise.ts';
 import { both, meaningless, type Word } from './word.ts';
 
@@ -14,6 +15,7 @@ export interface WordList {
   readonly units: PhraseTrie<Unit>;
   /** Every single word of every phrase. */
   readonly meant: ReadonlySet<string>;
+  readonly spellings: Spellings;
   readonly common: ReadonlySet<string>;
   readonly everyday: ReadonlySet<string>;
   readonly abbreviations: ReadonlySet<string>;
@@ -53,11 +55,13 @@ export function wordListOf(vocabulary: Vocabulary): WordList {
   vocabulary.months.forEach((names, i) => {
     for (const name of names) mean(name, { month: i + 1 });
   });
+  const units = unitsOf(vocabulary, meant);
   return {
     vocabulary,
     phrases,
-    units: unitsOf(vocabulary, meant),
+    units,
     meant,
+    spellings: spellingsOf(meant),
     common: new Set(vocabulary.common),
     everyday: new Set(vocabulary.everyday),
     abbreviations: new Set(vocabulary.abbreviations),

@@ -60,13 +60,9 @@ function startsWith(words: readonly Token[], at: number, phrase: readonly string
 function isWord(said: string, word: string): boolean {
   if (said === word) return true;
   // `on Monday` is one day, and no slip of `on Mondays`.
-  return isSlipOf(said, word) && !dayNames().has(said);
+  return isSlipOf(said, word) && !dayNames.has(said);
 }
 
-// Filled when the first word is compared.
-let allDayNames: ReadonlySet<string> | null = null;
-
-function dayNames(): ReadonlySet<string> {
-  allDayNames ??= new Set(Object.values(vocabularies).flatMap(({ weekdays }) => weekdays.flat()));
-  return allDayNames;
-}
+const dayNames: ReadonlySet<string> = new Set(
+  Object.values(vocabularies).flatMap(({ weekdays }) => weekdays.flat()),
+);

@@ -6,7 +6,7 @@ const test = base.extend<{ readonly start: (mode: Mode) => Promise<RunningBot> }
   start: async ({ emulator }, use) => {
     const bots: RunningBot[] = [];
     await use(async (mode) => {
-      const bot = new RunningBot({ emulator, mode });
+      const bot = new RunningBot({ emulator, mode, startsFromNothing: true });
       bots.push(bot);
       await bot.start();
       return bot;

@@ -1,10 +1,11 @@
 import { type ChildProcess, spawn } from 'node:child_process';
-import { mkdtempSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { build } from 'esbuild';
 import type { Emulator } from '../../telegram-emulator/emulator.ts';
+import { layEmptyDatabase } from './empty-database.ts';
 
 const root = join(import.meta.dirname, '..', '..', '..');
 const greenhouseFile = join(root, 'greenhouses', 'quarry-lane.json');
@@ -44,6 +45,8 @@ export interface BotOptions {
   readonly hasClock?: boolean;
   /** PostgreSQL instead of the embedded database. */
   readonly databaseUrl?: string;
+  /** It makes its database itself, as the first start of all does. */
+  readonly startsFromNothing?: boolean;
 }
 
 /** The program as a child process, with a database folder that outlives its starts. */
@@ -75,8 +78,11 @@ export class RunningBot {
       greenhouse = greenhouseFile,
       hasClock = false,
       databaseUrl,
+      startsFromNothing = false,
     } = this.#options;
     const program = await builtProgram();
+    const isKept = databaseUrl !== undefined || existsSync(this.dataFolder);
+    if (!isKept && !startsFromNothing) await layEmptyDatabase(this.dataFolder);
     const hook: Record<string, string> = {};
     if (mode === 'webhook') {
       const port = await freePort();

@@ -1,9 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { parseGreenhouseText } from '../../../src/greenhouse/file/parse-greenhouse-text.ts';
 import type { Member } from '../../../src/greenhouse/member.ts';
 import { readWish } from '../../../src/understanding/wishes/read-wish.ts';
 import { quarryLane } from '../../wording/quarry-lane.ts';
-import { greenhouseTextOf, readCases } from '../message-case.ts';
+import { greenhouseOf, readCases } from '../message-case.ts';
 
 const atMs = Date.parse('2027-05-04T09:00:00+01:00');
 const ines = quarryLane.members[0]!;
@@ -228,11 +227,10 @@ describe('A report', () => {
     'in the corpus %s is never taken for a wish',
     (corpus) => {
       const taken = readCases(`understanding/corpus/${corpus}.jsonl`).filter((messageCase) => {
-        const read = parseGreenhouseText(greenhouseTextOf(messageCase));
-        if (!read.ok) throw new Error('the greenhouse of a case is faulty');
+        const greenhouse = greenhouseOf(messageCase);
         const { text = '', from } = messageCase.line as { text?: string; from?: string };
-        const member = read.greenhouse.members.find(({ handle }) => handle === from) ?? ines;
-        const wish = readWish(text, read.greenhouse, member, atMs);
+        const member = greenhouse.members.find(({ handle }) => handle === from) ?? ines;
+        const wish = readWish(text, greenhouse, member, atMs);
         return wish?.kind === 'change' || (wish !== null && messageCase.expect.logged.length > 0);
       });
       expect(taken.map(({ line }) => line.text)).toEqual([]);

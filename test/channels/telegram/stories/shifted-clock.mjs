@@ -23,8 +23,23 @@ globalThis.setTimeout = Object.assign(
   setRealTimeout,
 );
 
+// What is done every few seconds is due at once when the clock is put forward.
+const everySoOften = new Map();
+const setRealInterval = setInterval;
+const clearRealInterval = clearInterval;
+globalThis.setInterval = (act, ms, ...args) => {
+  const timer = setRealInterval(act, ms, ...args);
+  everySoOften.set(timer, () => act(...args));
+  return timer;
+};
+globalThis.clearInterval = (timer) => {
+  everySoOften.delete(timer);
+  clearRealInterval(timer);
+};
+
 process.on('message', (message) => {
   aheadMs = message.aheadMs;
   process.send?.({ aheadMs });
+  for (const act of everySoOften.values()) act();
 });
 process.channel?.unref();

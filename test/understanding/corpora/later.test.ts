@@ -1,0 +1,23 @@
+import { holdToCorpora } from './hold-to-corpora.ts';
+
+holdToCorpora([
+  'english-second-open',
+  'german-second-open',
+  'english-third-open',
+  'german-third-open',
+  'english-fifth-open',
+  'german-fifth-open',
+  'clauses',
+  'fourth',
+  'fifth-german',
+  'german-tried',
+  'english-sixth-open',
+  'german-sixth-open',
+  'left-open',
+  'in-all',
+  'sixth-slips',
+  'english-seventh-open',
+  'german-seventh-open',
+  'seventh-tried',
+  'eighth-tried',
+]);
