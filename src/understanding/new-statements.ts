@@ -15,6 +15,7 @@ import { asDutiesAnswered } from './refiners/duties-answered.ts';
 import { inTheirOrder } from './refiners/in-their-order.ts';
 import { withoutLowOnceFilled } from './refiners/low-and-filled.ts';
 import { withEnds } from './refiners/outage-ends.ts';
+import { withPartsOfIt } from './refiners/parts-of-it.ts';
 import { withParts } from './refiners/parts-of-total.ts';
 import { inPhaseOrder } from './refiners/phase-order.ts';
 import { withPhases } from './refiners/phases.ts';
@@ -30,7 +31,8 @@ import { findTimes } from './times/find-times.ts';
 export function newStatements(frame: Frame): readonly Statement[] {
   const marks = findTimes(frame);
   const moods = moodsOf(frame, marks);
-  const facts = withPhases(frame, withEnds(frame, withParts(frame, factsOf(frame, moods)), marks));
+  const told = withParts(frame, factsOf(frame, moods));
+  const facts = withPhases(frame, withEnds(frame, withPartsOfIt(frame, told, moods), marks));
   const inOrder = new FactsInOrder(facts);
   const mentions = mentionsOf(frame, inOrder);
   const scopeOf = scopesAmong(frame, inOrder, mentions);

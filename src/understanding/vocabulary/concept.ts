@@ -11,6 +11,8 @@ export type GrammarConcept =
   /** Those of them that lead to an amount or a mark: to, up to. */
   | 'to'
   | 'of'
+  /** Of what was told just before: of it, of which. */
+  | 'of-it'
   | 'at'
   | 'from'
   | 'with'
@@ -64,6 +66,10 @@ export type GrammarConcept =
   | 'indefinite'
   /** The word between whole and decimals: five point eight. */
   | 'point'
+  /** A zero after the point, as one reads it out: six point oh. */
+  | 'spoken-zero'
+  /** Of a number before it so many times as much: eleven hundred. */
+  | 'multiplier'
   | 'half-more'
   /** Said of an amount: it was given two times. */
   | 'twice'

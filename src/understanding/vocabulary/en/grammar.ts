@@ -27,6 +27,7 @@ export const grammar: Words<GrammarConcept> = {
   ],
   to: ['to', 'up to', 'right up to', 'back to', 'back up to'],
   of: ['of'],
+  'of-it': ['of it', 'of that', 'of them', 'of those', 'of which', 'out of it'],
   at: ['at', '@', 'at about', 'at around', 'at roughly'],
   from: [
     'from',
@@ -743,6 +744,8 @@ export const grammar: Words<GrammarConcept> = {
   or: ['or'],
   indefinite: ['a', 'an', 'another', 'one more'],
   point: ['point', 'dot', 'decimal', 'comma'],
+  'spoken-zero': ['oh', 'o'],
+  multiplier: ['hundred', 'thousand'],
   'half-more': ['and a half', 'and one half', '& a half', 'n a half'],
   twice: ['twice', 'two times'],
   times: ['x', '×', 'times'],
