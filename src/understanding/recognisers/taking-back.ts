@@ -8,6 +8,7 @@ import type { Readable, TakingBack, TakingBackStatement } from '../statement.ts'
 import type { Concept } from '../vocabulary/concept.ts';
 import { productAt } from './products.ts';
 import { retime } from './retime.ts';
+import { strikeValue } from './strike-value.ts';
 
 /** `undo`, `sorry, 5.6 not 5.4`, `I meant the gutters`, `didn't top up the jars after all`. */
 export function recogniseTakingBack(frame: Frame): TakingBackStatement | null {
@@ -15,6 +16,7 @@ export function recogniseTakingBack(frame: Frame): TakingBackStatement | null {
     putBack(frame) ??
     calledOff(frame) ??
     strikeOne(frame) ??
+    strikeValue(frame, onlyName(frame), namedQuantity(frame)) ??
     undo(frame) ??
     retime(frame) ??
     deny(frame) ??

@@ -256,6 +256,8 @@ export type TakingBackConcept =
   | 'undo'
   /** Before the one thing that is to be struck out: forget the. */
   | 'strike-the'
+  /** Of a value told before: is wrong. */
+  | 'untrue'
   | 'put-back'
   /** Alone, that what was just undone was right: no wait. */
   | 'called-off'
