@@ -22,7 +22,8 @@ export function strikeValue(
   const strike = strikes[0];
   if (strike === undefined || strikes.length > 2) return null;
   const own = frame.clauses[frame.clauseOf[at]!]!;
-  if (!onlyStrikes(frame, own)) return null;
+  // `undo that, and log ph 6.0`: what is struck out stands before, and the value is news.
+  if (strike < own.from || !onlyStrikes(frame, own)) return null;
   if (!frame.clauses.every((clause) => clause === own || addsNothing(frame, clause))) return null;
   const given = readablesOf(measureOf(frame, at), frame.context.greenhouse.units, quantity);
   return given.length === 0 ? null : { kind: 'deny', system, quantity, given };
