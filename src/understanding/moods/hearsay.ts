@@ -12,7 +12,14 @@ import {
 } from '../reading/frame.ts';
 import { isCrop, isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import { productAt } from '../recognisers/products.ts';
-import { hasPastDeed, isDeed, isLabel, opensWithName } from './clause-kinds.ts';
+import {
+  hasPastDeed,
+  isDeed,
+  isLabel,
+  isPlainDeed,
+  leansOnPrevious,
+  opensWithName,
+} from './clause-kinds.ts';
 import type { Mood } from './mood.ts';
 
 export type Marker = (from: number, to: number, mood: Mood) => void;
@@ -111,6 +118,8 @@ export function hear(frame: Frame, clause: Clause, mark: Marker): void {
   if (isHeard(clause)) mark(clause.from, endOfTalkOf(frame, clause, isHeard), 'hearsay');
   if (clauseHas(frame, clause, 'long-ago'))
     mark(clause.from, endOfLongAgo(frame, clause), 'hearsay');
+  const order = orderIn(frame, clause);
+  if (order !== null) mark(order, endOfOrder(frame, clause), 'hearsay');
   for (let i = clause.from; i < clause.to; i++) {
     const term = frame.terms[i];
     if (means(term, 'extreme') && !leadsToMark(frame, i))
@@ -130,6 +139,8 @@ function isDoneByAnother(frame: Frame, clause: Clause, i: number): boolean {
   if (means(term, 'who') && i === clause.from) return false;
   if (means(term, 'another-person')) return hasPastDeed(frame, clause.from, clause.to);
   const isLed = means(frame.terms[i - 1], 'with', 'from', 'for-somebody', 'to');
+  // `had Priya add 10 l`.
+  if (means(frame.terms[i - 1], 'has') && isPlainDeed(frame.terms[i + 1])) return true;
   const isTold = clauseHas(frame, clause, 'has') && isDeed(frame.terms[clause.to - 1]);
   return i > clause.from && !isLed && isTold && !clauseHas(frame, clause, 'self');
 }
@@ -188,6 +199,46 @@ function endOfAmounts(frame: Frame, clause: Clause): number {
       .slice(next.from, next.to)
       .every((term) => term.kind === 'measure' || means(term, 'about', 'ish', 'filler'));
   return isAmount ? next.to : clause.to;
+}
+
+/** `told Olli to put 5 l in the jars`: where what somebody was told to do begins; nobody says that it was done. */
+function orderIn(frame: Frame, clause: Clause): number | null {
+  const at = frame.places.within(isOrder, clause.from, clause.to)[0];
+  if (at === undefined) return null;
+  const isLed = isSomebody(frame, at + 1);
+  if (!isLed && !isSomebody(frame, at - 1)) return null;
+  const rest = { from: isLed ? at + 2 : at + 1, to: clause.to };
+  let deed = rest.from;
+  while (
+    means(frame.terms[deed], 'to', 'place', 'filler', 'intention') &&
+    !isDeed(frame.terms[deed])
+  )
+    deed++;
+  const isToDo = deed < clause.to && isDeed(frame.terms[deed]);
+  // `Tom gebeten 5 l in die Gläser zu kippen`: the verb ends the clause.
+  const isLast =
+    isDeed(frame.terms[clause.to - 1]) && means(frame.terms[clause.to - 2], 'to', 'place');
+  return (isToDo || isLast) && !clauseHas(frame, rest, 'self') ? at : null;
+}
+
+/** `… and 10 l in the bench`: what leans on it was ordered as well. */
+function endOfOrder(frame: Frame, clause: Clause): number {
+  let c = frame.clauseOf[clause.from]!;
+  for (;;) {
+    const next = frame.clauses[c + 1];
+    if (next?.opens !== 'and' || !leansOnPrevious(frame, next)) return frame.clauses[c]!.to;
+    c++;
+  }
+}
+
+function isOrder(term: Term): boolean {
+  return means(term, 'orders');
+}
+
+function isSomebody(frame: Frame, i: number): boolean {
+  const term = frame.terms[i];
+  if (means(term, 'member')) return !saysSender(frame, term);
+  return means(term, 'third-person', 'another-person', 'hearsay');
 }
 
 /** `to the max` is a mark on the reservoir; `the maximum was 34` is the weather's. */

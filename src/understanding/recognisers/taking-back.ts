@@ -94,7 +94,7 @@ function undo(frame: Frame): TakingBack | null {
 }
 
 function deny(frame: Frame): TakingBack | null {
-  const negated = some(frame, (term) => means(term, 'did-not', 'not'));
+  const negated = some(frame, (term) => means(term, 'did-not', 'not', 'no-outage'));
   if (
     !negated ||
     !some(
@@ -116,6 +116,7 @@ function leadsDenial(frame: Frame, i: number): boolean {
 function deedOf(frame: Frame): Quantity | null {
   const product = frame.terms.findIndex((_, i) => productAt(frame, i) !== null);
   if (product >= 0) return 'dose';
+  if (some(frame, (term) => means(term, 'no-power', 'no-outage', 'broken'))) return 'outage';
   if (some(frame, (term) => means(term, 'top-up', 'fill', 'solution'))) return 'top-up';
   if (some(frame, (term) => means(term, 'changed-solution', 'change'))) return 'reservoir-change';
   if (some(frame, (term) => means(term, 'calibrate'))) return 'calibration';

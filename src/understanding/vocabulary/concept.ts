@@ -178,6 +178,8 @@ export type SupplyConcept =
   | 'runs'
   | 'again'
   | 'no-power'
+  /** no power cut: nothing was out. */
+  | 'no-outage'
   | 'no-bubbles';
 
 /** What is wrong, said outright. */
@@ -229,6 +231,8 @@ export type MoodConcept =
   | 'hearsay'
   | 'according-to'
   | 'says'
+  /** Of somebody, before what they are to do: told, asked, got. */
+  | 'orders'
   | 'target'
   | 'forgot'
   | 'to-say'

@@ -438,6 +438,17 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'rechnet',
     'hätte gemessen',
   ],
+  orders: [
+    'gebeten',
+    'bat',
+    'angewiesen',
+    'aufgetragen',
+    'beauftragt',
+    'erinnert',
+    'aufgefordert',
+    'gesagt',
+    'geschrieben',
+  ],
   target: [
     'am liebsten',
     'vorgesehen',
