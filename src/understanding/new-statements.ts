@@ -21,6 +21,7 @@ import { inPhaseOrder } from './refiners/phase-order.ts';
 import { withPhases } from './refiners/phases.ts';
 import { withoutRepeatedQuestions } from './refiners/repeated-questions.ts';
 import { settleFacts } from './refiners/settle.ts';
+import { withSizesAsked } from './refiners/size-of-system.ts';
 import { statementsOf } from './refiners/statements-of.ts';
 import { inUnitSaidBefore } from './refiners/unit-said-before.ts';
 import type { Ask, AskStatement, EntryStatement, Statement } from './statement.ts';
@@ -32,7 +33,7 @@ import { findTimes } from './times/find-times.ts';
 export function newStatements(frame: Frame): readonly Statement[] {
   const marks = findTimes(frame);
   const moods = moodsOf(frame, marks);
-  const told = inUnitSaidBefore(withParts(frame, factsOf(frame, moods)));
+  const told = inUnitSaidBefore(withSizesAsked(frame, withParts(frame, factsOf(frame, moods))));
   const facts = withPhases(frame, withEnds(frame, withPartsOfIt(frame, told, moods), marks));
   const inOrder = new FactsInOrder(facts);
   const mentions = mentionsOf(frame, inOrder);

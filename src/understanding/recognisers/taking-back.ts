@@ -155,6 +155,8 @@ function correct(frame: Frame): TakingBack | null {
     (isStar(frame.terms[0]) && isMeasure(frame.terms[1])) ||
     (isStar(frame.terms.at(-1)) && isMeasure(frame.terms.at(-2)));
   const pair = valuesCorrected(frame, numbers);
+  // `gutters 1.4, oops, dwc`: of which of the two it is, a value alone does not put right.
+  if (!pair && namesIn(frame).size > 1) return null;
   // `1.8 instead of 1.6 like yesterday` tells of both days.
   const isOfDays = some(frame, (term) => means(term, 'yesterday', 'day-before-yesterday', 'week'));
   if (sorry < 0 && !star && (!pair || isOfDays)) return null;

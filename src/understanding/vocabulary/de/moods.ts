@@ -1817,6 +1817,7 @@ export const takingBack: Words<TakingBackConcept> = {
     'beziehungsweise nein',
     'falsch',
     'vertippt',
+    'ich mein',
     'ich meine',
     'ich meinte',
     'meinte',

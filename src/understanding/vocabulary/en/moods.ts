@@ -1472,6 +1472,8 @@ export const takingBack: Words<TakingBackConcept> = {
     'mistake',
     'fat fingers',
     'wrong number',
+    'wrong one',
+    'wrong system',
     'that should be',
     'that should have been',
     'it should be',
@@ -1585,6 +1587,8 @@ export const takingBack: Words<TakingBackConcept> = {
     'to be exact',
     'to be precise',
     'better say',
+    'wrong one',
+    'wrong system',
   ],
   rather: ['actually', 'rather', 'make that', 'make it'],
 };
