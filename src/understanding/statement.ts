@@ -236,6 +236,8 @@ export interface DoneStatement extends WorkNamed {
   readonly kind: 'done';
   /** What is left open of it. */
   readonly except: readonly WorkNamed[];
+  /** `the rest`: what could not be done stays open. */
+  readonly isRest?: true;
   /** A thumb or a tick alone: where no work was asked for, it says no more than `seen`. */
   readonly isSign?: true;
   readonly span: Span;

@@ -71,13 +71,25 @@ function doneSaid(frame: Frame, moods: readonly (Mood | null)[]): DoneStatement[
       leftOpen ??= clausesLeftOpen(frame);
       for (const { at, work } of leftOpen) if (at < first || at > last) except.push(work);
     }
+    const isRest = systems.length === 0 && clauseHas(frame, told, 'remainder');
+    if (isRest) except.push(...workBeside(frame, first, last));
     takeRange(frame, frame.clauses[first]!.from, frame.clauses[last]!.to);
     const duty = frame.places.has('check', told.from, told.to) ? 'check' : null;
     const work: WorkNamed = { systems: systems.length > 0 ? systems : null, duty, chore: null };
-    found.push(statement(frame, [frame.clauses[first]!, frame.clauses[last]!], work, except));
+    const one = statement(frame, [frame.clauses[first]!, frame.clauses[last]!], work, except);
+    found.push(isRest ? { ...one, isRest } : one);
     c = last;
   }
   return found;
+}
+
+/** `couldn't do the jars, rest done`: the systems that the message tells of by themselves are not the rest. */
+function workBeside(frame: Frame, first: number, last: number): WorkNamed[] {
+  const [from, to] = [frame.clauses[first]!.from, frame.clauses[last]!.to];
+  const systems = frame.terms.flatMap((term, i) =>
+    term.kind === 'name' && (i < from || i >= to) ? term.systems : [],
+  );
+  return systems.length === 0 ? [] : [{ systems: [...new Set(systems)], duty: null, chore: null }];
 }
 
 /** Where a clause goes over to what is left out: `done except …`, `everything but not …`. */
@@ -118,7 +130,7 @@ function doneWord(frame: Frame, clause: Clause, isChore: boolean): number | null
   const named =
     isChore ||
     namesIn(frame, clause).length > 0 ||
-    clauseHas(frame, clause, 'all', 'pronoun', 'check');
+    clauseHas(frame, clause, 'all', 'pronoun', 'check', 'remainder');
   return (
     inClause(
       frame,
@@ -166,6 +178,7 @@ function isSmall(term: Term): boolean {
     'article',
     'filler',
     'all',
+    'remainder',
     'both',
     'pronoun',
     'place',

@@ -160,6 +160,9 @@ function systemsIn(frame: Frame, clause: Clause): string[] {
 }
 
 function tells(frame: Frame, clause: Clause): boolean {
+  // `…, rest done` is no part of the reason.
+  if (clauseHas(frame, clause, 'done', 'did') && clauseHas(frame, clause, 'remainder', 'all'))
+    return true;
   const measures = inClause(frame, clause, isMeasure).length > 0;
   if (measures)
     return (
