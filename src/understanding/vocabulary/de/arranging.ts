@@ -409,6 +409,7 @@ export const arranging: ArrangingWords = {
     ],
   },
   dayJoiners: ['und', 'u', '&', '+', 'oder', 'plus'],
+  rangeJoiners: ['und', '&'],
   clauseJoiners: ['und', 'aber'],
   everyWeekday: [
     ['montags', 'jeden montag'],

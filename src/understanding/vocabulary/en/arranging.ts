@@ -468,6 +468,7 @@ export const arranging: ArrangingWords = {
     ],
   },
   dayJoiners: ['and', 'n', '&', '+', 'or', 'plus'],
+  rangeJoiners: ['and', '&'],
   clauseJoiners: ['and', 'but'],
   everyWeekday: [
     ['mondays', 'every monday'],
