@@ -35,7 +35,7 @@ export function moodsOf(frame: Frame, marks: readonly TimeMark[]): readonly (Moo
     for (const [concept, mood] of wholeClause) {
       const isOther = concept === 'forecast' && noFlowAt(frame, clause) !== null;
       if (clauseHas(frame, clause, concept) && !isOther && !onlyJudges(frame, clause, concept))
-        mark(clause.from, clause.to, mood);
+        mark(clause.from, outcomeAt(frame, clause) ?? clause.to, mood);
     }
     remember(frame, clause, c, mark);
     elsewhere(frame, clause, mark);
@@ -87,9 +87,24 @@ function intend(frame: Frame, clause: Clause, c: number, mark: Marker): void {
   const done =
     (hasPastDeed(frame, clause.from, i) || tellsReading(frame, clause, i)) &&
     !means(frame.terms[i - 1], 'was');
-  const told = deedToldAfter(frame, clause, i);
+  const told = deedToldAfter(frame, clause, i) ?? outcomeAt(frame, clause);
   const isMeant = (other: Clause) => intentionAt(frame, other) !== null;
   mark(done ? i : clause.from, told ?? reach(frame, c, true, isMeant), 'intention');
+}
+
+/** `wanted 1.8 got 1.7 ec`: where, after the value aimed at, the one that it came to is told; null: it is not. */
+function outcomeAt(frame: Frame, clause: Clause): number | null {
+  const aim = frame.terms.findIndex(
+    (term, i) => i >= clause.from && i < clause.to && means(term, 'target', 'intention'),
+  );
+  if (aim < 0) return null;
+  const [wanted, got] = measuresIn(frame, clause).filter((i) => i > aim);
+  if (wanted === undefined || got === undefined) return null;
+  const at = isLabel(frame.terms[wanted + 1]) ? wanted + 2 : wanted + 1;
+  const isDirect = frame.terms
+    .slice(at + 1, got)
+    .every((term) => isLabel(term) || means(term, 'link', 'article', 'filler', 'about', 'at'));
+  return means(frame.terms[at], 'outcome') && isDirect ? at : null;
 }
 
 /** The first word of a clause that says that something is only meant to be done. */

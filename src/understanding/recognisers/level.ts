@@ -145,7 +145,7 @@ function saysWhatIsThere(frame: Frame, clause: Clause, i: number, volume: boolea
       clauseHas(frame, clause, 'there-is') ||
       isStillThere(frame, clause, i) ||
       isStandingAt(frame, clause, i) ||
-      (isNow(frame, i) && !isAmountsByTime(frame, clause))
+      (isNow(frame, i) && !isAmountsByTime(frame, clause) && !isDoneByIt(frame, clause, i))
     );
   if (!isTalkOfLevel(frame, clause)) return false;
   if (means(after, 'left-over')) return true;
@@ -182,6 +182,20 @@ function isAmountsByTime(frame: Frame, clause: Clause): boolean {
     frame.timed.slice(before.from, before.to).includes(true) &&
     clauseHas(frame, before, 'top-up', 'add', 'fill')
   );
+}
+
+/** `the dwc takes 12 l now`, `drinks 12 l now`: what the system does, and not what is in it. */
+function isDoneByIt(frame: Frame, clause: Clause, i: number): boolean {
+  const name = frame.places.lastWhere(isName, i);
+  if (name < clause.from) return false;
+  return frame.terms
+    .slice(name + 1, i)
+    .some(
+      (term) =>
+        isUnknown(term) ||
+        (means(term, 'use', 'took', 'could', 'is-it', 'take-away', 'add') &&
+          !means(term, 'link', 'has')),
+    );
 }
 
 /** `95 l now`, `now 95 l`: after something was poured, where it stands. */

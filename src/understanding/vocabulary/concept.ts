@@ -234,6 +234,8 @@ export type MoodConcept =
   /** Of somebody, before what they are to do: told, asked, got. */
   | 'orders'
   | 'target'
+  /** After what was aimed at: what it came to. */
+  | 'outcome'
   | 'forgot'
   | 'to-say'
   | 'habit'
