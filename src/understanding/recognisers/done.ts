@@ -10,9 +10,9 @@ import {
   type TermRange,
   takeRange,
 } from '../reading/frame.ts';
-import { means, type Term } from '../reading/term.ts';
+import { isWeekday, means, type Term } from '../reading/term.ts';
 import type { DoneStatement, WorkNamed } from '../statement.ts';
-import { choreHinted, choreIn } from './chores.ts';
+import { choreHinted, choreIn, isSaidAsNamed } from './chores.ts';
 import { systemsNamedIn, workNamed } from './work-named.ts';
 
 /** `done`, `did the jars`, `done except gutters`, ✅, a chore told by its name. */
@@ -41,7 +41,8 @@ function doneSaid(frame: Frame, moods: readonly (Mood | null)[]): DoneStatement[
     if (
       chore !== null &&
       !clauseHas(frame, clause, 'did-not') &&
-      (anchor !== null || !clauseHas(frame, clause, 'intention', 'is-it'))
+      (anchor !== null ||
+        !(clauseHas(frame, clause, 'intention', 'is-it') || isPlanned(frame, clause, chore)))
     ) {
       found.push(statement(frame, [clause, clause], { systems: null, duty: null, chore }, []));
       takeRange(frame, clause.from, clause.to);
@@ -81,6 +82,13 @@ function doneSaid(frame: Frame, moods: readonly (Mood | null)[]): DoneStatement[
     c = last;
   }
   return found;
+}
+
+/** A chore by its name, with a weekday or before it somebody else: who does it, and when. */
+function isPlanned(frame: Frame, clause: Clause, chore: string): boolean {
+  const isOfDay = frame.places.hasWhere(isWeekday, clause.from, clause.to);
+  const isOfAnother = means(frame.terms[clause.from], 'member', 'third-person');
+  return (isOfDay || isOfAnother) && isSaidAsNamed(frame, chore, clause);
 }
 
 /** `couldn't do the jars, rest done`: the systems that the message tells of by themselves are not the rest. */
