@@ -351,6 +351,12 @@ export const arranging: ArrangingWords = {
     'after-all': ['doch', 'doch wieder', 'doch nur', 'doch lieber', 'nun doch', 'jetzt doch'],
     because: ['weil', 'da', 'denn'],
     filler: [
+      'seinen',
+      'seine',
+      'ihren',
+      'ihre',
+      'deren',
+      'dessen',
       'erst',
       'schon',
       'doch',
