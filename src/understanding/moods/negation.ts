@@ -79,7 +79,9 @@ export function negate(frame: Frame, clause: Clause, c: number, mark: Marker): v
       mark(alone ? clause.from : i, reach(frame, c, false, isDenied), 'negation');
       return;
     }
-    if (means(term, 'not') && next >= 0) mark(i, clause.to, 'negation');
+    // `ph not ok: bench 6.9` judges what is read.
+    const judges = means(frame.terms[i + 1], 'judged', 'all-good');
+    if (means(term, 'not') && next >= 0 && !judges) mark(i, clause.to, 'negation');
     const isLast = nextIn(frame, clause, i, () => false) < 0;
     // `topped up I have not`: at the end it denies the deed that opens its clause.
     if (means(term, 'not') && isLast && isDeed(frame.terms[clause.from])) {

@@ -582,7 +582,6 @@ export const grammar: Words<GrammarConcept> = {
     'something like',
     'in the region of',
     'give or take',
-    'about a',
     '~',
     '≈',
     '≃',
