@@ -144,6 +144,7 @@ function saysWhatIsThere(frame: Frame, clause: Clause, i: number, volume: boolea
     return (
       clauseHas(frame, clause, 'there-is') ||
       isStillThere(frame, clause, i) ||
+      isStandBefore(frame, clause, i) ||
       isStandingAt(frame, clause, i) ||
       (isNow(frame, i) && !isAmountsByTime(frame, clause) && !isDoneByIt(frame, clause, i))
     );
@@ -171,6 +172,17 @@ function isStillThere(frame: Frame, clause: Clause, i: number): boolean {
     means(frame.terms[i - 1], 'still-there') &&
     !clauseHas(frame, clause, 'vessel')
   );
+}
+
+/** `300 l before topping up`, `before 90 l, now 105 l`: how it stood, of a system that was named. */
+function isStandBefore(frame: Frame, clause: Clause, i: number): boolean {
+  if (frame.places.lastWhere(isName, i) < 0 || clauseHas(frame, clause, 'vessel')) return false;
+  const [before, after, deed] = [frame.terms[i - 1], frame.terms[i + 1], frame.terms[i + 2]];
+  const leadsDeed = i + 2 < clause.to && means(deed, 'top-up', 'add', 'fill', 'refill');
+  if (leadsDeed && means(after, 'before')) return true;
+  const next = frame.clauses[frame.clauseOf[i]! + 1];
+  const isLed = i > clause.from && means(before, 'before') && i + 1 === clause.to;
+  return isLed && next !== undefined && clauseHas(frame, next, 'now', 'after');
 }
 
 /** `topped up 5 l this morning and 4 l now`: now as well as at the time before. */

@@ -26,6 +26,8 @@ export function verbOf(frame: Frame, clause: Clause): number | null {
         (means(term, 'goes-in') && goesIntoSystem(frame, clause))) &&
       !frame.taken[i] &&
       !isLevelWord(frame, clause, i) &&
+      // `300 l before topping up`: how it stood then.
+      !means(frame.terms[i - 1], 'before') &&
       !isOfReading(frame, clause, i),
   );
   const strong = verbs.find((i) => means(frame.terms[i], 'top-up', 'fill', 'refill'));
