@@ -48,6 +48,9 @@ describe('The messages that the rules give as examples', () => {
 /** What the issue asks for: exact in 98 of 100, and never a wrong entry. */
 const exactShare = 0.98;
 
+/** Of the last corpus, as unlike the others as it could be made, that share is not reached yet. */
+const hardestShare = 0.83;
+
 describe.each([
   'understanding/corpus/english-open.jsonl',
   'understanding/corpus/english-sealed.jsonl',
@@ -84,6 +87,22 @@ describe.each([
         1 - inexact.length / all.length,
         JSON.stringify(inexact.map(told)),
       ).toBeGreaterThanOrEqual(exactShare);
+    },
+    patienceMs,
+  );
+});
+
+describe('The corpus understanding/corpus/ninth-tried.jsonl', () => {
+  it(
+    'logs nothing wrong, and loses no more than it did',
+    async () => {
+      const all = await scored('understanding/corpus/ninth-tried.jsonl');
+      const inexact = all.filter(({ score }) => !score.isExact);
+      expect(all.filter(({ score }) => score.wrong.length > 0).map(told)).toEqual([]);
+      expect(
+        1 - inexact.length / all.length,
+        JSON.stringify(inexact.map(told)),
+      ).toBeGreaterThanOrEqual(hardestShare);
     },
     patienceMs,
   );
