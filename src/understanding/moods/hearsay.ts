@@ -12,15 +12,10 @@ import {
 } from '../reading/frame.ts';
 import { isCrop, isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import { productAt } from '../recognisers/products.ts';
-import {
-  hasPastDeed,
-  isDeed,
-  isLabel,
-  isPlainDeed,
-  leansOnPrevious,
-  opensWithName,
-} from './clause-kinds.ts';
+import { hasPastDeed, isDeed, isLabel, isPlainDeed, opensWithName } from './clause-kinds.ts';
 import type { Mood } from './mood.ts';
+import { endOfOrder, orderIn } from './orders.ts';
+import { saysSender } from './says-sender.ts';
 
 export type Marker = (from: number, to: number, mood: Mood) => void;
 
@@ -145,13 +140,6 @@ function isDoneByAnother(frame: Frame, clause: Clause, i: number): boolean {
   return i > clause.from && !isLed && isTold && !clauseHas(frame, clause, 'self');
 }
 
-function saysSender({ context: { member } }: Frame, term: Term | undefined): boolean {
-  return (
-    term !== undefined &&
-    [member.handle.toLowerCase(), member.name.toLowerCase()].includes(term.text)
-  );
-}
-
 /** `grandad had 5.7 in his`; but `for grandad`, `with my sister` is one's own work. */
 function isPassedOn(frame: Frame, clause: Clause): boolean {
   if (isByWord(frame, clause)) return true;
@@ -199,46 +187,6 @@ function endOfAmounts(frame: Frame, clause: Clause): number {
       .slice(next.from, next.to)
       .every((term) => term.kind === 'measure' || means(term, 'about', 'ish', 'filler'));
   return isAmount ? next.to : clause.to;
-}
-
-/** `told Olli to put 5 l in the jars`: where what somebody was told to do begins; nobody says that it was done. */
-function orderIn(frame: Frame, clause: Clause): number | null {
-  const at = frame.places.within(isOrder, clause.from, clause.to)[0];
-  if (at === undefined) return null;
-  const isLed = isSomebody(frame, at + 1);
-  if (!isLed && !isSomebody(frame, at - 1)) return null;
-  const rest = { from: isLed ? at + 2 : at + 1, to: clause.to };
-  let deed = rest.from;
-  while (
-    means(frame.terms[deed], 'to', 'place', 'filler', 'intention') &&
-    !isDeed(frame.terms[deed])
-  )
-    deed++;
-  const isToDo = deed < clause.to && isDeed(frame.terms[deed]);
-  // `Tom gebeten 5 l in die Gläser zu kippen`: the verb ends the clause.
-  const isLast =
-    isDeed(frame.terms[clause.to - 1]) && means(frame.terms[clause.to - 2], 'to', 'place');
-  return (isToDo || isLast) && !clauseHas(frame, rest, 'self') ? at : null;
-}
-
-/** `… and 10 l in the bench`: what leans on it was ordered as well. */
-function endOfOrder(frame: Frame, clause: Clause): number {
-  let c = frame.clauseOf[clause.from]!;
-  for (;;) {
-    const next = frame.clauses[c + 1];
-    if (next?.opens !== 'and' || !leansOnPrevious(frame, next)) return frame.clauses[c]!.to;
-    c++;
-  }
-}
-
-function isOrder(term: Term): boolean {
-  return means(term, 'orders');
-}
-
-function isSomebody(frame: Frame, i: number): boolean {
-  const term = frame.terms[i];
-  if (means(term, 'member')) return !saysSender(frame, term);
-  return means(term, 'third-person', 'another-person', 'hearsay');
 }
 
 /** `to the max` is a mark on the reservoir; `the maximum was 34` is the weather's. */
