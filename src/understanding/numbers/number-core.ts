@@ -45,7 +45,7 @@ export function coreAt(reading: Reading, at: number): Core | null {
     const spoken = spokenFrom(reading, at, word, length);
     return withDecimals(reading, at, { ...plain, length: spoken.length, values: [spoken.value] });
   }
-  const point = pointAlone(reading, at);
+  const point = word.concepts.has('point') ? pointAlone(reading, at) : 0;
   if (point > 0) {
     const part = decimalsFrom(reading, at + point, 'in-words');
     if (!part) return null;
@@ -118,6 +118,10 @@ function afterNumeral(reading: Reading, at: number, token: Token): Core {
   };
   const isWhole = token.values.length === 1 && decimals === 0;
   if (isWhole) {
+    // `2 hundred litres`.
+    const times = phraseWithin(reading, at + 1, 1)?.value;
+    if (times?.number != null && times.concepts.has('multiplier'))
+      return { ...plain, values: [token.values[0]! * times.number], length: 2 };
     const alone = fractionFrom(tokens, at);
     if (alone !== null && (isShareOfSomething(reading, at + 3) || isLevelSaid(reading, at))) {
       const of = shareOf(reading, at + 3);

@@ -49,8 +49,8 @@ export function clockAt(frame: Frame, i: number, term: Term, building: Building)
     means(frame.terms[i - 1], 'at-hour') &&
     value > 0;
   if (measure.unit !== null && !asHour) return 0;
-  const isTime = marked || isClockOfOutage(frame, i) || asksForClock(frame, i);
-  if (measure.decimals === 2 && isTime) {
+  const isTime = () => marked || isClockOfOutage(frame, i) || asksForClock(frame, i);
+  if (measure.decimals === 2 && isTime()) {
     const minute = Math.round((value % 1) * 100);
     if (value >= 0 && value < 24 && minute < 60)
       return settle(frame, i, 1, Math.floor(value) * 60 + minute, false, building);

@@ -911,8 +911,8 @@ export const grammar: Words<GrammarConcept> = {
   or: ['oder', 'bzw', 'bzw.', 'beziehungsweise'],
   indefinite,
   point: ['komma', 'punkt'],
-  'spoken-zero': [],
-  multiplier: [],
+  'spoken-zero': ['null'],
+  multiplier: ['hundert', 'tausend'],
   'half-more': [
     'und eine halbe',
     'und ein halber',
