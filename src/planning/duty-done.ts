@@ -43,6 +43,15 @@ export function saidEntries(
   );
 }
 
+/** Whether somebody said since `sinceMs` that it could not be done; of the system as a whole or of this duty. */
+export function couldNotBeDone(duty: Duty, logbook: Logbook, sinceMs: number): boolean {
+  return liveEntries(logbook, duty.system, 'duty-failed').some(
+    (entry) =>
+      entry.atMs >= sinceMs &&
+      (entry.duty === undefined || (entry.duty === duty.kind && answers(duty, entry))),
+  );
+}
+
 function answers(duty: Duty, entry: Entry): boolean {
   switch (duty.kind) {
     case 'chore':

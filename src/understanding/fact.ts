@@ -49,6 +49,8 @@ export interface Fact {
   readonly byDevice?: SystemId;
   /** Whose it is by its place in a row, whatever is named beside it. */
   readonly inTurn?: SystemId;
+  /** Of another system than the one named beside it; nobody said of which. */
+  readonly isOfOther?: boolean;
   /** Other facts of the same shared amount: `30 ml of A and B`. */
   readonly shared?: readonly string[];
   /** restored: told together with its outage, `from 2 to 4`. */

@@ -17,7 +17,7 @@ import { recogniseOneMore } from './recognisers/one-more.ts';
 import { recogniseOutages } from './recognisers/outage.ts';
 import { recogniseReadings } from './recognisers/readings.ts';
 import { recogniseRemainders } from './recognisers/remainder.ts';
-import { recogniseSameAsBefore } from './recognisers/same-as-before.ts';
+import { recogniseSameAsBefore, withEachOfJoined } from './recognisers/same-as-before.ts';
 import { recogniseShorthand } from './recognisers/shorthand.ts';
 import { recogniseTopUps } from './recognisers/top-up.ts';
 import { recogniseTroubles } from './recognisers/trouble.ts';
@@ -50,5 +50,5 @@ export function factsOf(frame: Frame, moods: readonly (Mood | null)[]): Fact[] {
   facts.push(...recogniseSameAsBefore(frame, moods, facts));
   facts.push(...recogniseTroubles(frame, moods, facts));
   facts.push(...recogniseWellBeing(frame, moods, facts));
-  return facts.sort((a, b) => a.at - b.at);
+  return withEachOfJoined(frame, facts).sort((a, b) => a.at - b.at);
 }

@@ -236,6 +236,8 @@ export interface DoneStatement extends WorkNamed {
   readonly kind: 'done';
   /** What is left open of it. */
   readonly except: readonly WorkNamed[];
+  /** `the rest`: what could not be done stays open. */
+  readonly isRest?: true;
   /** A thumb or a tick alone: where no work was asked for, it says no more than `seen`. */
   readonly isSign?: true;
   readonly span: Span;
@@ -271,7 +273,13 @@ export type TakingBack =
   /** `that was yesterday`: when the member's last message was true; isVague: to a part of a day. */
   | { readonly kind: 'retime'; readonly atMs: number; readonly isVague: boolean }
   /** `didn't top up the jars after all`. */
-  | { readonly kind: 'deny'; readonly system: SystemId | null; readonly quantity: Quantity | null };
+  | {
+      readonly kind: 'deny';
+      readonly system: SystemId | null;
+      readonly quantity: Quantity | null;
+      /** `scrap the 71`: the value that is struck out, as it can be read. */
+      readonly given?: readonly Readable[];
+    };
 
 export interface TakingBackStatement {
   readonly kind: 'taking-back';

@@ -217,6 +217,7 @@ export const familyAlerts: OfEach<FamilyAlert> = {
   'your-days': { kind: 'your-days', away: 'ines', from, until, days: [from] },
   'done-by-other': { kind: 'done-by-other', by: 'priya', duty: benchTopUp.duty },
   'turn-passed': { kind: 'turn-passed', by: 'tomas', days: [from], reason: 'ill', isYours: true },
+  'days-dropped': { kind: 'days-dropped', by: 'tomas', from, until, turns: 12, reason: null },
   trouble: {
     kind: 'trouble',
     entry: entry('note', 1, { note: 'row is leaking', trouble: 'leak' }),

@@ -40,7 +40,8 @@ export function noticesOfArrangements(
         });
     }
     if (each.kind === 'cannot-go' && each.handle !== null) {
-      return ofTurnsPassed(each, each.handle, n, standing, roster, atMs);
+      const passed = ofTurnsPassed(each, each.handle, n, standing, roster, atMs);
+      return [...passed, ...ofDaysDropped(each, each.handle, n, standing, atMs)];
     }
     if (each.kind === 'claim' && each.handle !== each.byHandle) {
       const { byHandle, atMs: _at, ...settled } = each;
@@ -102,6 +103,33 @@ function ofTurnsPassed(
       .map((handle) => notice(`passed:${n}:${handle}`, atMs, handle, alert));
   });
 }
+
+/** To growers, whether they are at home or not: all the days of a helper are given up, and no single one. */
+function ofDaysDropped(
+  { from, until, reason, byHandle }: Extract<Arrangement, { kind: 'cannot-go' }>,
+  by: string,
+  n: number,
+  standing: Standing,
+  atMs: number,
+): readonly Notice[] {
+  const { greenhouse, arrangements } = standing;
+  const before = rosterOf(standing, settledBefore(arrangements, n));
+  const after = rosterOf(standing, settledBefore(arrangements, n + 1));
+  const last = plusDays(from, daysLookedAt);
+  const turns = daysOf(before, by, from, last);
+  const isAll = turns.length >= severalTurns && daysOf(after, by, from, last).length === 0;
+  if (!isAll || turns.at(-1)! > until) return [];
+  const alert = { kind: 'days-dropped', by, from, until, turns: turns.length, reason } as const;
+  return greenhouse.members
+    .filter(({ role, handle }) => role === 'grower' && handle !== byHandle && handle !== by)
+    .map(({ handle }) => notice(`dropped:${n}:${handle}`, atMs, handle, alert));
+}
+
+/** Six weeks: as far as turns are given up at once. */
+const daysLookedAt = 41;
+
+/** Fewer are a day off. */
+const severalTurns = 2;
 
 function daysOf(roster: Roster, handle: string, from: LocalDate, until: LocalDate): LocalDate[] {
   const days: LocalDate[] = [];

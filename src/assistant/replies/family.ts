@@ -135,6 +135,16 @@ export type FamilyAlert =
       readonly reason: string | null;
       readonly isYours: boolean;
     }
+  /** To growers: a helper goes on none of the days that were theirs. */
+  | {
+      readonly kind: 'days-dropped';
+      readonly by: string;
+      readonly from: LocalDate;
+      readonly until: LocalDate;
+      /** How many days of theirs that are. */
+      readonly turns: number;
+      readonly reason: string | null;
+    }
   /** To whoever had been put down to go, and is not any more. */
   | {
       readonly kind: 'relieved';

@@ -1,6 +1,6 @@
 import type { Duty } from '../../greenhouse/duty.ts';
 import type { EntryDraft } from '../../greenhouse/entry.ts';
-import { isDone } from '../../planning/duty-done.ts';
+import { couldNotBeDone, isDone } from '../../planning/duty-done.ts';
 import type { DoneStatement, WorkNamed } from '../../understanding/statement.ts';
 import { boardOf } from '../board-of.ts';
 import type { Handling } from '../handling.ts';
@@ -27,7 +27,11 @@ export function closeDuties(
   const { duties, sinceMs } = asked ?? dueNow(handling);
   const meant = duties.filter((duty) => isMeant(duty, done));
   if (meant.length === 0) return askWhich(handling);
-  const open = meant.filter((duty) => !isDone(duty, handling.standing.logbook, sinceMs));
+  const { logbook } = handling.standing;
+  const open = meant.filter(
+    (duty) =>
+      !isDone(duty, logbook, sinceMs) && !(done.isRest && couldNotBeDone(duty, logbook, sinceMs)),
+  );
   if (open.length === 0) {
     handling.say({ kind: 'answer', answer: { kind: 'nothing-open' } });
     return;

@@ -254,7 +254,8 @@ function denied(
     (candidate) =>
       !isStruck(handling, candidate) &&
       (!back.system || candidate.system === back.system) &&
-      (!back.quantity || candidate.quantity === back.quantity),
+      (!back.quantity || candidate.quantity === back.quantity) &&
+      (!back.given || isGivenUp(candidate, back.given)),
   );
   return entry ? [entry] : [];
 }

@@ -13,7 +13,22 @@ export interface OwnAmount {
 
 /** `7 in the bench and 3 in the jars`, `jars 2, gutters 8`: every system asked about gets an amount of its own. */
 export function eachItsOwn(frame: Frame, doubt: Doubt): readonly OwnAmount[] | null {
-  return amountsOfSystems(frame, askedFor(doubt));
+  return amountsOfSystems(frame, askedFor(doubt)) ?? amountsInTurn(frame, doubt);
+}
+
+/** `20 and 15` after `added A and B`: as many amounts as products, in the order in which those were said. */
+function amountsInTurn(frame: Frame, { reason, waiting }: Doubt): readonly OwnAmount[] | null {
+  if (reason.kind !== 'missing-amount' || waiting?.for !== 'value') return null;
+  const { drafts } = waiting;
+  const products = new Set(drafts.map(({ product }) => product));
+  const systems = new Set(drafts.map(({ system }) => system));
+  if (drafts.length < 2 || products.size !== drafts.length || systems.size > 1) return null;
+  const parts = partsOf(frame);
+  if (parts?.length !== drafts.length) return null;
+  // `5.9 and 1.2` may as well be readings.
+  const isAmount = (part: SystemId | Measure): part is Measure =>
+    typeof part !== 'string' && (part.unit !== null || part.decimals === 0);
+  return parts.every(isAmount) ? drafts.map((draft, n) => ({ draft, measure: parts[n]! })) : null;
 }
 
 /** An amount for each of these drafts, of as many systems, and nothing else. */

@@ -72,7 +72,9 @@ export class ClauseView {
       const before = this.rest[i - 1]?.concepts;
       const isInstead =
         before?.has('instead-of') === true || (isSelf && before?.has('from') === true);
-      return member !== null && isInstead ? [member] : [];
+      // `olli's Thursday`.
+      const isTheirs = this.rest[i + 1]?.text === "'s" && isSelf;
+      return member !== null && (isInstead || isTheirs) ? [member] : [];
     });
   }
 

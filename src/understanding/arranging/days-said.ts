@@ -1,5 +1,6 @@
 import { DateTime } from 'luxon';
 import { isLocalDate, type LocalDate, plusDays } from '../../greenhouse/local-time.ts';
+import { rangeJoiners } from '../vocabulary/arranging-words.ts';
 import type { Days } from './arranging.ts';
 import type { Piece } from './piece.ts';
 
@@ -32,7 +33,7 @@ export function daysAt(pieces: readonly Piece[], start: number, today: LocalDate
     pieces[i] &&
     (pieces[i]!.concepts.has('until') ||
       pieces[i]!.text === '-' ||
-      (isFrom && pieces[i]!.text === 'and'))
+      (isFrom && rangeJoiners.has(pieces[i]!.text)))
       ? pointAt(pieces, passed(pieces, i + 1, 'on', 'this', 'until'), from, today)
       : null;
   if (until) return { days: { from, until: until.days.until }, isEvening: false, end: until.end };

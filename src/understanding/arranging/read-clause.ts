@@ -188,14 +188,16 @@ function covered(view: ClauseView, isCoverAsked: boolean): Arranging | null {
   const goes =
     view.has('go', 'cover') || (view.has('do') && (days !== null || view.replaced.length > 0));
   const isSelf = view.has('self', 'self-will') && !isRequest(view);
-  const named = [...view.goers, ...(isSelf && goes ? [view.me] : [])];
+  // `Birgit does my Thursday, I her Saturday`: the verb was said.
+  const goesToo = goes || (isCoverAsked && days !== null && isOneself(view));
+  const named = [...view.goers, ...(isSelf && goesToo ? [view.me] : [])];
   if (named.length > 0 && view.strangers === 0) {
     if (isInstead(view)) {
       // `for Priya` is for today, where no day is said.
       const ofToday = view.replaced.length > 0 ? { from: view.today, until: view.today } : null;
       return { kind: 'covers', handles: named, days: days ?? ofToday, isInstead: true };
     }
-    if (goes && (days || isCoverAsked)) {
+    if (goesToo && (days || isCoverAsked)) {
       const isOwn = days !== null && view.has('mine') && !isSelf;
       return { kind: 'covers', handles: named, days, ...(isOwn ? { isOwn } : {}) };
     }
@@ -216,6 +218,11 @@ function covered(view: ClauseView, isCoverAsked: boolean): Arranging | null {
   if (!isCoverAsked || named.length > 0 || view.strangers > 0) return null;
   if (view.has('nobody')) return { kind: 'covers', handles: [], days };
   return view.has('everybody', 'in-turn') ? { kind: 'covers', handles: ['*'], days } : null;
+}
+
+/** Nothing but who goes, and small words. */
+function isOneself({ rest }: ClauseView): boolean {
+  return rest.every(({ concepts }) => concepts.has('self') || concepts.has('filler'));
 }
 
 /** `can Olli take my Monday?`: somebody is asked to go on a day. */

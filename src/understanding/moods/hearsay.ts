@@ -12,8 +12,10 @@ import {
 } from '../reading/frame.ts';
 import { isCrop, isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import { productAt } from '../recognisers/products.ts';
-import { hasPastDeed, isDeed, isLabel, opensWithName } from './clause-kinds.ts';
+import { hasPastDeed, isDeed, isLabel, isPlainDeed, opensWithName } from './clause-kinds.ts';
 import type { Mood } from './mood.ts';
+import { endOfOrder, orderIn } from './orders.ts';
+import { saysSender } from './says-sender.ts';
 
 export type Marker = (from: number, to: number, mood: Mood) => void;
 
@@ -111,6 +113,8 @@ export function hear(frame: Frame, clause: Clause, mark: Marker): void {
   if (isHeard(clause)) mark(clause.from, endOfTalkOf(frame, clause, isHeard), 'hearsay');
   if (clauseHas(frame, clause, 'long-ago'))
     mark(clause.from, endOfLongAgo(frame, clause), 'hearsay');
+  const order = orderIn(frame, clause);
+  if (order !== null) mark(order, endOfOrder(frame, clause), 'hearsay');
   for (let i = clause.from; i < clause.to; i++) {
     const term = frame.terms[i];
     if (means(term, 'extreme') && !leadsToMark(frame, i))
@@ -130,15 +134,10 @@ function isDoneByAnother(frame: Frame, clause: Clause, i: number): boolean {
   if (means(term, 'who') && i === clause.from) return false;
   if (means(term, 'another-person')) return hasPastDeed(frame, clause.from, clause.to);
   const isLed = means(frame.terms[i - 1], 'with', 'from', 'for-somebody', 'to');
+  // `had Priya add 10 l`.
+  if (means(frame.terms[i - 1], 'has') && isPlainDeed(frame.terms[i + 1])) return true;
   const isTold = clauseHas(frame, clause, 'has') && isDeed(frame.terms[clause.to - 1]);
   return i > clause.from && !isLed && isTold && !clauseHas(frame, clause, 'self');
-}
-
-function saysSender({ context: { member } }: Frame, term: Term | undefined): boolean {
-  return (
-    term !== undefined &&
-    [member.handle.toLowerCase(), member.name.toLowerCase()].includes(term.text)
-  );
 }
 
 /** `grandad had 5.7 in his`; but `for grandad`, `with my sister` is one's own work. */

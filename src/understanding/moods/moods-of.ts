@@ -35,7 +35,11 @@ export function moodsOf(frame: Frame, marks: readonly TimeMark[]): readonly (Moo
     for (const [concept, mood] of wholeClause) {
       const isOther = concept === 'forecast' && noFlowAt(frame, clause) !== null;
       if (clauseHas(frame, clause, concept) && !isOther && !onlyJudges(frame, clause, concept))
-        mark(clause.from, clause.to, mood);
+        mark(
+          concept === 'target' ? askedTargetAt(frame, clause) : clause.from,
+          outcomeAt(frame, clause) ?? clause.to,
+          mood,
+        );
     }
     remember(frame, clause, c, mark);
     elsewhere(frame, clause, mark);
@@ -87,9 +91,36 @@ function intend(frame: Frame, clause: Clause, c: number, mark: Marker): void {
   const done =
     (hasPastDeed(frame, clause.from, i) || tellsReading(frame, clause, i)) &&
     !means(frame.terms[i - 1], 'was');
-  const told = deedToldAfter(frame, clause, i);
+  const told = deedToldAfter(frame, clause, i) ?? outcomeAt(frame, clause);
   const isMeant = (other: Clause) => intentionAt(frame, other) !== null;
   mark(done ? i : clause.from, told ?? reach(frame, c, true, isMeant), 'intention');
+}
+
+/** `gutters 1.9 ec, whats the target`: where it is only asked what is wanted, behind what was read. */
+function askedTargetAt(frame: Frame, clause: Clause): number {
+  const target = frame.terms.findIndex((term, i) => i >= clause.from && means(term, 'target'));
+  let what = target - 1;
+  while (what > clause.from && means(frame.terms[what], 'article', 'link', 'filler', 'pronoun'))
+    what--;
+  const [last] = measuresIn(frame, { ...clause, from: Math.max(what, clause.from) });
+  return what > clause.from && means(frame.terms[what], 'what') && last === undefined
+    ? what
+    : clause.from;
+}
+
+/** `wanted 1.8 got 1.7 ec`: where, after the value aimed at, the one that it came to is told; null: it is not. */
+function outcomeAt(frame: Frame, clause: Clause): number | null {
+  const aim = frame.terms.findIndex(
+    (term, i) => i >= clause.from && i < clause.to && means(term, 'target', 'intention'),
+  );
+  if (aim < 0) return null;
+  const [wanted, got] = measuresIn(frame, clause).filter((i) => i > aim);
+  if (wanted === undefined || got === undefined) return null;
+  const at = isLabel(frame.terms[wanted + 1]) ? wanted + 2 : wanted + 1;
+  const isDirect = frame.terms
+    .slice(at + 1, got)
+    .every((term) => isLabel(term) || means(term, 'link', 'article', 'filler', 'about', 'at'));
+  return means(frame.terms[at], 'outcome') && isDirect ? at : null;
 }
 
 /** The first word of a clause that says that something is only meant to be done. */

@@ -10,6 +10,7 @@ import {
 } from './clause-kinds.ts';
 import { hasProduct, type Marker } from './hearsay.ts';
 import { noFlowAt, noWaterAt } from './no-water.ts';
+import { notBroughtTo } from './not-brought-to.ts';
 import { notDoneAt } from './not-done.ts';
 
 /**
@@ -35,13 +36,15 @@ export function reach(
 }
 
 export function negate(frame: Frame, clause: Clause, c: number, mark: Marker): void {
+  const unreached = notBroughtTo(frame, clause);
+  if (unreached !== null) mark(clause.from, unreached + 1, 'negation');
   const tells =
-    couldNotAt(frame, clause) ??
+    (unreached === null ? couldNotAt(frame, clause) : null) ??
     noWaterAt(frame, clause) ??
     noFlowAt(frame, clause) ??
     notDoneAt(frame, clause);
   if (tells !== null) return;
-  const isDenied = (other: Clause) => clauseHas(frame, other, 'did-not');
+  const isDenied = (other: Clause) => clauseHas(frame, other, 'did-not', 'no-outage');
   for (let i = clause.from; i < clause.to; i++) {
     const term = frame.terms[i];
     // `nearly put 30 l in`: it was not done; `nearly 30 l put in` was.
@@ -55,7 +58,7 @@ export function negate(frame: Frame, clause: Clause, c: number, mark: Marker): v
       if (!means(term, 'about')) mark(clause.from, clause.to, 'negation');
       else if (means(term, 'about-or-almost') && !isAmount) mark(clause.from, clause.to, 'queried');
     }
-    if (!means(term, 'did-not', 'not', 'no')) continue;
+    if (!means(term, 'did-not', 'not', 'no', 'no-outage')) continue;
     const next = nextIn(
       frame,
       clause,
@@ -68,7 +71,7 @@ export function negate(frame: Frame, clause: Clause, c: number, mark: Marker): v
     const deed = next >= 0 && isDeed(frame.terms[next]);
     const product = next >= 0 && (means(frame.terms[next], 'solution') || hasProduct(frame, next));
     if (
-      means(term, 'did-not') ||
+      means(term, 'did-not', 'no-outage') ||
       (means(term, 'not') && deed) ||
       (means(term, 'no') && (deed || product))
     ) {
@@ -76,7 +79,9 @@ export function negate(frame: Frame, clause: Clause, c: number, mark: Marker): v
       mark(alone ? clause.from : i, reach(frame, c, false, isDenied), 'negation');
       return;
     }
-    if (means(term, 'not') && next >= 0) mark(i, clause.to, 'negation');
+    // `ph not ok: bench 6.9` judges what is read.
+    const judges = means(frame.terms[i + 1], 'judged', 'all-good');
+    if (means(term, 'not') && next >= 0 && !judges) mark(i, clause.to, 'negation');
     const isLast = nextIn(frame, clause, i, () => false) < 0;
     // `topped up I have not`: at the end it denies the deed that opens its clause.
     if (means(term, 'not') && isLast && isDeed(frame.terms[clause.from])) {

@@ -1,5 +1,5 @@
 import { type Clause, type Frame, isMeasure, isName } from '../reading/frame.ts';
-import { means } from '../reading/term.ts';
+import { means, type Term } from '../reading/term.ts';
 import { isLabel } from './clause-kinds.ts';
 import { questionStart } from './question-start.ts';
 
@@ -51,11 +51,21 @@ function isTag(frame: Frame, clause: Clause): boolean {
 function lastOfQuestion(frame: Frame, clauses: readonly Clause[], n: number): Clause {
   let last = clauses[n]!;
   for (const clause of clauses.slice(n + 1)) {
-    const tells = clause.opens !== 'and' && tellsSomething(frame, clause);
+    const tells =
+      (clause.opens !== 'and' || isOfItsOwn(frame, clauses[n]!, clause)) &&
+      tellsSomething(frame, clause);
     if (tells || clause.opens === 'but') break;
     last = clause;
   }
   return last;
+}
+
+/** `what's due, and log ph 5.9 for the gutters`: a reading of a system, where the question was of no value. */
+function isOfItsOwn(frame: Frame, question: Clause, clause: Clause): boolean {
+  const has = (test: (term: Term) => boolean, { from, to }: Clause): boolean =>
+    frame.terms.slice(from, to).some(test);
+  const isFull = has(isLabel, clause) && has(isName, clause);
+  return isFull && !has(isLabel, question) && !has(isMeasure, question) && !has(isName, question);
 }
 
 function tellsSomething(frame: Frame, clause: Clause): boolean {

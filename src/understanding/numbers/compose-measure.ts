@@ -1,16 +1,15 @@
-import { matchName, nearness } from '../names/match-name.ts';
 import { phraseAt, phraseWithin, type Reading, unitAt } from '../reading/look-up.ts';
 import type { Match } from '../reading/phrase-trie.ts';
 import type { Token } from '../reading/token.ts';
 import type { Unit } from '../reading/word-list.ts';
-import type { Concept } from '../vocabulary/concept.ts';
 import { concept } from './concept-at.ts';
 import { smallerContainer } from './containers-together.ts';
 import { partMore } from './fraction.ts';
 import type { Measure } from './measure.ts';
 import { type Core, coreAt, fullAt } from './number-core.ts';
-import { litresOfUnit } from './quantity-of-measure.ts';
+import { partOfOther, restInWords, smallerPart } from './smaller-part.ts';
 import { addedAmount, addedCount } from './sum-said.ts';
+import { unitFrom, withLength } from './unit-from.ts';
 
 /** What word stands before a number, where that tells how it goes on. */
 export type Lead = 'between' | 'from' | 'by' | 'ph' | 'label';
@@ -215,128 +214,4 @@ function linkLength(reading: Reading, at: number, afterBetween: boolean): number
   if (token.text === '-' || token.text === '–' || token.text === '—') return 1;
   if (afterBetween) return concept(reading, at, 'and');
   return concept(reading, at, 'until') || concept(reading, at, 'or');
-}
-
-function unitFrom(reading: Reading, at: number): Match<Unit> | null {
-  const unit = unitAt(reading, at);
-  if (unit && closesQuotation(reading, at)) return null;
-  // `at 7 barrels ph 6`: a system's name, and no measure.
-  // `5.8 w/ ec 1.7`: nor is a word of more signs than the unit.
-  const isUnknown = unit !== null && 'id' in unit.value && unit.value.id === 'unknown';
-  if (isUnknown && (isNameAt(reading, at) || (phraseAt(reading, at)?.length ?? 0) > unit.length))
-    return null;
-  if (unit && leadsToLabel(reading, at)) return null;
-  if (!unit || !('shy' in unit.value) || !unit.value.shy) return unit;
-  // An inch only where the word can be no preposition.
-  if (reading.tokens[at]!.glued) return unit;
-  const after = reading.tokens[at + unit.length];
-  if (!after || after.kind === 'line' || ',.;!?'.includes(after.text)) return unit;
-  const word = phraseAt(reading, at + unit.length)?.value;
-  return word &&
-    ['below', 'deep', 'left-over', 'down'].some((wanted) => word.concepts.has(wanted as Concept))
-    ? unit
-    : null;
-}
-
-/** `ph 5.8 w ec 1.7`, `ph 5,8 m. ec 1,7`: a letter that stands for `with`, before the word of another reading. */
-function leadsToLabel(reading: Reading, at: number): boolean {
-  const length = withLength(reading, at);
-  const labels = ['ph', 'ec', 'temperature'] as const;
-  return length > 0 && labels.some((label) => concept(reading, at + length, label) > 0);
-}
-
-/** How many tokens a single letter takes that stands for `with`; 0: there is none. */
-function withLength(reading: Reading, at: number): number {
-  const short = reading.tokens[at];
-  if (short?.kind !== 'word' || short.text.length > 1 || short.glued) return 0;
-  return concept(reading, at, 'with');
-}
-
-function isNameAt({ tokens, lexicon }: Reading, at: number): boolean {
-  const name = matchName(tokens, at, lexicon);
-  return name !== null && name.near <= nearness.inflected;
-}
-
-const inchMark = '"';
-
-/** `"dwc ph 5.8"`: the mark of an inch ends what another began. */
-function closesQuotation(reading: Reading, at: number): boolean {
-  const mark = reading.tokens[at]!;
-  if (mark.kind !== 'mark' || mark.text !== inchMark) return false;
-  let before = 0;
-  for (let i = 0; i < at; i++) if (reading.tokens[i]!.text === mark.text) before++;
-  return before % 2 === 1;
-}
-
-/** Units that are told together with a smaller one, and how many of that they hold. */
-const smallerUnits = new Map<string, { readonly smaller: string; readonly count: number }>([
-  ['lb', { smaller: 'oz', count: 16 }],
-  ['kg', { smaller: 'g', count: 1000 }],
-  ['hour', { smaller: 'minute', count: 60 }],
-  ['minute', { smaller: 'second', count: 60 }],
-]);
-
-/** `4 oz` after pounds, `200 g` after kilos, `30 min` after hours, as a share of the larger unit. */
-function smallerPart(
-  reading: Reading,
-  at: number,
-  larger: Unit,
-): { share: number; length: number } | null {
-  const parts = 'id' in larger ? smallerUnits.get(larger.id) : undefined;
-  if (!parts) return null;
-  // `1 kilo and 200 g`: only where the smaller unit is said.
-  const and = phraseWithin(reading, at, 1)?.value.concepts.has('and') ? 1 : 0;
-  const token = reading.tokens[at + and];
-  if (token?.kind !== 'number' || token.values.length !== 1) return null;
-  const unit = unitAt(reading, at + and + 1);
-  // `9 minutes 30`: at the end the seconds need no unit.
-  if (!unit && and === 0 && parts.smaller === 'second' && isLastOfClause(reading, at))
-    return { share: token.values[0]! / parts.count, length: 1 };
-  if (!unit || !('id' in unit.value) || unit.value.id !== parts.smaller) return null;
-  return token.values[0]! < parts.count
-    ? { share: token.values[0]! / parts.count, length: and + 1 + unit.length }
-    : null;
-}
-
-function isLastOfClause({ tokens }: Reading, at: number): boolean {
-  const [token, after] = [tokens[at]!, tokens[at + 1]];
-  // `max 31 min 12`: the short word may be another.
-  if (tokens[at - 1]!.text.length <= 3) return false;
-  const ends = !after || after.kind === 'line' || ',.;!'.includes(after.text);
-  return ends && Number.isInteger(token.values[0]) && token.values[0]! < 60;
-}
-
-/** `3 l and a half can`: a share of another vessel. */
-function partOfOther(
-  reading: Reading,
-  at: number,
-  unit: Unit,
-  part: { readonly share: number; readonly length: number },
-): { share: number; length: number } | null {
-  const next = unitFrom(reading, at + part.length);
-  const [litres, others] = [litresOfUnit(unit), next && litresOfUnit(next.value)];
-  if (!next || litres === null || others === null) return null;
-  return { share: (part.share * others) / litres, length: part.length + next.length };
-}
-
-/** `ein Kilo zweihundert`, `zwei Liter fünfhundert`: the thousandths are said without their unit. */
-function restInWords(
-  reading: Reading,
-  at: number,
-  larger: Unit,
-): { share: number; length: number } | null {
-  if (!('id' in larger) || (larger.id !== 'kg' && larger.id !== 'l')) return null;
-  const token = reading.tokens[at];
-  // `2 Kilo 300`, in figures too; of litres those may be parts per million.
-  const isInFigures = token?.kind === 'number' && larger.id === 'kg' && token.values.length === 1;
-  if (token?.kind !== 'word' && !isInFigures) return null;
-  const phrase = isInFigures
-    ? { value: { number: token.values[0]! }, length: 1 }
-    : phraseAt(reading, at);
-  const rest = phrase?.value.number ?? null;
-  if (!phrase || rest === null || rest < 100 || rest >= 1000 || !Number.isInteger(rest))
-    return null;
-  return unitFrom(reading, at + phrase.length)
-    ? null
-    : { share: rest / 1000, length: phrase.length };
 }

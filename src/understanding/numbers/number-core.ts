@@ -6,6 +6,7 @@ import type { Concept } from '../vocabulary/concept.ts';
 import { concept } from './concept-at.ts';
 import { fractionFrom, isShareOfSomething, partMore, shareOf } from './fraction.ts';
 import { litresOfUnit } from './quantity-of-measure.ts';
+import { pointAlone, spokenFrom } from './spoken-numbers.ts';
 
 /** A number without its unit, and how many tokens it takes. */
 export interface Core {
@@ -40,7 +41,17 @@ export function coreAt(reading: Reading, at: number): Core | null {
     decimals: 0,
     needsUnit: false,
   };
-  if (word.number !== null) return withDecimals(reading, at, { ...plain, values: [word.number] });
+  if (word.number !== null) {
+    const spoken = spokenFrom(reading, at, word, length);
+    return withDecimals(reading, at, { ...plain, length: spoken.length, values: [spoken.value] });
+  }
+  const point = word.concepts.has('point') ? pointAlone(reading, at) : 0;
+  if (point > 0) {
+    const part = decimalsFrom(reading, at + point, 'in-words');
+    if (!part) return null;
+    const { length: digits, part: value } = part;
+    return { ...plain, length: point + digits, values: [value], whole: false, decimals: digits };
+  }
   if (word.fraction !== null)
     return { ...plain, values: [word.fraction], share: true, whole: false };
   if (word.concepts.has('couple'))
@@ -107,6 +118,10 @@ function afterNumeral(reading: Reading, at: number, token: Token): Core {
   };
   const isWhole = token.values.length === 1 && decimals === 0;
   if (isWhole) {
+    // `2 hundred litres`.
+    const times = phraseWithin(reading, at + 1, 1)?.value;
+    if (times?.number != null && times.concepts.has('multiplier'))
+      return { ...plain, values: [token.values[0]! * times.number], length: 2 };
     const alone = fractionFrom(tokens, at);
     if (alone !== null && (isShareOfSomething(reading, at + 3) || isLevelSaid(reading, at))) {
       const of = shareOf(reading, at + 3);
@@ -150,24 +165,16 @@ function timesFrom(
 function withDecimals(reading: Reading, at: number, core: Core): Core {
   const end = at + core.length;
   const point = concept(reading, end, 'point');
-  if (point > 0) {
-    let digits = '';
-    let length = 0;
-    for (;;) {
-      const digit = singleDigit(reading, end + point + length);
-      if (digit === null) break;
-      digits += String(digit);
-      length++;
-    }
-    if (digits !== '') {
-      return {
-        ...core,
-        values: [Number(`${core.values[0]!}.${digits}`)],
-        length: core.length + point + length,
-        whole: false,
-        decimals: digits.length,
-      };
-    }
+  const decimals = point > 0 ? decimalsFrom(reading, end + point) : null;
+  if (decimals) {
+    const { length, part } = decimals;
+    return {
+      ...core,
+      values: [Number((core.values[0]! + part).toFixed(length))],
+      length: core.length + point + length,
+      whole: false,
+      decimals: length,
+    };
   }
   const part = core.whole ? partMore(reading, end) : null;
   if (!part) return core;
@@ -179,11 +186,29 @@ function withDecimals(reading: Reading, at: number, core: Core): Core {
   };
 }
 
+/** The digits after the point, one by one: `eight five`. */
+function decimalsFrom(
+  reading: Reading,
+  at: number,
+  how: 'in-words' | null = null,
+): { readonly part: number; readonly length: number } | null {
+  if (how === 'in-words' && reading.tokens[at]?.kind !== 'word') return null;
+  let digits = '';
+  for (;;) {
+    const digit = singleDigit(reading, at + digits.length);
+    if (digit === null) break;
+    digits += String(digit);
+  }
+  if (digits === '') return null;
+  return { part: Number(`0.${digits}`), length: digits.length };
+}
+
 function singleDigit(reading: Reading, at: number): number | null {
   const token = reading.tokens[at];
   if (token?.kind === 'number')
     return token.text.length <= 2 && Number.isInteger(token.values[0]) ? token.values[0]! : null;
   const phrase = phraseAt(reading, at);
+  if (phrase?.value.concepts.has('spoken-zero') === true) return 0;
   if (phrase?.length !== 1 || phrase.value.number === null || phrase.value.number > 9) return null;
   return phrase.value.number;
 }

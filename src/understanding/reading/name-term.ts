@@ -1,7 +1,8 @@
 import { matchName, type NameMatch, nearness } from '../names/match-name.ts';
+import type { Measure } from '../numbers/measure.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import { isKnown, type Lexicon } from './lexicon.ts';
-import { phraseAt, phraseWithin, type Reading } from './look-up.ts';
+import { phraseAt, phraseWithin, type Reading, unitAt } from './look-up.ts';
 import { placeOf } from './place-of.ts';
 import { isMark, means, type Term } from './term.ts';
 import { meaningless, type Word } from './word.ts';
@@ -167,7 +168,7 @@ function followsTime(before: readonly Term[]): boolean {
   return before.length > 0;
 }
 
-/** `left 5.8 right 5.9`: a name and its values, then another and values of its own. */
+/** `left 5.8 right 5.9`, `left 8 l right 6 l`: a name and its values, then another and values of its own. */
 function goesOnAsBefore(
   reading: Reading,
   at: number,
@@ -175,13 +176,31 @@ function goesOnAsBefore(
   before: readonly Term[],
 ): boolean {
   const last = before.at(-1);
-  const next = reading.tokens[at + length];
-  if (last?.kind !== 'measure' || last.measure.unit !== null || next?.kind !== 'number')
-    return false;
+  if (last?.kind !== 'measure') return false;
   let i = before.length - 1;
-  while (before[i]?.kind === 'measure' || isMark(before[i], '/')) i--;
+  while (before[i]?.kind === 'measure' || isMark(before[i], '/') || isOfReading(before[i])) i--;
   const first = before[i];
-  return first?.kind === 'name' && first.systems.join() !== systems.join();
+  if (first?.kind !== 'name' || first.systems.join() === systems.join()) return false;
+  const next = reading.tokens[at + length];
+  if (next?.kind === 'number' && last.measure.unit === null) return true;
+  // `right tub has 8 l left, 6 l added`: only where the first is called by such a word as well.
+  const isLeftOver = phraseWithin(reading, at, 1)?.value.concepts.has('left-over') === true;
+  if (!first.everyday || (isLeftOver && last.measure.unit !== null)) return false;
+  return leadsLabel(reading, at) || isOfUnit(reading, at + length, last.measure.unit);
+}
+
+function isOfReading(term: Term | undefined): boolean {
+  return means(term, 'ph', 'ec', 'temperature', 'level', 'oxygen', 'ppm-word');
+}
+
+/** A number of the same unit, straight after. */
+function isOfUnit(reading: Reading, at: number, unit: Measure['unit']): boolean {
+  if (unit === null || reading.tokens[at]?.kind !== 'number') return false;
+  const own = unitAt(reading, at + 1)?.value;
+  if (!own) return false;
+  return 'id' in unit
+    ? 'id' in own && own.id === unit.id
+    : 'litres' in own && own.litres === unit.litres;
 }
 
 /** `twenty to`, `halb`: before an hour. */

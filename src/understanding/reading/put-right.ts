@@ -1,6 +1,7 @@
 import { isLabel } from '../moods/clause-kinds.ts';
+import type { Measure } from '../numbers/measure.ts';
 import { isBare, isVolume } from '../numbers/quantity-of-measure.ts';
-import { isMark, type MeasureTerm, means, type NameTerm, type Term } from './term.ts';
+import { isMark, type MeasureTerm, means, type Term } from './term.ts';
 
 /** `ph 5.9 no wait 6.2`: the second number takes the first one's place. */
 export function putRight(terms: readonly Term[]): Term[] {
@@ -15,9 +16,8 @@ export function putRight(terms: readonly Term[]): Term[] {
     const unit = better.measure.unit ?? first.measure.unit;
     const right = { ...better, measure: { ...better.measure, unit } };
     if (beside === null) {
-      const isNamedAgain = kept.slice(i, second).some(({ kind }) => kind === 'name');
-      const last = isNamedAgain ? endOfClause(kept, second) - 1 : second;
-      kept.splice(endOfClause(kept, i), last - endOfClause(kept, i) + 1);
+      const end = endOfClause(kept, i);
+      kept.splice(end, endOfSaidAgain(kept, second, unit) - end);
       kept[i] = right;
     } else kept.splice(i, second - i + 1, right);
     i--;
@@ -25,61 +25,16 @@ export function putRight(terms: readonly Term[]): Term[] {
   return kept;
 }
 
-/** `10 l in the row, no, in the bench`: a clause of nothing but another name puts that in the first one's place. */
-export function putNamesRight(terms: readonly Term[]): readonly Term[] {
-  const kept = cutAtDashes(terms);
-  for (let cut = 1; cut < kept.length; cut++) {
-    if (kept[cut]!.kind !== 'stop') continue;
-    const before = clauseBefore(kept, cut);
-    const names = before.filter((i) => kept[i]!.kind === 'name');
-    if (names.length !== 1 || before.length === 1) continue;
-    const meant = nameMeant(kept, cut);
-    if (meant === null) continue;
-    kept[names[0]!] = { ...meant.name, glued: kept[names[0]!]!.glued };
-    kept.splice(cut, meant.to - cut);
-    cut--;
-  }
-  return kept;
-}
-
-/** `ph 5.9 - no wait, that was the gutters - buckets 6.1`: what is put in between dashes is cut off by them. */
-function cutAtDashes(terms: readonly Term[]): Term[] {
-  let isWithin = false;
-  return terms.map((term, i) => {
-    if (!['-', '–', '—'].includes(term.text)) return term;
-    const opens = means(terms[i + 1], 'no-wait') && !means(terms[i + 1], 'filler');
-    const closes = isWithin && terms[i - 1]?.kind === 'name';
-    isWithin = opens || (isWithin && !closes);
-    return opens || closes ? { ...term, kind: 'stop', cut: 'comma' } : term;
-  });
-}
-
-function clauseBefore(terms: readonly Term[], cut: number): number[] {
-  const found: number[] = [];
-  for (let i = cut - 1; i >= 0 && terms[i]!.kind !== 'stop'; i--) found.unshift(i);
-  return found;
-}
-
-/** The name alone in what follows a cut, behind words like `no wait`; `to`: where that ends. */
-function nameMeant(
-  terms: readonly Term[],
-  cut: number,
-): { readonly name: NameTerm; readonly to: number } | null {
-  let isTakenBack = false;
-  let name: NameTerm | null = null;
-  for (let i = cut + 1; i < terms.length; i++) {
-    const term = terms[i]!;
-    if (term.kind === 'stop' && name !== null) return isTakenBack ? { name, to: i } : null;
-    if (term.kind === 'stop' && (term.cut === 'comma' || term.cut === 'sentence')) continue;
-    // `no jars` counts none of them.
-    if (term.kind === 'name' && means(terms[i - 1], 'no')) return null;
-    if (term.kind === 'name' && term.sure && name === null && isTakenBack) name = term;
-    else if (means(term, 'no-wait') && name === null) isTakenBack = true;
-    else if (name !== null && means(term, 'link', 'pronoun', 'filler', 'meant')) continue;
-    else if (!isTakenBack || !means(term, 'place', 'article', 'to', 'pronoun', 'was', 'meant'))
-      return null;
-  }
-  return isTakenBack && name !== null ? { name, to: terms.length } : null;
+/** Where the clause of the better number ends; `6 sorry, 6 l` says it once more. */
+function endOfSaidAgain(terms: readonly Term[], i: number, unit: Measure['unit']): number {
+  const end = endOfClause(terms, i);
+  const [first, again] = [terms[i], terms[end + 1]];
+  if (!isMeasureTerm(first) || !isMeasureTerm(again) || endOfClause(terms, end + 1) !== end + 2)
+    return end;
+  const isSame =
+    again.measure.values[0] === first.measure.values[0] &&
+    (unit === null || sameUnits({ ...first, measure: { ...first.measure, unit } }, again));
+  return isSame ? end + 2 : end;
 }
 
 /** The number that corrects the one at `i`: after words like `no wait`, with the same unit or none, and no label of its own. */
@@ -185,13 +140,23 @@ function correctionOfClause(terms: readonly Term[], i: number): number | null {
   // `Moment, 25 waren es`, `wait, 25 it was`.
   const names = terms.slice(i, end).filter(({ kind }) => kind === 'name');
   const isSameName = (term: Term) => names.length === 1 && isNameOf(term, names[0]!);
+  // `ph 5.8, 5.9 sorry`: the word may follow.
+  isTakenBack ||= after.some(isTakenBackBy);
   const isCorrection =
     isTakenBack &&
     after.every(
       (term) =>
-        means(term, 'filler', 'was', 'pronoun', 'meant', 'place', 'article') || isSameName(term),
+        means(term, 'filler', 'was', 'pronoun', 'meant', 'place', 'article') ||
+        isTakenBackBy(term) ||
+        isSameName(term),
     );
   return isCorrection && sameUnits(terms[i], terms[number]) ? number : null;
+}
+
+/** `sorry`, `i mean`; `no` may begin something else. */
+export function isTakenBackBy(term: Term): boolean {
+  const isPlain = !means(term, 'filler', 'no', 'said-no', 'that-is');
+  return means(term, 'no-wait') && (isPlain || means(term, 'sorry'));
 }
 
 /** `5 in the jars, no sorry 3 in the jars`: the system is said again. */

@@ -28,8 +28,12 @@ function isIshAfter(terms: readonly Term[], i: number): boolean {
 }
 
 function isBound(terms: readonly Term[], i: number): boolean {
-  const before = terms[i - 1];
+  // `under ph 6`: the word of the reading may stand between.
+  const lead = means(terms[i - 1], 'ph', 'ec', 'temperature', 'humidity') ? i - 2 : i - 1;
+  const before = terms[lead];
   return (
-    means(before, 'beyond') && !means(before, 'filler', 'about') && terms[i - 2]?.kind !== 'measure'
+    means(before, 'beyond') &&
+    !means(before, 'filler', 'about') &&
+    terms[lead - 1]?.kind !== 'measure'
   );
 }

@@ -22,6 +22,16 @@ export function choreIn(frame: Frame, { from, to }: TermRange): string | null {
   return found.length === 1 ? found[0]!.name : null;
 }
 
+/** `tie up the tomatoes on Friday`, `Olli ties up the tomatoes`: as the chore is called, and not as something done. */
+export function isSaidAsNamed(frame: Frame, name: string, { from, to }: TermRange): boolean {
+  const chore = frame.lexicon.chores.find((each) => each.name === name);
+  const said = frame.terms.slice(from, to).flatMap(({ text }) => text.split(' '));
+  const { endings } = frame.lexicon.own.vocabulary;
+  const isForm = (form: string, word: string) =>
+    form === word || stems(form, endings).includes(word);
+  return chore?.ofWeight.every((word) => said.some((form) => isForm(form, word))) === true;
+}
+
 /** The one chore that any word of weight speaks of, beside what systems are called: enough to leave it open. */
 export function choreHinted(frame: Frame, { from, to }: TermRange): string | null {
   const said = frame.terms.slice(from, to).filter(({ kind }) => kind === 'word');

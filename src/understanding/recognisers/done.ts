@@ -10,9 +10,9 @@ import {
   type TermRange,
   takeRange,
 } from '../reading/frame.ts';
-import { means, type Term } from '../reading/term.ts';
+import { isWeekday, means, type Term } from '../reading/term.ts';
 import type { DoneStatement, WorkNamed } from '../statement.ts';
-import { choreHinted, choreIn } from './chores.ts';
+import { choreHinted, choreIn, isSaidAsNamed } from './chores.ts';
 import { systemsNamedIn, workNamed } from './work-named.ts';
 
 /** `done`, `did the jars`, `done except gutters`, ✅, a chore told by its name. */
@@ -41,7 +41,8 @@ function doneSaid(frame: Frame, moods: readonly (Mood | null)[]): DoneStatement[
     if (
       chore !== null &&
       !clauseHas(frame, clause, 'did-not') &&
-      (anchor !== null || !clauseHas(frame, clause, 'intention', 'is-it'))
+      (anchor !== null ||
+        !(clauseHas(frame, clause, 'intention', 'is-it') || isPlanned(frame, clause, chore)))
     ) {
       found.push(statement(frame, [clause, clause], { systems: null, duty: null, chore }, []));
       takeRange(frame, clause.from, clause.to);
@@ -71,13 +72,32 @@ function doneSaid(frame: Frame, moods: readonly (Mood | null)[]): DoneStatement[
       leftOpen ??= clausesLeftOpen(frame);
       for (const { at, work } of leftOpen) if (at < first || at > last) except.push(work);
     }
+    const isRest = systems.length === 0 && clauseHas(frame, told, 'remainder');
+    if (isRest) except.push(...workBeside(frame, first, last));
     takeRange(frame, frame.clauses[first]!.from, frame.clauses[last]!.to);
     const duty = frame.places.has('check', told.from, told.to) ? 'check' : null;
     const work: WorkNamed = { systems: systems.length > 0 ? systems : null, duty, chore: null };
-    found.push(statement(frame, [frame.clauses[first]!, frame.clauses[last]!], work, except));
+    const one = statement(frame, [frame.clauses[first]!, frame.clauses[last]!], work, except);
+    found.push(isRest ? { ...one, isRest } : one);
     c = last;
   }
   return found;
+}
+
+/** A chore by its name, with a weekday or before it somebody else: who does it, and when. */
+function isPlanned(frame: Frame, clause: Clause, chore: string): boolean {
+  const isOfDay = frame.places.hasWhere(isWeekday, clause.from, clause.to);
+  const isOfAnother = means(frame.terms[clause.from], 'member', 'third-person');
+  return (isOfDay || isOfAnother) && isSaidAsNamed(frame, chore, clause);
+}
+
+/** `couldn't do the jars, rest done`: the systems that the message tells of by themselves are not the rest. */
+function workBeside(frame: Frame, first: number, last: number): WorkNamed[] {
+  const [from, to] = [frame.clauses[first]!.from, frame.clauses[last]!.to];
+  const systems = frame.terms.flatMap((term, i) =>
+    term.kind === 'name' && (i < from || i >= to) ? term.systems : [],
+  );
+  return systems.length === 0 ? [] : [{ systems: [...new Set(systems)], duty: null, chore: null }];
 }
 
 /** Where a clause goes over to what is left out: `done except …`, `everything but not …`. */
@@ -118,7 +138,7 @@ function doneWord(frame: Frame, clause: Clause, isChore: boolean): number | null
   const named =
     isChore ||
     namesIn(frame, clause).length > 0 ||
-    clauseHas(frame, clause, 'all', 'pronoun', 'check');
+    clauseHas(frame, clause, 'all', 'pronoun', 'check', 'remainder');
   return (
     inClause(
       frame,
@@ -166,6 +186,7 @@ function isSmall(term: Term): boolean {
     'article',
     'filler',
     'all',
+    'remainder',
     'both',
     'pronoun',
     'place',

@@ -1,6 +1,7 @@
 import type { Chore } from '../../greenhouse/greenhouse.ts';
 import type { Fact } from '../fact.ts';
 import { couldNotAt, isDeed, isLabel } from '../moods/clause-kinds.ts';
+import { notBroughtTo } from '../moods/not-brought-to.ts';
 import { hindranceBeside, notDoneAt } from '../moods/not-done.ts';
 import {
   type Clause,
@@ -66,6 +67,7 @@ function startOf(frame: Frame, clause: Clause, verb: number): number {
 
 /** Where a clause says that a duty could not be done, or was not, with what hindered it. */
 function failedAt(frame: Frame, clause: Clause): number | null {
+  if (notBroughtTo(frame, clause) !== null) return null;
   const verb = couldNotAt(frame, clause);
   if (verb !== null) return isDutyFailed(frame, clause, verb) ? verb : null;
   return notDoneAt(frame, clause);
@@ -158,6 +160,9 @@ function systemsIn(frame: Frame, clause: Clause): string[] {
 }
 
 function tells(frame: Frame, clause: Clause): boolean {
+  // `…, rest done` is no part of the reason.
+  if (clauseHas(frame, clause, 'done', 'did') && clauseHas(frame, clause, 'remainder', 'all'))
+    return true;
   const measures = inClause(frame, clause, isMeasure).length > 0;
   if (measures)
     return (

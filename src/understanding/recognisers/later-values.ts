@@ -237,7 +237,7 @@ function onlyBareNumber(frame: Frame, clause: Clause): number | null {
 }
 
 function isSecondValue(frame: Frame, clause: Clause, last: Fact, at: number): boolean {
-  if (isMark(frame.terms[at - 1], '→')) return true;
+  if (isMark(frame.terms[at - 1], '→') || isArrow(frame, at - 1)) return true;
   if (clauseHas(frame, clause, 'now', 'before', 'after')) return true;
   // `3 ml up, then 5.8`: a whole number could be as many millilitres more.
   const isDose = last.quantity === 'dose';
@@ -247,6 +247,12 @@ function isSecondValue(frame: Frame, clause: Clause, last: Fact, at: number): bo
   if (clauseHas(frame, clause, 'was') || means(frame.terms[at - 1], 'from')) return true;
   const timed = frame.timed.slice(clause.from, clause.to).includes(true);
   return onlySmallWords(frame, clause, at) && (timed || clause.opens === 'and');
+}
+
+/** `6.9>6.3`: between two bare numbers it leads from one to the other. */
+function isArrow({ terms }: Frame, i: number): boolean {
+  const before = terms[i - 1];
+  return terms[i]?.text === '>' && before?.kind === 'measure' && isBare(before.measure);
 }
 
 function onlySmallWords(

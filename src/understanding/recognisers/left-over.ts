@@ -23,6 +23,18 @@ export function recogniseLeftOvers(frame: Frame, told: readonly Fact[]): Fact[] 
   );
 }
 
+/** `davon 8 l in die Wanne`, `8 l of it in the dwc`: a part of what was told before, and the system that it went into. */
+function isPartPutIn(frame: Frame, clause: Clause, i: number): boolean {
+  if (!means(frame.terms[i - 1], 'of-it') && !means(frame.terms[i + 1], 'of-it')) return false;
+  const names = namesIn(frame, clause);
+  const [name] = names;
+  // In a message that tells of a vessel first, it may as well be what is in there.
+  if (clause.from > 0) return false;
+  if (names.length !== 1 || name === undefined || name < i) return false;
+  const lead = frame.terms[means(frame.terms[name - 1], 'article') ? name - 2 : name - 1];
+  return means(lead, 'place') && !means(lead, 'of', 'from', 'at');
+}
+
 function leftOver(frame: Frame, clause: Clause, i: number, told: readonly Fact[]): Fact[] {
   const measure = measureOf(frame, i);
   const value = frame.terms[i]!.text;
@@ -63,7 +75,9 @@ function leftOver(frame: Frame, clause: Clause, i: number, told: readonly Fact[]
       {
         ...shape,
         quantity: 'top-up',
-        doubt: { kind: 'in-it-or-added', litres: 0 },
+        ...(isPartPutIn(frame, clause, i)
+          ? {}
+          : { doubt: { kind: 'in-it-or-added' as const, litres: 0 } }),
         because: 'volume without a verb',
       },
     ];

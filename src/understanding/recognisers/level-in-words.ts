@@ -34,6 +34,7 @@ export function inWords(frame: Frame, clause: Clause): Fact[] {
       const isLevel =
         means(word, 'full', 'left-over', 'level', 'brim') ||
         (after < 0 && isTiedToName(frame, clause, i));
+      if (isOfStranger(frame, clause, i)) continue;
       if (isLevel) {
         if (after >= 0) take(frame, after);
         facts.push(
@@ -67,6 +68,14 @@ export function inWords(frame: Frame, clause: Clause): Fact[] {
   return facts;
 }
 
+/** `fridge is half full`: of a thing that is no system, and none is named beside it. */
+function isOfStranger(frame: Frame, clause: Clause, i: number): boolean {
+  if (namesIn(frame, clause).length > 0) return false;
+  return (
+    hasUnknown(frame, clause.from, i) || clauseHas(frame, { from: clause.from, to: i }, 'vessel')
+  );
+}
+
 function isTiedToName(frame: Frame, clause: Clause, i: number): boolean {
   const before = previousIn(frame, clause, i, (term) =>
     means(term, 'link', 'about', 'at', 'filler', 'article', 'now'),
@@ -98,7 +107,7 @@ function isStateOfSystem(frame: Frame, clause: Clause, i: number): boolean {
   if (isOneSpokenOf(frame, clause, subject, i)) return true;
   if (subject < clause.from) return !mayBeOfFloor || after?.kind === 'name';
   const term = frame.terms[subject];
-  return term?.kind === 'name' || means(term, 'all', 'both', 'reservoir', 'level') || isLabel(term);
+  return term?.kind === 'name' || means(term, 'all', 'both', 'reservoir', 'level');
 }
 
 /** `Zisterne ist aber leer`: the subject stands before the `but`, and is no system. */

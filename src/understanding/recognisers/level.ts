@@ -144,8 +144,9 @@ function saysWhatIsThere(frame: Frame, clause: Clause, i: number, volume: boolea
     return (
       clauseHas(frame, clause, 'there-is') ||
       isStillThere(frame, clause, i) ||
+      isStandBefore(frame, clause, i) ||
       isStandingAt(frame, clause, i) ||
-      (isNow(frame, i) && !isAmountsByTime(frame, clause))
+      (isNow(frame, i) && !isAmountsByTime(frame, clause) && !isDoneByIt(frame, clause, i))
     );
   if (!isTalkOfLevel(frame, clause)) return false;
   if (means(after, 'left-over')) return true;
@@ -173,6 +174,17 @@ function isStillThere(frame: Frame, clause: Clause, i: number): boolean {
   );
 }
 
+/** `300 l before topping up`, `before 90 l, now 105 l`: how it stood, of a system that was named. */
+function isStandBefore(frame: Frame, clause: Clause, i: number): boolean {
+  if (frame.places.lastWhere(isName, i) < 0 || clauseHas(frame, clause, 'vessel')) return false;
+  const [before, after, deed] = [frame.terms[i - 1], frame.terms[i + 1], frame.terms[i + 2]];
+  const leadsDeed = i + 2 < clause.to && means(deed, 'top-up', 'add', 'fill', 'refill');
+  if (leadsDeed && means(after, 'before')) return true;
+  const next = frame.clauses[frame.clauseOf[i]! + 1];
+  const isLed = i > clause.from && means(before, 'before') && i + 1 === clause.to;
+  return isLed && next !== undefined && clauseHas(frame, next, 'now', 'after');
+}
+
 /** `topped up 5 l this morning and 4 l now`: now as well as at the time before. */
 function isAmountsByTime(frame: Frame, clause: Clause): boolean {
   const before = frame.clauses[frame.clauseOf[clause.from]! - 1];
@@ -182,6 +194,20 @@ function isAmountsByTime(frame: Frame, clause: Clause): boolean {
     frame.timed.slice(before.from, before.to).includes(true) &&
     clauseHas(frame, before, 'top-up', 'add', 'fill')
   );
+}
+
+/** `the dwc takes 12 l now`, `drinks 12 l now`: what the system does, and not what is in it. */
+function isDoneByIt(frame: Frame, clause: Clause, i: number): boolean {
+  const name = frame.places.lastWhere(isName, i);
+  if (name < clause.from) return false;
+  return frame.terms
+    .slice(name + 1, i)
+    .some(
+      (term) =>
+        isUnknown(term) ||
+        (means(term, 'use', 'took', 'could', 'is-it', 'take-away', 'add') &&
+          !means(term, 'link', 'has')),
+    );
 }
 
 /** `95 l now`, `now 95 l`: after something was poured, where it stands. */

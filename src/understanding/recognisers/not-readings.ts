@@ -50,6 +50,7 @@ function isNoReading(frame: Frame, clause: Clause, i: number): boolean {
     (means(after, 'buffer') && isMeasure(frame.terms[i + 2])) ||
     (means(before, 'buffer') && isMeasure(frame.terms[i - 2]));
   if (bare && isOfBottle && !isInBuffer && !calibrates(frame, clause)) return true;
+  if (bare && isOfBuffer(frame, clause, i)) return true;
   if (bare && measure.whole && isCounted(frame, clause, i, after)) return true;
   if (
     !bare &&
@@ -76,6 +77,20 @@ function isNoReading(frame: Frame, clause: Clause, i: number): boolean {
   if (unitIs(measure, 'percent', 'cm', 'mm', 'm', 'in') && after && isUnknown(after)) return true;
   if (unitIs(measure, 'day', 'week', 'month', 'year')) return true;
   return false;
+}
+
+/** `7.1 in the 7.0 buffer so dwc 5.9`: an aside on the probe, beside other values and with no probe to log it for. */
+function isOfBuffer(frame: Frame, clause: Clause, i: number): boolean {
+  const at = means(frame.terms[i + 2], 'article') ? i + 3 : i + 2;
+  const isIn = means(frame.terms[i + 1], 'place') && isMeasure(frame.terms[at]);
+  if (!isIn || !means(frame.terms[at + 1], 'buffer') || calibrates(frame, clause)) return false;
+  return (
+    frame.places.where(isMeasure).length > 2 && !frame.places.hasWhere(isProbe, clause.from, i)
+  );
+}
+
+function isProbe(term: Term): boolean {
+  return term.kind === 'word' && term.word.probe !== null;
 }
 
 /** `row 3`, `error 12`, `plant no. 7`: what names a thing by a number. */

@@ -1,4 +1,4 @@
-import { type Frame, isMeasure } from '../reading/frame.ts';
+import { type Frame, frameOf, isMeasure } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
 import type { TakingBack } from '../statement.ts';
 import { nothingSaid } from '../times/building.ts';
@@ -14,7 +14,12 @@ interface Stretch {
 
 /** `that was yesterday`, `das war um 8`: nothing but a time, of something told before. */
 export function retime(frame: Frame): TakingBack | null {
-  if (!saysThatItWas(frame)) return null;
+  const left = withoutTimeGivenUp(frame);
+  return retimeTo(left ?? frame, left !== null);
+}
+
+function retimeTo(frame: Frame, givesUp: boolean): TakingBack | null {
+  if (!givesUp && !saysThatItWas(frame)) return null;
   const time = onlyTime(frame) ?? hourAlone(frame);
   const { writtenAtMs, existsSinceMs } = frame.context;
   if (!time || time.atMs >= writtenAtMs || time.atMs < existsSinceMs) return null;
@@ -22,6 +27,33 @@ export function retime(frame: Frame): TakingBack | null {
     (term, i) => (i < time.from || i > time.to) && !mayStandBeside(term),
   );
   return saysElse ? null : { kind: 'retime', atMs: time.atMs, isVague: time.vague };
+}
+
+/** `at 7, not now`, `at 7 not 8`: without the time that is given up; null: none is. */
+function withoutTimeGivenUp({ context, lexicon, folded, terms, places }: Frame): Frame | null {
+  const not = terms.findIndex((term) => means(term, 'not'));
+  if (not < 0) return null;
+  // A number is an hour where the other one is said to be.
+  const isHour = places.hasWhere(isAtHour, 0, terms.length);
+  let to = not + 1;
+  while (to < terms.length && (isTimeWord(terms[to]) || (isHour && isHourTerm(terms[to])))) to++;
+  const isWhole = to > not + 1 && (to === terms.length || terms[to]!.kind === 'stop');
+  if (!isWhole) return null;
+  const after = terms[to]?.kind === 'stop' ? to + 1 : to;
+  const rest = [...terms.slice(0, not), ...terms.slice(after)];
+  return frameOf(context, lexicon, folded, rest);
+}
+
+function isAtHour(term: Term): boolean {
+  return means(term, 'at-hour') || term.kind === 'clock';
+}
+
+function isTimeWord(term: Term | undefined): boolean {
+  return term?.kind === 'clock' || means(term, 'now', 'today', 'just-now', 'yesterday', 'at-hour');
+}
+
+function isHourTerm(term: Term | undefined): boolean {
+  return isMeasure(term) && term.measure.unit === null && term.measure.values[0]! <= 24;
 }
 
 /** `that was`, `das war`, or the verb alone at the start. */

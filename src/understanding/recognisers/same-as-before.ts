@@ -20,7 +20,7 @@ export function recogniseSameAsBefore(
   }
   return frame.clauses.flatMap((clause, c): Fact[] => {
     const names = namesIn(frame, clause);
-    if (names.length === 0 || !saysOnlySame(frame, clause)) return [];
+    if (names.length === 0 || !saysOnlySame(frame, clause) || isJoined(frame, c)) return [];
     const facts = toldBefore(frame, byClause, c);
     if (facts.length === 0 || !facts.every((fact) => moods[fact.at] === null && isCopied(fact)))
       return [];
@@ -39,6 +39,28 @@ export function recogniseSameAsBefore(
         because: 'same as the system before',
       }));
   });
+}
+
+/** `15 ml A in the bench and in the gutters too`: of both, in one breath; what was said of them holds for each. */
+export function withEachOfJoined(frame: Frame, facts: readonly Fact[]): Fact[] {
+  return facts.map((fact) => {
+    const c = frame.clauseOf[fact.at]! + 1;
+    const next = frame.clauses[c];
+    const isOfBoth = next !== undefined && isJoined(frame, c) && saysOnlySame(frame, next);
+    return isOfBoth && isCopied(fact) ? { ...fact, each: true, eachOf: 'systems' } : fact;
+  });
+}
+
+/** The name goes on from the one that ends the clause before. */
+function isJoined(frame: Frame, c: number): boolean {
+  const [before, clause] = [frame.clauses[c - 1], frame.clauses[c]!];
+  return (
+    clause.opens === 'and' &&
+    before !== undefined &&
+    before.to > before.from &&
+    frame.terms[before.to - 1]!.kind === 'name' &&
+    !isOnlyNames(frame, c - 1)
+  );
 }
 
 /** `right the same but ec 2.1`: what is told next is not as before; a bare number may be of any that it would do for. */

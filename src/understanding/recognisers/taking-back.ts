@@ -8,6 +8,7 @@ import type { Readable, TakingBack, TakingBackStatement } from '../statement.ts'
 import type { Concept } from '../vocabulary/concept.ts';
 import { productAt } from './products.ts';
 import { retime } from './retime.ts';
+import { strikeValue } from './strike-value.ts';
 
 /** `undo`, `sorry, 5.6 not 5.4`, `I meant the gutters`, `didn't top up the jars after all`. */
 export function recogniseTakingBack(frame: Frame): TakingBackStatement | null {
@@ -15,6 +16,7 @@ export function recogniseTakingBack(frame: Frame): TakingBackStatement | null {
     putBack(frame) ??
     calledOff(frame) ??
     strikeOne(frame) ??
+    strikeValue(frame, onlyName(frame), namedQuantity(frame)) ??
     undo(frame) ??
     retime(frame) ??
     deny(frame) ??
@@ -92,7 +94,7 @@ function undo(frame: Frame): TakingBack | null {
 }
 
 function deny(frame: Frame): TakingBack | null {
-  const negated = some(frame, (term) => means(term, 'did-not', 'not'));
+  const negated = some(frame, (term) => means(term, 'did-not', 'not', 'no-outage'));
   if (
     !negated ||
     !some(
@@ -114,6 +116,7 @@ function leadsDenial(frame: Frame, i: number): boolean {
 function deedOf(frame: Frame): Quantity | null {
   const product = frame.terms.findIndex((_, i) => productAt(frame, i) !== null);
   if (product >= 0) return 'dose';
+  if (some(frame, (term) => means(term, 'no-power', 'no-outage', 'broken'))) return 'outage';
   if (some(frame, (term) => means(term, 'top-up', 'fill', 'solution'))) return 'top-up';
   if (some(frame, (term) => means(term, 'changed-solution', 'change'))) return 'reservoir-change';
   if (some(frame, (term) => means(term, 'calibrate'))) return 'calibration';
@@ -152,6 +155,8 @@ function correct(frame: Frame): TakingBack | null {
     (isStar(frame.terms[0]) && isMeasure(frame.terms[1])) ||
     (isStar(frame.terms.at(-1)) && isMeasure(frame.terms.at(-2)));
   const pair = valuesCorrected(frame, numbers);
+  // `gutters 1.4, oops, dwc`: of which of the two it is, a value alone does not put right.
+  if (!pair && namesIn(frame).size > 1) return null;
   // `1.8 instead of 1.6 like yesterday` tells of both days.
   const isOfDays = some(frame, (term) => means(term, 'yesterday', 'day-before-yesterday', 'week'));
   if (sorry < 0 && !star && (!pair || isOfDays)) return null;

@@ -1,5 +1,5 @@
 import { isLabel } from '../moods/clause-kinds.ts';
-import { isVolume, unitIs } from '../numbers/quantity-of-measure.ts';
+import { isBare, isVolume, unitIs } from '../numbers/quantity-of-measure.ts';
 import {
   type Clause,
   clauseHas,
@@ -25,7 +25,10 @@ export function verbOf(frame: Frame, clause: Clause): number | null {
       (means(term, 'top-up', 'add', 'fill', 'refill', 'add-plainly') ||
         (means(term, 'goes-in') && goesIntoSystem(frame, clause))) &&
       !frame.taken[i] &&
-      !isLevelWord(frame, clause, i),
+      !isLevelWord(frame, clause, i) &&
+      // `300 l before topping up`: how it stood then.
+      !means(frame.terms[i - 1], 'before') &&
+      !isOfReading(frame, clause, i),
   );
   const strong = verbs.find((i) => means(frame.terms[i], 'top-up', 'fill', 'refill'));
   return strong ?? verbs[0] ?? null;
@@ -46,6 +49,15 @@ function isFillTime(frame: Frame, clause: Clause): boolean {
     measuresIn(frame, clause).some((i) => unitIs(measureOf(frame, i), 'minute', 'second')) &&
     clauseHas(frame, clause, 'flood')
   );
+}
+
+/** `aimed for ph 5.8 but got 6.0`: what was read, where a reading is spoken of and no volume. */
+function isOfReading(frame: Frame, clause: Clause, i: number): boolean {
+  if (!means(frame.terms[i], 'read-as')) return false;
+  const [next] = measuresIn(frame, clause).filter((at) => at > i);
+  if (next === undefined || !isBare(measureOf(frame, next))) return false;
+  const start = frame.sentences[clause.sentence]![0]!.from;
+  return frame.places.hasWhere(isLabel, start, i);
 }
 
 /** `put` in `put the lid on` or `got` as a link are verbs only with an amount; that is looked after below. */

@@ -27,7 +27,9 @@ export function withEnds(frame: Frame, told: readonly Fact[], marks: readonly Ti
     const over =
       end && begun
         ? [fact, { ...fact, quantity: 'restored' as const, ends: true }]
-        : lasted(frame, fact, inClause);
+        : isEndTimed(frame, facts, fact, marks)
+          ? null
+          : lasted(frame, fact, inClause);
     if (over) {
       ended.add(fact.of);
       return over;
@@ -45,6 +47,21 @@ export function withEnds(frame: Frame, told: readonly Fact[], marks: readonly Ti
   });
   // `out from 3 to 5, all running again`: the end is known, and not now.
   return ending.filter((fact) => !(ended.has(fact.of) && isToldAgain(facts, fact)));
+}
+
+/** `war seit 6 aus, läuft wieder seit 7`: the clause that tells its end tells when. */
+function isEndTimed(
+  frame: Frame,
+  facts: readonly Fact[],
+  outage: Fact,
+  marks: readonly TimeMark[],
+): boolean {
+  const clause = frame.clauseOf[outage.at]!;
+  return facts.some(({ quantity, of, at }) => {
+    const c = frame.clauseOf[at]!;
+    const isEnd = quantity === 'restored' && of === outage.of && c > clause;
+    return isEnd && marks.some((mark) => mark.clause === c);
+  });
 }
 
 /** That it runs again, told in a clause after the outage's own, with no time and no `now`. */

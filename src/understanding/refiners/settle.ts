@@ -53,6 +53,8 @@ function systemsOf(
   const byId = (ids: readonly SystemId[]) => all.filter(({ id }) => ids.includes(id));
   const device = deviceFor(frame, fact, mentions);
   if (device) return { askSystem: null, assumptions: [], ...device, systems: byId(device.systems) };
+  if (fact.isOfOther)
+    return { systems: [], askSystem: { offer: all, written: null }, assumptions: [] };
   const scope = scopeOf(fact);
   switch (scope.kind) {
     case 'named': {

@@ -51,6 +51,16 @@ export function asksForClock(frame: Frame, i: number): boolean {
   return true;
 }
 
+/** `power tripped 6.50, back on 7.10`: a number of hours and minutes behind what failed or came back. */
+export function isClockOfOutage(frame: Frame, i: number): boolean {
+  const clause = frame.clauses[frame.clauseOf[i]!]!;
+  const [state, after] = [frame.terms[i - 1], frame.terms[i + 1]];
+  if (i - 1 < clause.from || isLabel(after) || isMeasure(after)) return false;
+  return (
+    means(state, 'broken', 'working', 'no-power', 'again', 'until') && isOutageSentence(frame, i)
+  );
+}
+
 /** `…, all at 8`: nothing but the time in a clause that follows another. */
 function isAllButEmpty(frame: Frame, clause: Clause, i: number): boolean {
   // `at 7`, and no more: what somebody answers.

@@ -1,7 +1,7 @@
 import { unitIs } from '../numbers/quantity-of-measure.ts';
 import { type Frame, isMeasure } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
-import { asksForClock } from './asks-for-clock.ts';
+import { asksForClock, isClockOfOutage } from './asks-for-clock.ts';
 import type { Building } from './building.ts';
 import { smallHoursEnd } from './day-time.ts';
 
@@ -49,7 +49,8 @@ export function clockAt(frame: Frame, i: number, term: Term, building: Building)
     means(frame.terms[i - 1], 'at-hour') &&
     value > 0;
   if (measure.unit !== null && !asHour) return 0;
-  if (measure.decimals === 2 && (marked || asksForClock(frame, i))) {
+  const isTime = () => marked || isClockOfOutage(frame, i) || asksForClock(frame, i);
+  if (measure.decimals === 2 && isTime()) {
     const minute = Math.round((value % 1) * 100);
     if (value >= 0 && value < 24 && minute < 60)
       return settle(frame, i, 1, Math.floor(value) * 60 + minute, false, building);

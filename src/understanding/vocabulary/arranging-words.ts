@@ -96,6 +96,8 @@ export interface ArrangingWords {
   readonly everyWeekday: readonly (readonly string[])[];
   /** Words between two days that are both meant: Sat and Sun. */
   readonly dayJoiners: readonly string[];
+  /** The word between the two days of a stretch: between Friday and Monday. */
+  readonly rangeJoiners: readonly string[];
   /** Words between two clauses that each say something. */
   readonly clauseJoiners: readonly string[];
   /** Stands after a day of the month: 16th. */
@@ -110,6 +112,10 @@ export const arrangingWords: Readonly<Record<Language, ArrangingWords>> = {
 /** Those of every language: a household may mix them. */
 export const dayJoiners: ReadonlySet<string> = new Set(
   Object.values(arrangingWords).flatMap((words) => words.dayJoiners),
+);
+/** Between the days of `between Friday and Monday`. */
+export const rangeJoiners: ReadonlySet<string> = new Set(
+  Object.values(arrangingWords).flatMap((words) => words.rangeJoiners),
 );
 export const clauseJoiners: ReadonlySet<string> = new Set(
   Object.values(arrangingWords).flatMap((words) => words.clauseJoiners),

@@ -11,6 +11,8 @@ export type GrammarConcept =
   /** Those of them that lead to an amount or a mark: to, up to. */
   | 'to'
   | 'of'
+  /** Of what was told just before: of it, of which. */
+  | 'of-it'
   | 'at'
   | 'from'
   | 'with'
@@ -64,6 +66,10 @@ export type GrammarConcept =
   | 'indefinite'
   /** The word between whole and decimals: five point eight. */
   | 'point'
+  /** A zero after the point, as one reads it out: six point oh. */
+  | 'spoken-zero'
+  /** Of a number before it so many times as much: eleven hundred. */
+  | 'multiplier'
   | 'half-more'
   /** Said of an amount: it was given two times. */
   | 'twice'
@@ -172,6 +178,8 @@ export type SupplyConcept =
   | 'runs'
   | 'again'
   | 'no-power'
+  /** no power cut: nothing was out. */
+  | 'no-outage'
   | 'no-bubbles';
 
 /** What is wrong, said outright. */
@@ -223,7 +231,11 @@ export type MoodConcept =
   | 'hearsay'
   | 'according-to'
   | 'says'
+  /** Of somebody, before what they are to do: told, asked, got. */
+  | 'orders'
   | 'target'
+  /** After what was aimed at: what it came to. */
+  | 'outcome'
   | 'forgot'
   | 'to-say'
   | 'habit'
@@ -250,6 +262,8 @@ export type TakingBackConcept =
   | 'undo'
   /** Before the one thing that is to be struck out: forget the. */
   | 'strike-the'
+  /** Of a value told before: is wrong. */
+  | 'untrue'
   | 'put-back'
   /** Alone, that what was just undone was right: no wait. */
   | 'called-off'

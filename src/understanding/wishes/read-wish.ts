@@ -39,9 +39,17 @@ export function readWish(
     if (world.tokens.length === 0) continue;
     const read: ReadSlot = (slot, words) => readSlot(slot, words, world);
     const fit = wishPatterns(world.words).firstFit(world.tokens, read);
+    if (fit?.item.kind === 'brim-now' && !isMoreThanItHeld(new Slots(fit.slots), greenhouse))
+      continue;
     if (fit) return wishOf(fit.item.kind, new Slots(fit.slots), world);
   }
   return null;
+}
+
+/** `the bench holds 620 l now`: below the brim it may as well be what is in it. */
+function isMoreThanItHeld(slots: Slots, { systems }: Greenhouse): boolean {
+  const brimL = systems.find(({ id }) => id === slots.system)?.brimL;
+  return brimL !== undefined && slots.number('litres') > brimL;
 }
 
 /** What the slots of a pattern that fitted hold; the readers of the slots give these types. */
@@ -87,8 +95,8 @@ class Slots {
       | 'product'
       | 'other',
   ): string {
-    return (this.#found.get(slot) ??
-      (slot === 'chore' ? this.#found.get('somechore') : undefined)) as string;
+    const other = slot === 'chore' ? 'somechore' : slot === 'crop' ? 'fruit' : slot;
+    return (this.#found.get(slot) ?? this.#found.get(other)) as string;
   }
 
   get system(): SystemId {
@@ -266,6 +274,7 @@ function changeOf(kind: ChangeKind, slots: Slots, world: WishWorld): SetUpChange
     case 'drop-system':
       return { kind: 'system-dropped', system: slots.system };
     case 'set-brim':
+    case 'brim-now':
       return figure('brimL', slots.system, slots.number('litres'));
     case 'set-low':
       return figure('lowL', slots.system, slots.number('litres'));

@@ -81,6 +81,7 @@ export type WishKind =
   | 'rename-system'
   | 'drop-system'
   | 'set-brim'
+  | 'brim-now'
   | 'set-low'
   | 'set-depth'
   | 'set-plants'

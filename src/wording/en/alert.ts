@@ -20,6 +20,7 @@ export function alertText(alert: Alert, s: Speaker): string {
     case 'danger':
     case 'given-back':
     case 'turn-passed':
+    case 'days-dropped':
     case 'relieved':
     case 'claim-off':
     case 'leaving':

@@ -19,12 +19,15 @@ export const patienceMs = 600_000;
 /** What the issue asks for: exact in 98 of 100, and never a wrong entry. */
 const exactShare = 0.98;
 
-/** A test for each of the corpora. They stand in several test files, so that they go side by side. */
-export function holdToCorpora(names: readonly string[]): void {
+/**
+ * A test for each of the corpora: so many are exact, and nothing is wrong. They stand in several test
+ * files, so that they go side by side.
+ */
+export function holdToCorpora(names: readonly string[], leastExact = exactShare): void {
   const play = withDatabase();
   describe.each(names)('The corpus %s', (name) => {
     it(
-      'is understood exactly in 98 of 100 messages, and nothing wrong is logged',
+      `is understood exactly in ${100 * leastExact} of 100 messages, and nothing wrong is logged`,
       async () => {
         const all = await play(`understanding/corpus/${name}.jsonl`);
         const inexact = all.filter(({ score }) => !score.isExact);
@@ -32,7 +35,7 @@ export function holdToCorpora(names: readonly string[]): void {
         expect(
           1 - inexact.length / all.length,
           JSON.stringify(inexact.map(told)),
-        ).toBeGreaterThanOrEqual(exactShare);
+        ).toBeGreaterThanOrEqual(leastExact);
       },
       patienceMs,
     );

@@ -351,6 +351,12 @@ export const arranging: ArrangingWords = {
     'after-all': ['doch', 'doch wieder', 'doch nur', 'doch lieber', 'nun doch', 'jetzt doch'],
     because: ['weil', 'da', 'denn'],
     filler: [
+      'seinen',
+      'seine',
+      'ihren',
+      'ihre',
+      'deren',
+      'dessen',
       'erst',
       'schon',
       'doch',
@@ -409,6 +415,7 @@ export const arranging: ArrangingWords = {
     ],
   },
   dayJoiners: ['und', 'u', '&', '+', 'oder', 'plus'],
+  rangeJoiners: ['und', '&'],
   clauseJoiners: ['und', 'aber'],
   everyWeekday: [
     ['montags', 'jeden montag'],

@@ -126,6 +126,7 @@ export const grammar: Words<GrammarConcept> = {
     'zurück auf',
   ],
   of: ['von', 'vom', 'davon', 'an'],
+  'of-it': ['davon', 'daraus', 'wovon', 'von denen'],
   at: ['bei', 'beim', '@', 'steht bei', 'steht auf', 'liegt bei', 'auf'],
   from: ['von', 'aus', 'ab', 'vom'],
   with: ['mit', 'mittels', 'per', 'm', 'm.'],
@@ -910,6 +911,8 @@ export const grammar: Words<GrammarConcept> = {
   or: ['oder', 'bzw', 'bzw.', 'beziehungsweise'],
   indefinite,
   point: ['komma', 'punkt'],
+  'spoken-zero': ['null'],
+  multiplier: ['hundert', 'tausend'],
   'half-more': [
     'und eine halbe',
     'und ein halber',

@@ -70,6 +70,7 @@ function* hundreds(): Generator<Meaning> {
 }
 
 function* thousands(): Generator<Meaning> {
+  for (let n = 11; n < 100; n++) if (n % 10 !== 0) yield [`${belowHundred(n)}hundert`, n * 100];
   for (let n = 1; n < 10; n++) {
     for (const head of n === 1 ? ['tausend', 'eintausend'] : [`${small[n]!}tausend`]) {
       yield [head, n * 1000];

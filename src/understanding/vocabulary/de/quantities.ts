@@ -1755,6 +1755,7 @@ export const supplies: Words<SupplyConcept> = {
     'kein saft',
     'keinen saft',
   ],
+  'no-outage': ['kein blackout', 'keine stromunterbrechung'],
   'no-bubbles': [
     'keine blasen',
     'keine bläschen',

@@ -411,6 +411,9 @@ export const arranging: ArrangingWords = {
     'after-all': ['after all', 'once more', 'again instead'],
     because: ['because', 'cause', 'since', 'as'],
     filler: [
+      'his',
+      'her',
+      'their',
       'early',
       'earlier',
       'later',
@@ -468,6 +471,7 @@ export const arranging: ArrangingWords = {
     ],
   },
   dayJoiners: ['and', 'n', '&', '+', 'or', 'plus'],
+  rangeJoiners: ['and', '&'],
   clauseJoiners: ['and', 'but'],
   everyWeekday: [
     ['mondays', 'every monday'],

@@ -31,6 +31,7 @@ function* spoken(): Generator<[string, number]> {
   yield ['dozen', 12];
   yield ['half a dozen', 6];
   yield ['nought', 0];
+  for (const words of ['thousand', 'a thousand', 'one thousand']) yield [words, 1000];
   for (let hundreds = 1; hundreds < 10; hundreds++) {
     for (const head of hundreds === 1
       ? ['one hundred', 'a hundred', 'hundred']

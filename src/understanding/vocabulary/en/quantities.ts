@@ -1303,6 +1303,12 @@ export const supplies: Words<SupplyConcept> = {
     'was no power',
     'was no electricity',
   ],
+  'no-outage': ['', 'there was ', 'was ', 'had ', 'we had ', "there's ", 'there is '].flatMap(
+    (had) =>
+      ['power cut', 'power cuts', 'powercut', 'power outage', 'power failure', 'power loss'].map(
+        (outage) => `${had}no ${outage}`,
+      ),
+  ),
   'no-bubbles': [
     'no bubbles',
     'not bubbling',

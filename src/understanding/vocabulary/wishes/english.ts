@@ -194,6 +194,12 @@ export const englishWishes: WishWords = {
       '{system} holds|hold|takes|take {litres} when full',
       '{system} holds|hold|takes|take {litres} to|at the brim',
     ],
+    // As much as it could not hold till now; less would be what is in it.
+    'brim-now': [
+      '{system} now holds|hold|takes|take|can_hold {litres}',
+      '{system} holds|hold|takes|take now|up_to? {litres} now|these_days|from_now_on|at_most?',
+      '{system} can hold|take now? {litres} now?',
+    ],
     'set-low': [
       'set|put|lower|raise|change|move the? low mark of|in|for? {system} to|at|on? {litres}',
       '{system} low mark is|to|at|:|should_be? {litres}',
@@ -246,6 +252,7 @@ export const englishWishes: WishWords = {
       '{count} {crop} planted in|into|on {system}',
       '{count} {crop} planted in|into|on {system} {day}',
       'i|we? put {count} {crop} plants|seedlings in|into|on {system}',
+      'i|we? have? just? put|set|popped|stuck|moved {count} new|young|little|more? {fruit} in|into|on|to {system} {day}?',
       'i|we? have? planted {system} with {count} {crop}',
     ],
     'plant-bare': [

@@ -184,6 +184,11 @@ export const germanWishes: WishWords = {
       'der|das? rand|fassungsvermögen|volumen von|bei|der|des {system} ist|sind|auf? {litres}',
       'setz|setze|stell|stelle den|das rand|fassungsvermögen|volumen von {system} auf {litres}',
     ],
+    'brim-now': [
+      '{system} fasst|fassen|hält|halten jetzt|nun|inzwischen|ab_jetzt {litres}',
+      '{system} fasst|fassen {litres} jetzt?',
+      'in|auf {system} passen|gehen jetzt|nun|inzwischen? {litres} rein|hinein?',
+    ],
     'set-low': [
       '{system} untere marke auf|ist|soll? {litres}',
       'die? untere|tiefe|niedrige marke vom|beim|der|des|fürs {system} ist|auf|soll|sei? {litres} sein?',
@@ -227,6 +232,7 @@ export const germanWishes: WishWords = {
       'ich|wir|habe|hab|haben? habe|hab|haben|ich|wir? {count} {crop} in|auf|an {system} gepflanzt|gesetzt|gesät',
       'ich|wir|habe|hab|haben? habe|hab|haben|ich|wir? {day} {count} {crop} in|auf|an {system} gepflanzt|gesetzt|gesät',
       '{system} mit {count} {crop} bepflanzt',
+      'ich|wir|habe|hab|haben? habe|hab|haben|ich|wir? {day}? {count} neue|junge|kleine? {fruit} {day}? in|auf|an {system} getan|gesteckt|gestellt|umgesetzt|reingesetzt|rein',
     ],
     'plant-bare': [
       'ich|wir|habe|hab|haben? habe|hab|haben|ich|wir? {day}? {count} neue|junge|kleine? {crop} {day}? gepflanzt|gesetzt|gesät|eingepflanzt|ausgesät|umgepflanzt',

@@ -36,6 +36,10 @@ export function familyAlert(alert: FamilyAlert, s: Speaker): string {
         ? `${s.member(alert.by)} kann am ${days} nicht${why}, dann bist du dran. Wenn es dir nicht passt, sag es.`
         : `${s.member(alert.by)} kann am ${days} nicht${why}, und sonst auch niemand. Ich plane drum herum; frag nach „der Plan“, was das heißt.`;
     }
+    case 'days-dropped': {
+      const why = alert.reason === null ? '' : ` (${clipped(alert.reason, mostQuoted)})`;
+      return `${s.member(alert.by)} geht bis ${s.fullDay(alert.until)} an keinem der ${alert.turns} eigenen Tage${why}. Ich plane drum herum; sag, wer stattdessen geht, oder frag nach „der Plan“.`;
+    }
     case 'relieved':
       return relievedText(alert, s);
     case 'claim-off': {

@@ -36,6 +36,10 @@ export function familyAlert(alert: FamilyAlert, s: Speaker): string {
         ? `${s.member(alert.by)} cannot go on ${days}${why}, so it is your turn then. If it does not suit you, say so.`
         : `${s.member(alert.by)} cannot go on ${days}${why}, and nobody else can. I plan around it; ask for “the plan” to see what that means.`;
     }
+    case 'days-dropped': {
+      const why = alert.reason === null ? '' : ` (${clipped(alert.reason, mostQuoted)})`;
+      return `${s.member(alert.by)} goes on none of the ${alert.turns} days that are theirs until ${s.fullDay(alert.until)}${why}. I plan around it; say who goes instead, or ask for “the plan”.`;
+    }
     case 'relieved':
       return relievedText(alert, s);
     case 'claim-off': {
