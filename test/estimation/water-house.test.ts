@@ -25,7 +25,10 @@ describe('a system among the others of its greenhouse', () => {
   });
 
   it('keeps its own level and use, and no model is ruled out', () => {
-    const beside = amongOthers(fresh, Array.from({ length: 20 }, () => even));
+    const beside = amongOthers(
+      fresh,
+      Array.from({ length: 20 }, () => even),
+    );
     for (const [i, part] of beside.parts.entries()) {
       expect(part.mean).toEqual(fresh.parts[i]!.mean);
       expect(part.weight).toBeGreaterThan(0);
