@@ -92,7 +92,7 @@ export class Sender {
       try {
         let next = await this.#take();
         while (next) next = await this.#send(next);
-        for (const tell of this.#atRest.splice(0)) tell();
+        this.#tellAtRest();
         await this.#rest();
       } catch (error) {
         report('error', `The outbox could not be read: ${describeError(error)}`);
@@ -119,6 +119,8 @@ export class Sender {
   async #send(message: PendingOutgoing): Promise<PendingOutgoing | null> {
     const sending = this.#deliver(message);
     const settled = await within(patienceMs, sending);
+    // What became of the last is still to be written down, which nobody has to wait for.
+    if (!this.#waiting.knowsSome()) this.#tellAtRest();
     if (settled) return (await Promise.all([this.#settle(message, settled), this.#take()]))[1];
     const late = sending
       .then((outcome) => this.#settle(message, outcome))
@@ -150,6 +152,10 @@ export class Sender {
     } catch (error) {
       this.#options.report('error', `A message could not be settled: ${describeError(error)}`);
     }
+  }
+
+  #tellAtRest(): void {
+    for (const tell of this.#atRest.splice(0)) tell();
   }
 
   async #rest(): Promise<void> {
