@@ -62,6 +62,8 @@ export interface ChangeReason {
   readonly because: 'top-ups' | 'salts' | 'drift' | 'age';
   readonly lastOn: LocalDate | null;
   readonly ageDays: number;
+  /** The age at which it is due. */
+  readonly dueAgeDays: number;
   readonly toppedUpL: number;
   readonly brimL: number;
 }

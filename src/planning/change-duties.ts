@@ -60,7 +60,8 @@ function changeOf(system: System, question: BoardQuestion, today: LocalDate): Du
     .reduce((sum, entry) => sum + entry.value, 0);
   const ageDays = Math.max(0, daysBetween(lastOn, today));
   const first = soonest(system, question, { toppedUpL, ageDays, lastMs });
-  const dueOn = plusDays(lastOn, Math.ceil(first.days));
+  const dueAgeDays = Math.ceil(first.days);
+  const dueOn = plusDays(lastOn, dueAgeDays);
   const latestOn = plusDays(lastOn, Math.ceil(first.days * LATEST_SHARE));
   const isKnown = saidMs !== null || loggedMs !== null;
   const mix = newSolution(system, greenhouse, concentratesOf(question));
@@ -80,6 +81,7 @@ function changeOf(system: System, question: BoardQuestion, today: LocalDate): Du
       because: first.because,
       lastOn: isKnown ? lastOn : null,
       ageDays,
+      dueAgeDays,
       toppedUpL,
       brimL: system.brimL,
     },

@@ -48,6 +48,17 @@ describe('The chore spoken of last', () => {
     expect(done).toContain('“tie up the tomatoes” every 6 days');
   });
 
+  it('is changed by a yes as thumbs type it, in both languages', async () => {
+    for (const yes of ['ya', 'yea', 'ye', 'yh', 'yess']) {
+      const [, done] = await answers('ines', 'new chore: wipe the fan every 7 days', yes);
+      expect(done, yes).toMatch(/^Done: /);
+    }
+    for (const ja of ['jaa', 'joa', 'jep', 'jup', 'jau']) {
+      const [, done] = await answers('max', 'neue Aufgabe: Filter reinigen alle 7 Tage', ja);
+      expect(done, ja).toMatch(/^Erledigt: /);
+    }
+  });
+
   it('is meant in German', async () => {
     const [, shown, , moved, , dropped] = await answers(
       'max',

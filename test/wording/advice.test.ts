@@ -53,6 +53,30 @@ describe('a dose in words', () => {
   });
 });
 
+describe('the age of a solution in words', () => {
+  const ofAge = (language: (typeof languages)[number], ageDays: number): string => {
+    const [kind, reply] = everyAdvice.find(([, each]) =>
+      JSON.stringify(each).includes('dueAgeDays'),
+    )!;
+    const aged = JSON.stringify(reply)
+      .replace('"because":"top-ups"', '"because":"age"')
+      .replace('"ageDays":24', `"ageDays":${ageDays}`);
+    expect(kind).not.toBe('');
+    return wordings[language].reply(JSON.parse(aged) as typeof reply, reader);
+  };
+
+  it('says when its time comes, and that it has come', () => {
+    expect(ofAge('en', 1)).toContain(
+      'The solution is 1 day old; for a reservoir of 108 L its time is at 24 days.',
+    );
+    expect(ofAge('en', 24)).toContain('is 24 days old, which is its time');
+    expect(ofAge('de', 1)).toContain(
+      'Die Lösung ist 1 Tag alt; bei 108 l Inhalt ist es nach 24 Tagen Zeit.',
+    );
+    expect(ofAge('de', 24)).toContain('ist 24 Tage alt, bei 108 l Inhalt ist es Zeit.');
+  });
+});
+
 describe('an outage in words', () => {
   it('gives the hours with their bounds and what to do by hand', () => {
     const text = textOf('en', 'alert outage');

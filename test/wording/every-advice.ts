@@ -129,6 +129,7 @@ const reasons: OfEach<AdviceReason> = {
     because: 'top-ups',
     lastOn: date('2027-04-10'),
     ageDays: 24,
+    dueAgeDays: 24,
     toppedUpL: 112.4,
     brimL: 108,
   },

@@ -42,7 +42,7 @@ function figuresOf({ reason, duty }: DutyLine, s: Speaker): readonly string[] {
       ];
     case 'change':
       return [
-        `die Lösung ist ${reason.ageDays} Tage alt`,
+        `die Lösung ist ${reason.ageDays} ${reason.ageDays === 1 ? 'Tag' : 'Tage'} alt`,
         `${s.amount(volume(reason.toppedUpL, s.units.volume))} seither nachgefüllt, bei ${s.amount(volume(reason.brimL, s.units.volume))} Inhalt`,
       ];
     case 'aeration':

@@ -73,7 +73,7 @@ function calibrationText(entry: EntryDraft, s: Speaker): string {
 
 function dutyText(entry: EntryDraft): string {
   if (entry.chore !== undefined) return `“${clipped(entry.chore, mostQuoted)}”`;
-  return dutyNames[entry.duty ?? 'chore'];
+  return entry.duty === undefined ? 'work' : dutyNames[entry.duty];
 }
 
 function noteText(entry: EntryDraft): string {

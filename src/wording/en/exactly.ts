@@ -42,7 +42,7 @@ function figuresOf({ reason, duty }: DutyLine, s: Speaker): readonly string[] {
       ];
     case 'change':
       return [
-        `the solution is ${reason.ageDays} days old`,
+        `the solution is ${reason.ageDays} ${reason.ageDays === 1 ? 'day' : 'days'} old`,
         `${s.amount(volume(reason.toppedUpL, s.units.volume))} topped up since, for ${s.amount(volume(reason.brimL, s.units.volume))} that it holds`,
       ];
     case 'aeration':

@@ -1101,6 +1101,8 @@ export const talk: Words<TalkConcept> = {
   ],
   yes: [
     'ja',
+    'jaa',
+    'joa',
     'jo',
     'jep',
     'jup',

@@ -897,6 +897,11 @@ export const talk: Words<TalkConcept> = {
   ],
   yes: [
     'yes',
+    'yess',
+    'ya',
+    'yea',
+    'ye',
+    'yh',
     'yep',
     'yeah',
     'yup',

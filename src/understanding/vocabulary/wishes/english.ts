@@ -943,6 +943,11 @@ export const englishWishes: WishWords = {
     ],
     yes: [
       'yes',
+      'yess',
+      'ya',
+      'yea',
+      'ye',
+      'yh',
       'y',
       'yep',
       'yeah',

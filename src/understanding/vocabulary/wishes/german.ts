@@ -875,6 +875,11 @@ export const germanWishes: WishWords = {
     ],
     yes: [
       'ja',
+      'jaa',
+      'joa',
+      'jep',
+      'jup',
+      'jau',
       'j',
       'jo',
       'jawohl',

@@ -68,8 +68,14 @@ function changeWhy(reason: Extract<AdviceReason, { kind: 'change' }>, s: Speaker
     case 'drift':
       return 'Der pH wurde diese Woche immer wieder gerichtet und hielt nicht.';
     case 'age':
-      return `Die Lösung ist ${reason.ageDays} Tage alt, bei ${brim} Inhalt ist es Zeit.`;
+      return reason.ageDays < reason.dueAgeDays
+        ? `Die Lösung ist ${daysLong(reason.ageDays)} alt; bei ${brim} Inhalt ist es nach ${reason.dueAgeDays} Tagen Zeit.`
+        : `Die Lösung ist ${daysLong(reason.ageDays)} alt, bei ${brim} Inhalt ist es Zeit.`;
   }
+}
+
+function daysLong(days: number): string {
+  return days === 1 ? '1 Tag' : `${days} Tage`;
 }
 
 function cleanWhy({ because }: Extract<AdviceReason, { kind: 'clean' }>, s: Speaker): string {

@@ -67,8 +67,14 @@ function changeWhy(reason: Extract<AdviceReason, { kind: 'change' }>, s: Speaker
     case 'drift':
       return 'Its pH was set right again and again this week and did not stay.';
     case 'age':
-      return `The solution is ${reason.ageDays} days old, which is its time for a reservoir of ${brim}.`;
+      return reason.ageDays < reason.dueAgeDays
+        ? `The solution is ${daysLong(reason.ageDays)} old; for a reservoir of ${brim} its time is at ${daysLong(reason.dueAgeDays)}.`
+        : `The solution is ${daysLong(reason.ageDays)} old, which is its time for a reservoir of ${brim}.`;
   }
+}
+
+function daysLong(days: number): string {
+  return days === 1 ? '1 day' : `${days} days`;
 }
 
 function cleanWhy({ because }: Extract<AdviceReason, { kind: 'clean' }>, s: Speaker): string {
