@@ -4,6 +4,7 @@ import type { SetUpChange } from '../greenhouse/set-up/set-up-change.ts';
 import type { SetUpPatch } from '../greenhouse/set-up/set-up-patch.ts';
 import type { SystemId } from '../greenhouse/system.ts';
 import type { Doubt } from '../understanding/doubt.ts';
+import type { WorkNamed } from '../understanding/statement.ts';
 import type { Guide } from './guide/guide.ts';
 
 /** Where the talk with one member stands: a row, plain data, replaced whole. */
@@ -23,8 +24,15 @@ export interface Conversation {
   readonly guide?: Guide;
   /** Cautions that were told in full; absent where none were. */
   readonly cautioned?: readonly string[];
+  /** The work that the member asked about last; absent where something was said since. */
+  readonly workSpokenOf?: WorkSpokenOf;
   /** What may hurt, as the member's last messages told of it and others heard at once, latest first. */
   readonly dangers?: readonly DangersTold[];
+}
+
+export interface WorkSpokenOf extends WorkNamed {
+  readonly probe?: string;
+  readonly atMs: number;
 }
 
 export interface DangersTold {

@@ -135,7 +135,10 @@ export type ChoiceLabel =
   | { readonly kind: 'done-without-figures' }
   /** What had failed has not come back yet. */
   | { readonly kind: 'still-out' }
-  | { readonly kind: 'keep-as-note' };
+  | { readonly kind: 'keep-as-note' }
+  /** Of the duties that are open: these, or all of them. */
+  | { readonly kind: 'work'; readonly duties: readonly Duty[] }
+  | { readonly kind: 'all-work' };
 
 /**
  * What a typed answer may complete, where the choices do not hold it: the drafts wait for one thing.
@@ -200,7 +203,14 @@ export type Ask =
     }
   /** `how long can the buckets go without power`. */
   | { readonly kind: 'without-supply'; readonly system: SystemId | null; readonly of: Supply }
-  | { readonly kind: 'who'; readonly system: SystemId | null; readonly quantity: Quantity | null }
+  /** Who did it, or when it was last done; duty and chore: work that leaves no figure of its own. */
+  | {
+      readonly kind: 'who';
+      readonly system: SystemId | null;
+      readonly quantity: Quantity | null;
+      readonly duty: DutyKind | null;
+      readonly chore: string | null;
+    }
   /** `show me the jars`, `picture of the ph`; quantity null: all that is known. */
   | {
       readonly kind: 'show';
@@ -238,6 +248,8 @@ export interface DoneStatement extends WorkNamed {
   readonly except: readonly WorkNamed[];
   /** `the rest`: what could not be done stays open. */
   readonly isRest?: true;
+  /** `all done`: said of all that was asked for. */
+  readonly isAll?: true;
   /** A thumb or a tick alone: where no work was asked for, it says no more than `seen`. */
   readonly isSign?: true;
   readonly span: Span;

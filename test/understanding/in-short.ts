@@ -100,6 +100,8 @@ function choiceInShort({ label }: Choice, nameOf: NameOf): string {
     case 'done-without-figures':
     case 'still-out':
     case 'keep-as-note':
+    case 'work':
+    case 'all-work':
       return label.kind;
   }
 }

@@ -154,6 +154,8 @@ const choiceLabels: OfEach<ChoiceLabel> = {
   product: { kind: 'product', product: 'nutrient-a' },
   'still-out': { kind: 'still-out' },
   'keep-as-note': { kind: 'keep-as-note' },
+  work: { kind: 'work', duties: [check(buckets).duty, check(jars).duty] },
+  'all-work': { kind: 'all-work' },
 };
 
 const choices: readonly Choice[] = Object.values(choiceLabels).map((label) => ({
@@ -369,7 +371,11 @@ export const answers: OfEach<Exclude<Answer, AdviceAnswer>> = {
       { system: jars, value: null, lowest: 5.5, highest: 6.5 },
     ],
   },
-  who: { kind: 'who', entries: [entry('top-up', 3, { system: jars, atMs: yesterdayMs })] },
+  who: {
+    kind: 'who',
+    entries: [entry('top-up', 3, { system: jars, atMs: yesterdayMs })],
+    setUp: [],
+  },
   show: {
     kind: 'show',
     systems: [

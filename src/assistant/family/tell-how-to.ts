@@ -10,6 +10,7 @@ import type { Handling } from '../handling.ts';
 import type { Button } from '../outgoing.ts';
 import { attachedNotes } from '../use-cases/attached-notes.ts';
 import type { AskedDuties } from '../use-cases/close-duties.ts';
+import { noteDutyShown, noteWork, ofSystem } from '../use-cases/work-spoken-of.ts';
 
 /** So many duties are offered to choose from. */
 const mostOffered = 8;
@@ -22,6 +23,7 @@ export function tellHowTo(handling: Handling, about: About, asked: AskedDuties |
   const meant = meantOf(handling, about, asked);
   const [only, ...others] = meant;
   if (only && others.length === 0) return unfold(handling, only);
+  noteWork(handling, { ...ofSystem(about.system), duty: about.duty });
   handling.say(
     { kind: 'answer', answer: { kind: 'no-such-duty', isChoice: meant.length > 0 } },
     meant.slice(0, mostOffered).map((duty) => [howToButton(duty)]),
@@ -51,6 +53,7 @@ export function unfold(handling: Handling, duty: Duty): void {
     member: heard.member,
   });
   handling.say({ kind: 'answer', answer: { kind: 'how-to', how } });
+  noteDutyShown(handling, duty);
   for (const { text, photo } of tips) {
     if (!photo) continue;
     handling.say({ kind: 'answer', answer: { kind: 'photo', photo, system: duty.system, text } });

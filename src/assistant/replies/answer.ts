@@ -66,7 +66,12 @@ export type Answer =
         readonly highest: number;
       }[];
     }
-  | { readonly kind: 'who'; readonly entries: readonly Entry[] }
+  /** `setUp`: what the set-up says of it, where nobody has logged it. */
+  | {
+      readonly kind: 'who';
+      readonly entries: readonly Entry[];
+      readonly setUp: readonly { readonly name: string; readonly on: LocalDate }[];
+    }
   /** `picture`: the system's water, where one alone is shown. */
   | { readonly kind: 'show'; readonly systems: readonly Portrait[]; readonly picture?: Picture }
   | { readonly kind: 'picture'; readonly picture: Picture }

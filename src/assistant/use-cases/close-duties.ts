@@ -1,8 +1,15 @@
 import type { Duty } from '../../greenhouse/duty.ts';
 import type { EntryDraft } from '../../greenhouse/entry.ts';
+import { localDateOf } from '../../greenhouse/local-time.ts';
 import { couldNotBeDone, isDone } from '../../planning/duty-done.ts';
-import type { DoneStatement, WorkNamed } from '../../understanding/statement.ts';
+import type {
+  Choice,
+  ChoiceLabel,
+  DoneStatement,
+  WorkNamed,
+} from '../../understanding/statement.ts';
 import { boardOf } from '../board-of.ts';
+import type { WorkSpokenOf } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
 import { askBack } from './ask-back.ts';
 import { recordEntries } from './record-entries.ts';
@@ -18,6 +25,8 @@ export function closeDuties(
   handling: Handling,
   done: DoneStatement,
   asked: AskedDuties | null,
+  /** The work that was asked about before, of which alone a bare `done` may be. */
+  spokenOf: WorkSpokenOf | null = null,
 ): void {
   const early = choreNotAsked(done, asked, handling);
   if (early) {
@@ -32,6 +41,7 @@ export function closeDuties(
     (duty) =>
       !isDone(duty, logbook, sinceMs) && !(done.isRest && couldNotBeDone(duty, logbook, sinceMs)),
   );
+  if (spokenOf && isBare(done) && askWhetherThat(handling, spokenOf, open)) return;
   if (open.length === 0) {
     handling.say({ kind: 'answer', answer: { kind: 'nothing-open' } });
     return;
@@ -40,6 +50,44 @@ export function closeDuties(
     handling,
     open.map((duty) => doneDraft(duty, handling.heard.writtenAtMs)),
   );
+}
+
+/** Names no work, nor all of it. */
+function isBare({ systems, duty, chore, except, isRest, isAll }: DoneStatement): boolean {
+  const isNamed = systems !== null || duty !== null || chore !== null;
+  return !isNamed && except.length === 0 && isRest === undefined && isAll === undefined;
+}
+
+/** After a question about some work: asks whether `done` is of that or of all that is open. False: it is the same. */
+function askWhetherThat(handling: Handling, work: WorkSpokenOf, open: readonly Duty[]): boolean {
+  const ofIt = open.filter(
+    (duty) => isNamed(duty, work) && (work.probe === undefined || duty.probe === work.probe),
+  );
+  if (ofIt.length > 0 && ofIt.length === open.length) return false;
+  const offered = ofIt.length > 0 ? ofIt : notAsked(work, handling);
+  if (offered.length === 0 && open.length === 0) return false;
+  const atMs = handling.heard.writtenAtMs;
+  const choice = (label: ChoiceLabel, duties: readonly SaidDuty[]): readonly Choice[] =>
+    duties.length === 0 ? [] : [{ label, drafts: duties.map((duty) => doneDraft(duty, atMs)) }];
+  askBack(handling, {
+    reason: { kind: 'which-duties' },
+    choices: [
+      ...choice({ kind: 'work', duties: offered }, offered),
+      ...choice({ kind: 'all-work' }, open),
+    ],
+    waiting: null,
+  });
+  return true;
+}
+
+/** The work spoken of, where nothing had asked for it: it may have been done all the same. */
+function notAsked({ systems, duty, chore }: WorkSpokenOf, { standing, nowMs }: Handling): Duty[] {
+  const dueOn = localDateOf(nowMs, standing.greenhouse.timeZone);
+  const known = standing.greenhouse.chores.find(({ name }) => name === chore);
+  if (known) return [{ kind: 'chore', system: known.system, chore: known.name, dueOn }];
+  const [system, ...others] = systems ?? [];
+  if (duty === null || system === undefined || others.length > 0) return [];
+  return [{ kind: duty, system, dueOn }];
 }
 
 /** Where no round has asked and the work was asked about by the bot: what the list shows as open. */

@@ -33,6 +33,7 @@ import { hearStockAside, hearWish } from './hear-wish.ts';
 import { recordAnswer } from './record-answer.ts';
 import { recordEntries } from './record-entries.ts';
 import { hasNothingToCorrect, takeBack } from './take-back.ts';
+import { noteWorkAsked, workSpokenOf } from './work-spoken-of.ts';
 
 /** What is known around a message before it is read. */
 export interface Surroundings {
@@ -204,14 +205,20 @@ function act(handling: Handling, statement: Statement, around: Surroundings): vo
     }
     case 'ask':
       if (statement.ask.kind === 'first-aid' && isToldFirst(handling, statement.ask.of)) return;
-      return answerQuestion(
+      answerQuestion(
         handling,
         statement.ask,
         statement.systems ?? repliedSystems(around, handling.standing),
       );
+      return noteWorkAsked(handling, statement.ask);
     case 'done':
       if (statement.isSign && isAboutNoDuty(around)) return giveThanks(handling);
-      return closeDuties(handling, statement, around.askedDuties ?? around.round);
+      return closeDuties(
+        handling,
+        statement,
+        around.askedDuties ?? around.round,
+        around.askedDuties ? null : workSpokenOf(handling),
+      );
     case 'taking-back':
       return takeBack(handling, statement.back, repliedEntries(around));
   }

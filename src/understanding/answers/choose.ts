@@ -64,7 +64,10 @@ function fits({ label }: Choice, said: Said): boolean {
       return (
         said.measure === null && said.timeMs !== null && isThatTime(said, said.timeMs, label.atMs)
       );
+    case 'all-work':
+      return said.ofAll || said.inAll;
     case 'amount':
+    case 'work':
     case 'yes':
     case 'no':
     case 'one-top-up':

@@ -13,6 +13,8 @@ const numbered: readonly ChoiceLabel['kind'][] = [
   'no',
   'one-top-up',
   'two-top-ups',
+  'work',
+  'all-work',
 ];
 
 /** `2`: the second button, where the question is not about a number and no name on offer holds one. */

@@ -89,7 +89,10 @@ function answerTo(frame: Frame, question: OpenQuestion): readonly Statement[] | 
   const ofSeveral = isOfSeveral(doubt) ? answerOfSeveral(frame, doubt, said, answered) : null;
   if (ofSeveral) return ofSeveral;
   if (!said) return null;
-  if (doubt.reason.kind === 'which-duties') return listed(duties(frame, said));
+  if (doubt.reason.kind === 'which-duties') {
+    const named = duties(frame, said);
+    if (named || doubt.choices.length === 0) return listed(named);
+  }
   if (said.no) return [answered([])];
   if (isSomethingElse(doubt, said, frame.context.greenhouse.units)) return null;
   const chosen =

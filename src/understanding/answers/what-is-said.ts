@@ -96,7 +96,9 @@ export function whatIsSaid(frame: Frame): Said | null {
       'oxygen',
       'solution',
     );
-    const isSaid = small || names || (measures.length === 0 && productOf(term) !== null);
+    // `all of it`, and no part of an amount.
+    const isWithoutFigure = productOf(term) !== null || means(term, 'of-it');
+    const isSaid = small || names || (measures.length === 0 && isWithoutFigure);
     if (!isSaid && term.word.ordinal === null) return release(frame, null);
   }
   const first = measures[0]?.term;

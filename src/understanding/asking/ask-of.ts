@@ -3,7 +3,7 @@ import { means, type Term } from '../reading/term.ts';
 import type { Ask, EntryStatement } from '../statement.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import { adviceAsk } from './advice-ask.ts';
-import { deedAsked, dutyAsked, quantityAsked, systemAsked } from './asked-things.ts';
+import { dutyAsked, quantityAsked, systemAsked, workAsked } from './asked-things.ts';
 import { daysAsked, howMuch } from './how-much.ts';
 import { isItRight } from './is-it-right.ts';
 
@@ -29,18 +29,17 @@ export function askOf(
   const sum = adviceAsk(frame, from, to, system);
   if (sum) return sum;
   if (has('safety') && !has('who', 'when', 'how-long', 'how-much')) return { kind: 'safety' };
-  const deed = deedAsked(frame, from, to);
-  if (starts('who') || (starts('what') && has('member')))
-    return { kind: 'who', system, quantity: deed };
+  const work = workAsked(frame, from, to);
+  if (starts('who') || (starts('what') && has('member'))) return { kind: 'who', system, ...work };
   if (starts('why')) return { kind: 'why', system, exactly: has('exactly') };
   if (starts('how-long') && !has('next')) return { kind: 'how-long', system };
   if (
     starts('when') &&
     has('when-past', 'most-recent', 'was', 'did') &&
-    deed !== null &&
+    (work.quantity ?? work.duty ?? work.chore) !== null &&
     !has('next', 'due')
   )
-    return { kind: 'who', system, quantity: deed };
+    return { kind: 'who', system, ...work };
   if (starts('when'))
     return has('last-out', 'empty', 'low') && !has('due', 'next', 'need')
       ? { kind: 'how-long', system }

@@ -3,10 +3,11 @@ import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { Frame } from '../reading/frame.ts';
 import { means } from '../reading/term.ts';
+import { choreIn } from '../recognisers/chores.ts';
 import { systemOfCrop, systemOfDevice } from '../recognisers/devices.ts';
 import { productAt } from '../recognisers/products.ts';
 import { systemRepliedTo } from '../refiners/settle.ts';
-import type { EntryStatement } from '../statement.ts';
+import type { Ask, EntryStatement } from '../statement.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 
 /** Systems called by their names, each once. */
@@ -64,7 +65,30 @@ export function quantityAsked(frame: Frame, from: number, to: number): Quantity 
   return null;
 }
 
-export function deedAsked(frame: Frame, from: number, to: number): Quantity | null {
+/** The work that a question is about: by what it leaves in the log, by its duty, or by its name. */
+export function workAsked(
+  frame: Frame,
+  from: number,
+  to: number,
+): Pick<Extract<Ask, { kind: 'who' }>, 'quantity' | 'duty' | 'chore'> {
+  const chore = choreIn(frame, { from, to });
+  if (chore !== null) return { quantity: null, duty: null, chore };
+  if (dutyAsked(frame, from, to) === 'clean' || isOfPartCleaned(frame, from, to))
+    return { quantity: null, duty: 'clean', chore: null };
+  return { quantity: deedAsked(frame, from, to), duty: null, chore: null };
+}
+
+/** `when did we last clean the air stones`: whatever the verb, it is what is done to them. */
+function isOfPartCleaned(frame: Frame, from: number, to: number): boolean {
+  const { filters } = frame.lexicon.own.vocabulary;
+  const terms = frame.terms.slice(from, to);
+  return (
+    terms.some((term) => means(term, 'most-recent')) &&
+    terms.some((term) => means(term, 'air-stones') || filters.includes(term.text))
+  );
+}
+
+function deedAsked(frame: Frame, from: number, to: number): Quantity | null {
   const terms = frame.terms.slice(from, to);
   const has = (...concepts: readonly Concept[]) => terms.some((term) => means(term, ...concepts));
   if (has('top-up', 'fill')) return 'top-up';

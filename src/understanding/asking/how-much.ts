@@ -4,6 +4,8 @@ import type { Frame } from '../reading/frame.ts';
 import { means } from '../reading/term.ts';
 import { productAt } from '../recognisers/products.ts';
 import type { Ask } from '../statement.ts';
+import { type Building, nothingSaid } from '../times/building.ts';
+import { dayAt } from '../times/day-said.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 
 export function howMuch(
@@ -31,6 +33,24 @@ function saysWater(frame: Frame, from: number, to: number): boolean {
     .some(({ text }) => water.some((word) => text === word || text.endsWith(` ${word}`)));
 }
 
+/** `since Sunday`, `on the 24th`: a day that the question names. */
+function daySaidIn(
+  frame: Frame,
+  from: number,
+  to: number,
+): { readonly day: LocalDate; readonly isSince: boolean } | null {
+  for (let i = from; i < to; i++) {
+    const building: Building = { ...nothingBuilt, from: i, to: i };
+    dayAt(frame, i, frame.terms[i]!, building);
+    const { day } = building.said;
+    if (day === null) continue;
+    return { day, isSince: [i - 1, i - 2].some((at) => means(frame.terms[at], 'since')) };
+  }
+  return null;
+}
+
+const nothingBuilt = { said: nothingSaid, since: false, until: false, earlier: false };
+
 /** The days a question about water use is about: this week where it does not say. */
 export function daysAsked(
   frame: Frame,
@@ -42,6 +62,8 @@ export function daysAsked(
   const today = localDateOf(writtenAtMs, greenhouse.timeZone);
   const weekday = localTimeOf(writtenAtMs, greenhouse.timeZone).weekday;
   const monday = plusDays(today, 1 - weekday);
+  const said = daySaidIn(frame, from, to);
+  if (said && said.day <= today) return { from: said.day, to: said.isSince ? today : said.day };
   if (has('yesterday')) return { from: plusDays(today, -1), to: plusDays(today, -1) };
   if (has('today')) return { from: today, to: today };
   const week = frame.terms

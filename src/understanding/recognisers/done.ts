@@ -125,7 +125,23 @@ function statement(
     frame.terms[first.from]!.from,
     frame.terms[Math.max(first.from, last.to - 1)]!.to,
   ];
-  return { kind: 'done', ...work, except, span: { from, to }, because: ['done'] };
+  const isAll = saysAll(frame, { from: first.from, to: last.to });
+  return {
+    kind: 'done',
+    ...work,
+    except,
+    ...(isAll ? { isAll } : {}),
+    span: { from, to },
+    because: ['done'],
+  };
+}
+
+/** `did it all`, `everything done`: the word may stand within a phrase. */
+function saysAll({ terms, lexicon }: Frame, { from, to }: TermRange): boolean {
+  const { all } = lexicon.own.vocabulary.words;
+  return terms
+    .slice(from, to)
+    .some(({ text }) => text.split(' ').some((word) => all.includes(word)));
 }
 
 /** A thumb or a tick and nothing else. */

@@ -91,6 +91,10 @@ export function choiceText(choice: ChoiceLabel, s: Speaker): string {
       return 'noch aus';
     case 'keep-as-note':
       return 'als Notiz behalten';
+    case 'work':
+      return s.and(choice.duties.map((duty) => dutyName(duty, s)));
+    case 'all-work':
+      return 'alles';
   }
 }
 

@@ -91,6 +91,10 @@ export function choiceText(choice: ChoiceLabel, s: Speaker): string {
       return 'still out';
     case 'keep-as-note':
       return 'keep as a note';
+    case 'work':
+      return s.and(choice.duties.map((duty) => dutyName(duty, s)));
+    case 'all-work':
+      return 'everything';
   }
 }
 

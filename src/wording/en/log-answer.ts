@@ -1,7 +1,7 @@
 import type { AnswerOf } from '../spoken/answer-of.ts';
 import { enteredBy } from '../spoken/entered-by.ts';
 import type { Speaker } from '../spoken/speaker.ts';
-import { dayAndTime } from './day-text.ts';
+import { dayAndTime, onDay } from './day-text.ts';
 import { entryText } from './entry-text.ts';
 import { quantityNames } from './names.ts';
 import { rangeText, valueText } from './value-text.ts';
@@ -19,8 +19,11 @@ export function lastReadingAnswer(
     .join('\n');
 }
 
-export function whoAnswer({ entries }: AnswerOf<'who'>, s: Speaker): string {
-  if (entries.length === 0) return 'Nobody has logged that yet.';
+export function whoAnswer({ entries, setUp }: AnswerOf<'who'>, s: Speaker): string {
+  if (entries.length === 0) {
+    const known = setUp.map(({ name, on }) => `${s.capital(name)}: last ${onDay(on, s)}.`);
+    return ['Nobody has logged that yet.', ...known].join('\n');
+  }
   return entries
     .map((entry) => {
       const who = enteredBy(entry, s) ?? 'A sensor';

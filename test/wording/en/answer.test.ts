@@ -96,7 +96,7 @@ describe('an English answer', () => {
     expect(tell({ kind: 'last-reading', quantity: 'humidity', entries: [] })).toBe(
       'No humidity has been logged yet.',
     );
-    expect(tell({ kind: 'who', entries: [] })).toBe('Nobody has logged that yet.');
+    expect(tell({ kind: 'who', entries: [], setUp: [] })).toBe('Nobody has logged that yet.');
     expect(tell({ kind: 'when-next', duties: [] })).toBe('Nothing of that kind is planned.');
   });
 

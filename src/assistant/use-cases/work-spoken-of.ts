@@ -1,0 +1,68 @@
+import type { Duty, DutyKind } from '../../greenhouse/duty.ts';
+import type { Quantity } from '../../greenhouse/quantity.ts';
+import type { SystemId } from '../../greenhouse/system.ts';
+import type { Ask, WorkNamed } from '../../understanding/statement.ts';
+import type { WorkSpokenOf } from '../conversation.ts';
+import type { Handling } from '../handling.ts';
+
+/** So long after a question about some work a bare `done` may be of that work alone. */
+const spokenOfForMs = 3 * 3_600_000;
+
+/** The work that leaves a quantity in the log. */
+const DUTIES_OF: Readonly<Partial<Record<Quantity, DutyKind>>> = {
+  'top-up': 'top-up',
+  dose: 'dose',
+  'reservoir-change': 'reservoir-change',
+  calibration: 'calibration',
+};
+
+/** The work that the member asked about last, where nothing was logged since; null: of none, or long ago. */
+export function workSpokenOf({ conversation, heard }: Handling): WorkSpokenOf | null {
+  const { workSpokenOf: work } = conversation;
+  if (!work || heard.writtenAtMs - work.atMs > spokenOfForMs) return null;
+  return work;
+}
+
+/** Remembers what a question was about; one about the whole list is about no work in particular. */
+export function noteWorkAsked(handling: Handling, ask: Ask): void {
+  switch (ask.kind) {
+    case 'what-is-due':
+      return noteWork(handling, ofSystem(ask.system));
+    case 'when-next':
+      return noteWork(handling, { ...ofSystem(ask.system), duty: ask.duty });
+    case 'who': {
+      const { system, quantity, duty, chore } = ask;
+      const kind = duty ?? (quantity === null ? null : (DUTIES_OF[quantity] ?? null));
+      return noteWork(handling, { ...ofSystem(system), duty: kind, chore });
+    }
+    default:
+      if ('system' in ask && ask.system !== null) noteWork(handling, ofSystem(ask.system));
+  }
+}
+
+/** Remembers the duty that was just unfolded into its steps. */
+export function noteDutyShown(handling: Handling, { kind, system, chore, probe }: Duty): void {
+  noteWork(handling, {
+    ...ofSystem(system),
+    duty: kind,
+    chore: chore ?? null,
+    ...(probe === undefined ? {} : { probe }),
+  });
+}
+
+export function noteWork(handling: Handling, work: Omit<WorkSpokenOf, 'atMs'>): void {
+  const { workSpokenOf: _, ...others } = handling.conversation;
+  const isSome = work.systems !== null || work.duty !== null || work.chore !== null;
+  handling.conversation = isSome
+    ? { ...others, workSpokenOf: { ...work, atMs: handling.heard.writtenAtMs } }
+    : others;
+}
+
+/** Something was logged: the talk has gone on. */
+export function forgetWork(handling: Handling): void {
+  noteWork(handling, ofSystem(null));
+}
+
+export function ofSystem(system: SystemId | null): WorkNamed {
+  return { systems: system === null ? null : [system], duty: null, chore: null };
+}

@@ -1,0 +1,156 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Store } from '../../src/assistant/ports/store.ts';
+import { openRehearsal, quarryLaneWith } from '../channels/rehearsal/open-rehearsal.ts';
+import { openTestStore } from '../storage/open-test-store.ts';
+
+let store: Store;
+beforeAll(async () => {
+  store = await openTestStore();
+});
+afterAll(() => store.close());
+
+const household = quarryLaneWith({
+  members: [
+    ...quarryLaneWith().members,
+    { handle: 'max', name: 'Max', role: 'helper' as const, language: 'de' as const },
+  ],
+});
+
+interface Said {
+  readonly text: string;
+  readonly labels: readonly string[];
+  /** System and duty or quantity of each entry. */
+  readonly logged: readonly string[];
+}
+
+/** What comes of each message of a talk on the morning of 8 May 2027, after the round. */
+async function talk(from: string, ...texts: readonly string[]): Promise<readonly Said[]> {
+  const say = openRehearsal(store, household);
+  await say({ at: '2027-05-07T08:00:00+01:00', from: 'ines', text: 'bench level 560 l' });
+  await say({ at: '2027-05-08T07:00:00+01:00' });
+  const said: Said[] = [];
+  for (const [i, text] of texts.entries()) {
+    const at = `2027-05-08T09:${String(i).padStart(2, '0')}:00+01:00`;
+    const lines = (await say({ at, from, text })).filter(({ to }) => to === from);
+    said.push({
+      text: lines.map((line) => line.text).join('\n'),
+      labels: lines.flatMap(({ buttons = [] }) => buttons.flat().map(({ label }) => label)),
+      logged: lines.flatMap(({ logged = [] }) =>
+        logged.map(({ system, quantity, duty }) =>
+          [system ?? 'greenhouse', duty ?? quantity].map(String).join(' '),
+        ),
+      ),
+    });
+  }
+  return said;
+}
+
+describe('A bare done after a question about some work', () => {
+  it.each([
+    ['how do I calibrate the pen', 'done'],
+    ['how do i top up the gutters', 'done'],
+    ['what does the bench need', 'did it'],
+    ['when is the bench due', 'done!'],
+    ['when was the filter of the bench last cleaned', 'just did it'],
+    ['how long will the buckets last', 'ok done'],
+    ['how are the gutters', 'did that'],
+  ])(
+    '"%s", "%s": asks whether it is of that alone, and logs nothing yet',
+    async (question, done) => {
+      const [, asked] = await talk('priya', question, done);
+      expect(asked!.logged).toEqual([]);
+      expect(asked!.text).toContain('Which work is done?');
+      expect(asked!.labels).toContain('Everything');
+    },
+  );
+
+  it('is asked about in German', async () => {
+    const [, asked] = await talk('max', 'wie fülle ich die Rinne auf', 'erledigt');
+    expect(asked!.logged).toEqual([]);
+    expect(asked!.labels).toContain('Alles');
+  });
+
+  it('is of what was asked about where the first is chosen, and of all where all is said', async () => {
+    const [, , one] = await talk(
+      'priya',
+      'when was the filter of the bench last cleaned',
+      'done',
+      '1',
+    );
+    expect(one!.logged).toEqual(['North bench clean']);
+    const [, whole] = await talk('priya', 'what needs doing', 'done');
+    for (const all of ['all', 'all of them', 'everything', 'the lot']) {
+      const [, , logged] = await talk('priya', 'how do I top up the gutters', 'done', all);
+      expect(logged!.logged, all).toEqual(whole!.logged);
+    }
+  });
+
+  it.each(['all done', 'did it all', 'everything done'])('"%s" is of all', async (words) => {
+    const [, whole] = await talk('priya', 'what needs doing', 'done');
+    const [, said] = await talk('priya', 'how do I top up the gutters', words);
+    expect(whole!.logged.length).toBeGreaterThan(1);
+    expect(said!.logged).toEqual(whole!.logged);
+  });
+
+  it('is of all again once something was logged, or the whole list was asked for', async () => {
+    const [, , , afterReading] = await talk(
+      'priya',
+      'how do I top up the gutters',
+      'gutters ph 5.9',
+      'thanks',
+      'done',
+    );
+    expect(afterReading!.logged.length).toBeGreaterThan(1);
+    const [, , afterList] = await talk(
+      'priya',
+      'how do I top up the gutters',
+      'what needs doing today',
+      'done',
+    );
+    expect(afterList!.logged.length).toBeGreaterThan(1);
+  });
+});
+
+describe('Who did it, and when it was last done', () => {
+  it('is told of work that leaves no figure, and from the set-up where nobody has logged it', async () => {
+    const [calibrated, tied, cleaned, , , after, who] = await talk(
+      'priya',
+      'when was the last calibration',
+      'when were the tomatoes last tied up',
+      'when did we last clean the air stones',
+      'when was the bench filter last cleaned',
+      'tied up the tomatoes',
+      'when were the tomatoes last tied up',
+      'who tied up the tomatoes',
+    );
+    expect(calibrated!.text).toMatch(
+      /Nobody has logged that yet\.\nPen: last on .+\.\nStick: last on/u,
+    );
+    expect(tied!.text).toContain('Tie up the tomatoes: last');
+    expect(cleaned!.text).toBe('Nobody has logged that yet.');
+    expect(after!.text).toContain('Priya: “tie up the tomatoes” done');
+    expect(who!.text).toContain('Priya: “tie up the tomatoes” done');
+  });
+
+  it('is told in German', async () => {
+    const [calibrated, cleaned] = await talk(
+      'max',
+      'wann haben wir zuletzt den pen kalibriert',
+      'wann wurde zuletzt der Filter gereinigt',
+    );
+    expect(calibrated!.text).toMatch(/Pen: zuletzt am/u);
+    expect(cleaned!.text).toBe('Das hat noch niemand eingetragen.');
+  });
+});
+
+describe('How much water a system took', () => {
+  it.each([
+    ['how much did the bench take since wednesday', 'since Wednesday'],
+    ['how much water has the bench used since yesterday', 'since yesterday'],
+    ['how much did the bench drink since 3 may', 'since Monday'],
+    ['how much did the bench drink this week', 'since Monday'],
+  ])('%s', async (question, since) => {
+    const [answer] = await talk('priya', question);
+    expect(answer!.text).toContain(since);
+  });
+});
