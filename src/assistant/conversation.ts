@@ -26,9 +26,14 @@ export interface Conversation {
   readonly cautioned?: readonly string[];
   /** The work that the member asked about last; absent where something was said since. */
   readonly workSpokenOf?: WorkSpokenOf;
+  /** What the member's last message came to; absent where none was heard yet. */
+  readonly lastTalk?: { readonly of: Talk; readonly atMs: number };
   /** What may hurt, as the member's last messages told of it and others heard at once, latest first. */
   readonly dangers?: readonly DangersTold[];
 }
+
+/** The list of what is due, something that was logged, or whatever else. */
+export type Talk = 'list' | 'receipt' | 'else';
 
 export interface WorkSpokenOf extends WorkNamed {
   readonly probe?: string;

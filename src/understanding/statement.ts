@@ -251,7 +251,7 @@ export interface DoneStatement extends WorkNamed {
   /** `all done`: said of all that was asked for. */
   readonly isAll?: true;
   /** A thumb or a tick alone: where no work was asked for, it says no more than `seen`. */
-  readonly isSign?: true;
+  readonly isSign?: 'tick' | 'thumb';
   readonly span: Span;
   readonly because: readonly string[];
 }

@@ -111,6 +111,33 @@ describe('A bare done after a question about some work', () => {
   });
 });
 
+describe('A done after talk of something else', () => {
+  it.each([
+    ["i'll do the calibration later", 'done'],
+    ['cant find the pen', 'done'],
+    ['power went out at 8', 'its back', 'done'],
+    ['everything is fine here', '👍'],
+    ['gutters ph 5.9', '👍'],
+    ['is 5.4 too low', '✅'],
+  ])('%j', async (...texts) => {
+    const said = await talk('priya', ...texts);
+    expect(said.at(-1)!.logged).toEqual([]);
+    expect(said.at(-1)!.labels).toContain('Everything');
+  });
+
+  it.each([
+    ['done'],
+    ['✅'],
+    ['👍'],
+    ['gutters ph 5.9', 'done'],
+    ['gutters ph 5.9', '✅'],
+    ['thanks', '👍'],
+  ])('%j is of the list', async (...texts) => {
+    const said = await talk('priya', ...texts);
+    expect(said.at(-1)!.logged.length).toBeGreaterThan(1);
+  });
+});
+
 describe('Who did it, and when it was last done', () => {
   it('is told of work that leaves no figure, and from the set-up where nobody has logged it', async () => {
     const [calibrated, tied, cleaned, , , after, who] = await talk(

@@ -25,8 +25,7 @@ export function closeDuties(
   handling: Handling,
   done: DoneStatement,
   asked: AskedDuties | null,
-  /** The work that was asked about before, of which alone a bare `done` may be. */
-  spokenOf: WorkSpokenOf | null = null,
+  before: SpokenBefore = { work: null, isOfList: true },
 ): void {
   const early = choreNotAsked(done, asked, handling);
   if (early) {
@@ -41,7 +40,7 @@ export function closeDuties(
     (duty) =>
       !isDone(duty, logbook, sinceMs) && !(done.isRest && couldNotBeDone(duty, logbook, sinceMs)),
   );
-  if (spokenOf && isBare(done) && askWhetherThat(handling, spokenOf, open)) return;
+  if (isBare(done) && askWhetherAll(handling, before, open)) return;
   if (open.length === 0) {
     handling.say({ kind: 'answer', answer: { kind: 'nothing-open' } });
     return;
@@ -52,19 +51,30 @@ export function closeDuties(
   );
 }
 
+/** What was spoken of before somebody said that it is done. */
+export interface SpokenBefore {
+  /** The work that was asked about, of which alone a bare `done` may be. */
+  readonly work: WorkSpokenOf | null;
+  /** The list was spoken of last, or what was done of it. */
+  readonly isOfList: boolean;
+}
+
 /** Names no work, nor all of it. */
 function isBare({ systems, duty, chore, except, isRest, isAll }: DoneStatement): boolean {
   const isNamed = systems !== null || duty !== null || chore !== null;
   return !isNamed && except.length === 0 && isRest === undefined && isAll === undefined;
 }
 
-/** After a question about some work: asks whether `done` is of that or of all that is open. False: it is the same. */
-function askWhetherThat(handling: Handling, work: WorkSpokenOf, open: readonly Duty[]): boolean {
-  const ofIt = open.filter(
-    (duty) => isNamed(duty, work) && (work.probe === undefined || duty.probe === work.probe),
-  );
+/** After talk of some work, or of something else: asks what `done` is of. False: of what is open, surely. */
+function askWhetherAll(
+  handling: Handling,
+  { work, isOfList }: SpokenBefore,
+  open: readonly Duty[],
+): boolean {
+  if (!work && isOfList) return false;
+  const ofIt = work ? open.filter((duty) => isOfWork(duty, work)) : [];
   if (ofIt.length > 0 && ofIt.length === open.length) return false;
-  const offered = ofIt.length > 0 ? ofIt : notAsked(work, handling);
+  const offered = ofIt.length > 0 || !work ? ofIt : notAsked(work, handling);
   if (offered.length === 0 && open.length === 0) return false;
   const atMs = handling.heard.writtenAtMs;
   const choice = (label: ChoiceLabel, duties: readonly SaidDuty[]): readonly Choice[] =>
@@ -78,6 +88,10 @@ function askWhetherThat(handling: Handling, work: WorkSpokenOf, open: readonly D
     waiting: null,
   });
   return true;
+}
+
+function isOfWork(duty: Duty, work: WorkSpokenOf): boolean {
+  return isNamed(duty, work) && (work.probe === undefined || duty.probe === work.probe);
 }
 
 /** The work spoken of, where nothing had asked for it: it may have been done all the same. */

@@ -3,6 +3,7 @@ import type { SystemId } from '../../greenhouse/system.ts';
 import type { RepliedTo } from '../../understanding/context.ts';
 import type {
   Assumption,
+  DoneStatement,
   DoubtReason,
   Statement,
   Understanding,
@@ -13,6 +14,7 @@ import { withWaterSaid } from '../../understanding/wishes/water-said.ts';
 import { answerQuestion } from '../answers/answer-question.ts';
 import {
   type AskedQuestion,
+  type Talk,
   withAnswered,
   withNamed,
   withoutQuestion,
@@ -33,7 +35,7 @@ import { hearStockAside, hearWish } from './hear-wish.ts';
 import { recordAnswer } from './record-answer.ts';
 import { recordEntries } from './record-entries.ts';
 import { hasNothingToCorrect, takeBack } from './take-back.ts';
-import { noteWorkAsked, workSpokenOf } from './work-spoken-of.ts';
+import { lastTalk, noteTalk, noteWorkAsked, workSpokenOf } from './work-spoken-of.ts';
 
 /** What is known around a message before it is read. */
 export interface Surroundings {
@@ -49,6 +51,7 @@ export interface Surroundings {
 export function hearMessage(handling: Handling, text: string, around: Surroundings): void {
   hearWords(handling, text, around);
   tellOfDangers(handling, text, around);
+  noteTalk(handling);
 }
 
 function hearWords(handling: Handling, text: string, around: Surroundings): void {
@@ -213,12 +216,10 @@ function act(handling: Handling, statement: Statement, around: Surroundings): vo
       return noteWorkAsked(handling, statement.ask);
     case 'done':
       if (statement.isSign && isAboutNoDuty(around)) return giveThanks(handling);
-      return closeDuties(
-        handling,
-        statement,
-        around.askedDuties ?? around.round,
-        around.askedDuties ? null : workSpokenOf(handling),
-      );
+      return closeDuties(handling, statement, around.askedDuties ?? around.round, {
+        work: around.askedDuties ? null : workSpokenOf(handling),
+        isOfList: around.askedDuties !== null || isOfList(statement, lastTalk(handling)),
+      });
     case 'taking-back':
       return takeBack(handling, statement.back, repliedEntries(around));
   }
@@ -255,6 +256,11 @@ function acknowledge(handling: Handling, statements: readonly Statement[]): void
   );
   if (isThanks) giveThanks(handling);
   else leftOut(handling);
+}
+
+/** Whether `done` is of the list, by what was said last: a thumb after a receipt may be no more than a nod. */
+function isOfList({ isSign }: DoneStatement, talk: Talk | null): boolean {
+  return talk === null || talk === 'list' || (talk === 'receipt' && isSign !== 'thumb');
 }
 
 /** A receipt or a warning that a thumb was put under asks for no work. */

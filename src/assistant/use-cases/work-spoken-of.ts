@@ -2,7 +2,7 @@ import type { Duty, DutyKind } from '../../greenhouse/duty.ts';
 import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { Ask, WorkNamed } from '../../understanding/statement.ts';
-import type { WorkSpokenOf } from '../conversation.ts';
+import type { Talk, WorkSpokenOf } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
 
 /** So long after a question about some work a bare `done` may be of that work alone. */
@@ -56,6 +56,34 @@ export function noteWork(handling: Handling, work: Omit<WorkSpokenOf, 'atMs'>): 
   handling.conversation = isSome
     ? { ...others, workSpokenOf: { ...work, atMs: handling.heard.writtenAtMs } }
     : others;
+}
+
+/** So long after something else a `done` is not quite sure to be of the list. */
+const talkForMs = 30 * 60_000;
+
+/** What the member's last message came to; null: there was none for a while, and the list stands alone. */
+export function lastTalk({ conversation, heard }: Handling): Talk | null {
+  const { lastTalk: talk } = conversation;
+  return talk && heard.writtenAtMs - talk.atMs <= talkForMs ? talk.of : null;
+}
+
+/** Remembers what a message came to, by what it was answered. */
+export function noteTalk(handling: Handling): void {
+  const { outgoing, heard } = handling;
+  const replies = outgoing.flatMap(({ to, reply }) => (to === heard.member.handle ? [reply] : []));
+  if (replies.length === 0) return;
+  const isList = replies.some((reply) => reply.kind === 'answer' && reply.answer.kind === 'due');
+  const isLogged = replies.some(({ kind }) => kind === 'receipt' || kind === 'correction');
+  const isThanks = replies.every(
+    (reply) => reply.kind === 'answer' && reply.answer.kind === 'thanks',
+  );
+  if (isThanks) return;
+  const isClear = replies.every(({ kind }) => kind !== 'question');
+  const of = isList ? 'list' : isLogged && isClear ? 'receipt' : 'else';
+  handling.conversation = {
+    ...handling.conversation,
+    lastTalk: { of, atMs: heard.writtenAtMs },
+  };
 }
 
 /** Something was logged: the talk has gone on. */

@@ -18,7 +18,9 @@ import { systemsNamedIn, workNamed } from './work-named.ts';
 /** `done`, `did the jars`, `done except gutters`, ✅, a chore told by its name. */
 export function recogniseDone(frame: Frame, moods: readonly (Mood | null)[]): DoneStatement[] {
   const found = doneSaid(frame, moods);
-  return isOnlyTick(frame) ? found.map((one) => ({ ...one, isSign: true })) : found;
+  if (!isOnlyTick(frame)) return found;
+  const isSign = CHECK_MARK.test(frame.folded.text) ? 'tick' : 'thumb';
+  return found.map((one) => ({ ...one, isSign }));
 }
 
 function doneSaid(frame: Frame, moods: readonly (Mood | null)[]): DoneStatement[] {
@@ -143,6 +145,9 @@ function saysAll({ terms, lexicon }: Frame, { from, to }: TermRange): boolean {
     .slice(from, to)
     .some(({ text }) => text.split(' ').some((word) => all.includes(word)));
 }
+
+/** A thumb may as well say no more than `seen`. */
+const CHECK_MARK = /[\u2705\u2713\u2714\u2611]/u;
 
 /** A thumb or a tick and nothing else. */
 export function isOnlyTick({ terms }: Frame): boolean {
