@@ -26,7 +26,7 @@ export interface EntryDraft {
   readonly product?: string;
   /** top-up: the litres that the round had asked for, where it had. */
   readonly askedL?: number;
-  /** level: how it was said, where not in litres, so that it can be read again for another system. */
+  /** level, change: how it was said, where not in litres, so that it can be read again for another system. */
   readonly saidAs?: LevelSaidAs;
   /** calibration: the probe, and what it showed; `value` is the reference's value. */
   readonly probe?: string;

@@ -96,7 +96,7 @@ describe('A bare done after a question about some work', () => {
     const [, , , afterReading] = await talk(
       'priya',
       'how do I top up the gutters',
-      'gutters ph 5.9',
+      'bench ph 6.0',
       'thanks',
       'done',
     );
@@ -108,6 +108,27 @@ describe('A bare done after a question about some work', () => {
       'done',
     );
     expect(afterList!.logged.length).toBeGreaterThan(1);
+  });
+});
+
+describe('What is told after the steps of some work', () => {
+  it('is of its system, and a done beside it says no more', async () => {
+    const [, told] = await talk('priya', 'how do i top up the bench', 'done, took 45 litres');
+    expect(told!.logged).toEqual(['North bench top-up']);
+    const [, , done] = await talk('priya', 'how do i change the dwc', 'ph 5.9', 'done');
+    expect(done!.logged).toEqual([]);
+    expect(done!.labels).toContain('Change the solution of Bucket…');
+  });
+});
+
+describe('A level or a change told of the wrong system', () => {
+  it.each([
+    ['gutters full', 'i mean the bench', 'North bench: level 600 L'],
+    ['bench full', 'i mean the dwc', 'Bucket row: level 108 L'],
+    ['changed the bench', 'i meant the dwc', 'Bucket row: solution changed (about 108 L)'],
+  ])('%s, %s', async (wrong, right, told) => {
+    const [, corrected] = await talk('tomas', wrong, right);
+    expect(corrected!.text).toContain(`Logged instead for ${told}`);
   });
 });
 

@@ -6,6 +6,7 @@ import type {
   Choice,
   ChoiceLabel,
   DoneStatement,
+  Statement,
   WorkNamed,
 } from '../../understanding/statement.ts';
 import { boardOf } from '../board-of.ts';
@@ -59,7 +60,11 @@ export interface SpokenBefore {
   readonly isOfList: boolean;
 }
 
-/** Names no work, nor all of it. */
+/** `done`, which names no work, nor all of it. */
+export function isBareDone(statement: Statement): boolean {
+  return statement.kind === 'done' && isBare(statement);
+}
+
 function isBare({ systems, duty, chore, except, isRest, isAll }: DoneStatement): boolean {
   const isNamed = systems !== null || duty !== null || chore !== null;
   return !isNamed && except.length === 0 && isRest === undefined && isAll === undefined;

@@ -29,7 +29,7 @@ import type { AlertTold } from '../replies/family.ts';
 import type { Standing } from '../standing.ts';
 import { askBack } from './ask-back.ts';
 import { hearReason } from './cannot-do-duty.ts';
-import { type AskedDuties, closeDuties } from './close-duties.ts';
+import { type AskedDuties, closeDuties, isBareDone } from './close-duties.ts';
 import { hearPhoto } from './hear-photo.ts';
 import { hearStockAside, hearWish } from './hear-wish.ts';
 import { recordAnswer } from './record-answer.ts';
@@ -112,8 +112,11 @@ function hearReport(
   const isPutRight = first?.kind === 'taking-back' && others.length > 0;
   if (isPutRight) act(handling, first, around);
   const rest = isPutRight ? others : statements;
+  // `done, took 45 l` after `how do I top up the bench`: what is told is what was done.
+  const isOfOther = workSpokenOf(handling) !== null || lastTalk(handling) === 'else';
+  const isTold = isOfOther && rest.some(({ kind }) => kind === 'entry');
   recordStatements(handling, rest);
-  actOnRest(handling, rest, around);
+  actOnRest(handling, isTold ? rest.filter((each) => !isBareDone(each)) : rest, around);
   tellOfDangers(handling, whole, around);
   acknowledgeSilence(handling, statements);
 }

@@ -6,7 +6,7 @@ import type { Button } from '../outgoing.ts';
 import { remarksOn } from '../remarks.ts';
 import { askedFor } from './asked-for.ts';
 import { tellOfOutages } from './tell-of-outages.ts';
-import { forgetWork } from './work-spoken-of.ts';
+import { forgetWorkBut } from './work-spoken-of.ts';
 
 /** Writes what was said clearly into the logbook, says what was understood, and gives it. */
 export function recordEntries(
@@ -26,7 +26,7 @@ export function recordEntries(
   }
   const logged = handling.log(askedFor(fitting, handling.standing), messageId);
   rememberReceipt(handling, logged, messageId);
-  forgetWork(handling);
+  forgetWorkBut(handling, logged);
   const remarks = remarksOn(logged, handling.standing, handling.heard.member);
   handling.say({ kind: 'receipt', logged, assumptions, remarks }, strikeOutRow(logged));
   tellOfOutages(handling, logged);

@@ -1,8 +1,9 @@
 import type { Duty, DutyKind } from '../../greenhouse/duty.ts';
+import type { Entry } from '../../greenhouse/entry.ts';
 import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { Ask, WorkNamed } from '../../understanding/statement.ts';
-import type { Talk, WorkSpokenOf } from '../conversation.ts';
+import { type Talk, type WorkSpokenOf, withNamed } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
 
 /** So long after a question about some work a bare `done` may be of that work alone. */
@@ -42,6 +43,9 @@ export function noteWorkAsked(handling: Handling, ask: Ask): void {
 
 /** Remembers the duty that was just unfolded into its steps. */
 export function noteDutyShown(handling: Handling, { kind, system, chore, probe }: Duty): void {
+  const { messageId, writtenAtMs: atMs } = handling.heard;
+  const named = system === null ? [] : [system];
+  handling.conversation = withNamed(handling.conversation, named, { messageId, atMs });
   noteWork(handling, {
     ...ofSystem(system),
     duty: kind,
@@ -86,9 +90,11 @@ export function noteTalk(handling: Handling): void {
   };
 }
 
-/** Something was logged: the talk has gone on. */
-export function forgetWork(handling: Handling): void {
-  noteWork(handling, ofSystem(null));
+/** Something else was logged: the talk has gone on. */
+export function forgetWorkBut(handling: Handling, logged: readonly Entry[]): void {
+  const { systems } = handling.conversation.workSpokenOf ?? { systems: null };
+  const isOfIt = logged.some(({ system }) => system !== null && systems?.includes(system));
+  if (!isOfIt) noteWork(handling, ofSystem(null));
 }
 
 export function ofSystem(system: SystemId | null): WorkNamed {

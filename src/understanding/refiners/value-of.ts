@@ -36,6 +36,10 @@ export function valueOf(fact: Fact, system: System | null, units: SpokenUnits): 
       return {
         kind: 'value',
         value: system?.brimL ?? 0,
+        // Of another system it is another volume.
+        ...(quantity === 'level' || quantity === 'reservoir-change'
+          ? { saidAs: { kind: 'share', share: 1 } }
+          : {}),
         assumptions: quantity === 'level' ? [] : [{ kind: 'brim-volume' }],
       };
     case 'nothing-in-it':

@@ -59,7 +59,12 @@ export function entryText(entry: EntryDraft, s: Speaker): string {
 function levelText(entry: EntryDraft, amount: string, s: Speaker): string {
   const said = entry.saidAs && saidLevelText(entry.saidAs, s);
   if (said && entry.system === null) return `level ${said}`;
-  return `level ${amount}${said ? ` (${said})` : ''}`;
+  return `level ${amount}${said && !isFull(entry) ? ` (${said})` : ''}`;
+}
+
+/** What that is in litres stands there already. */
+function isFull({ saidAs }: EntryDraft): boolean {
+  return saidAs?.kind === 'share' && saidAs.share === 1;
 }
 
 function calibrationText(entry: EntryDraft, s: Speaker): string {
@@ -73,7 +78,9 @@ function calibrationText(entry: EntryDraft, s: Speaker): string {
 
 function dutyText(entry: EntryDraft): string {
   if (entry.chore !== undefined) return `“${clipped(entry.chore, mostQuoted)}”`;
-  return entry.duty === undefined ? 'work' : dutyNames[entry.duty];
+  if (entry.duty === undefined) return 'work';
+  const of = entry.probe === undefined ? '' : ` of the ${entry.probe}`;
+  return `${dutyNames[entry.duty]}${of}`;
 }
 
 function noteText(entry: EntryDraft): string {

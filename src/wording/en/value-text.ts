@@ -35,6 +35,7 @@ export function saidLevelText(said: NonNullable<EntryDraft['saidAs']>, s: Speake
     case 'below-brim':
       return `${s.amount(depth(said.cm, s.units.volume))} below the brim`;
     case 'share':
+      if (said.share === 1) return 'full';
       return `${s.amount(measure(100 * said.share, '%', 0, 0))} full`;
   }
 }
