@@ -233,6 +233,14 @@ export type MoodConcept =
   | 'says'
   /** Of somebody, before what they are to do: told, asked, got. */
   | 'orders'
+  /** What somebody is told by: a note, a message; `written on the board`. */
+  | 'message'
+  /** Leads to what a message says: saying, asking. */
+  | 'message-says'
+  /** Opens what somebody was told of others: that he. */
+  | 'that-clause'
+  /** A deed that an order and a report say alike: put. */
+  | 'may-be-order'
   | 'target'
   /** After what was aimed at: what it came to. */
   | 'outcome'
