@@ -1278,6 +1278,7 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'barrel',
     'barrels',
     'watering can',
+    'watering cans',
     'canisters',
     'heater',
     'measuring cup',
