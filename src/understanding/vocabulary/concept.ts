@@ -277,6 +277,8 @@ export type TakingBackConcept =
   | 'called-off'
   | 'sorry'
   | 'meant'
+  /** Of a value told before, what it was in truth: should have been. */
+  | 'ought-to-have-been'
   | 'instead-of'
   | 'after-all'
   | 'no-wait'

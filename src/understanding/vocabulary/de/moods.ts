@@ -1815,6 +1815,7 @@ export const takingBack: Words<TakingBackConcept> = {
     'dann doch nicht',
     'nun doch nicht',
   ],
+  'ought-to-have-been': ['sein sollen', 'sein müssen', 'heißen sollen', 'heißen müssen'],
   'no-wait': [
     'nein',
     'nee',

@@ -1579,6 +1579,13 @@ export const takingBack: Words<TakingBackConcept> = {
     'was wrong',
   ],
   'after-all': ['after all', 'afterall', 'in the end', 'actually'],
+  'ought-to-have-been': [
+    'should have been',
+    'should of been',
+    "should've been",
+    'shouldve been',
+    'ought to have been',
+  ],
   'no-wait': [
     'no wait',
     'no',
