@@ -30,8 +30,7 @@ function doneSaid(frame: Frame, moods: readonly (Mood | null)[]): DoneStatement[
       inClause(
         frame,
         clause,
-        (term, i) =>
-          term.kind !== 'mark' && !frame.taken[i] && !saysWhatWas(moods[i] ?? null),
+        (term, i) => term.kind !== 'mark' && !frame.taken[i] && !saysWhatWas(moods[i] ?? null),
       ).length === 0;
     if (!plain) continue;
     const exceptAt = exceptionAt(frame, clause);
