@@ -29,7 +29,7 @@ export function toldInMessage(frame: Frame, clause: Clause): Told | null {
  */
 export function toldAfterComma(frame: Frame, clause: Clause): Told | null {
   const before = frame.clauses[frame.clauseOf[clause.from]! - 1];
-  if (clause.opens !== 'comma' || !before || before.sentence !== clause.sentence) return null;
+  if (clause.opens !== 'comma' || before?.sentence !== clause.sentence) return null;
   const isTold =
     frame.places.hasWhere(isMessage, before.from, before.to) || clauseHas(frame, before, 'orders');
   if (!isTold || frame.places.hasWhere(isMeasure, before.from, before.to)) return null;
@@ -44,8 +44,7 @@ export function toldAfterComma(frame: Frame, clause: Clause): Told | null {
 export function saysDone(frame: Frame, clause: Clause): boolean {
   const next = frame.clauses[frame.clauseOf[clause.from]! + 1];
   return (
-    next !== undefined &&
-    next.sentence === clause.sentence &&
+    next?.sentence === clause.sentence &&
     clauseHas(frame, next, 'did', 'done') &&
     !clauseHas(frame, next, 'not', 'did-not', 'third-person', 'member')
   );

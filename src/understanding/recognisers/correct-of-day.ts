@@ -19,11 +19,14 @@ interface Named {
  * what was told of another day, put right.
  */
 export function correctOfDay(frame: Frame, named: Named): TakingBack | null {
+  const { terms, timed, context, places } = frame;
+  const count = places.where(isMeasure).length;
+  // Two values, and what the day may be told with.
+  if (count === 0 || count > 4) return null;
   const onDate = dayBefore(frame);
   if (onDate === null) return null;
-  const { terms, timed, context, places } = frame;
   const numbers = places.where(isMeasure).filter((i) => !timed[i]);
-  const isPlain = terms.every((term, i) => timed[i] || numbers.includes(i) || isSmall(term));
+  const isPlain = terms.every((term, i) => timed[i] === true || isMeasure(term) || isSmall(term));
   const pair = isPlain ? valuesOf(frame, numbers) : null;
   timed.fill(false);
   if (!pair) return null;

@@ -227,6 +227,8 @@ export type MoodConcept =
   | 'did-not'
   | 'no'
   | 'intention'
+  /** Of an intention, when in the day: after lunch. Later on the same day it may be done. */
+  | 'part-of-day'
   | 'condition'
   | 'hearsay'
   | 'according-to'

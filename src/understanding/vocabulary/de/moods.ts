@@ -248,6 +248,7 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'steht noch aus',
     'an der reihe',
   ],
+  'part-of-day': ['nach der arbeit', 'nach feierabend', 'nach dem essen'],
   condition: [
     'wenn',
     'falls',

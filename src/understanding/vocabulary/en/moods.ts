@@ -257,6 +257,7 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'able to',
     'bound to',
   ],
+  'part-of-day': ['after work', 'after lunch', 'after dinner'],
   condition: [
     'if',
     'unless',
