@@ -24,4 +24,4 @@ holdToCorpora([
 ]);
 
 // As unlike all others as it could be made: what is not exact in it is asked about or passed over.
-holdToCorpora(['ninth-tried'], 0.88);
+holdToCorpora(['ninth-tried'], 0.89);
