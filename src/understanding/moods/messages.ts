@@ -20,7 +20,12 @@ export function toldInMessage(frame: Frame, clause: Clause): Told | null {
   const isToBeDone = means(frame.terms[lead], 'to');
   if (frame.places.hasWhere(isLabel, lead, clause.to)) return null;
   if (!isToBeDone && hasOwnDeed(frame, lead, clause.to)) return null;
-  return { from: lead, isInDoubt: saysDone(frame, clause) };
+  // `list for today: bench 2 cans` may tell what was given.
+  const isOrder =
+    frame.terms[lead]?.kind !== 'mark' ||
+    frame.places.hasWhere(isDeed, lead, clause.to) ||
+    clauseHas(frame, clause, 'member', 'third-person', 'another-person', 'hearsay');
+  return { from: lead, isInDoubt: !isOrder || saysDone(frame, clause) };
 }
 
 /**

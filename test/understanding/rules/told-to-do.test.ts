@@ -38,6 +38,7 @@ describe('what somebody is told to do, and nobody did yet', () => {
     'left olli a note, topped up the jars 5 l': 'Jar shelf top-up 5',
     'left olli a note and put 5 l in the jars': 'Jar shelf top-up 5',
     'left olli a note: topped up the jars 5 l': 'Jar shelf top-up 5',
+    'list for today: bench 2 cans, jars 5 l': '? is-it-a-reading',
     'put 5 l in the jars, told olli': 'Jar shelf top-up 5',
     'wrote down dwc ph 5.8': 'Bucket row ph 5.8',
     'put 5 l in the jars and left a note to check ph tomorrow': 'Jar shelf top-up 5',
