@@ -61,6 +61,7 @@ export const permissions: Readonly<Record<UseCase, Row>> = {
   'settle-news': authors,
   'settle-who-goes': everybody,
   'settle-when-back': everybody,
+  'settle-one-chore': everybody,
   'settle-plan': everybody,
   'settle-how-to': everybody,
   'change-chore-added': growers,

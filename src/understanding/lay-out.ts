@@ -1,4 +1,5 @@
 import type { Context } from './context.ts';
+import { withArrows } from './reading/arrows.ts';
 import { withoutCompounds } from './reading/compounds.ts';
 import { cutAtSame } from './reading/cut-at-same.ts';
 import { cutAtSo } from './reading/cut-at-so.ts';
@@ -40,8 +41,8 @@ export function layOut({ folded, tokens, lexicon }: Pieces, context: Context): F
   const written = withoutBrackets(
     saidOnce(termsOf(readingOf(read, lexicon)), context.greenhouse.units),
   );
-  const vessels = shareContainers(sizeVessels(countVessels(written, lexicon)), lexicon);
-  const counted = shadeMeasures(cutAtSo(countOneInPart(shareVolume(vessels))));
+  const vessels = shareContainers(sizeVessels(countVessels(written, lexicon), lexicon), lexicon);
+  const counted = shadeMeasures(withArrows(cutAtSo(countOneInPart(shareVolume(vessels)))));
   const terms = cutAtSame(putNamesRight(putRight(withoutStruck(counted))));
   return frameOf(context, lexicon, folded, terms);
 }

@@ -279,9 +279,18 @@ export type TakingBack =
       readonly to: readonly Readable[];
       readonly from: readonly Readable[] | null;
       readonly system: SystemId | null;
+      /** `it was 10 l last night, not 12`: the local date of the entry meant. */
+      readonly onDate?: string;
     }
   /** `I meant the gutters`. */
-  | { readonly kind: 'move'; readonly system: SystemId }
+  | {
+      readonly kind: 'move';
+      readonly system: SystemId;
+      /** `ec was the gutters`: only what was told of this. */
+      readonly quantity?: Quantity;
+      /** `was the gutters`: only what was told just now, of this system. */
+      readonly from?: SystemId;
+    }
   /** `that was yesterday`: when the member's last message was true; isVague: to a part of a day. */
   | { readonly kind: 'retime'; readonly atMs: number; readonly isVague: boolean }
   /** `didn't top up the jars after all`. */

@@ -207,6 +207,7 @@ export const familyAnswers: OfEach<FamilyAnswer> = {
     text: 'the tap is behind the door',
   },
   'no-such-duty': { kind: 'no-such-duty', isChoice: false },
+  'one-chore': { kind: 'one-chore', handle: 'ines', date: from },
   'back-when': { kind: 'back-when', handle: 'ines', until: from },
   'nobody-away': { kind: 'nobody-away' },
   danger: { kind: 'danger', of: 'shock', told: ['ines', 'priya'] },

@@ -62,7 +62,9 @@ function act(
 ): void {
   const toSettle = arrangings.filter(
     ({ kind }) =>
-      !['who-goes', 'plan', 'how-to', 'away', 'back', 'can-go', 'when-back'].includes(kind),
+      !['who-goes', 'plan', 'how-to', 'away', 'back', 'can-go', 'when-back', 'one-chore'].includes(
+        kind,
+      ),
   );
   if (toSettle.length > 0) settle(handling, toSettle, asked);
   for (const each of arrangings) {
@@ -79,6 +81,11 @@ function act(
       case 'when-back':
         answerWhenBack(handling, each.handle);
         break;
+      case 'one-chore': {
+        const { handle, days } = each;
+        handling.say({ kind: 'answer', answer: { kind: 'one-chore', handle, date: days.from } });
+        break;
+      }
       case 'who-goes':
         answerWhoGoes(handling, each.days);
         break;

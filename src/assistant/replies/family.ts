@@ -78,6 +78,8 @@ export type FamilyAnswer =
   | { readonly kind: 'nobody-away' }
   /** Until when somebody is away: the day has to be said of whoever comes back sooner; null: is here. */
   | { readonly kind: 'back-when'; readonly handle: string; readonly until: LocalDate | null }
+  /** One chore is not handed over by itself: how a day's work or a system's is. */
+  | { readonly kind: 'one-chore'; readonly handle: string; readonly date: LocalDate }
   /** To whoever tells of what may hurt: what to do first, and who was told. */
   | { readonly kind: 'danger'; readonly of: Danger; readonly told: readonly string[] };
 

@@ -1,4 +1,5 @@
 import type { Entry, EntryDraft } from '../../greenhouse/entry.ts';
+import { localDateOf } from '../../greenhouse/local-time.ts';
 import { believable, type Quantity } from '../../greenhouse/quantity.ts';
 import { litresAtDepth, type System, type SystemId } from '../../greenhouse/system.ts';
 import { entriesOfMessage } from '../../logbook/logbook.ts';
@@ -38,7 +39,7 @@ export function takeBack(
     case 'correct':
       return correct(handling, back, target);
     case 'move':
-      return move(handling, target ?? lastMessage(handling), back.system);
+      return move(handling, target ?? lastMessage(handling), back);
     case 'retime':
       return retime(handling, target ?? lastMessage(handling), back);
     case 'deny':
@@ -105,12 +106,18 @@ function correctedEntry(
   back: Correcting,
   target: readonly Entry[] | null,
 ): Entry | null | undefined {
+  const { timeZone } = handling.standing.greenhouse;
   const candidates = (target ?? ownEntries(handling)).filter(
-    (entry) => !isStruck(handling, entry) && (!back.system || entry.system === back.system),
+    (entry) =>
+      !isStruck(handling, entry) &&
+      (!back.system || entry.system === back.system) &&
+      (!back.onDate || localDateOf(entry.atMs, timeZone) === back.onDate),
   );
   const fitting = candidates
     .toReversed()
     .filter((entry) => readingFor(entry, back.to) && (!back.from || isGivenUp(entry, back.from)));
+  // Of several on that day nobody knows which.
+  if (back.onDate !== undefined) return fitting.length > 1 ? null : fitting[0];
   return back.from ? fitting[0] : nearestOfMessage(fitting, back.to);
 }
 
@@ -189,9 +196,18 @@ function entryGivenUp(
   );
 }
 
-function move(handling: Handling, entries: readonly Entry[], to: SystemId): void {
+type Moving = Extract<TakingBack, { kind: 'move' }>;
+
+function move(handling: Handling, entries: readonly Entry[], back: Moving): void {
+  const { system: to, quantity, from } = back;
   const moving = entries.filter(
-    (entry) => !isStruck(handling, entry) && entry.system !== null && entry.system !== to,
+    (entry) =>
+      !isStruck(handling, entry) &&
+      entry.system !== null &&
+      entry.system !== to &&
+      (quantity === undefined || entry.quantity === quantity) &&
+      (from === undefined ||
+        (entry.system === from && handling.nowMs - entry.recordedAtMs <= justToldMs)),
   );
   if (moving.length === 0) return nothingToTakeBack(handling);
   if (refusesOthers(handling, moving)) return;

@@ -57,6 +57,8 @@ export type Arranging =
   | { readonly kind: 'who-goes'; readonly days: Days | null }
   /** When somebody is there again. */
   | { readonly kind: 'when-back'; readonly handle: string }
+  /** Somebody is asked to do one piece of work that belongs to no system named: what cannot be settled so. */
+  | { readonly kind: 'one-chore'; readonly handle: string; readonly days: Days }
   /** days: an absence that is only thought of. */
   | { readonly kind: 'plan'; readonly days: Days | null }
   | { readonly kind: 'how-to'; readonly system: SystemId | null; readonly duty: DutyKind | null };

@@ -13,6 +13,7 @@ export class ClauseView {
   readonly isQuestion: boolean;
   readonly today: LocalDate;
   readonly me: string;
+  private readonly chores: readonly string[];
   readonly said: DaysSaid | null;
   /** Where the days begin among the pieces; -1: none are said. */
   readonly saidAt: number;
@@ -24,6 +25,7 @@ export class ClauseView {
     this.isQuestion = isQuestion;
     this.today = localDateOf(context.writtenAtMs, context.greenhouse.timeZone);
     this.me = context.member.handle;
+    this.chores = context.greenhouse.chores.map(({ name }) => name.toLowerCase());
     const start = pieces.findIndex((_, i) => daysAt(pieces, i, this.today) !== null);
     this.saidAt = start;
     this.said = start < 0 ? null : daysAt(pieces, start, this.today);
@@ -92,6 +94,12 @@ export class ClauseView {
 
   get strangers(): number {
     return this.rest.filter(({ isStrange }) => isStrange).length;
+  }
+
+  /** Whether the words of one of the greenhouse's chores are said. */
+  get namesChore(): boolean {
+    const said = new Set(this.rest.flatMap(({ text }) => text.split(' ')));
+    return this.chores.some((chore) => chore.split(' ').every((word) => said.has(word)));
   }
 
   get duty(): DutyKind | null {

@@ -19,7 +19,8 @@ export function readClause(view: ClauseView, isCoverAsked: boolean): Arranging |
     rota(view) ??
     claimed(view) ??
     covered(view, isCoverAsked) ??
-    news(view)
+    news(view) ??
+    oneChore(view)
   );
 }
 
@@ -256,6 +257,17 @@ const saidWithTurns: readonly ArrangingConcept[] = [
   'is',
   'filler',
 ];
+
+/** `can Olli do the filters on Friday`: asked of somebody for a day, and no system's work. */
+function oneChore(view: ClauseView): Arranging | null {
+  const [handle, another] = view.goers;
+  if (handle === undefined || another !== undefined || handle === view.me) return null;
+  if (!view.said || view.said.days.from < view.today || !view.has('can', 'will')) return null;
+  if (view.systems.length > 0 || view.has('past', 'cannot', 'not', 'self', 'away')) return null;
+  const isWork = view.namesChore || view.duty !== null || view.has('do');
+  if (!isWork || view.strangers === 0) return null;
+  return { kind: 'one-chore', handle, days: view.said.days };
+}
 
 function news(view: ClauseView): Arranging | null {
   if (view.isQuestion || view.strangers > 2) return null;

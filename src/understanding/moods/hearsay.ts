@@ -13,8 +13,9 @@ import {
 import { isCrop, isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import { productAt } from '../recognisers/products.ts';
 import { hasPastDeed, isDeed, isLabel, isPlainDeed, opensWithName } from './clause-kinds.ts';
+import { perhapsTold, saysDone, toldAfterComma, toldInMessage } from './messages.ts';
 import type { Mood } from './mood.ts';
-import { endOfOrder, orderIn } from './orders.ts';
+import { endOfMessage, endOfOrder, orderIn } from './orders.ts';
 import { saysSender } from './says-sender.ts';
 
 export type Marker = (from: number, to: number, mood: Mood) => void;
@@ -110,11 +111,24 @@ function isProduct(term: Term): boolean {
 
 export function hear(frame: Frame, clause: Clause, mark: Marker): void {
   const isHeard = (other: Clause) => isPassedOn(frame, other) || isQuoted(frame, other);
-  if (isHeard(clause)) mark(clause.from, endOfTalkOf(frame, clause, isHeard), 'hearsay');
+  // `Olli asked me to put 5 l in the jars and I did`: it may well be done.
+  const isObeyed =
+    clauseHas(frame, clause, 'orders') &&
+    clauseHas(frame, clause, 'self') &&
+    saysDone(frame, clause);
+  if (isHeard(clause))
+    mark(clause.from, endOfTalkOf(frame, clause, isHeard), isObeyed ? 'queried' : 'hearsay');
   if (clauseHas(frame, clause, 'long-ago'))
     mark(clause.from, endOfLongAgo(frame, clause), 'hearsay');
   const order = orderIn(frame, clause);
-  if (order !== null) mark(order, endOfOrder(frame, clause), 'hearsay');
+  const markOrder = (from: number, to: number, isInDoubt: boolean) => {
+    mark(from, to, isInDoubt ? 'queried' : 'hearsay');
+    const perhaps = perhapsTold(frame, to);
+    if (perhaps !== null) mark(to, perhaps, 'queried');
+  };
+  if (order !== null) markOrder(order, endOfOrder(frame, clause), saysDone(frame, clause));
+  const told = toldInMessage(frame, clause) ?? toldAfterComma(frame, clause);
+  if (told !== null) markOrder(told.from, endOfMessage(frame, clause), told.isInDoubt);
   for (let i = clause.from; i < clause.to; i++) {
     const term = frame.terms[i];
     if (means(term, 'extreme') && !leadsToMark(frame, i))

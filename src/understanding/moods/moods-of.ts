@@ -1,3 +1,4 @@
+import { localTimeOf } from '../../greenhouse/local-time.ts';
 import { isBare, isVolume } from '../numbers/quantity-of-measure.ts';
 import { type Clause, clauseHas, type Frame, measureOf, measuresIn } from '../reading/frame.ts';
 import { isMark, isWeekday, means, type Term } from '../reading/term.ts';
@@ -93,7 +94,21 @@ function intend(frame: Frame, clause: Clause, c: number, mark: Marker): void {
     !means(frame.terms[i - 1], 'was');
   const told = deedToldAfter(frame, clause, i) ?? outcomeAt(frame, clause);
   const isMeant = (other: Clause) => intentionAt(frame, other) !== null;
-  mark(done ? i : clause.from, told ?? reach(frame, c, true, isMeant), 'intention');
+  const mood = mayBeOver(frame, clause, i) ? 'queried' : 'intention';
+  mark(done ? i : clause.from, told ?? reach(frame, c, true, isMeant), mood);
+}
+
+/** Before that nobody tells what they did after lunch. */
+const hourOfLunch = 12;
+
+/** `another 300 g after lunch`, written in the afternoon: an amount, and no word of what is to be done. */
+function mayBeOver(frame: Frame, clause: Clause, i: number): boolean {
+  if (!means(frame.terms[i], 'part-of-day') || measuresIn(frame, clause).length === 0) return false;
+  const { writtenAtMs, greenhouse } = frame.context;
+  if (localTimeOf(writtenAtMs, greenhouse.timeZone).hour < hourOfLunch) return false;
+  return !frame.terms
+    .slice(clause.from, clause.to)
+    .some((term, n) => isPlainDeed(term) || (clause.from + n !== i && means(term, 'intention')));
 }
 
 /** `gutters 1.9 ec, whats the target`: where it is only asked what is wanted, behind what was read. */

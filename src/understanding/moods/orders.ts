@@ -25,10 +25,21 @@ export function orderIn(frame: Frame, clause: Clause): number | null {
 
 /** `… and 10 l in the bench`: what leans on it was ordered as well. */
 export function endOfOrder(frame: Frame, clause: Clause): number {
+  return endOfLeaning(frame, clause, 'and');
+}
+
+/** `list for Olli: 5 l in the jars, 10 l in the bench`: a message goes on over commas. */
+export function endOfMessage(frame: Frame, clause: Clause): number {
+  return endOfLeaning(frame, clause, 'and', 'comma');
+}
+
+function endOfLeaning(frame: Frame, clause: Clause, ...cuts: readonly Clause['opens'][]): number {
   let c = frame.clauseOf[clause.from]!;
   for (;;) {
     const next = frame.clauses[c + 1];
-    if (next?.opens !== 'and' || !leansOnPrevious(frame, next)) return frame.clauses[c]!.to;
+    if (!next || !cuts.includes(next.opens) || !leansOnPrevious(frame, next))
+      return frame.clauses[c]!.to;
+    if (clauseHas(frame, next, 'orders', 'message')) return frame.clauses[c]!.to;
     c++;
   }
 }

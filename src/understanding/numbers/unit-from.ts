@@ -31,7 +31,18 @@ export function unitFrom(reading: Reading, at: number): Match<Unit> | null {
 function leadsToLabel(reading: Reading, at: number): boolean {
   const length = withLength(reading, at);
   const labels = ['ph', 'ec', 'temperature'] as const;
-  return length > 0 && labels.some((label) => concept(reading, at + length, label) > 0);
+  if (length === 0) return false;
+  return (
+    labels.some((label) => concept(reading, at + length, label) > 0) ||
+    isMillilitres(reading, at + length)
+  );
+}
+
+/** `6.9>6.3 w 25ml down`: how much of a product was given with it. */
+function isMillilitres(reading: Reading, at: number): boolean {
+  if (reading.tokens[at]?.kind !== 'number') return false;
+  const unit = unitAt(reading, at + 1)?.value;
+  return unit !== undefined && 'id' in unit && unit.id === 'ml';
 }
 
 /** How many tokens a single letter takes that stands for `with`; 0: there is none. */

@@ -36,11 +36,26 @@ function areVessels(terms: readonly Term[], i: number, lexicon: Lexicon): boolea
   const [before, count, name] = [terms[i - 1], terms[i], terms[i + 1]];
   if (before?.kind === 'name' || count?.kind !== 'measure' || name?.kind !== 'name') return false;
   if (count.measure.unit !== null || !count.measure.whole || name.everyday) return false;
-  const { endings } = lexicon.own.vocabulary;
-  return stems(name.text, endings).some(
-    (stem) =>
-      stem !== name.text && lexicon.own.phrases.get([stem])?.concepts.has('vessel') === true,
-  );
+  return stemsOf(name, lexicon).some((stem) => stem !== name.text && isVesselWord(stem, lexicon));
+}
+
+/** A name that is a word for vessels as well, and leads to another system. */
+export function isVesselNamed(terms: readonly Term[], i: number, lexicon: Lexicon): boolean {
+  return isVesselName(terms[i], lexicon) && leadsToAnother(terms, i);
+}
+
+/** A name that is a word for vessels as well. */
+export function isVesselName(name: Term | undefined, lexicon: Lexicon): boolean {
+  if (name?.kind !== 'name' || name.everyday) return false;
+  return [name.text, ...stemsOf(name, lexicon)].some((stem) => isVesselWord(stem, lexicon));
+}
+
+function stemsOf({ text }: NameTerm, lexicon: Lexicon): readonly string[] {
+  return stems(text, lexicon.own.vocabulary.endings);
+}
+
+function isVesselWord(word: string, lexicon: Lexicon): boolean {
+  return lexicon.own.phrases.get([word])?.concepts.has('vessel') === true;
 }
 
 /** `3 buckets of 10 litres each`: how much is in one. */

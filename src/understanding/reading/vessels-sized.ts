@@ -1,14 +1,17 @@
+import { stems } from '../names/inflection.ts';
 import { isVolume, litresFactor, unitIs } from '../numbers/quantity-of-measure.ts';
+import type { Lexicon } from './lexicon.ts';
 import { type MeasureTerm, means, type Term } from './term.ts';
+import { isVesselName, isVesselNamed } from './vessels-counted.ts';
 
 /** Nobody carries more than this at a time, in litres. */
 const largestVesselL = 30;
 
 /** `3 cans of 10 l each`, `2 cans at 8 l`: how many vessels, and how much is in one, tell one amount. */
-export function sizeVessels(terms: readonly Term[]): readonly Term[] {
+export function sizeVessels(terms: readonly Term[], lexicon: Lexicon): readonly Term[] {
   const sized: Term[] = [];
   for (let i = 0; i < terms.length; i++) {
-    const to = endOfSize(terms, i);
+    const to = endOfSize(terms, i, lexicon);
     sized.push(to === null ? terms[i]! : asOne(terms, i, to));
     if (to !== null) i = to;
   }
@@ -16,9 +19,12 @@ export function sizeVessels(terms: readonly Term[]): readonly Term[] {
 }
 
 /** The last term of how much is in one of the vessels counted at `i`; null: it is not told. */
-function endOfSize(terms: readonly Term[], i: number): number | null {
+function endOfSize(terms: readonly Term[], i: number, lexicon: Lexicon): number | null {
   const count = terms[i];
-  if (count?.kind !== 'measure' || !isCounted(count)) return null;
+  if (count?.kind !== 'measure') return null;
+  if (isCountOfSized(terms, i, lexicon)) return i + 2;
+  if (isSizeOfNamed(terms, i, lexicon)) return i + 1;
+  if (!isCounted(count)) return null;
   let at = i + 1;
   while (means(terms[at], 'each', 'of', 'at', 'to', 'with', 'article')) at++;
   const size = terms[at];
@@ -28,6 +34,38 @@ function endOfSize(terms: readonly Term[], i: number): number | null {
   const isEach = between.some((term) => means(term, 'each'));
   const isAt = between.length === 1 && means(between[0], 'at', 'of') && !means(between[0], 'to');
   return isEach || isAt ? at : null;
+}
+
+/** How many vessels somebody carries at most. */
+const mostVessels = 20;
+
+/** `two 8 l watering cans`: a count, how much is in one, and what it is; not `dwc 5 8 l can`, where a value may stand. */
+function isCountOfSized(terms: readonly Term[], i: number, lexicon: Lexicon): boolean {
+  const [before, count, size] = [terms[i - 1], terms[i], terms[i + 1]];
+  if (count?.kind !== 'measure' || size?.kind !== 'measure') return false;
+  const { unit, whole, values } = count.measure;
+  if (unit !== null || !whole || !isSize(size)) return false;
+  if (values.length > 1 || values[0]! < 2 || values[0]! > mostVessels) return false;
+  if (before?.kind === 'measure' || means(before, 'ph', 'ec', 'temperature')) return false;
+  const isGiven = means(before, 'add', 'top-up', 'has', 'took');
+  if (!isGiven && (before?.kind === 'name' || means(before, 'at', 'link')))
+    return isPlural(terms[i + 2], lexicon);
+  return means(terms[i + 2], 'vessel') || isVesselName(terms[i + 2], lexicon);
+}
+
+/** `gave the gutters three 4 l bottles`: only of several one says so. */
+function isPlural(term: Term | undefined, lexicon: Lexicon): boolean {
+  if (term?.kind !== 'word' || !means(term, 'vessel')) return false;
+  return stems(term.text, lexicon.own.vocabulary.endings).some(
+    (stem) =>
+      stem !== term.text && lexicon.own.phrases.get([stem])?.concepts.has('vessel') === true,
+  );
+}
+
+/** `a 5 litre bucket into the gutters`: it carries the water, though a system is called so. */
+function isSizeOfNamed(terms: readonly Term[], i: number, lexicon: Lexicon): boolean {
+  const size = terms[i];
+  return size?.kind === 'measure' && isSize(size) && isVesselNamed(terms, i + 1, lexicon);
 }
 
 function isCounted({ measure }: MeasureTerm): boolean {
@@ -43,9 +81,11 @@ function isSize({ measure }: MeasureTerm): boolean {
 
 function asOne(terms: readonly Term[], from: number, to: number): MeasureTerm {
   const parts = terms.slice(from, to + 1);
-  const [count, size] = parts.filter((term) => term.kind === 'measure');
+  const measures = parts.filter((term) => term.kind === 'measure');
+  const [count, size] = [measures[0], measures.at(-1)];
   const { measure } = size!;
-  const values = measure.values.map((value) => value * count!.measure.values[0]!);
+  const times = measures.length > 1 ? count!.measure.values[0]! : 1;
+  const values = measure.values.map((value) => value * times);
   const text = parts.map((part) => part.text).join(' ');
   return { ...count!, to: terms[to]!.to, text, measure: { ...measure, values, written: text } };
 }

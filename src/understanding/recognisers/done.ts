@@ -32,8 +32,7 @@ function doneSaid(frame: Frame, moods: readonly (Mood | null)[]): DoneStatement[
       inClause(
         frame,
         clause,
-        (term, i) =>
-          term.kind !== 'mark' && !frame.taken[i] && moods[i] !== null && moods[i] !== 'negation',
+        (term, i) => term.kind !== 'mark' && !frame.taken[i] && !saysWhatWas(moods[i] ?? null),
       ).length === 0;
     if (!plain) continue;
     const exceptAt = exceptionAt(frame, clause);
@@ -51,6 +50,7 @@ function doneSaid(frame: Frame, moods: readonly (Mood | null)[]): DoneStatement[
       continue;
     }
     if (anchor === null || !saysOnlyDone(frame, told) || isDenied(frame, clause, anchor)) continue;
+    if (isOfOtherDay(frame, clause) || isLeftToAsk(frame, clause)) continue;
     const except: WorkNamed[] = [];
     if (exceptAt !== null) {
       const work = leftOut(frame, { from: exceptAt + 1, to: clause.to });
@@ -84,6 +84,31 @@ function doneSaid(frame: Frame, moods: readonly (Mood | null)[]): DoneStatement[
     c = last;
   }
   return found;
+}
+
+/** `Olli has done the buckets`: whoever did it, it is done. */
+function saysWhatWas(mood: Mood | null): boolean {
+  return mood === null || mood === 'negation' || mood === 'others';
+}
+
+/** `did the jars yesterday`: not what was asked for today. */
+function isOfOtherDay(frame: Frame, clause: Clause): boolean {
+  return (
+    clauseHas(frame, clause, 'yesterday', 'day-before-yesterday', 'week', 'last') ||
+    frame.places.hasWhere(isWeekday, clause.from, clause.to)
+  );
+}
+
+/** `has Olli done the jars` asks, with a sign or without; `Olli was done at 8` says nothing of the work. */
+function isLeftToAsk(frame: Frame, clause: Clause): boolean {
+  const [first, second] = [frame.terms[clause.from], frame.terms[clause.from + 1]];
+  if (means(first, 'has', 'is-it') && isSomebodyElse(second)) return true;
+  const isOfOther = frame.places.hasWhere(isSomebodyElse, clause.from, clause.to);
+  return isOfOther && namesIn(frame, clause).length === 0 && !clauseHas(frame, clause, 'all');
+}
+
+function isSomebodyElse(term: Term | undefined): boolean {
+  return means(term, 'member', 'third-person', 'another-person');
 }
 
 /** A chore by its name, with a weekday or before it somebody else: who does it, and when. */
@@ -227,6 +252,9 @@ function isSmall(term: Term): boolean {
     'now',
     'greeting',
     'member',
+    'third-person',
+    'another-person',
+    'has',
     'each',
     'link',
     'chatter',
@@ -241,11 +269,18 @@ function firstOfNames(frame: Frame, c: number): number {
     const { opens } = frame.clauses[first]!;
     const before = frame.clauses[first - 1]!;
     if (opens !== 'and' && !(isList && opens === 'comma')) break;
-    if (namesIn(frame, before).length === 0 || !isOnlyNames(frame, before)) break;
+    const said = { ...before, from: afterSubject(frame, before) };
+    if (namesIn(frame, before).length === 0 || !isOnlyNames(frame, said)) break;
     isList = true;
     first -= 1;
   }
   return first;
+}
+
+/** `Tom hat Wanne und Rinne gemacht`: behind whoever did it. */
+function afterSubject(frame: Frame, clause: Clause): number {
+  const [first, second] = [frame.terms[clause.from], frame.terms[clause.from + 1]];
+  return isSomebodyElse(first) && means(second, 'has') ? clause.from + 2 : clause.from;
 }
 
 interface LeftOpen {
@@ -264,7 +299,7 @@ function clausesLeftOpen(frame: Frame): readonly LeftOpen[] {
   });
 }
 
-function isOnlyNames(frame: Frame, clause: Clause): boolean {
+function isOnlyNames(frame: Frame, clause: TermRange): boolean {
   return frame.terms
     .slice(clause.from, clause.to)
     .every((term) => term.kind === 'name' || means(term, 'article', 'both', 'filler', 'place'));

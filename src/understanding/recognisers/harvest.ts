@@ -167,7 +167,7 @@ function isNameAndMass(frame: Frame, clause: Clause): boolean {
       term.kind === 'name' ||
       isMeasure(term) ||
       term.kind === 'mark' ||
-      means(term, 'article', 'place', 'from', 'filler', 'about', 'in-all') ||
+      means(term, 'article', 'place', 'from', 'filler', 'about', 'in-all', 'part-of-day') ||
       isCrop(term),
   );
   return (

@@ -1,5 +1,6 @@
 import type { Fact } from '../fact.ts';
 import type { Frame } from '../reading/frame.ts';
+import { readingsUnderClosing } from './closing-label.ts';
 import { labelledReadings } from './label-pairs.ts';
 import {
   earlierValue,
@@ -18,7 +19,11 @@ import { rowsOfSystems } from './row-of-systems.ts';
 
 /** Readings that a word names, before or after their number, or that a unit says by itself. `told`: what was read already. */
 export function recogniseReadings(frame: Frame, told: readonly Fact[]): Fact[] {
-  const facts: Fact[] = [...listedReadings(frame), ...rowsOfSystems(frame)];
+  const facts: Fact[] = [
+    ...listedReadings(frame),
+    ...rowsOfSystems(frame),
+    ...readingsUnderClosing(frame),
+  ];
   let heading: Heading | null = null;
   const saidBefore = (i: number) =>
     [...told, ...facts].filter(({ at }) => at < i).sort((a, b) => a.at - b.at);

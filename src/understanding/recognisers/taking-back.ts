@@ -6,9 +6,11 @@ import { type Frame, frameOf, isMeasure, measureOf } from '../reading/frame.ts';
 import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import type { Readable, TakingBack, TakingBackStatement } from '../statement.ts';
 import type { Concept } from '../vocabulary/concept.ts';
+import { correctOfDay } from './correct-of-day.ts';
 import { productAt } from './products.ts';
 import { retime } from './retime.ts';
 import { strikeValue } from './strike-value.ts';
+import { wasOf } from './was-of.ts';
 
 /** `undo`, `sorry, 5.6 not 5.4`, `I meant the gutters`, `didn't top up the jars after all`. */
 export function recogniseTakingBack(frame: Frame): TakingBackStatement | null {
@@ -21,7 +23,9 @@ export function recogniseTakingBack(frame: Frame): TakingBackStatement | null {
     retime(frame) ??
     deny(frame) ??
     correct(frame) ??
-    move(frame);
+    correctOfDay(frame, { system: onlyName(frame), quantity: namedQuantity(frame) }) ??
+    move(frame) ??
+    wasOf(frame, labelled(frame));
   if (!back) return null;
   return {
     kind: 'taking-back',
@@ -355,5 +359,12 @@ function move(frame: Frame): TakingBack | null {
   const meant = names.filter((name) => name !== negated);
   if (meant.length !== 1) return null;
   const says = some(frame, (term) => means(term, 'meant', 'sorry') && !means(term, 'said-no'));
-  return says || negated ? { kind: 'move', system: meant[0]!.system } : null;
+  if (!says && !negated) return null;
+  const quantity = labelled(frame);
+  return { kind: 'move', system: meant[0]!.system, ...(quantity === null ? {} : { quantity }) };
+}
+
+/** The quantity whose word is said. */
+function labelled(frame: Frame): Quantity | null {
+  return some(frame, isLabel) ? namedQuantity(frame) : null;
 }

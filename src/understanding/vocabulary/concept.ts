@@ -227,12 +227,22 @@ export type MoodConcept =
   | 'did-not'
   | 'no'
   | 'intention'
+  /** Of an intention, when in the day: after lunch. Later on the same day it may be done. */
+  | 'part-of-day'
   | 'condition'
   | 'hearsay'
   | 'according-to'
   | 'says'
   /** Of somebody, before what they are to do: told, asked, got. */
   | 'orders'
+  /** What somebody is told by: a note, a message; `written on the board`. */
+  | 'message'
+  /** Leads to what a message says: saying, asking. */
+  | 'message-says'
+  /** Opens what somebody was told of others: that he. */
+  | 'that-clause'
+  /** A deed that an order and a report say alike: put. */
+  | 'may-be-order'
   | 'target'
   /** After what was aimed at: what it came to. */
   | 'outcome'
@@ -269,6 +279,8 @@ export type TakingBackConcept =
   | 'called-off'
   | 'sorry'
   | 'meant'
+  /** Of a value told before, what it was in truth: should have been. */
+  | 'ought-to-have-been'
   | 'instead-of'
   | 'after-all'
   | 'no-wait'

@@ -57,6 +57,7 @@ export function answerText(answer: Answer, s: Speaker): string {
     case 'no-such-duty':
     case 'nobody-away':
     case 'back-when':
+    case 'one-chore':
     case 'danger':
       return familyAnswer(answer, s);
     case 'due':

@@ -137,6 +137,12 @@ export const attempts: Readonly<Record<UseCase, Attempts>> = {
   'settle-news': { try: told('only alerts') },
   'settle-who-goes': { try: told('who goes on saturday?'), onlyTells: true },
   'settle-when-back': { try: told('when is ines back?'), onlyTells: true },
+  'settle-one-chore': {
+    try: (me) => [
+      { by: me, text: `can ${me === 'tomas' ? 'priya' : 'tomas'} do the filters on saturday` },
+    ],
+    onlyTells: true,
+  },
   'settle-plan': { try: told("what's the plan"), onlyTells: true },
   'settle-how-to': { try: told('how do i top up the bench?'), onlyTells: true },
   'change-chore-added': { try: changed('every 10 days wash the jug') },

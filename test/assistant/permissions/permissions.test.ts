@@ -42,6 +42,7 @@ const table: Readonly<Record<UseCase, string>> = {
   'settle-news': 'own own own no',
   'settle-who-goes': 'yes yes yes no',
   'settle-when-back': 'yes yes yes no',
+  'settle-one-chore': 'yes yes yes no',
   'settle-plan': 'yes yes yes no',
   'settle-how-to': 'yes yes yes no',
   'change-chore-added': 'yes no no no',

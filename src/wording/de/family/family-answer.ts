@@ -46,6 +46,8 @@ export function familyAnswer(answer: FamilyAnswer, s: Speaker): string {
       return dangerAnswer(answer.of, answer.told, s);
     case 'back-when':
       return backWhenText(answer, s);
+    case 'one-chore':
+      return oneChoreText(answer, s);
     case 'nobody-away':
       return 'Niemand ist verreist. Sag zum Beispiel „von Freitag bis zum 16. weg“.';
   }
@@ -59,6 +61,15 @@ function backWhenText(
   if (until === null)
     return `${whoDoes(handle, 'bist', 'ist', s)} nicht verreist, soviel ich weiß.`;
   return `${whoDoes(handle, 'bist', 'ist', s)} bis ${s.fullDay(until)} weg. Für einen anderen Tag sag zum Beispiel „am Freitag zurück“; „wieder da“, sobald es so weit ist.`;
+}
+
+/** What can be handed over, by what is to be said for it. */
+function oneChoreText(
+  { handle, date }: Extract<FamilyAnswer, { kind: 'one-chore' }>,
+  s: Speaker,
+): string {
+  const [name, day] = [s.member(handle), s.weekday(date)];
+  return `Eine einzelne Arbeit kann ich nicht übergeben, es bleibt also alles, wie es ist. „${name} geht am ${day}“ übergibt die Arbeit dieses Tages; mit dem Namen eines Systems, zum Beispiel „kann ${name} am ${day} ${s.greenhouse.systems[0]?.name ?? 'es'} machen“, nur das, was dort fällig ist.`;
 }
 
 /** The caption of a photo. */

@@ -45,6 +45,8 @@ export function familyAnswer(answer: FamilyAnswer, s: Speaker): string {
       return dangerAnswer(answer.of, answer.told, s);
     case 'back-when':
       return backWhenText(answer, s);
+    case 'one-chore':
+      return oneChoreText(answer, s);
     case 'nobody-away':
       return 'Nobody is away. Tell me for example “away from Friday to the 16th”.';
   }
@@ -57,6 +59,15 @@ function backWhenText(
 ): string {
   if (until === null) return `${whoDoes(handle, 'are', 'is', s)} not away, as far as I know.`;
   return `${whoDoes(handle, 'are', 'is', s)} away until ${s.fullDay(until)}. For another day, say for example “back on Friday”; “we're back” once it is so.`;
+}
+
+/** What can be handed over, by what is to be said for it. */
+function oneChoreText(
+  { handle, date }: Extract<FamilyAnswer, { kind: 'one-chore' }>,
+  s: Speaker,
+): string {
+  const [name, day] = [s.member(handle), s.weekday(date)];
+  return `I cannot hand over a single chore, so nothing is changed. “${name} goes on ${day}” hands over the work of that day; with the name of a system, for example “can ${name} do ${s.greenhouse.systems[0]?.name ?? 'it'} on ${day}”, only what is due there.`;
 }
 
 /** The caption of a photo. */

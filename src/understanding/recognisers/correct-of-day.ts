@@ -1,0 +1,126 @@
+import { localDateOf } from '../../greenhouse/local-time.ts';
+import type { Quantity } from '../../greenhouse/quantity.ts';
+import type { SystemId } from '../../greenhouse/system.ts';
+import { isLabel } from '../moods/clause-kinds.ts';
+import { readablesOf } from '../numbers/readables-of.ts';
+import { type Frame, isMeasure, isName, measureOf } from '../reading/frame.ts';
+import { means, type Term } from '../reading/term.ts';
+import type { Readable, TakingBack } from '../statement.ts';
+import { findTimes } from '../times/find-times.ts';
+
+/** What the message names beside the day and the value. */
+interface Named {
+  readonly system: SystemId | null;
+  readonly quantity: Quantity | null;
+}
+
+/**
+ * `it was 10 l last night not 12`, `yesterday's bench ph should have been 6.0`, `das von gestern abend waren nur 8 l`:
+ * what was told of another day, put right.
+ */
+export function correctOfDay(frame: Frame, named: Named): TakingBack | null {
+  const { terms, timed, context, places } = frame;
+  const count = places.where(isMeasure).length;
+  // Two values, and what the day may be told with.
+  if (count === 0 || count > 4) return null;
+  const onDate = dayBefore(frame);
+  if (onDate === null) return null;
+  const numbers = places.where(isMeasure).filter((i) => !timed[i]);
+  const isPlain = terms.every((term, i) => timed[i] === true || isMeasure(term) || isSmall(term));
+  const pair = isPlain ? valuesOf(frame, numbers) : null;
+  timed.fill(false);
+  if (!pair) return null;
+  const [to, from] = pair;
+  // `10 l, not 12`: of both numbers one unit is said.
+  const unit = numbers.map((i) => measureOf(frame, i).unit).find((said) => said !== null) ?? null;
+  const readables = (i: number): readonly Readable[] => {
+    const measure = measureOf(frame, i);
+    const whole = { ...measure, unit: measure.unit ?? unit };
+    return readablesOf(whole, context.greenhouse.units, named.quantity);
+  };
+  if (readables(to).length === 0) return null;
+  return {
+    kind: 'correct',
+    said: measureOf(frame, to).values[0]!,
+    to: readables(to),
+    from: from === null ? null : readables(from),
+    system: named.system,
+    onDate,
+  };
+}
+
+/** The one day spoken of, where it is over; its words are left marked as time. */
+function dayBefore(frame: Frame): string | null {
+  const { greenhouse, writtenAtMs } = frame.context;
+  const marks = findTimes(frame);
+  frame.taken.fill(false);
+  const [mark] = marks;
+  const date = mark ? localDateOf(mark.atMs, greenhouse.timeZone) : null;
+  const isOver = date !== null && date < localDateOf(writtenAtMs, greenhouse.timeZone);
+  if (marks.length === 1 && mark?.askFrom === null && !mark.until && isOver) return date;
+  frame.timed.fill(false);
+  return null;
+}
+
+/** The value meant, and the one given up if it is told; null: nothing says that it was told otherwise. */
+function valuesOf(
+  frame: Frame,
+  numbers: readonly number[],
+): readonly [number, number | null] | null {
+  const { terms, timed } = frame;
+  const [first, second] = numbers;
+  if (first === undefined || numbers.length > 2) return null;
+  if (second === undefined) {
+    const ought = terms.some((term) => means(term, 'ought-to-have-been'));
+    return ought || speaksOfWhatWasTold(frame) ? [first, null] : null;
+  }
+  const isOfWas = terms.slice(0, first).some((term) => means(term, 'was'));
+  if (!isOfWas) return null;
+  const lead = (i: number) => {
+    let before = i - 1;
+    while (before >= 0 && (timed[before] || means(terms[before], 'article', 'pronoun'))) before--;
+    return terms[before];
+  };
+  if (means(lead(second), 'not')) return [first, second];
+  return means(lead(first), 'not') ? [second, first] : null;
+}
+
+/** `the one from last night was 8 l`, `das von gestern waren nur 8 l`. */
+function speaksOfWhatWasTold({ terms, timed }: Frame): boolean {
+  const day = firstOfDay(timed, terms);
+  const lead = means(terms[day], 'from', 'of', 'place');
+  const isOne = day > 0 && terms.slice(0, day).every((term) => means(term, 'pronoun', 'article'));
+  return lead && isOne && terms.slice(day).some((term) => means(term, 'was'));
+}
+
+/** Where the words of the day begin, with what leads to them. */
+function firstOfDay(timed: readonly boolean[], terms: readonly Term[]): number {
+  const day = timed.indexOf(true);
+  return means(terms[day], 'from', 'of', 'place') ? day : day - 1;
+}
+
+function isSmall(term: Term): boolean {
+  if (term.kind === 'stop') return term.cut !== 'question' && term.cut !== 'line';
+  if (term.kind === 'mark') return term.text !== '?';
+  if (isName(term) || isLabel(term)) return true;
+  return means(
+    term,
+    'ought-to-have-been',
+    'article',
+    'pronoun',
+    'was',
+    'link',
+    'filler',
+    'place',
+    'of',
+    'from',
+    'not',
+    'sorry',
+    'meant',
+    'no-wait',
+    'has',
+    'condition',
+    'still-there',
+    'water',
+  );
+}
