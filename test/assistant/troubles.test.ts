@@ -109,6 +109,8 @@ describe('Something dangerous that a helper tells of', () => {
       "can't go tonight, the bench is leaking",
       "couldn't do the jars, water on the floor",
       'note: the bench is leaking',
+      'left olli a note: the bench is leaking',
+      'wrote on the board that the bench is leaking',
       'put 5 l in the jars because they were leaking',
       'done, but there is water on the floor',
     ].entries()) {

@@ -19,6 +19,8 @@ export function toldInMessage(frame: Frame, clause: Clause): Told | null {
   if (lead === null) return null;
   const isToBeDone = means(frame.terms[lead], 'to');
   if (frame.places.hasWhere(isLabel, lead, clause.to)) return null;
+  // `note: the bench is leaking`: nothing is to be done in it, and it may be news.
+  if (!frame.places.hasWhere(isWork, lead, clause.to)) return null;
   if (!isToBeDone && hasOwnDeed(frame, lead, clause.to)) return null;
   // `list for today: bench 2 cans` may tell what was given.
   const isOrder =
@@ -72,6 +74,11 @@ export function perhapsTold(frame: Frame, to: number): number | null {
 
 export function isMessage(term: Term): boolean {
   return means(term, 'message');
+}
+
+/** Something to do, or how much of it. */
+function isWork(term: Term): boolean {
+  return isDeed(term) || isMeasure(term);
 }
 
 /** Where what the message says begins: with `to` and a deed, a colon, or `saying`. */
