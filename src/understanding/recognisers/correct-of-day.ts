@@ -22,7 +22,7 @@ export function correctOfDay(frame: Frame, named: Named): TakingBack | null {
   const { terms, timed, context, places } = frame;
   const count = places.where(isMeasure).length;
   // Two values, and what the day may be told with.
-  if (count === 0 || count > 4) return null;
+  if (count === 0 || count > 4 || !places.hasWhere(saysHowItWas, 0, terms.length)) return null;
   const onDate = dayBefore(frame);
   if (onDate === null) return null;
   const numbers = places.where(isMeasure).filter((i) => !timed[i]);
@@ -47,6 +47,10 @@ export function correctOfDay(frame: Frame, named: Named): TakingBack | null {
     system: named.system,
     onDate,
   };
+}
+
+function saysHowItWas(term: Term): boolean {
+  return means(term, 'ought-to-have-been', 'was');
 }
 
 /** The one day spoken of, where it is over; its words are left marked as time. */
