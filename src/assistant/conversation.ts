@@ -24,7 +24,7 @@ export interface Conversation {
   readonly guide?: Guide;
   /** Cautions that were told in full; absent where none were. */
   readonly cautioned?: readonly string[];
-  /** The work that the member asked about last; absent where something was said since. */
+  /** The work that the member asked about last; absent where something else was logged since. */
   readonly workSpokenOf?: WorkSpokenOf;
   /** What the member's last message came to; absent where none was heard yet. */
   readonly lastTalk?: { readonly of: Talk; readonly atMs: number };

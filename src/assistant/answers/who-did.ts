@@ -1,22 +1,14 @@
-import type { DutyKind } from '../../greenhouse/duty.ts';
 import type { Entry } from '../../greenhouse/entry.ts';
 import type { Greenhouse } from '../../greenhouse/greenhouse.ts';
-import { type Quantity, readings } from '../../greenhouse/quantity.ts';
+import { readings } from '../../greenhouse/quantity.ts';
 import type { Ask } from '../../understanding/statement.ts';
+import { DUTIES_OF } from '../duties-of.ts';
 import type { Answer } from '../replies/answer.ts';
 import type { Standing } from '../standing.ts';
 
 type AskedWho = Extract<Ask, { kind: 'who' }>;
 
 const told = 3;
-
-/** Work that leaves a figure is also ticked off without one. */
-const DUTIES_OF: Readonly<Partial<Record<Quantity, DutyKind>>> = {
-  'top-up': 'top-up',
-  dose: 'dose',
-  'reservoir-change': 'reservoir-change',
-  calibration: 'calibration',
-};
 
 /** Who logged the latest entries of the kind asked about; else what the set-up says of them. */
 export function whoDid({ logbook, greenhouse }: Standing, ask: AskedWho): Answer {

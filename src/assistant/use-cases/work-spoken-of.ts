@@ -1,23 +1,15 @@
-import type { Duty, DutyKind } from '../../greenhouse/duty.ts';
+import type { Duty } from '../../greenhouse/duty.ts';
 import type { Entry } from '../../greenhouse/entry.ts';
-import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { Ask, WorkNamed } from '../../understanding/statement.ts';
 import { type Talk, type WorkSpokenOf, withNamed } from '../conversation.ts';
+import { DUTIES_OF } from '../duties-of.ts';
 import type { Handling } from '../handling.ts';
 
 /** So long after a question about some work a bare `done` may be of that work alone. */
 const spokenOfForMs = 3 * 3_600_000;
 
-/** The work that leaves a quantity in the log. */
-const DUTIES_OF: Readonly<Partial<Record<Quantity, DutyKind>>> = {
-  'top-up': 'top-up',
-  dose: 'dose',
-  'reservoir-change': 'reservoir-change',
-  calibration: 'calibration',
-};
-
-/** The work that the member asked about last, where nothing was logged since; null: of none, or long ago. */
+/** The work that the member asked about last, where nothing else was logged since; null: of none, or long ago. */
 export function workSpokenOf({ conversation, heard }: Handling): WorkSpokenOf | null {
   const { workSpokenOf: work } = conversation;
   if (!work || heard.writtenAtMs - work.atMs > spokenOfForMs) return null;
