@@ -121,6 +121,16 @@ describe('What is told after the steps of some work', () => {
   });
 });
 
+describe('A done beside what is told of something else', () => {
+  it('is not lost: the reading is logged, and what is done is asked', async () => {
+    for (const before of ['cant find the pen', 'how do i top up the bench']) {
+      const [, told] = await talk('priya', before, 'done, gutters ph 5.9');
+      expect(told!.logged, before).toEqual(['Gutter run ph']);
+      expect(told!.labels, before).toContain('Everything');
+    }
+  });
+});
+
 describe('A level or a change told of the wrong system', () => {
   it.each([
     ['gutters full', 'i mean the bench', 'North bench: level 600 L'],

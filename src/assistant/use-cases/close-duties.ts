@@ -81,15 +81,14 @@ function askWhetherAll(
   if (ofIt.length > 0 && ofIt.length === open.length) return false;
   const offered = ofIt.length > 0 || !work ? ofIt : notAsked(work, handling);
   if (offered.length === 0 && open.length === 0) return false;
+  const others: ChoiceLabel =
+    open.length === 1 ? { kind: 'work', duties: open } : { kind: 'all-work' };
   const atMs = handling.heard.writtenAtMs;
   const choice = (label: ChoiceLabel, duties: readonly SaidDuty[]): readonly Choice[] =>
     duties.length === 0 ? [] : [{ label, drafts: duties.map((duty) => doneDraft(duty, atMs)) }];
   askBack(handling, {
     reason: { kind: 'which-duties' },
-    choices: [
-      ...choice({ kind: 'work', duties: offered }, offered),
-      ...choice({ kind: 'all-work' }, open),
-    ],
+    choices: [...choice({ kind: 'work', duties: offered }, offered), ...choice(others, open)],
     waiting: null,
   });
   return true;

@@ -113,8 +113,11 @@ function hearReport(
   if (isPutRight) act(handling, first, around);
   const rest = isPutRight ? others : statements;
   // `done, took 45 l` after `how do I top up the bench`: what is told is what was done.
-  const isOfOther = workSpokenOf(handling) !== null || lastTalk(handling) === 'else';
-  const isTold = isOfOther && rest.some(({ kind }) => kind === 'entry');
+  const { systems } = workSpokenOf(handling) ?? { systems: null };
+  const isTold = rest.some(
+    (each) =>
+      each.kind === 'entry' && each.draft.system !== null && systems?.includes(each.draft.system),
+  );
   recordStatements(handling, rest);
   actOnRest(handling, isTold ? rest.filter((each) => !isBareDone(each)) : rest, around);
   tellOfDangers(handling, whole, around);
