@@ -12,6 +12,12 @@ export type LevelSaidAs =
   | { readonly kind: 'below-brim'; readonly cm: number }
   | { readonly kind: 'share'; readonly share: number };
 
+/** A unit by what it makes of a number that is said in it: value = (number - zeroAt) × perUnit. */
+export interface SaidIn {
+  readonly perUnit: number;
+  readonly zeroAt: number;
+}
+
 /** What an entry says, before it has a place in the logbook. */
 export interface EntryDraft {
   /** null: the whole greenhouse. */
@@ -28,6 +34,8 @@ export interface EntryDraft {
   readonly askedL?: number;
   /** level, change: how it was said, where not in litres, so that it can be read again for another system. */
   readonly saidAs?: LevelSaidAs;
+  /** The unit or container it was said in, where not in the quantity's own, so that a bare number can put it right. */
+  readonly saidIn?: SaidIn;
   /** calibration: the probe, and what it showed; `value` is the reference's value. */
   readonly probe?: string;
   readonly read?: number;

@@ -278,6 +278,8 @@ export type TakingBack =
       readonly said: number;
       readonly to: readonly Readable[];
       readonly from: readonly Readable[] | null;
+      /** The numbers as they were said, where no unit was: they are of the unit that the entry was said in. */
+      readonly bare?: { readonly to: number; readonly from: number | null };
       readonly system: SystemId | null;
       /** `it was 10 l last night, not 12`: the local date of the entry meant. */
       readonly onDate?: string;

@@ -3,11 +3,12 @@ import { localDateOf } from '../../greenhouse/local-time.ts';
 import { believable, type Quantity } from '../../greenhouse/quantity.ts';
 import { litresAtDepth, type System, type SystemId } from '../../greenhouse/system.ts';
 import { entriesOfMessage } from '../../logbook/logbook.ts';
-import type { Readable, TakingBack } from '../../understanding/statement.ts';
+import type { TakingBack } from '../../understanding/statement.ts';
 import { withQuestionsLapsed } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
 import { remarksOn } from '../remarks.ts';
 import { askBack } from './ask-back.ts';
+import { correctedValue, isGivenUp, readingFor } from './corrected-value.ts';
 import {
   draftOf,
   logCorrectedAgain,
@@ -115,10 +116,14 @@ function correctedEntry(
   );
   const fitting = candidates
     .toReversed()
-    .filter((entry) => readingFor(entry, back.to) && (!back.from || isGivenUp(entry, back.from)));
+    .filter((entry) => {
+      const system = systemOf(handling, entry.system);
+      if (!correctedValue(entry, back, system)) return false;
+      return !back.from || isGivenUp(entry, back.from, back.bare?.from, system);
+    });
   // Of several on that day nobody knows which.
   if (back.onDate !== undefined) return fitting.length > 1 ? null : fitting[0];
-  return back.from ? fitting[0] : nearestOfMessage(fitting, back.to);
+  return back.from ? fitting[0] : nearestOfMessage(handling, fitting, back);
 }
 
 /** So lately something may have been told that a correction means, though it gives up another value. */
@@ -147,16 +152,17 @@ function correct(handling: Handling, back: Correcting, target: readonly Entry[] 
     });
   }
   for (const entry of meant ? [meant] : []) {
-    const reading = readingFor(entry, back.to)!;
     if (refusesOthers(handling, [entry])) return;
     const system = systemOf(handling, entry.system);
+    const corrected = correctedValue(entry, back, system)!;
+    if (corrected === 'unsure') return askInWhichUnit(handling, entry, back);
     const bounds = believable(entry.quantity, system);
-    if (bounds && (reading.value < bounds[0] || reading.value > bounds[1])) {
+    if (bounds && (corrected.value < bounds[0] || corrected.value > bounds[1])) {
       return askBack(handling, {
         reason: {
           kind: 'out-of-range',
           quantity: entry.quantity,
-          value: reading.value,
+          value: corrected.value,
           lowest: bounds[0],
           highest: bounds[1],
         },
@@ -165,7 +171,8 @@ function correct(handling: Handling, back: Correcting, target: readonly Entry[] 
       });
     }
     handling.conversation = withQuestionsLapsed(handling.conversation);
-    replaceEntries(handling, [entry], [{ ...draftOf(entry), value: reading.value }]);
+    const { saidAs: _as, saidIn: _in, ...draft } = draftOf(entry);
+    replaceEntries(handling, [entry], [{ ...draft, ...corrected }]);
     return;
   }
   const givenUp = back.from && entryGivenUp(handling, back, target);
@@ -181,10 +188,19 @@ function correct(handling: Handling, back: Correcting, target: readonly Entry[] 
   });
 }
 
+/** The number alone leaves open whether it is in the unit of what it corrects. */
+function askInWhichUnit(handling: Handling, { quantity }: Entry, { said }: Correcting): void {
+  askBack(handling, {
+    reason: { kind: 'which-unit', quantity, value: String(said) },
+    choices: [],
+    waiting: null,
+  });
+}
+
 /** The entry with the value that a correction gives up, whatever it puts in its place. */
 function entryGivenUp(
   handling: Handling,
-  { from, system }: Correcting,
+  { from, bare, system }: Correcting,
   target: readonly Entry[] | null,
 ): Entry | undefined {
   return (target ?? ownEntries(handling)).findLast(
@@ -192,7 +208,7 @@ function entryGivenUp(
       !isStruck(handling, entry) &&
       (!system || entry.system === system) &&
       from !== null &&
-      isGivenUp(entry, from),
+      isGivenUp(entry, from, bare?.from, systemOf(handling, entry.system)),
   );
 }
 
@@ -310,14 +326,19 @@ const slipShare = 0.5;
  * come as near, undefined where there is none.
  */
 function nearestOfMessage(
+  handling: Handling,
   latestFirst: readonly Entry[],
-  to: readonly Readable[],
+  back: Correcting,
 ): Entry | null | undefined {
   const [last] = latestFirst;
   if (!last) return undefined;
   const together = latestFirst.filter((entry) => messageOf(entry) === messageOf(last));
   const byDistance = together
-    .map((entry) => ({ entry, distance: distanceTo(entry, readingFor(entry, to)!.value) }))
+    .map((entry) => {
+      const corrected = correctedValue(entry, back, systemOf(handling, entry.system))!;
+      const value = corrected === 'unsure' ? readingFor(entry, back.to)!.value : corrected.value;
+      return { entry, distance: distanceTo(entry, value) };
+    })
     .sort((a, b) => a.distance - b.distance);
   const [first, second] = byDistance;
   if (!second || second.distance > 2 * first!.distance) return first!.entry;
@@ -334,18 +355,6 @@ function messageOf({ source }: Entry): string | null {
 function distanceTo({ quantity, value }: Entry, corrected: number): number {
   const slip = slips[quantity] ?? Math.max(slipShare * Math.abs(value), 1e-9);
   return Math.abs(corrected - value) / slip;
-}
-
-/** What the corrected number means for this entry, if it can be read as its quantity. */
-function readingFor(entry: Entry, to: readonly Readable[]): Readable | null {
-  return to.find((reading) => reading.quantity === entry.quantity) ?? null;
-}
-
-function isGivenUp(entry: Entry, from: readonly Readable[]): boolean {
-  return from.some(
-    ({ quantity, value }) =>
-      quantity === entry.quantity && Math.abs(value - entry.value) <= 0.005 * Math.abs(value),
-  );
 }
 
 function isStruck(handling: Handling, entry: Entry): boolean {

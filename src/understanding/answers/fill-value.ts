@@ -4,6 +4,7 @@ import type { Doubt } from '../doubt.ts';
 import type { Fact } from '../fact.ts';
 import type { Measure } from '../numbers/measure.ts';
 import { isBare } from '../numbers/quantity-of-measure.ts';
+import { unitSaid } from '../numbers/unit-said.ts';
 import type { Frame } from '../reading/frame.ts';
 import { valueOf } from '../refiners/value-of.ts';
 import type { AnsweredStatement, Choice, DoubtStatement, Statement } from '../statement.ts';
@@ -26,9 +27,11 @@ export function fillValue(
     const valued = valueOf(asFact(draft, measure), system, greenhouse.units);
     if (valued.kind === 'asked')
       return askAgain(frame, doubt, draft, valued.reason, valued.options);
+    const saidIn = unitSaid(draft.quantity, measure, greenhouse.units);
     drafts.push({
       ...draft,
       value: valued.value,
+      ...(saidIn ? { saidIn } : {}),
       ...(valued.saidAs ? { saidAs: valued.saidAs } : {}),
       ...(measure.approximate ? { approximate: true } : {}),
     });

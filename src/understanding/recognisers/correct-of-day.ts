@@ -2,11 +2,11 @@ import { localDateOf } from '../../greenhouse/local-time.ts';
 import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import { isLabel } from '../moods/clause-kinds.ts';
-import { readablesOf } from '../numbers/readables-of.ts';
 import { type Frame, isMeasure, isName, measureOf } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
-import type { Readable, TakingBack } from '../statement.ts';
+import type { TakingBack } from '../statement.ts';
 import { findTimes } from '../times/find-times.ts';
+import { numbersCorrected } from './numbers-corrected.ts';
 
 /** What the message names beside the day and the value. */
 interface Named {
@@ -30,23 +30,8 @@ export function correctOfDay(frame: Frame, named: Named): TakingBack | null {
   const pair = isPlain ? valuesOf(frame, numbers) : null;
   timed.fill(false);
   if (!pair) return null;
-  const [to, from] = pair;
-  // `10 l, not 12`: of both numbers one unit is said.
-  const unit = numbers.map((i) => measureOf(frame, i).unit).find((said) => said !== null) ?? null;
-  const readables = (i: number): readonly Readable[] => {
-    const measure = measureOf(frame, i);
-    const whole = { ...measure, unit: measure.unit ?? unit };
-    return readablesOf(whole, context.greenhouse.units, named.quantity);
-  };
-  if (readables(to).length === 0) return null;
-  return {
-    kind: 'correct',
-    said: measureOf(frame, to).values[0]!,
-    to: readables(to),
-    from: from === null ? null : readables(from),
-    system: named.system,
-    onDate,
-  };
+  const corrected = numbersCorrected(frame, pair, named.quantity);
+  return corrected && { kind: 'correct', ...corrected, system: named.system, onDate };
 }
 
 function saysHowItWas(term: Term): boolean {

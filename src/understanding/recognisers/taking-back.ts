@@ -1,12 +1,12 @@
 import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import { isDeed, isLabel } from '../moods/clause-kinds.ts';
-import { readablesOf } from '../numbers/readables-of.ts';
-import { type Frame, frameOf, isMeasure, measureOf } from '../reading/frame.ts';
+import { type Frame, frameOf, isMeasure } from '../reading/frame.ts';
 import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
-import type { Readable, TakingBack, TakingBackStatement } from '../statement.ts';
+import type { TakingBack, TakingBackStatement } from '../statement.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import { correctOfDay } from './correct-of-day.ts';
+import { numbersCorrected } from './numbers-corrected.ts';
 import { productAt } from './products.ts';
 import { retime } from './retime.ts';
 import { strikeValue } from './strike-value.ts';
@@ -167,24 +167,8 @@ function correct(frame: Frame): TakingBack | null {
   if (numbers.length === 2 && !pair) return null;
   if (!pair && !saysLittleElse(frame)) return null;
   if (pair && sorry < 0 && !star && frame.terms.some((term) => isUnknown(term))) return null;
-  const [to, from] = pair ?? [numbers[0]!, null];
-  const quantity = namedQuantity(frame);
-  // `4 cans, not 3`: of both numbers one unit is said.
-  const unit = numbers.map((i) => measureOf(frame, i).unit).find((said) => said !== null) ?? null;
-  const readables = (i: number): readonly Readable[] => {
-    const measure = measureOf(frame, i);
-    const whole = { ...measure, unit: measure.unit ?? unit };
-    return readablesOf(whole, frame.context.greenhouse.units, quantity);
-  };
-  const toReadables = readables(to);
-  if (toReadables.length === 0) return null;
-  return {
-    kind: 'correct',
-    said: measureOf(frame, to).values[0]!,
-    to: toReadables,
-    from: from === null ? null : readables(from),
-    system: onlyName(frame),
-  };
+  const corrected = numbersCorrected(frame, pair ?? [numbers[0]!, null], namedQuantity(frame));
+  return corrected && { kind: 'correct', ...corrected, system: onlyName(frame) };
 }
 
 /** The number meant and the one given up, by their terms; null: not two, or not so said. */

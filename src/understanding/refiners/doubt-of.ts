@@ -1,6 +1,7 @@
 import type { EntryDraft } from '../../greenhouse/entry.ts';
 import type { System } from '../../greenhouse/system.ts';
 import type { Fact } from '../fact.ts';
+import { unitSaid } from '../numbers/unit-said.ts';
 import type { Frame } from '../reading/frame.ts';
 import type { Choice, DoubtReason, DoubtStatement, Span, Waiting } from '../statement.ts';
 import { draftOf, isApproximate } from './draft-of.ts';
@@ -12,19 +13,28 @@ export function spanOf(frame: Frame, { from, to }: Fact): Span {
 }
 
 export function draftFrom(
+  frame: Frame,
   one: Settled,
   system: System | null,
   value: Valued & { kind: 'value' },
 ): EntryDraft {
   const approximate = isApproximate(one.fact) || one.mark?.vague === true;
   const draft = draftOf(one.fact, system, value.value, one.atMs, approximate);
-  return value.saidAs ? { ...draft, saidAs: value.saidAs } : draft;
+  const { amount, quantity } = one.fact;
+  const { units } = frame.context.greenhouse;
+  const saidIn =
+    amount.kind === 'measure' ? unitSaid(quantity, amount.measure, units) : undefined;
+  return {
+    ...draft,
+    ...(value.saidAs ? { saidAs: value.saidAs } : {}),
+    ...(saidIn ? { saidIn } : {}),
+  };
 }
 
 /** The draft for one system if nothing about it is in doubt. */
 export function soundDraft(frame: Frame, one: Settled, system: System | null): EntryDraft | null {
   const value = valueOf(one.fact, system, frame.context.greenhouse.units);
-  return value.kind === 'value' ? draftFrom(one, system, value) : null;
+  return value.kind === 'value' ? draftFrom(frame, one, system, value) : null;
 }
 
 export function doubt(

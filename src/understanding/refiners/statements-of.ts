@@ -140,7 +140,7 @@ function entryOf(
   value: Valued & { kind: 'value' },
 ): EntryStatement {
   const { fact } = one;
-  const draft = draftFrom(one, system, value);
+  const draft = draftFrom(frame, one, system, value);
   const assumptions: Assumption[] = [
     ...one.assumptions,
     ...value.assumptions,

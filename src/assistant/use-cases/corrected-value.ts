@@ -1,0 +1,88 @@
+import type { Entry, EntryDraft, SaidIn } from '../../greenhouse/entry.ts';
+import { believable } from '../../greenhouse/quantity.ts';
+import { litresAtDepth, type System } from '../../greenhouse/system.ts';
+import type { Readable, TakingBack } from '../../understanding/statement.ts';
+
+type Correcting = Extract<TakingBack, { kind: 'correct' }>;
+
+/** What an entry says once it is put right; unsure: the number may be in its unit or in another. */
+export type CorrectedValue = Pick<EntryDraft, 'value' | 'saidAs' | 'saidIn'> | 'unsure';
+
+/** `no, 4` after `3 cans` is four cans; null: the number cannot be read as the entry's quantity. */
+export function correctedValue(
+  entry: Entry,
+  { to, bare }: Correcting,
+  system: System | null,
+): CorrectedValue | null {
+  const plain = readingFor(entry, to);
+  const own = bare ? inItsUnit(entry, bare.to, system) : null;
+  if (!own || !isBelieved(entry, own.value, system)) return plain && { value: plain.value };
+  if (!plain || own.value === plain.value) return own;
+  // Of a temperature the number itself tells the unit.
+  if (entry.quantity === 'water-temperature' || entry.quantity === 'air-temperature')
+    return { value: plain.value };
+  const [ownTimes, plainTimes] = [timesOff(entry, own.value), timesOff(entry, plain.value)];
+  if (ownTimes <= surelyTimes) return own;
+  if (ownTimes <= perhapsTimes && ownTimes <= plainTimes) return own;
+  return 'unsure';
+}
+
+/** Whether the value that a correction gives up is the entry's. */
+export function isGivenUp(
+  entry: Entry,
+  from: readonly Readable[],
+  bare: number | null = null,
+  system: System | null = null,
+): boolean {
+  const own = bare === null ? null : inItsUnit(entry, bare, system);
+  const values = from.flatMap(({ quantity, value }) => (quantity === entry.quantity ? [value] : []));
+  return [...values, ...(own ? [own.value] : [])].some(
+    (value) => Math.abs(value - entry.value) <= 0.005 * Math.abs(value),
+  );
+}
+
+/** What the corrected number means for this entry by itself, if it can be read as its quantity. */
+export function readingFor(entry: Entry, to: readonly Readable[]): Readable | null {
+  return to.find((reading) => reading.quantity === entry.quantity) ?? null;
+}
+
+/** So many times as much, or as little, a slip is surely of the same unit; of more it may be. */
+const surelyTimes = 2;
+const perhapsTimes = 4;
+
+function timesOff({ value: was }: Entry, value: number): number {
+  if (was <= 0 || value <= 0) return Number.POSITIVE_INFINITY;
+  return Math.max(was / value, value / was);
+}
+
+function isBelieved({ quantity }: Entry, value: number, system: System | null): boolean {
+  const bounds = believable(quantity, system);
+  return !bounds || (value >= bounds[0] && value <= bounds[1]);
+}
+
+/** The number as one of the unit that the entry was said in; null: it was said in its quantity's own. */
+function inItsUnit(
+  { saidIn, saidAs }: Entry,
+  number: number,
+  system: System | null,
+): Exclude<CorrectedValue, 'unsure'> | null {
+  if (saidIn) return { value: inUnit(saidIn, number), saidIn };
+  if (!saidAs || !system) return null;
+  switch (saidAs.kind) {
+    case 'depth':
+      return { value: litresAtDepth(system, number), saidAs: { ...saidAs, cm: number } };
+    case 'below-brim':
+      return {
+        value: system.brimL - litresAtDepth(system, number),
+        saidAs: { ...saidAs, cm: number },
+      };
+    case 'share': {
+      const share = number / 100;
+      return share <= 1 ? { value: system.brimL * share, saidAs: { ...saidAs, share } } : null;
+    }
+  }
+}
+
+function inUnit({ perUnit, zeroAt }: SaidIn, number: number): number {
+  return Number(((number - zeroAt) * perUnit).toPrecision(12));
+}
