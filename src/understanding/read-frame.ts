@@ -1,12 +1,13 @@
 import type { SystemId } from '../greenhouse/system.ts';
 import { answerAndMore } from './answers/answer-and-more.ts';
+import { questionPutRight } from './answers/question-put-right.ts';
 import { questionAsked, questionMissed, readAnswer } from './answers/read-answer.ts';
 import { newStatements } from './new-statements.ts';
 import type { Frame } from './reading/frame.ts';
 import { isOnlyTick } from './recognisers/done.ts';
-import { recogniseTakingBack, withoutGivenUp } from './recognisers/taking-back.ts';
+import { recogniseTakingBack, withoutExcuse, withoutGivenUp } from './recognisers/taking-back.ts';
 import { undoAndMore } from './recognisers/undo-and-more.ts';
-import type { Statement } from './statement.ts';
+import type { Statement, TakingBack } from './statement.ts';
 
 interface Read {
   readonly statements: readonly Statement[];
@@ -24,7 +25,9 @@ export function readFrame(frame: Frame): Read {
   frame.taken.fill(false);
   frame.timed.fill(false);
   const back = recogniseTakingBack(frame);
-  if (back) return { statements: [{ ...back, ...otherwiseTold(frame) }], named };
+  const putRight = back && questionPutRight(frame, back.back);
+  if (putRight) return { statements: putRight, named };
+  if (back) return { statements: [{ ...back, ...otherwiseTold(frame, back.back) }], named };
   const undone = undoAndMore(frame);
   if (undone) return { statements: undone, named };
   const more = answerAndMore(frame, newStatements);
@@ -36,8 +39,11 @@ export function readFrame(frame: Frame): Read {
 }
 
 /** Only where it tells something: what makes no sense stays a correction. */
-function otherwiseTold(frame: Frame): { readonly otherwise?: readonly Statement[] } {
-  const left = withoutGivenUp(frame);
+function otherwiseTold(
+  frame: Frame,
+  back: TakingBack,
+): { readonly otherwise?: readonly Statement[] } {
+  const left = withoutGivenUp(frame) ?? (back.kind === 'correct' ? withoutExcuse(frame, back) : null);
   if (!left) return {};
   const otherwise = newStatements(left);
   const isClear = otherwise.every(

@@ -32,6 +32,7 @@ import { hearReason } from './cannot-do-duty.ts';
 import { type AskedDuties, closeDuties, isBareDone } from './close-duties.ts';
 import { hearPhoto } from './hear-photo.ts';
 import { hearStockAside, hearWish } from './hear-wish.ts';
+import { asChangeSpokenOf, withoutLitresOfChange } from './litres-of-change.ts';
 import { recordAnswer } from './record-answer.ts';
 import { recordEntries } from './record-entries.ts';
 import { hasNothingToCorrect, takeBack } from './take-back.ts';
@@ -151,7 +152,10 @@ export function noteContext(
 /** Logs the clear parts of a message under one receipt. */
 export function recordStatements(handling: Handling, statements: readonly Statement[]): void {
   const entries = statements.filter((statement) => statement.kind === 'entry');
-  const drafts = entries.map((statement) => statement.draft);
+  const drafts = withoutLitresOfChange(
+    handling,
+    entries.map((statement) => asChangeSpokenOf(handling, statement)),
+  );
   const clear = withoutDoubles(handling, drafts);
   recordEntries(handling, clear, distinct(entries.flatMap((statement) => statement.assumptions)));
   askAboutDoubles(

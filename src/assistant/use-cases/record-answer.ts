@@ -2,6 +2,7 @@ import type { Entry, EntryDraft } from '../../greenhouse/entry.ts';
 import { entriesOfMessage } from '../../logbook/logbook.ts';
 import type { AskedQuestion } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
+import { withoutLitresOfChange } from './litres-of-change.ts';
 import { recordEntries } from './record-entries.ts';
 import { replaceEntries } from './take-back.ts';
 
@@ -23,5 +24,7 @@ export function recordAnswer(
       : [];
   if (question && provisional.length > 0 && drafts.length > 0)
     return replaceEntries(handling, provisional, drafts, question.messageId);
-  return recordEntries(handling, drafts, [], question?.messageId);
+  const others = withoutLitresOfChange(handling, drafts);
+  if (others.length === 0 && drafts.length > 0) return [];
+  return recordEntries(handling, others, [], question?.messageId);
 }

@@ -1,14 +1,19 @@
 import type { Entry, EntryDraft } from '../../greenhouse/entry.ts';
 import { localDateOf } from '../../greenhouse/local-time.ts';
-import { believable, type Quantity } from '../../greenhouse/quantity.ts';
+import { believable } from '../../greenhouse/quantity.ts';
 import { litresAtDepth, type System, type SystemId } from '../../greenhouse/system.ts';
 import { entriesOfMessage } from '../../logbook/logbook.ts';
+import {
+  correctedValue,
+  isGivenUp,
+  readingFor,
+  slipsAway,
+} from '../../understanding/answers/corrected-value.ts';
 import type { TakingBack } from '../../understanding/statement.ts';
 import { withQuestionsLapsed } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
 import { remarksOn } from '../remarks.ts';
 import { askBack } from './ask-back.ts';
-import { correctedValue, isGivenUp, readingFor } from './corrected-value.ts';
 import {
   draftOf,
   logCorrectedAgain,
@@ -310,17 +315,6 @@ function lastMessage(handling: Handling): readonly Entry[] {
   return receipt ? entriesOfMessage(handling.standing.logbook, receipt.messageId) : [];
 }
 
-/** So far a slip may lead away from what was meant, in each quantity's unit; for amounts, by this share. */
-const slips: Partial<Record<Quantity, number>> = {
-  ph: 1,
-  ec: 0.5,
-  'water-temperature': 4,
-  'air-temperature': 5,
-  humidity: 15,
-  'dissolved-oxygen': 2,
-};
-const slipShare = 0.5;
-
 /**
  * Of what the last fitting message logged, the entry that the corrected number comes nearest to; null where two
  * come as near, undefined where there is none.
@@ -337,7 +331,7 @@ function nearestOfMessage(
     .map((entry) => {
       const corrected = correctedValue(entry, back, systemOf(handling, entry.system))!;
       const value = corrected === 'unsure' ? readingFor(entry, back.to)!.value : corrected.value;
-      return { entry, distance: distanceTo(entry, value) };
+      return { entry, distance: slipsAway(entry, value) };
     })
     .sort((a, b) => a.distance - b.distance);
   const [first, second] = byDistance;
@@ -350,11 +344,6 @@ function nearestOfMessage(
 
 function messageOf({ source }: Entry): string | null {
   return source.kind === 'member' ? source.messageId : null;
-}
-
-function distanceTo({ quantity, value }: Entry, corrected: number): number {
-  const slip = slips[quantity] ?? Math.max(slipShare * Math.abs(value), 1e-9);
-  return Math.abs(corrected - value) / slip;
 }
 
 function isStruck(handling: Handling, entry: Entry): boolean {

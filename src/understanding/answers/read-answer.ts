@@ -53,14 +53,14 @@ function offers(frame: Frame, { doubt }: OpenQuestion): boolean {
   return said?.measure != null && choose(doubt.choices, said) !== null;
 }
 
-function questionsOf(frame: Frame): readonly OpenQuestion[] {
+export function questionsOf(frame: Frame): readonly OpenQuestion[] {
   const { repliedTo, openQuestions } = frame.context;
   if (repliedTo?.kind === 'question')
     return [{ questionId: repliedTo.questionId, doubt: repliedTo.doubt }];
   return repliedTo === null ? openQuestions : [];
 }
 
-function answering(frame: Frame, { questionId }: OpenQuestion): Answered {
+export function answering(frame: Frame, { questionId }: OpenQuestion): Answered {
   const span = { from: 0, to: frame.folded.text.length };
   return (drafts): AnsweredStatement => ({ kind: 'answered', questionId, drafts, span });
 }

@@ -2,7 +2,7 @@ import { localDateOf } from '../../greenhouse/local-time.ts';
 import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import { isLabel } from '../moods/clause-kinds.ts';
-import { type Frame, isMeasure, isName, measureOf } from '../reading/frame.ts';
+import { type Frame, isMeasure, isName } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
 import type { TakingBack } from '../statement.ts';
 import { findTimes } from '../times/find-times.ts';
@@ -19,7 +19,7 @@ interface Named {
  * what was told of another day, put right.
  */
 export function correctOfDay(frame: Frame, named: Named): TakingBack | null {
-  const { terms, timed, context, places } = frame;
+  const { terms, timed, places } = frame;
   const count = places.where(isMeasure).length;
   // Two values, and what the day may be told with.
   if (count === 0 || count > 4 || !places.hasWhere(saysHowItWas, 0, terms.length)) return null;

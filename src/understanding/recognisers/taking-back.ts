@@ -148,8 +148,9 @@ function correct(frame: Frame): TakingBack | null {
   const sorry = saysNo
     ? 0
     : frame.terms.findIndex((term, i) => {
-        // `scrap that, 40 l`.
-        const isStruck = i === 0 && means(term, 'undo') && means(term, 'no-wait');
+        // `scrap that, 40 l`; `scrap that, jars ph 6.1` tells something else instead.
+        const isStruck =
+          i === 0 && means(term, 'undo') && means(term, 'no-wait') && namesIn(frame).size === 0;
         // `went back to the left tub and it was 6.0 ph` tells what was read there.
         const isTold =
           means(term, 'was') && frame.terms.slice(0, i).some(({ kind }) => kind === 'name');
@@ -203,6 +204,16 @@ export function withoutGivenUp(frame: Frame): Frame | null {
   );
   if (!isNews) return null;
   return frameOf(frame.context, frame.lexicon, frame.folded, left);
+}
+
+/** `sorry, jars ph 6.1`, where nothing of the jars was told that it could correct: it is told now. */
+export function withoutExcuse(
+  { context, lexicon, folded, terms }: Frame,
+  { from, system }: Extract<TakingBack, { kind: 'correct' }>,
+): Frame | null {
+  if (from !== null || system === null) return null;
+  const left = terms.filter((term) => !means(term, 'sorry', 'no-wait', 'meant', 'rather'));
+  return frameOf(context, lexicon, folded, left);
 }
 
 function givesUp(term: Term | undefined): boolean {
@@ -345,7 +356,12 @@ function move(frame: Frame): TakingBack | null {
   const says = some(frame, (term) => means(term, 'meant', 'sorry') && !means(term, 'said-no'));
   if (!says && !negated) return null;
   const quantity = labelled(frame);
-  return { kind: 'move', system: meant[0]!.system, ...(quantity === null ? {} : { quantity }) };
+  return {
+    kind: 'move',
+    system: meant[0]!.system,
+    ...(quantity === null ? {} : { quantity }),
+    ...(negated ? { from: negated.system } : {}),
+  };
 }
 
 /** The quantity whose word is said. */

@@ -1,7 +1,7 @@
-import type { Entry, EntryDraft, SaidIn } from '../../greenhouse/entry.ts';
-import { believable } from '../../greenhouse/quantity.ts';
+import type { EntryDraft, SaidIn } from '../../greenhouse/entry.ts';
+import { believable, type Quantity } from '../../greenhouse/quantity.ts';
 import { litresAtDepth, type System } from '../../greenhouse/system.ts';
-import type { Readable, TakingBack } from '../../understanding/statement.ts';
+import type { Readable, TakingBack } from '../statement.ts';
 
 type Correcting = Extract<TakingBack, { kind: 'correct' }>;
 
@@ -10,7 +10,7 @@ export type CorrectedValue = Pick<EntryDraft, 'value' | 'saidAs' | 'saidIn'> | '
 
 /** `no, 4` after `3 cans` is four cans; null: the number cannot be read as the entry's quantity. */
 export function correctedValue(
-  entry: Entry,
+  entry: EntryDraft,
   { to, bare }: Correcting,
   system: System | null,
 ): CorrectedValue | null {
@@ -29,7 +29,7 @@ export function correctedValue(
 
 /** Whether the value that a correction gives up is the entry's. */
 export function isGivenUp(
-  entry: Entry,
+  entry: EntryDraft,
   from: readonly Readable[],
   bare: number | null = null,
   system: System | null = null,
@@ -42,27 +42,44 @@ export function isGivenUp(
 }
 
 /** What the corrected number means for this entry by itself, if it can be read as its quantity. */
-export function readingFor(entry: Entry, to: readonly Readable[]): Readable | null {
+export function readingFor(entry: EntryDraft, to: readonly Readable[]): Readable | null {
   return to.find((reading) => reading.quantity === entry.quantity) ?? null;
+}
+
+/** So far a slip may lead away from what was meant, in each quantity's unit; for amounts, by this share. */
+const slips: Partial<Record<Quantity, number>> = {
+  ph: 1,
+  ec: 0.5,
+  'water-temperature': 4,
+  'air-temperature': 5,
+  humidity: 15,
+  'dissolved-oxygen': 2,
+};
+const slipShare = 0.5;
+
+/** How many slips a corrected value is away from what an entry says. */
+export function slipsAway({ quantity, value }: EntryDraft, corrected: number): number {
+  const slip = slips[quantity] ?? Math.max(slipShare * Math.abs(value), 1e-9);
+  return Math.abs(corrected - value) / slip;
 }
 
 /** So many times as much, or as little, a slip is surely of the same unit; of more it may be. */
 const surelyTimes = 2;
 const perhapsTimes = 4;
 
-function timesOff({ value: was }: Entry, value: number): number {
+function timesOff({ value: was }: EntryDraft, value: number): number {
   if (was <= 0 || value <= 0) return Number.POSITIVE_INFINITY;
   return Math.max(was / value, value / was);
 }
 
-function isBelieved({ quantity }: Entry, value: number, system: System | null): boolean {
+function isBelieved({ quantity }: EntryDraft, value: number, system: System | null): boolean {
   const bounds = believable(quantity, system);
   return !bounds || (value >= bounds[0] && value <= bounds[1]);
 }
 
 /** The number as one of the unit that the entry was said in; null: it was said in its quantity's own. */
 function inItsUnit(
-  { saidIn, saidAs }: Entry,
+  { saidIn, saidAs }: EntryDraft,
   number: number,
   system: System | null,
 ): Exclude<CorrectedValue, 'unsure'> | null {

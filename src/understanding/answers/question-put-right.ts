@@ -1,0 +1,121 @@
+import type { EntryDraft } from '../../greenhouse/entry.ts';
+import type { System } from '../../greenhouse/system.ts';
+import type { OpenQuestion } from '../context.ts';
+import type { Doubt } from '../doubt.ts';
+import { type Frame, isMeasure, measureOf } from '../reading/frame.ts';
+import type { DoubtReason, Statement, TakingBack } from '../statement.ts';
+import { correctedValue, isGivenUp, slipsAway } from './corrected-value.ts';
+import { fillValue } from './fill-value.ts';
+import { answering, questionsOf } from './read-answer.ts';
+import { isOfUnit } from './something-else.ts';
+import { again } from './without-system.ts';
+
+type Correcting = Extract<TakingBack, { kind: 'correct' }>;
+
+/**
+ * `oops, 6.2` where the value told last is still asked about: it is put right in the question, and nothing that was
+ * logged before. Null: it is of something else.
+ */
+export function questionPutRight(frame: Frame, back: TakingBack): readonly Statement[] | null {
+  if (back.kind !== 'correct' || back.onDate !== undefined) return null;
+  for (const question of questionsOf(frame)) {
+    const { waiting } = question.doubt;
+    const statement =
+      waiting?.for === 'value'
+        ? valueTold(frame, question, back)
+        : toldAnew(frame, question.doubt, back);
+    if (statement) return [statement];
+  }
+  return null;
+}
+
+/** What a number far away from the one told would put right is something else. */
+const mostSlips = 2;
+
+/** The value that is waited for. */
+function valueTold(frame: Frame, question: OpenQuestion, back: Correcting): Statement | null {
+  const { doubt } = question;
+  const drafts = doubt.waiting?.drafts ?? [];
+  const [first] = drafts;
+  const at = frame.terms.findIndex(isMeasure);
+  if (!first || at < 0 || back.from !== null || !isOfSystem(back, drafts)) return null;
+  const measure = measureOf(frame, at);
+  const reading = back.to.find(({ quantity }) => quantity === first.quantity);
+  if (!reading || !isOfUnit(first.quantity, measure, frame.context.greenhouse.units)) {
+    const isBareAmount = doubt.reason.kind === 'missing-amount' && reading !== undefined;
+    if (!isBareAmount) return null;
+  }
+  const offered = doubt.choices.flatMap((choice) => choice.drafts);
+  const isNear = offered.some((draft) => slipsAway(draft, reading!.value) <= mostSlips);
+  if (doubt.reason.kind !== 'missing-amount' && !isNear) return null;
+  const filled = fillValue(frame, doubt, drafts, measure, false, answering(frame, question));
+  return filled.kind === 'answered' || doubt.reason.kind === 'missing-amount' ? filled : null;
+}
+
+/** The same question, with the better value. */
+function toldAnew(frame: Frame, doubt: Doubt, back: Correcting): Statement | null {
+  const { waiting, choices, reason } = doubt;
+  const drafts = [...(waiting?.drafts ?? []), ...choices.flatMap((choice) => choice.drafts)];
+  if (drafts.length === 0 || !isOfSystem(back, drafts)) return null;
+  const meant = meantOf(frame, drafts, back);
+  if (!meant) return null;
+  const system = systemOf(frame, meant);
+  if (correctedValue(meant, back, system) === 'unsure')
+    return again(frame, {
+      reason: { kind: 'which-unit', quantity: meant.quantity, value: String(back.said) },
+      choices: [],
+      waiting: null,
+    });
+  const better = (draft: EntryDraft): EntryDraft => {
+    const isSame = draft.value === meant.value && isAlike(draft, meant);
+    const value = isSame ? correctedValue(draft, back, systemOf(frame, draft)) : null;
+    if (value === null || value === 'unsure') return draft;
+    const { saidAs: _as, saidIn: _in, ...rest } = draft;
+    return { ...rest, ...value };
+  };
+  return again(frame, {
+    reason: withLitres(reason, better(meant).value),
+    choices: choices.map((choice) => ({ ...choice, drafts: choice.drafts.map(better) })),
+    waiting: waiting && { ...waiting, drafts: waiting.drafts.map(better) },
+  });
+}
+
+/** Of all that is asked about, what the correction comes nearest to. */
+function meantOf(
+  frame: Frame,
+  drafts: readonly EntryDraft[],
+  back: Correcting,
+): EntryDraft | null {
+  const near = drafts.flatMap((draft) => {
+    const system = systemOf(frame, draft);
+    const value = correctedValue(draft, back, system);
+    if (value === null) return [];
+    if (back.from) {
+      const isIt = isGivenUp(draft, back.from, back.bare?.from, system);
+      return isIt ? [{ draft, away: 0 }] : [];
+    }
+    const away = slipsAway(draft, value === 'unsure' ? back.said : value.value);
+    return value === 'unsure' || away <= mostSlips ? [{ draft, away }] : [];
+  });
+  near.sort((a, b) => a.away - b.away);
+  return near[0]?.draft ?? null;
+}
+
+/** Of the same quantity, or the water that is there or was added. */
+function isAlike(draft: EntryDraft, meant: EntryDraft): boolean {
+  const isWater = ({ quantity }: EntryDraft): boolean =>
+    quantity === 'level' || quantity === 'top-up';
+  return draft.quantity === meant.quantity || (isWater(draft) && isWater(meant));
+}
+
+function withLitres(reason: DoubtReason, litres: number): DoubtReason {
+  return reason.kind === 'in-it-or-added' ? { ...reason, litres } : reason;
+}
+
+function isOfSystem({ system }: Correcting, drafts: readonly EntryDraft[]): boolean {
+  return system === null || drafts.some((draft) => draft.system === system);
+}
+
+function systemOf({ context }: Frame, { system }: EntryDraft): System | null {
+  return context.greenhouse.systems.find(({ id }) => id === system) ?? null;
+}
