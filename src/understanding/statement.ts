@@ -281,6 +281,8 @@ export type TakingBack =
       /** The numbers as they were said, where no unit was: they are of the unit that the entry was said in. */
       readonly bare?: { readonly to: number; readonly from: number | null };
       readonly system: SystemId | null;
+      /** `sorry, B was 25`. */
+      readonly product?: string;
       /** `it was 10 l last night, not 12`: the local date of the entry meant. */
       readonly onDate?: string;
     }
@@ -293,6 +295,8 @@ export type TakingBack =
       /** `was the gutters`: only what was told just now, of this system. */
       readonly from?: SystemId;
     }
+  /** `down, not up`: of what was told just now, the product that it was; `from`: the one given up. */
+  | { readonly kind: 'other-product'; readonly product: string; readonly from: string | null }
   /** `that was yesterday`: when the member's last message was true; isVague: to a part of a day. */
   | { readonly kind: 'retime'; readonly atMs: number; readonly isVague: boolean }
   /** `didn't top up the jars after all`. */

@@ -46,6 +46,8 @@ export function takeBack(
       return correct(handling, back, target);
     case 'move':
       return move(handling, target ?? lastMessage(handling), back);
+    case 'other-product':
+      return changeProduct(handling, target ?? lastMessage(handling), back);
     case 'retime':
       return retime(handling, target ?? lastMessage(handling), back);
     case 'deny':
@@ -117,6 +119,7 @@ function correctedEntry(
     (entry) =>
       !isStruck(handling, entry) &&
       (!back.system || entry.system === back.system) &&
+      (!back.product || entry.product === back.product) &&
       (!back.onDate || localDateOf(entry.atMs, timeZone) === back.onDate),
   );
   const fitting = candidates
@@ -245,6 +248,28 @@ function move(handling: Handling, entries: readonly Entry[], back: Moving): void
     });
   }
   replaceEntries(handling, moving, drafts);
+}
+
+/** Logs of another product what was told before; of several doses nobody knows which. */
+function changeProduct(
+  handling: Handling,
+  entries: readonly Entry[],
+  { product, from }: Extract<TakingBack, { kind: 'other-product' }>,
+): void {
+  const meant = entries.filter(
+    (entry) =>
+      !isStruck(handling, entry) &&
+      entry.quantity === 'dose' &&
+      entry.product !== product &&
+      (from === null || entry.product === from),
+  );
+  if (meant.length !== 1) return nothingToTakeBack(handling);
+  if (refusesOthers(handling, meant)) return;
+  replaceEntries(
+    handling,
+    meant,
+    meant.map((entry) => ({ ...draftOf(entry), product })),
+  );
 }
 
 /** Logs at another time what was told before. */

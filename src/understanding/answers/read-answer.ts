@@ -1,14 +1,17 @@
 import type { EntryDraft } from '../../greenhouse/entry.ts';
+import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { System } from '../../greenhouse/system.ts';
 import type { OpenQuestion } from '../context.ts';
 import type { Doubt } from '../doubt.ts';
 import { measureAt } from '../numbers/compose-measure.ts';
 import type { Measure } from '../numbers/measure.ts';
 import { isVolume } from '../numbers/quantity-of-measure.ts';
-import type { Frame } from '../reading/frame.ts';
+import { type Frame, isMeasure } from '../reading/frame.ts';
 import { readingOf } from '../reading/look-up.ts';
+import { means } from '../reading/term.ts';
 import { tokenise } from '../reading/tokenise.ts';
 import { answeredCalibrations } from '../recognisers/calibration.ts';
+import { leastTopUpL } from '../recognisers/some-product.ts';
 import type { AnsweredStatement, Choice, DoubtReason, Statement } from '../statement.ts';
 import { choose, chooseAll } from './choose.ts';
 import { doneByAnother } from './done-by-another.ts';
@@ -95,6 +98,8 @@ function answerTo(frame: Frame, question: OpenQuestion): readonly Statement[] | 
   }
   if (said.no) return [answered([])];
   if (isSomethingElse(doubt, said, frame.context.greenhouse.units)) return null;
+  const dosed = dosesOf(doubt, said);
+  if (dosed) return [answered(dosed)];
   const chosen =
     choose(doubt.choices, said) ??
     chooseByUnit(frame, doubt, said) ??
@@ -109,6 +114,17 @@ function answerTo(frame: Frame, question: OpenQuestion): readonly Statement[] | 
   const system = systemFor(frame, doubt, said);
   if (system) return fillSystem(frame, doubt, doubt.waiting!.drafts, system, answered);
   return listed(fill(frame, doubt, said, answered));
+}
+
+/** Which product it was, where it was asked what so many millilitres were of. */
+function dosesOf({ reason, choices }: Doubt, { product, measure }: Said): EntryDraft[] | null {
+  if (reason.kind !== 'which-quantity' || product === null || measure !== null) return null;
+  const poured = choices.flatMap(({ drafts }) =>
+    drafts.filter(({ quantity, value }) => quantity === 'top-up' && value < leastTopUpL),
+  );
+  return poured.length === 0
+    ? null
+    : poured.map((draft) => ({ ...draft, quantity: 'dose', value: draft.value * 1000, product }));
 }
 
 function listed(statement: Statement | null): readonly Statement[] | null {
@@ -184,6 +200,9 @@ function calibrations(frame: Frame, doubt: Doubt): EntryDraft[] | null {
 export function fill(frame: Frame, doubt: Doubt, said: Said, answered: Answered): Statement | null {
   const { waiting, reason } = doubt;
   if (!waiting) return null;
+  // `now 6.3`: what was measured, and no amount of what was added.
+  const before = frame.terms.slice(0, Math.max(frame.terms.findIndex(isMeasure), 0));
+  if (before.some((term) => means(term, 'now')) && waiting.drafts.some(({ quantity }) => isPoured(quantity))) return null;
   if (waiting.for === 'quantity') return narrow(frame, doubt, waiting.drafts, said, answered);
   if (waiting.for === 'time') {
     if (said.timeMs === null || said.measure) return null;
@@ -204,6 +223,10 @@ export function fill(frame: Frame, doubt: Doubt, said: Said, answered: Answered)
   )
     return null;
   return fillValue(frame, doubt, waiting.drafts, measure, said.each, answered);
+}
+
+function isPoured(quantity: Quantity): boolean {
+  return quantity === 'dose' || quantity === 'top-up' || quantity === 'reservoir-change';
 }
 
 function fitsAny(frame: Frame, drafts: readonly EntryDraft[], measure: Measure): boolean {

@@ -16,7 +16,7 @@ export function someProduct(frame: Frame, clause: Clause, i: number): string | n
 }
 
 /** Nobody tops up with so little: a product whose name is missing, likely. */
-const leastTopUpL = 0.1;
+export const leastTopUpL = 0.1;
 
 export function isDoseSized(measure: Measure): boolean {
   return (

@@ -7,6 +7,7 @@ import type { TakingBack, TakingBackStatement } from '../statement.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import { correctOfDay } from './correct-of-day.ts';
 import { numbersCorrected } from './numbers-corrected.ts';
+import { nutrientAt, otherProduct, productCorrected } from './product-put-right.ts';
 import { productAt } from './products.ts';
 import { retime } from './retime.ts';
 import { strikeValue } from './strike-value.ts';
@@ -24,6 +25,7 @@ export function recogniseTakingBack(frame: Frame): TakingBackStatement | null {
     deny(frame) ??
     correct(frame) ??
     correctOfDay(frame, { system: onlyName(frame), quantity: namedQuantity(frame) }) ??
+    otherProduct(frame) ??
     move(frame) ??
     wasOf(frame, labelled(frame));
   if (!back) return null;
@@ -144,7 +146,9 @@ function namesIn(frame: Frame): ReadonlySet<SystemId> {
 function correct(frame: Frame): TakingBack | null {
   const numbers = frame.terms.flatMap((term, i) => (isMeasure(term) ? [i] : []));
   if (numbers.length === 0 || numbers.length > 2) return null;
-  const saysNo = means(frame.terms[0], 'said-no') && frame.terms.length <= 3;
+  // `no, 5`, `ach nee, 5`.
+  const opening = frame.terms.findIndex((term) => !means(term, 'filler') || means(term, 'said-no'));
+  const saysNo = means(frame.terms[opening], 'said-no') && frame.terms.length - opening <= 3;
   const sorry = saysNo
     ? 0
     : frame.terms.findIndex((term, i) => {
@@ -168,8 +172,17 @@ function correct(frame: Frame): TakingBack | null {
   if (numbers.length === 2 && !pair) return null;
   if (!pair && !saysLittleElse(frame)) return null;
   if (pair && sorry < 0 && !star && frame.terms.some((term) => isUnknown(term))) return null;
-  const corrected = numbersCorrected(frame, pair ?? [numbers[0]!, null], namedQuantity(frame));
-  return corrected && { kind: 'correct', ...corrected, system: onlyName(frame) };
+  const product = productCorrected(frame);
+  const quantity = product === null ? namedQuantity(frame) : 'dose';
+  const corrected = numbersCorrected(frame, pair ?? [numbers[0]!, null], quantity);
+  return (
+    corrected && {
+      kind: 'correct',
+      ...corrected,
+      system: onlyName(frame),
+      ...(product === null ? {} : { product }),
+    }
+  );
 }
 
 /** The number meant and the one given up, by their terms; null: not two, or not so said. */
@@ -310,7 +323,7 @@ function saysLittleElse(frame: Frame): boolean {
       )
     )
       return true;
-    return productAt(frame, i) !== null;
+    return nutrientAt(frame, i) !== null || productAt(frame, i) !== null;
   });
 }
 
