@@ -1,5 +1,5 @@
 import type { ArrangementDraft } from '../greenhouse/arrangement.ts';
-import type { Danger, EntryNo } from '../greenhouse/entry.ts';
+import type { Danger, Entry, EntryNo } from '../greenhouse/entry.ts';
 import type { SetUpChange } from '../greenhouse/set-up/set-up-change.ts';
 import type { SetUpPatch } from '../greenhouse/set-up/set-up-patch.ts';
 import type { SystemId } from '../greenhouse/system.ts';
@@ -156,6 +156,18 @@ export function withoutMessage(conversation: Conversation, messageId: string): C
     named: conversation.named.filter(isOther),
     questions: conversation.questions.filter(isOther),
   };
+}
+
+/** Without the systems of entries that were another's: they were named by mistake. */
+export function withoutNames(
+  conversation: Conversation,
+  entries: readonly Pick<Entry, 'system' | 'source'>[],
+): Conversation {
+  const named = conversation.named.filter(
+    ({ system, messageId }) =>
+      !entries.some((entry) => entry.system === system && entry.source.messageId === messageId),
+  );
+  return { ...conversation, named };
 }
 
 export function withQuestion(conversation: Conversation, question: AskedQuestion): Conversation {

@@ -1,4 +1,5 @@
 import type { SystemId } from '../greenhouse/system.ts';
+import { openOutages } from '../planning/outages.ts';
 import type { Context, RepliedTo } from '../understanding/context.ts';
 import { openQuestions, recentSystem } from './conversation.ts';
 import type { Handling } from './handling.ts';
@@ -18,8 +19,29 @@ export function contextOf(handling: Handling, around: Surroundings): Context {
     recentSystem: stillThere(recentSystem(conversation, heard.writtenAtMs), standing),
     openQuestions: openQuestions(conversation, heard.writtenAtMs),
     roundDuties: around.round?.duties ?? null,
+    ...soleOutage(standing),
+    ...calibrating(handling),
     existsSinceMs: standing.createdAtMs - keptBeforeMs,
   };
+}
+
+const calibratingForMs = 10 * 60_000;
+
+/** References are tried one after the other, and may be told so. */
+function calibrating({ standing, conversation, heard }: Handling): Pick<Context, 'calibrating'> {
+  const [no] = conversation.receipts[0]?.entries ?? [];
+  const entry = no === undefined ? undefined : standing.logbook.all[no - 1];
+  if (entry?.quantity !== 'calibration' || entry.struck !== null) return {};
+  if (entry.probe === undefined || heard.writtenAtMs - entry.atMs > calibratingForMs) return {};
+  return { calibrating: entry.probe };
+}
+
+function soleOutage({ logbook, greenhouse }: Standing): Pick<Context, 'outage'> {
+  const ids = greenhouse.systems.map(({ id }) => id);
+  const [outage, ...others] = openOutages(logbook, ids);
+  return outage && others.length === 0
+    ? { outage: { of: outage.of, system: outage.system } }
+    : {};
 }
 
 /** A system that was given up since is not meant any more. */

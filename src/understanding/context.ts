@@ -1,5 +1,5 @@
 import type { Duty } from '../greenhouse/duty.ts';
-import type { Entry } from '../greenhouse/entry.ts';
+import type { Entry, Supply } from '../greenhouse/entry.ts';
 import type { Greenhouse } from '../greenhouse/greenhouse.ts';
 import type { Member } from '../greenhouse/member.ts';
 import type { SystemId } from '../greenhouse/system.ts';
@@ -35,6 +35,10 @@ export interface Context {
   readonly openQuestions: readonly OpenQuestion[];
   /** This morning's round, where it has gone out and still holds open duties. */
   readonly roundDuties: readonly Duty[] | null;
+  /** What is out as the log stands, where it is one thing alone; absent: nothing, or more. */
+  readonly outage?: { readonly of: Supply; readonly system: SystemId | null };
+  /** The probe that this member calibrated in the last ten minutes, where they told of nothing else since. */
+  readonly calibrating?: string;
   /** Nothing is logged before this instant. */
   readonly existsSinceMs: number;
 }

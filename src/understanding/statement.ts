@@ -262,7 +262,8 @@ export interface Readable {
 }
 
 export type TakingBack =
-  | { readonly kind: 'undo' }
+  /** `undo the jars`: only what was told of this system. */
+  | { readonly kind: 'undo'; readonly system?: SystemId }
   /**
    * `no, it was right`: what was struck out last holds after all. isBare, `no wait`: only what was undone
    * right before; isDenial, `doch nicht`: where nothing was, what was told last is taken back.

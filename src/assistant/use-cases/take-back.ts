@@ -10,7 +10,7 @@ import {
   slipsAway,
 } from '../../understanding/answers/corrected-value.ts';
 import type { TakingBack } from '../../understanding/statement.ts';
-import { withQuestionsLapsed } from '../conversation.ts';
+import { withoutNames, withQuestionsLapsed } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
 import { remarksOn } from '../remarks.ts';
 import { askBack } from './ask-back.ts';
@@ -32,7 +32,9 @@ export function takeBack(
 ): void {
   switch (back.kind) {
     case 'undo': {
-      const entries = target ?? undoLast(handling);
+      const { system } = back;
+      const entries =
+        system === undefined ? (target ?? undoLast(handling)) : lastOf(handling, system, target);
       if (entries) undo(handling, entries);
       return;
     }
@@ -247,6 +249,7 @@ function move(handling: Handling, entries: readonly Entry[], back: Moving): void
       waiting: null,
     });
   }
+  handling.conversation = withoutNames(handling.conversation, moving);
   replaceEntries(handling, moving, drafts);
 }
 
@@ -333,6 +336,21 @@ function ownEntries(handling: Handling): readonly Entry[] {
       source.handle === handle &&
       handling.nowMs - recordedAtMs <= lookBackMs,
   );
+}
+
+/** What stands of a system of the last receipt that logged any of it. */
+function lastOf(
+  handling: Handling,
+  system: SystemId,
+  target: readonly Entry[] | null,
+): readonly Entry[] {
+  const { all } = handling.standing.logbook;
+  const receipts = handling.conversation.receipts.map(({ entries }) =>
+    entries.map((no) => all[no - 1]!),
+  );
+  const isOfIt = (entry: Entry): boolean => entry.system === system && !isStruck(handling, entry);
+  const told = [target ?? [], ...(target ? [] : receipts)].find((entries) => entries.some(isOfIt));
+  return told?.filter(isOfIt) ?? [];
 }
 
 function lastMessage(handling: Handling): readonly Entry[] {

@@ -19,6 +19,8 @@ interface Pair {
 
 /** `calibrated the pen: 7.00 read 7.12, 4.01 read 4.08`; one entry a reference. */
 export function recogniseCalibrations(frame: Frame): Fact[] {
+  const more = anotherReference(frame);
+  if (more) return more;
   const facts: Fact[] = [];
   let probe: Probe | null = null;
   for (let c = 0; c < frame.clauses.length; c++) {
@@ -49,6 +51,25 @@ export function recogniseCalibrations(frame: Frame): Fact[] {
     c = last;
   }
   return facts;
+}
+
+/** `and 4.01 read 4.08`, and nothing else, right after a calibration: of the same probe. */
+function anotherReference(frame: Frame): Fact[] | null {
+  const { calibrating } = frame.context;
+  if (calibrating === undefined || !frame.terms.every(isOfReference)) return null;
+  const facts = answeredCalibrations(frame, calibrating);
+  const isUsual = facts?.every(({ at }) =>
+    usualReferences.includes(measureOf(frame, at).values[0]!),
+  );
+  if (!facts || !isUsual) return null;
+  take(frame, ...frame.clauses.flatMap((clause) => measuresIn(frame, clause)));
+  return facts;
+}
+
+function isOfReference(term: Term): boolean {
+  if (term.kind === 'measure' || term.kind === 'mark') return true;
+  if (term.kind === 'stop') return term.cut !== 'question';
+  return means(term, 'read-as', 'link', 'filler', 'buffer', 'place', 'article', 'then', 'after');
 }
 
 /** `7.00 read 7.12` as an answer to the question what a probe read; null if the message is anything else. */

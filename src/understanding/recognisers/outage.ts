@@ -62,7 +62,7 @@ function inClauseAlone(frame: Frame, clause: Clause, spokenOf: number | null): F
     clause.opens === 'but'
       ? spokenOf
       : null);
-  if (device === null) return [];
+  if (device === null) return backAgain(frame, clause);
   const supply =
     supplyOf(frame.terms[device]) ?? (means(frame.terms[device], 'air') ? 'air-pump' : 'power');
   const states = inClause(
@@ -87,6 +87,35 @@ function inClauseAlone(frame: Frame, clause: Clause, spokenOf: number | null): F
   return broken === undefined || own === null
     ? []
     : [outage(frame, 'outage', supply, device, broken)];
+}
+
+/** `back on`, `running again` and nothing else: of the one thing that is out. */
+function backAgain(frame: Frame, clause: Clause): Fact[] {
+  const { outage: open, greenhouse } = frame.context;
+  if (!open) return [];
+  const at = inClause(
+    frame,
+    clause,
+    (term, i) => means(term, 'working') && !means(term, 'broken') && saysAgain(frame, i),
+  )[0];
+  const saysElse = inClause(
+    frame,
+    clause,
+    (term, i) => i !== at && !frame.timed[i] && !mayStandBesideBack(term),
+  );
+  if (at === undefined || saysElse.length > 0 || !isRestored(frame, at)) return [];
+  const system = greenhouse.systems.find(({ id }) => id === open.system)?.id;
+  const fact = outage(frame, 'restored', open.of, at, at);
+  return [system ? { ...fact, byDevice: system } : fact];
+}
+
+/** `back` alone may be of whoever says it. */
+function saysAgain(frame: Frame, i: number): boolean {
+  return frame.terms[i]!.text.includes(' ');
+}
+
+function mayStandBesideBack(term: Term): boolean {
+  return term.kind === 'mark' || means(term, 'pronoun', 'link', 'filler', 'now', 'just-now', 'thanks');
 }
 
 /**

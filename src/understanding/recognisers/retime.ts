@@ -86,5 +86,16 @@ function hourAlone({ terms, context }: Frame): Stretch | null {
 
 function mayStandBeside(term: Term): boolean {
   if (term.kind === 'stop') return term.cut !== 'question';
-  return means(term, 'pronoun', 'was', 'link', 'filler', 'sorry', 'meant', 'article', 'place');
+  return means(
+    term,
+    'pronoun',
+    'was',
+    'link',
+    'filler',
+    'sorry',
+    'meant',
+    'article',
+    'place',
+    'of',
+  );
 }

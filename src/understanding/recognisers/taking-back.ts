@@ -21,6 +21,7 @@ export function recogniseTakingBack(frame: Frame): TakingBackStatement | null {
     strikeOne(frame) ??
     strikeValue(frame, onlyName(frame), namedQuantity(frame)) ??
     undo(frame) ??
+    undoOf(frame, onlyName(frame)) ??
     retime(frame) ??
     deny(frame) ??
     correct(frame) ??
@@ -97,6 +98,18 @@ function undo(frame: Frame): TakingBack | null {
   return others.length <= 1 && !others.some(({ kind }) => kind === 'name')
     ? { kind: 'undo' }
     : null;
+}
+
+/** `undo the jars`, and nothing else. */
+function undoOf({ terms }: Frame, system: SystemId | null): TakingBack | null {
+  if (system === null || !terms.some((term) => means(term, 'undo'))) return null;
+  const isAlone = terms.every(
+    (term) =>
+      (term.kind === 'stop' && term.cut !== 'question') ||
+      term.kind === 'name' ||
+      means(term, 'undo', 'article', 'filler', 'pronoun', 'place', 'of', 'sorry', 'thanks'),
+  );
+  return isAlone ? { kind: 'undo', system } : null;
 }
 
 function deny(frame: Frame): TakingBack | null {

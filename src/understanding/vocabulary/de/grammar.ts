@@ -874,6 +874,8 @@ export const grammar: Words<GrammarConcept> = {
   ],
   pronoun: [
     'es',
+    'meins',
+    'meiner war',
     'das',
     'dies',
     'sie',

@@ -713,6 +713,8 @@ export const grammar: Words<GrammarConcept> = {
   ],
   pronoun: [
     'it',
+    'mine',
+    'my one',
     'that',
     'this',
     'them',
