@@ -2,6 +2,7 @@ import type { EntryDraft } from '../../greenhouse/entry.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { Doubt } from '../doubt.ts';
 import type { Measure } from '../numbers/measure.ts';
+import { isBare, isVolume } from '../numbers/quantity-of-measure.ts';
 import { type Frame, isMeasure } from '../reading/frame.ts';
 import { isMark, means } from '../reading/term.ts';
 
@@ -49,6 +50,27 @@ export function amountsOfSystems(
     own.push({ draft, measure });
   }
   return own;
+}
+
+/** `40 l, and the jars 2 l` after `topped up the bench`: the amount asked for, and those of other systems. */
+export function oneAndOthers(frame: Frame, doubt: Doubt): readonly OwnAmount[] | null {
+  const asked = askedFor(doubt);
+  const [draft] = asked;
+  if (!draft || asked.length > 1 || draft.quantity !== 'top-up') return null;
+  const parts = partsOf(frame) ?? [];
+  const [first] = parts;
+  const named = first && typeof first !== 'string' ? [draft.system!, ...parts] : parts;
+  if (named.length < 4 || named.length % 2 > 0) return null;
+  const own = named.flatMap((part, n): OwnAmount[] => {
+    const measure = named[n + 1];
+    const isPair = n % 2 === 0 && typeof part === 'string' && measure && typeof measure !== 'string';
+    // `jars 5.9` may as well be a reading.
+    const isAmount = isPair && (isVolume(measure) || (isBare(measure) && measure.whole));
+    return isAmount ? [{ draft: { ...draft, system: part }, measure }] : [];
+  });
+  const systems = new Set(own.map((one) => one.draft.system));
+  const isWhole = 2 * systems.size === named.length && systems.has(draft.system);
+  return isWhole ? own : null;
 }
 
 /** The drafts that wait for an amount, one a system. */

@@ -15,8 +15,9 @@ import { leastTopUpL } from '../recognisers/some-product.ts';
 import type { AnsweredStatement, Choice, DoubtReason, Statement } from '../statement.ts';
 import { choose, chooseAll } from './choose.ts';
 import { doneByAnother } from './done-by-another.ts';
-import { eachItsOwn, type OwnAmount } from './each-its-own.ts';
+import { eachItsOwn, oneAndOthers, type OwnAmount } from './each-its-own.ts';
 import { fillSystem } from './fill-system.ts';
+import { fillSystems } from './fill-systems.ts';
 import { type Answered, fillValue } from './fill-value.ts';
 import { outageAnswered, outageDated } from './how-long-out.ts';
 import { answerOfSeveral, isOfSeveral } from './of-several.ts';
@@ -70,7 +71,7 @@ export function answering(frame: Frame, { questionId }: OpenQuestion): Answered 
 
 /** `jars 2, gutters 8`: an amount for every system asked about. */
 function ownAmountsFor(frame: Frame, question: OpenQuestion): readonly Statement[] | null {
-  const own = eachItsOwn(frame, question.doubt);
+  const own = eachItsOwn(frame, question.doubt) ?? oneAndOthers(frame, question.doubt);
   return own && fillOwn(frame, question.doubt, own, answering(frame, question));
 }
 
@@ -113,6 +114,8 @@ function answerTo(frame: Frame, question: OpenQuestion): readonly Statement[] | 
   if (all) return [answered(all)];
   const system = systemFor(frame, doubt, said);
   if (system) return fillSystem(frame, doubt, doubt.waiting!.drafts, system, answered);
+  const several = fillSystems(frame, doubt, said, answered);
+  if (several) return [several];
   return listed(fill(frame, doubt, said, answered));
 }
 

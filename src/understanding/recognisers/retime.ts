@@ -60,6 +60,8 @@ function isHourTerm(term: Term | undefined): boolean {
 function saysThatItWas({ terms }: Frame): boolean {
   if (means(terms[0], 'was')) return true;
   const isPast = terms.some((term) => means(term, 'was'));
+  // `die waren von gestern`: the article stands for what was told.
+  if (means(terms[0], 'article') && means(terms[1], 'was')) return true;
   return terms.some((term) => means(term, 'meant') || (isPast && means(term, 'pronoun')));
 }
 

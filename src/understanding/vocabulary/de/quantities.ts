@@ -348,6 +348,8 @@ export const levels: Words<LevelConcept> = {
     'ganz voll gemacht',
     'voll',
     'randvoll',
+    'randvoll gemacht',
+    'randvoll gefüllt',
     'ganz voll',
     'voll bis oben',
     'bis oben voll',
@@ -578,6 +580,8 @@ export const deeds: Words<DeedConcept> = {
     'nachgossen',
   ],
   fill: [
+    'randvoll gemacht',
+    'randvoll gefüllt',
     'voll gemacht',
     'bis zum rand voll gemacht',
     'bis oben voll gemacht',
