@@ -1,4 +1,5 @@
 import type { EntryDraft } from '../greenhouse/entry.ts';
+import type { SystemId } from '../greenhouse/system.ts';
 import type { Context } from './context.ts';
 import { couldNotAt, isDeed } from './moods/clause-kinds.ts';
 import type { Mood } from './moods/mood.ts';
@@ -6,6 +7,7 @@ import type { Folded } from './reading/fold.ts';
 import type { Frame } from './reading/frame.ts';
 import { means } from './reading/term.ts';
 import { choreIn } from './recognisers/chores.ts';
+import { systemOfNote } from './recognisers/note.ts';
 import type { DoubtStatement, Statement } from './statement.ts';
 
 /** What a messenger lets people send at once. */
@@ -40,7 +42,12 @@ export function nothingSaid(frame: Frame, moods: readonly (Mood | null)[]): Stat
   );
   if (why && isAboutTheGreenhouse(frame))
     return { kind: 'passed-over', why: why as 'negation', span };
-  const doubt = unclear(frame.folded, frame.context, frame.folded.original);
+  const doubt = unclear(
+    frame.folded,
+    frame.context,
+    frame.folded.original,
+    systemOfNote(frame.terms),
+  );
   const saysCannot = frame.clauses.some(
     (clause) => clause.opens === 'start' && couldNotAt(frame, clause) !== null,
   );
@@ -74,9 +81,15 @@ function isAboutTheGreenhouse(frame: Frame): boolean {
   );
 }
 
-export function unclear(folded: Folded, context: Context, original: string): DoubtStatement {
+export function unclear(
+  folded: Folded,
+  context: Context,
+  original: string,
+  /** The one system that it names. */
+  system: SystemId | null = null,
+): DoubtStatement {
   const note: EntryDraft = {
-    system: null,
+    system,
     quantity: 'note',
     value: 1,
     atMs: context.writtenAtMs,

@@ -161,6 +161,34 @@ function isNamed(duty: Duty, { systems, duty: kind, chore }: WorkNamed): boolean
   return systems === null || (duty.system !== null && systems.includes(duty.system));
 }
 
-function askWhich(handling: Handling): void {
-  askBack(handling, { reason: { kind: 'which-duties' }, choices: [], waiting: null });
+/** More buttons than these are not looked through: then there is one a system. */
+const mostDutiesOffered = 6;
+
+/** The work, or the system where it is all that is open of it. */
+function labelOf(of: readonly Duty[]): ChoiceLabel {
+  const system = of[0]?.system ?? null;
+  return of.length > 1 && system !== null ? { kind: 'system', system } : { kind: 'work', duties: of };
+}
+
+/** Asks which work is done, with what is open now on the buttons. */
+export function askWhich(handling: Handling): void {
+  const { duties } = dueNow(handling);
+  const atMs = handling.heard.writtenAtMs;
+  const bySystem = [...new Set(duties.map(({ system }) => system))].map((system) =>
+    duties.filter((duty) => duty.system === system),
+  );
+  const offered =
+    duties.length <= mostDutiesOffered ? duties.map((duty) => [duty]) : bySystem;
+  const choice = (label: ChoiceLabel, of: readonly Duty[]): Choice => ({
+    label,
+    drafts: of.map((duty) => doneDraft(duty, atMs)),
+  });
+  askBack(handling, {
+    reason: { kind: 'which-duties' },
+    choices: [
+      ...offered.map((of) => choice(labelOf(of), of)),
+      ...(duties.length > 1 ? [choice({ kind: 'all-work' }, duties)] : []),
+    ],
+    waiting: null,
+  });
 }

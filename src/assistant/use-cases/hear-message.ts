@@ -29,7 +29,7 @@ import type { AlertTold } from '../replies/family.ts';
 import type { Standing } from '../standing.ts';
 import { askBack } from './ask-back.ts';
 import { hearReason } from './cannot-do-duty.ts';
-import { type AskedDuties, closeDuties, isBareDone } from './close-duties.ts';
+import { type AskedDuties, askWhich, closeDuties, isBareDone } from './close-duties.ts';
 import { hearPhoto } from './hear-photo.ts';
 import { hearStockAside, hearWish } from './hear-wish.ts';
 import { asChangeSpokenOf, withoutLitresOfChange } from './litres-of-change.ts';
@@ -213,6 +213,8 @@ function act(handling: Handling, statement: Statement, around: Surroundings): vo
     }
     case 'doubt': {
       const { choices, waiting } = statement;
+      if (statement.reason.kind === 'which-duties' && choices.length === 0)
+        return askWhich(handling);
       const reason = asToldAtOnce(handling, statement.reason);
       return askBack(handling, { reason, choices, waiting });
     }

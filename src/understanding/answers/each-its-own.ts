@@ -57,7 +57,9 @@ export function oneAndOthers(frame: Frame, doubt: Doubt): readonly OwnAmount[] |
   const asked = askedFor(doubt);
   const [draft] = asked;
   if (!draft || asked.length > 1 || draft.quantity !== 'top-up') return null;
-  const parts = partsOf(frame) ?? [];
+  // `12 l, topped up the jars 3 l`: more is told, and no answer.
+  const tellsAnew = frame.terms.some((term, i) => i > 0 && means(term, 'top-up', 'add'));
+  const parts = tellsAnew ? [] : (partsOf(frame) ?? []);
   const [first] = parts;
   const named = first && typeof first !== 'string' ? [draft.system!, ...parts] : parts;
   if (named.length < 4 || named.length % 2 > 0) return null;

@@ -137,7 +137,9 @@ function listed(statement: Statement | null): readonly Statement[] | null {
 /** The one system that was told, where that was waited for. */
 function systemFor(frame: Frame, { waiting }: Doubt, said: Said): System | null {
   if (waiting?.for !== 'system' || said.measure) return null;
-  const named = frame.context.greenhouse.systems.filter(({ id }) => said.systems.includes(id));
+  const isPicked = waiting.drafts.every(({ quantity }) => quantity === 'harvest');
+  const meant = isPicked && said.cropOf !== null ? [said.cropOf] : said.systems;
+  const named = frame.context.greenhouse.systems.filter(({ id }) => meant.includes(id));
   return named.length === 1 ? named[0]! : null;
 }
 

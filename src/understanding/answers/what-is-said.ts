@@ -3,8 +3,9 @@ import type { SystemId } from '../../greenhouse/system.ts';
 import type { Measure } from '../numbers/measure.ts';
 import { type Frame, isMeasure } from '../reading/frame.ts';
 import { phraseWithin, readingOf, unitAt } from '../reading/look-up.ts';
-import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
+import { isCrop, isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import { tokenise } from '../reading/tokenise.ts';
+import { systemOfCrop } from '../recognisers/devices.ts';
 import { findTimes } from '../times/find-times.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 
@@ -28,6 +29,8 @@ export interface Said {
   /** A day or a part of one, no time. */
   readonly timeIsVague: boolean;
   readonly unit: string | null;
+  /** The one system that grows the crop that is said. */
+  readonly cropOf: SystemId | null;
   /** A product by its name, or by a short one that is another word as well. */
   readonly product: string | null;
 }
@@ -56,6 +59,7 @@ export function whatIsSaid(frame: Frame): Said | null {
     const small = means(
       term,
       'article',
+      'chatter',
       'filler',
       'place',
       'pronoun',
@@ -98,11 +102,13 @@ export function whatIsSaid(frame: Frame): Said | null {
     );
     // `all of it`, and no part of an amount.
     const isWithoutFigure = productOf(term) !== null || means(term, 'of-it');
-    const isSaid = small || names || (measures.length === 0 && isWithoutFigure);
+    const isSaid = small || names || isCrop(term) || (measures.length === 0 && isWithoutFigure);
     if (!isSaid && term.word.ordinal === null) return release(frame, null);
   }
   const first = measures[0]?.term;
+  const third = thirdOnOffer(frame, measures.map(({ i }) => i));
   const ordinal =
+    third ??
     rest.flatMap(({ term }) =>
       term.kind === 'word' && term.word.ordinal !== null ? [term.word.ordinal] : [],
     )[0] ?? null;
@@ -110,7 +116,7 @@ export function whatIsSaid(frame: Frame): Said | null {
   const some = (...concepts: Parameters<typeof means>[1][]) =>
     rest.some(({ term }) => means(term, ...concepts));
   return {
-    measure: isMeasure(first) ? first.measure : null,
+    measure: isMeasure(first) && third === null ? first.measure : null,
     systems: [...new Set(names)],
     ordinal: names.length > 0 ? null : ordinal,
     yes: some('yes') && measures.length === 0 && names.length === 0 && product === null,
@@ -125,7 +131,17 @@ export function whatIsSaid(frame: Frame): Said | null {
     timeIsVague: marks[0]?.vague ?? false,
     unit,
     product,
+    cropOf: rest.map(({ term }) => systemOfCrop(frame, term)).find((id) => id !== null) ?? null,
   };
+}
+
+/** `the third`, which is a share as well where no article singles it out. */
+function thirdOnOffer({ terms, lexicon }: Frame, measures: readonly number[]): number | null {
+  const [at] = measures;
+  const term = at === undefined ? undefined : terms[at];
+  if (at === undefined || !isMeasure(term) || !term.measure.share) return null;
+  if (!means(terms[at - 1], 'article')) return null;
+  return lexicon.own.vocabulary.ordinals.get(term.text) ?? null;
 }
 
 function productOf(term: Term): string | null {

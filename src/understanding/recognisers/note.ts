@@ -59,8 +59,11 @@ export function noteEntry(
 ): EntryStatement {
   const { original, originAt, text } = folded;
   const note = original.slice(originAt(place.textFrom)).trim();
-  const named = systemsNamed(text.slice(place.textFrom, place.textFrom + lettersLookedAt), lexicon);
-  const system = named.length === 1 ? named[0]! : null;
+  const read = readingOf(
+    tokenise(text.slice(place.textFrom, place.textFrom + lettersLookedAt)),
+    lexicon,
+  );
+  const system = systemOfNote(termsOf(read));
   return {
     kind: 'entry',
     draft: { system, quantity: 'note', value: 1, atMs: context.writtenAtMs, note },
@@ -72,14 +75,14 @@ export function noteEntry(
 
 const lettersLookedAt = 2000;
 
-function systemsNamed(text: string, lexicon: Lexicon): SystemId[] {
-  const terms = termsOf(readingOf(tokenise(text), lexicon));
+/** The one system that a note names. */
+export function systemOfNote(terms: readonly Term[]): SystemId | null {
   const found = new Set<SystemId>();
   terms.forEach((term, i) => {
     if (term.kind === 'name' && term.sure && standsAsName(terms, i))
       for (const system of term.systems) found.add(system);
   });
-  return [...found];
+  return found.size === 1 ? [...found][0]! : null;
 }
 
 /** At a clause's start or after an article or preposition: `the third basil gutter` is no name. */

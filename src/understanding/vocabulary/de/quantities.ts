@@ -390,6 +390,9 @@ export const levels: Words<LevelConcept> = {
   dry: ['trocken', 'knochentrocken', 'staubtrocken'],
   'left-over': [
     'drin',
+    'so viel ist drin',
+    'soviel ist drin',
+    'was drin ist',
     'noch drin',
     'übrig',
     'noch übrig',
