@@ -1,4 +1,5 @@
 import type { ArrangementDraft } from '../greenhouse/arrangement.ts';
+import type { Duty } from '../greenhouse/duty.ts';
 import type { Danger, Entry, EntryNo } from '../greenhouse/entry.ts';
 import type { SetUpChange } from '../greenhouse/set-up/set-up-change.ts';
 import type { SetUpPatch } from '../greenhouse/set-up/set-up-patch.ts';
@@ -185,6 +186,28 @@ export function withQuestionsLapsed(conversation: Conversation): Conversation {
   return {
     ...conversation,
     questions: conversation.questions.map((question) => ({ ...question, lapsed: true })),
+  };
+}
+
+/** Somebody was spoken to about open duties: a `done` that follows is of those. */
+export function withWorkTold(
+  conversation: Conversation,
+  duties: readonly Duty[],
+  atMs: number,
+): Conversation {
+  const [first, ...others] = duties;
+  const systems = [...new Set(duties.flatMap(({ system }) => (system === null ? [] : [system])))];
+  const isOne = first !== undefined && others.length === 0;
+  return {
+    ...conversation,
+    lastTalk: { of: 'list', atMs },
+    workSpokenOf: {
+      systems: systems.length > 0 ? systems : null,
+      duty: isOne ? first.kind : null,
+      chore: isOne ? (first.chore ?? null) : null,
+      ...(isOne && first.probe !== undefined ? { probe: first.probe } : {}),
+      atMs,
+    },
   };
 }
 

@@ -83,10 +83,14 @@ export class DueSender {
     const { channelOf } = this.#reach;
     const sent = await this.#keeper.transact(greenhouse, null, nowMs, async (standing, ledger) => {
       const due = noticesDue(standing, this.#toldOf(greenhouse, standing), nowMs);
-      const { outgoing, keys } = await noticesOut(due, ledger, nowMs, (handle) =>
+      const { outgoing, keys, conversations } = await noticesOut(due, ledger, nowMs, (handle) =>
         channelOf(handle, greenhouse),
       );
-      return { standing, writes: { outgoing, notices: keys }, result: due.map(({ key }) => key) };
+      return {
+        standing,
+        writes: { outgoing, notices: keys, conversations },
+        result: due.map(({ key }) => key),
+      };
     });
     for (const key of sent ?? []) this.#told.get(greenhouse)?.keys.add(key);
   }

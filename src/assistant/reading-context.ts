@@ -39,9 +39,7 @@ function calibrating({ standing, conversation, heard }: Handling): Pick<Context,
 function soleOutage({ logbook, greenhouse }: Standing): Pick<Context, 'outage'> {
   const ids = greenhouse.systems.map(({ id }) => id);
   const [outage, ...others] = openOutages(logbook, ids);
-  return outage && others.length === 0
-    ? { outage: { of: outage.of, system: outage.system } }
-    : {};
+  return outage && others.length === 0 ? { outage: { of: outage.of, system: outage.system } } : {};
 }
 
 /** A system that was given up since is not meant any more. */

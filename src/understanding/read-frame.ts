@@ -43,7 +43,8 @@ function otherwiseTold(
   frame: Frame,
   back: TakingBack,
 ): { readonly otherwise?: readonly Statement[] } {
-  const left = withoutGivenUp(frame) ?? (back.kind === 'correct' ? withoutExcuse(frame, back) : null);
+  const left =
+    withoutGivenUp(frame) ?? (back.kind === 'correct' ? withoutExcuse(frame, back) : null);
   if (!left) return {};
   const otherwise = newStatements(left);
   const isClear = otherwise.every(

@@ -1,3 +1,4 @@
+import { type Conversation, newConversation, withWorkTold } from '../conversation.ts';
 import type { Outgoing, OutgoingNo } from '../outgoing.ts';
 import type { ChannelName, Ledger } from '../ports/store.ts';
 import {
@@ -60,13 +61,18 @@ export function nextDue(
 /** The messages of notices that nobody has sent yet, and the keys to be kept. */
 export async function noticesOut(
   due: readonly Notice[],
-  ledger: Pick<Ledger, 'hasNotice' | 'counters'>,
+  ledger: Pick<Ledger, 'hasNotice' | 'counters' | 'conversation'>,
   nowMs: number,
   channelOf: (handle: string) => ChannelName,
-): Promise<{ readonly outgoing: readonly Outgoing[]; readonly keys: readonly string[] }> {
+): Promise<{
+  readonly outgoing: readonly Outgoing[];
+  readonly keys: readonly string[];
+  readonly conversations: readonly Conversation[];
+}> {
   const fresh: Notice[] = [];
   for (const notice of due) if (!(await ledger.hasNotice(notice.key))) fresh.push(notice);
   return {
+    conversations: await withNudges(fresh, ledger, nowMs),
     keys: fresh.map(({ key }) => key),
     outgoing: fresh.map(({ to, alert, buttons }, position) => ({
       no: (ledger.counters.lastOutgoingNo + position + 1) as OutgoingNo,
@@ -78,4 +84,19 @@ export async function noticesOut(
       buttons,
     })),
   };
+}
+
+/** Where the talk stands with those who are spoken to about open duties, with buttons for them. */
+async function withNudges(
+  fresh: readonly Notice[],
+  ledger: Pick<Ledger, 'conversation'>,
+  nowMs: number,
+): Promise<readonly Conversation[]> {
+  const told = new Map<string, Conversation>();
+  for (const { to, alert, buttons } of fresh) {
+    if (!('duties' in alert) || buttons.length === 0) continue;
+    const before = told.get(to) ?? (await ledger.conversation(to)) ?? newConversation(to);
+    told.set(to, withWorkTold(before, alert.duties, nowMs));
+  }
+  return [...told.values()];
 }

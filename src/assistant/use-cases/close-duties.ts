@@ -167,7 +167,9 @@ const mostDutiesOffered = 6;
 /** The work, or the system where it is all that is open of it. */
 function labelOf(of: readonly Duty[]): ChoiceLabel {
   const system = of[0]?.system ?? null;
-  return of.length > 1 && system !== null ? { kind: 'system', system } : { kind: 'work', duties: of };
+  return of.length > 1 && system !== null
+    ? { kind: 'system', system }
+    : { kind: 'work', duties: of };
 }
 
 /** Asks which work is done, with what is open now on the buttons. */
@@ -177,8 +179,7 @@ export function askWhich(handling: Handling): void {
   const bySystem = [...new Set(duties.map(({ system }) => system))].map((system) =>
     duties.filter((duty) => duty.system === system),
   );
-  const offered =
-    duties.length <= mostDutiesOffered ? duties.map((duty) => [duty]) : bySystem;
+  const offered = duties.length <= mostDutiesOffered ? duties.map((duty) => [duty]) : bySystem;
   const choice = (label: ChoiceLabel, of: readonly Duty[]): Choice => ({
     label,
     drafts: of.map((duty) => doneDraft(duty, atMs)),

@@ -31,7 +31,10 @@ export function withoutLitresOfChange(
 }
 
 /** `took 90 l` after `how do I change the gutters`: the solution was changed, and not topped up. */
-export function asChangeSpokenOf(handling: Handling, { draft, because }: EntryStatement): EntryDraft {
+export function asChangeSpokenOf(
+  handling: Handling,
+  { draft, because }: EntryStatement,
+): EntryDraft {
   const work = workSpokenOf(handling);
   const isOfIt =
     work?.duty === 'reservoir-change' &&

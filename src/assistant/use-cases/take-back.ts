@@ -124,13 +124,11 @@ function correctedEntry(
       (!back.product || entry.product === back.product) &&
       (!back.onDate || localDateOf(entry.atMs, timeZone) === back.onDate),
   );
-  const fitting = candidates
-    .toReversed()
-    .filter((entry) => {
-      const system = systemOf(handling, entry.system);
-      if (!correctedValue(entry, back, system)) return false;
-      return !back.from || isGivenUp(entry, back.from, back.bare?.from, system);
-    });
+  const fitting = candidates.toReversed().filter((entry) => {
+    const system = systemOf(handling, entry.system);
+    if (!correctedValue(entry, back, system)) return false;
+    return !back.from || isGivenUp(entry, back.from, back.bare?.from, system);
+  });
   // Of several on that day nobody knows which.
   if (back.onDate !== undefined) return fitting.length > 1 ? null : fitting[0];
   return back.from ? fitting[0] : nearestOfMessage(handling, fitting, back);

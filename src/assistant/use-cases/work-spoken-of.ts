@@ -58,8 +58,11 @@ export function noteWork(handling: Handling, work: Omit<WorkSpokenOf, 'atMs'>): 
 const talkForMs = 30 * 60_000;
 
 /** What the member's last message came to; null: there was none for a while, and the list stands alone. */
-export function lastTalk({ conversation, heard }: Handling): Talk | null {
+export function lastTalk({ conversation, heard, standing }: Handling): Talk | null {
   const { lastTalk: talk } = conversation;
+  const round = standing.rounds.findLast(({ sentAtMs }) => sentAtMs <= heard.writtenAtMs);
+  // The round came after it: the list was spoken of last.
+  if (talk && round && round.sentAtMs > talk.atMs) return null;
   return talk && heard.writtenAtMs - talk.atMs <= talkForMs ? talk.of : null;
 }
 

@@ -35,7 +35,9 @@ export function isGivenUp(
   system: System | null = null,
 ): boolean {
   const own = bare === null ? null : inItsUnit(entry, bare, system);
-  const values = from.flatMap(({ quantity, value }) => (quantity === entry.quantity ? [value] : []));
+  const values = from.flatMap(({ quantity, value }) =>
+    quantity === entry.quantity ? [value] : [],
+  );
   return [...values, ...(own ? [own.value] : [])].some(
     (value) => Math.abs(value - entry.value) <= 0.005 * Math.abs(value),
   );

@@ -65,7 +65,8 @@ export function oneAndOthers(frame: Frame, doubt: Doubt): readonly OwnAmount[] |
   if (named.length < 4 || named.length % 2 > 0) return null;
   const own = named.flatMap((part, n): OwnAmount[] => {
     const measure = named[n + 1];
-    const isPair = n % 2 === 0 && typeof part === 'string' && measure && typeof measure !== 'string';
+    const isPair =
+      n % 2 === 0 && typeof part === 'string' && measure && typeof measure !== 'string';
     // `jars 5.9` may as well be a reading.
     const isAmount = isPair && (isVolume(measure) || (isBare(measure) && measure.whole));
     return isAmount ? [{ draft: { ...draft, system: part }, measure }] : [];

@@ -41,7 +41,11 @@ function askWhetherEach(
     (draft): Choice => ({ label: { kind: 'system', system: draft.system! }, drafts: [draft] }),
   );
   return again(frame, {
-    reason: { kind: 'shared-amount', quantity, amount: `${value} ${quantity === 'dose' ? 'ml' : 'l'}` },
+    reason: {
+      kind: 'shared-amount',
+      quantity,
+      amount: `${value} ${quantity === 'dose' ? 'ml' : 'l'}`,
+    },
     choices: [{ label: { kind: 'each' }, drafts }, ...single],
     waiting: null,
   });

@@ -46,7 +46,7 @@ function valueTold(frame: Frame, question: OpenQuestion, back: Correcting): Stat
     if (!isBareAmount) return null;
   }
   const offered = doubt.choices.flatMap((choice) => choice.drafts);
-  const isNear = offered.some((draft) => slipsAway(draft, reading!.value) <= mostSlips);
+  const isNear = offered.some((draft) => slipsAway(draft, reading.value) <= mostSlips);
   if (doubt.reason.kind !== 'missing-amount' && !isNear) return null;
   const filled = fillValue(frame, doubt, drafts, measure, false, answering(frame, question));
   return filled.kind === 'answered' || doubt.reason.kind === 'missing-amount' ? filled : null;
@@ -81,11 +81,7 @@ function toldAnew(frame: Frame, doubt: Doubt, back: Correcting): Statement | nul
 }
 
 /** Of all that is asked about, what the correction comes nearest to. */
-function meantOf(
-  frame: Frame,
-  drafts: readonly EntryDraft[],
-  back: Correcting,
-): EntryDraft | null {
+function meantOf(frame: Frame, drafts: readonly EntryDraft[], back: Correcting): EntryDraft | null {
   const near = drafts.flatMap((draft) => {
     const system = systemOf(frame, draft);
     const value = correctedValue(draft, back, system);

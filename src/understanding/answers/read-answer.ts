@@ -15,7 +15,7 @@ import { leastTopUpL } from '../recognisers/some-product.ts';
 import type { AnsweredStatement, Choice, DoubtReason, Statement } from '../statement.ts';
 import { choose, chooseAll } from './choose.ts';
 import { doneByAnother } from './done-by-another.ts';
-import { eachItsOwn, oneAndOthers, type OwnAmount } from './each-its-own.ts';
+import { eachItsOwn, type OwnAmount, oneAndOthers } from './each-its-own.ts';
 import { fillSystem } from './fill-system.ts';
 import { fillSystems } from './fill-systems.ts';
 import { type Answered, fillValue } from './fill-value.ts';
@@ -207,7 +207,11 @@ export function fill(frame: Frame, doubt: Doubt, said: Said, answered: Answered)
   if (!waiting) return null;
   // `now 6.3`: what was measured, and no amount of what was added.
   const before = frame.terms.slice(0, Math.max(frame.terms.findIndex(isMeasure), 0));
-  if (before.some((term) => means(term, 'now')) && waiting.drafts.some(({ quantity }) => isPoured(quantity))) return null;
+  if (
+    before.some((term) => means(term, 'now')) &&
+    waiting.drafts.some(({ quantity }) => isPoured(quantity))
+  )
+    return null;
   if (waiting.for === 'quantity') return narrow(frame, doubt, waiting.drafts, said, answered);
   if (waiting.for === 'time') {
     if (said.timeMs === null || said.measure) return null;

@@ -106,12 +106,16 @@ export function whatIsSaid(frame: Frame): Said | null {
     if (!isSaid && term.word.ordinal === null) return release(frame, null);
   }
   const first = measures[0]?.term;
-  const third = thirdOnOffer(frame, measures.map(({ i }) => i));
+  const third = thirdOnOffer(
+    frame,
+    measures.map(({ i }) => i),
+  );
   const ordinal =
     third ??
     rest.flatMap(({ term }) =>
       term.kind === 'word' && term.word.ordinal !== null ? [term.word.ordinal] : [],
-    )[0] ?? null;
+    )[0] ??
+    null;
   const product = rest.map(({ term }) => productOf(term)).find((each) => each !== null) ?? null;
   const some = (...concepts: Parameters<typeof means>[1][]) =>
     rest.some(({ term }) => means(term, ...concepts));

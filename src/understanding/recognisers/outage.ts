@@ -115,7 +115,9 @@ function saysAgain(frame: Frame, i: number): boolean {
 }
 
 function mayStandBesideBack(term: Term): boolean {
-  return term.kind === 'mark' || means(term, 'pronoun', 'link', 'filler', 'now', 'just-now', 'thanks');
+  return (
+    term.kind === 'mark' || means(term, 'pronoun', 'link', 'filler', 'now', 'just-now', 'thanks')
+  );
 }
 
 /**

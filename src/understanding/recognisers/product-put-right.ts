@@ -22,7 +22,9 @@ export function productCorrected(frame: Frame): string | null {
 
 /** `down, not up`, `pH minus mein ich`: nothing but another product than was told. */
 export function otherProduct({ terms, places }: Frame): TakingBack | null {
-  const isSaid = terms.some((term) => means(term, 'not', 'instead-of', 'meant', 'sorry', 'no-wait'));
+  const isSaid = terms.some((term) =>
+    means(term, 'not', 'instead-of', 'meant', 'sorry', 'no-wait'),
+  );
   if (!isSaid || places.hasWhere(isMeasureOrName, 0, terms.length)) return null;
   const said = terms.flatMap((term, i) => {
     const product = productSaid(term);
