@@ -3,7 +3,14 @@
  * is an entry, each doubt a question back, each question an answer owed.
  */
 import type { Duty, DutyKind } from '../greenhouse/duty.ts';
-import type { Danger, EntryDraft, EntryNo, Supply, Trouble } from '../greenhouse/entry.ts';
+import type {
+  Danger,
+  EntryDraft,
+  EntryNo,
+  LevelSaidAs,
+  Supply,
+  Trouble,
+} from '../greenhouse/entry.ts';
 import type { ConductivityUnit } from '../greenhouse/greenhouse.ts';
 import type { LocalDate } from '../greenhouse/local-time.ts';
 import type { Quantity } from '../greenhouse/quantity.ts';
@@ -281,6 +288,8 @@ export type TakingBack =
       readonly from: readonly Readable[] | null;
       /** The numbers as they were said, where no unit was: they are of the unit that the entry was said in. */
       readonly bare?: { readonly to: number; readonly from: number | null };
+      /** `sorry, 70 %`, `no, 6 cm`: what a level is of its own system. */
+      readonly level?: { readonly to: LevelSaidAs; readonly from: LevelSaidAs | null };
       readonly system: SystemId | null;
       /** `sorry, B was 25`. */
       readonly product?: string;

@@ -5,6 +5,7 @@ import { litresAtDepth, type System, type SystemId } from '../../greenhouse/syst
 import { entriesOfMessage } from '../../logbook/logbook.ts';
 import {
   correctedValue,
+  isCorrectedBy,
   isGivenUp,
   readingFor,
   slipsAway,
@@ -127,7 +128,7 @@ function correctedEntry(
   const fitting = candidates.toReversed().filter((entry) => {
     const system = systemOf(handling, entry.system);
     if (!correctedValue(entry, back, system)) return false;
-    return !back.from || isGivenUp(entry, back.from, back.bare?.from, system);
+    return !back.from || isCorrectedBy(entry, back, system);
   });
   // Of several on that day nobody knows which.
   if (back.onDate !== undefined) return fitting.length > 1 ? null : fitting[0];
@@ -208,15 +209,15 @@ function askInWhichUnit(handling: Handling, { quantity }: Entry, { said }: Corre
 /** The entry with the value that a correction gives up, whatever it puts in its place. */
 function entryGivenUp(
   handling: Handling,
-  { from, bare, system }: Correcting,
+  back: Correcting,
   target: readonly Entry[] | null,
 ): Entry | undefined {
   return (target ?? ownEntries(handling)).findLast(
     (entry) =>
       !isStruck(handling, entry) &&
-      (!system || entry.system === system) &&
-      from !== null &&
-      isGivenUp(entry, from, bare?.from, systemOf(handling, entry.system)),
+      (!back.system || entry.system === back.system) &&
+      back.from !== null &&
+      isCorrectedBy(entry, back, systemOf(handling, entry.system)),
   );
 }
 

@@ -1,4 +1,4 @@
-import type { EntryDraft, SaidIn } from '../../greenhouse/entry.ts';
+import type { EntryDraft, LevelSaidAs, SaidIn } from '../../greenhouse/entry.ts';
 import { believable, type Quantity } from '../../greenhouse/quantity.ts';
 import { litresAtDepth, type System } from '../../greenhouse/system.ts';
 import type { Readable, TakingBack } from '../statement.ts';
@@ -11,9 +11,10 @@ export type CorrectedValue = Pick<EntryDraft, 'value' | 'saidAs' | 'saidIn'> | '
 /** `no, 4` after `3 cans` is four cans; null: the number cannot be read as the entry's quantity. */
 export function correctedValue(
   entry: EntryDraft,
-  { to, bare }: Correcting,
+  { to, bare, level }: Correcting,
   system: System | null,
 ): CorrectedValue | null {
+  if (level && entry.quantity === 'level') return system && levelIn(system, level.to, entry);
   const plain = readingFor(entry, to);
   const own = bare ? inItsUnit(entry, bare.to, system) : null;
   if (!own || !isBelieved(entry, own.value, system)) return plain && { value: plain.value };
@@ -28,19 +29,32 @@ export function correctedValue(
 }
 
 /** Whether the value that a correction gives up is the entry's. */
+export function isCorrectedBy(
+  entry: EntryDraft,
+  { from, bare, level }: Correcting,
+  system: System | null,
+): boolean {
+  if (level?.from && entry.quantity === 'level' && system)
+    return isAbout(levelIn(system, level.from, entry).value, entry);
+  return isGivenUp(entry, from ?? [], bare?.from ?? null, system);
+}
+
+/** Whether a value that was told, however it can be read, is the entry's. */
 export function isGivenUp(
   entry: EntryDraft,
-  from: readonly Readable[],
+  given: readonly Readable[],
   bare: number | null = null,
   system: System | null = null,
 ): boolean {
   const own = bare === null ? null : inItsUnit(entry, bare, system);
-  const values = from.flatMap(({ quantity, value }) =>
+  const values = given.flatMap(({ quantity, value }) =>
     quantity === entry.quantity ? [value] : [],
   );
-  return [...values, ...(own ? [own.value] : [])].some(
-    (value) => Math.abs(value - entry.value) <= 0.005 * Math.abs(value),
-  );
+  return [...values, ...(own ? [own.value] : [])].some((value) => isAbout(value, entry));
+}
+
+function isAbout(value: number, { value: told }: EntryDraft): boolean {
+  return Math.abs(value - told) <= 0.005 * Math.abs(value);
 }
 
 /** What the corrected number means for this entry by itself, if it can be read as its quantity. */
@@ -100,6 +114,18 @@ function inItsUnit(
       return share <= 1 ? { value: system.brimL * share, saidAs: { ...saidAs, share } } : null;
     }
   }
+}
+
+/** A share or a depth in a system; of what was told from the brim downwards, from the brim too. */
+function levelIn(
+  system: System,
+  level: LevelSaidAs,
+  { saidAs }: EntryDraft,
+): Exclude<CorrectedValue, 'unsure'> {
+  if (level.kind === 'share') return { value: system.brimL * level.share, saidAs: level };
+  const litres = litresAtDepth(system, level.cm);
+  if (saidAs?.kind !== 'below-brim') return { value: litres, saidAs: level };
+  return { value: system.brimL - litres, saidAs: { kind: 'below-brim', cm: level.cm } };
 }
 
 function inUnit({ perUnit, zeroAt }: SaidIn, number: number): number {

@@ -2,9 +2,11 @@ import type { EntryDraft } from '../../greenhouse/entry.ts';
 import type { System } from '../../greenhouse/system.ts';
 import type { OpenQuestion } from '../context.ts';
 import type { Doubt } from '../doubt.ts';
+import type { Measure } from '../numbers/measure.ts';
+import { isBare } from '../numbers/quantity-of-measure.ts';
 import { type Frame, isMeasure, measureOf } from '../reading/frame.ts';
 import type { DoubtReason, Statement, TakingBack } from '../statement.ts';
-import { correctedValue, isGivenUp, slipsAway } from './corrected-value.ts';
+import { correctedValue, isCorrectedBy, slipsAway } from './corrected-value.ts';
 import { fillValue } from './fill-value.ts';
 import { answering, questionsOf } from './read-answer.ts';
 import { isOfUnit } from './something-else.ts';
@@ -40,16 +42,39 @@ function valueTold(frame: Frame, question: OpenQuestion, back: Correcting): Stat
   const at = frame.terms.findIndex(isMeasure);
   if (!first || at < 0 || back.from !== null || !isOfSystem(back, drafts)) return null;
   const measure = measureOf(frame, at);
+  const ofLevel = first.quantity === 'level' ? levelTold(frame, question, measure, back) : null;
+  if (ofLevel) return ofLevel;
   const reading = back.to.find(({ quantity }) => quantity === first.quantity);
-  if (!reading || !isOfUnit(first.quantity, measure, frame.context.greenhouse.units)) {
-    const isBareAmount = doubt.reason.kind === 'missing-amount' && reading !== undefined;
-    if (!isBareAmount) return null;
-  }
+  const isAmountAsked = doubt.reason.kind === 'missing-amount';
+  const isOfIt = isOfUnit(first.quantity, measure, frame.context.greenhouse.units);
+  if (!reading || !(isOfIt || isAmountAsked)) return null;
   const offered = doubt.choices.flatMap((choice) => choice.drafts);
   const isNear = offered.some((draft) => slipsAway(draft, reading.value) <= mostSlips);
-  if (doubt.reason.kind !== 'missing-amount' && !isNear) return null;
+  if (!isAmountAsked && !isNear) return null;
   const filled = fillValue(frame, doubt, drafts, measure, false, answering(frame, question));
-  return filled.kind === 'answered' || doubt.reason.kind === 'missing-amount' ? filled : null;
+  return filled.kind === 'answered' || isAmountAsked ? filled : null;
+}
+
+/** `sorry, 90` where it is asked what 95 is: of what unit is still to be told, unless that is said. */
+function levelTold(
+  frame: Frame,
+  question: OpenQuestion,
+  measure: Measure,
+  { level }: Correcting,
+): Statement | null {
+  const { doubt } = question;
+  if (level)
+    return fillValue(
+      frame,
+      doubt,
+      doubt.waiting!.drafts,
+      measure,
+      false,
+      answering(frame, question),
+    );
+  if (doubt.reason.kind !== 'which-unit' || !isBare(measure)) return null;
+  const reason = { ...doubt.reason, value: measure.written };
+  return again(frame, { ...doubt, reason, choices: [] });
 }
 
 /** The same question, with the better value. */
@@ -87,7 +112,7 @@ function meantOf(frame: Frame, drafts: readonly EntryDraft[], back: Correcting):
     const value = correctedValue(draft, back, system);
     if (value === null) return [];
     if (back.from) {
-      const isIt = isGivenUp(draft, back.from, back.bare?.from, system);
+      const isIt = isCorrectedBy(draft, back, system);
       return isIt ? [{ draft, away: 0 }] : [];
     }
     const away = slipsAway(draft, value === 'unsure' ? back.said : value.value);

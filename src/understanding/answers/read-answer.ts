@@ -5,7 +5,7 @@ import type { OpenQuestion } from '../context.ts';
 import type { Doubt } from '../doubt.ts';
 import { measureAt } from '../numbers/compose-measure.ts';
 import type { Measure } from '../numbers/measure.ts';
-import { isVolume } from '../numbers/quantity-of-measure.ts';
+import { isBare, isVolume } from '../numbers/quantity-of-measure.ts';
 import { type Frame, isMeasure } from '../reading/frame.ts';
 import { readingOf } from '../reading/look-up.ts';
 import { means } from '../reading/term.ts';
@@ -231,6 +231,14 @@ export function fill(frame: Frame, doubt: Doubt, said: Said, answered: Answered)
       !waiting.drafts.some(({ system }) => system !== null && said.systems.includes(system)))
   )
     return null;
+  // `90`, where it is asked what 95 is: of what unit is still to be told.
+  const isOfLevel = waiting.drafts.every(({ quantity }) => quantity === 'level');
+  if (reason.kind === 'which-unit' && isOfLevel && isBare(measure))
+    return again(frame, {
+      ...doubt,
+      reason: { ...reason, value: measure.written },
+      choices: [],
+    });
   return fillValue(frame, doubt, waiting.drafts, measure, said.each, answered);
 }
 

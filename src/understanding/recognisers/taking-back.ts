@@ -235,9 +235,9 @@ export function withoutGivenUp(frame: Frame): Frame | null {
 /** `sorry, jars ph 6.1`, where nothing of the jars was told that it could correct: it is told now. */
 export function withoutExcuse(
   { context, lexicon, folded, terms }: Frame,
-  { from, system }: Extract<TakingBack, { kind: 'correct' }>,
+  { from, system, onDate }: Extract<TakingBack, { kind: 'correct' }>,
 ): Frame | null {
-  if (from !== null || system === null) return null;
+  if (from !== null || system === null || onDate !== undefined) return null;
   const left = terms.filter((term) => !means(term, 'sorry', 'no-wait', 'meant', 'rather'));
   return frameOf(context, lexicon, folded, left);
 }
