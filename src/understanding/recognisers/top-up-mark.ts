@@ -1,7 +1,8 @@
-import type { Amount } from '../fact.ts';
+import type { Amount, Fact } from '../fact.ts';
 import { cmFactor, isBare, isVolume, unitIs } from '../numbers/quantity-of-measure.ts';
-import { type Clause, type Frame, measureAtTerm } from '../reading/frame.ts';
+import { type Clause, type Frame, isPadding, measureAtTerm, takeRange } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
+import { afterTopUp } from './top-up-order.ts';
 
 export interface Target {
   readonly at: number;
@@ -40,4 +41,28 @@ export function brimOrMark(frame: Frame, clause: Clause, verb: number): Target |
     }
   }
   return null;
+}
+
+/** `topped up 12 l, to the brim`: a clause of nothing but the mark that the amount told before it came to. */
+export function markAlone(frame: Frame, clause: Clause, before: Fact | undefined): Fact | null {
+  if (before?.quantity !== 'top-up' || before.amount.kind !== 'measure') return null;
+  if (clause.opens !== 'comma' && clause.opens !== 'and') return null;
+  const said = frame.terms.slice(clause.from, clause.to);
+  const isAlone = said.every(
+    (term) =>
+      (isPadding(term) && !means(term, 'both', 'all', 'each')) || means(term, 'to', 'brim', 'full'),
+  );
+  if (!isAlone || !said.some((term) => means(term, 'to', 'brim'))) return null;
+  const target = brimOrMark(frame, clause, clause.from);
+  if (target?.amount.kind !== 'brim' || frame.taken[target.at]) return null;
+  takeRange(frame, clause.from, clause.to);
+  return {
+    quantity: 'level',
+    amount: target.amount,
+    at: target.at,
+    from: clause.from,
+    to: target.at,
+    phase: 'after',
+    because: afterTopUp,
+  };
 }

@@ -12,6 +12,7 @@ import {
 import { isMark, type MeasureTerm, means } from '../reading/term.ts';
 import type { Unit } from '../reading/word-list.ts';
 import { inOneClause } from './top-up-amounts.ts';
+import { markAlone } from './top-up-mark.ts';
 import { afterTopUp } from './top-up-order.ts';
 import { verbOf } from './top-up-verb.ts';
 
@@ -47,6 +48,11 @@ export function recogniseTopUps(frame: Frame, told: readonly Fact[] = []): Fact[
       (isMoreOfTheSame(frame, clause, facts.at(-1)?.bareVolume === true) ||
         isLikeBefore(frame, clause, facts.at(-1)));
     if (own === null && !leaning) {
+      const mark = verb === null ? null : markAlone(frame, clause, facts.at(-1));
+      if (mark) {
+        facts.push(mark);
+        continue;
+      }
       // `topped up the jars and the buckets, 2 l and 8 l`: the amounts come after the list.
       if (waiting && isOnlyNames(frame, clause)) continue;
       const inTurn = waiting ? amountsInTurn(frame, c) : [];
