@@ -1,24 +1,17 @@
 import { localDateOf } from '../../greenhouse/local-time.ts';
-import type { Quantity } from '../../greenhouse/quantity.ts';
-import type { SystemId } from '../../greenhouse/system.ts';
 import { isLabel } from '../moods/clause-kinds.ts';
 import { readablesOf } from '../numbers/readables-of.ts';
 import { type Frame, isMeasure, isName, measureOf } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
 import type { Readable, TakingBack } from '../statement.ts';
 import { findTimes } from '../times/find-times.ts';
-
-/** What the message names beside the day and the value. */
-interface Named {
-  readonly system: SystemId | null;
-  readonly quantity: Quantity | null;
-}
+import type { Named } from './named.ts';
 
 /**
  * `it was 10 l last night not 12`, `yesterday's bench ph should have been 6.0`, `das von gestern abend waren nur 8 l`:
  * what was told of another day, put right.
  */
-export function correctOfDay(frame: Frame, named: Named): TakingBack | null {
+export function correctOfDay(frame: Frame, named: () => Named): TakingBack | null {
   const { terms, timed, context, places } = frame;
   const count = places.where(isMeasure).length;
   // Two values, and what the day may be told with.
@@ -31,12 +24,13 @@ export function correctOfDay(frame: Frame, named: Named): TakingBack | null {
   timed.fill(false);
   if (!pair) return null;
   const [to, from] = pair;
+  const { system, quantity } = named();
   // `10 l, not 12`: of both numbers one unit is said.
   const unit = numbers.map((i) => measureOf(frame, i).unit).find((said) => said !== null) ?? null;
   const readables = (i: number): readonly Readable[] => {
     const measure = measureOf(frame, i);
     const whole = { ...measure, unit: measure.unit ?? unit };
-    return readablesOf(whole, context.greenhouse.units, named.quantity);
+    return readablesOf(whole, context.greenhouse.units, quantity);
   };
   if (readables(to).length === 0) return null;
   return {
@@ -44,7 +38,7 @@ export function correctOfDay(frame: Frame, named: Named): TakingBack | null {
     said: measureOf(frame, to).values[0]!,
     to: readables(to),
     from: from === null ? null : readables(from),
-    system: named.system,
+    system,
     onDate,
   };
 }

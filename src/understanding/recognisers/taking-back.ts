@@ -7,6 +7,7 @@ import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import type { Readable, TakingBack, TakingBackStatement } from '../statement.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import { correctOfDay } from './correct-of-day.ts';
+import type { Named } from './named.ts';
 import { productAt } from './products.ts';
 import { retime } from './retime.ts';
 import { strikeValue } from './strike-value.ts';
@@ -14,18 +15,19 @@ import { wasOf } from './was-of.ts';
 
 /** `undo`, `sorry, 5.6 not 5.4`, `I meant the gutters`, `didn't top up the jars after all`. */
 export function recogniseTakingBack(frame: Frame): TakingBackStatement | null {
+  const named = (): Named => ({ system: onlyName(frame), quantity: namedQuantity(frame) });
   const back =
     putBack(frame) ??
     calledOff(frame) ??
     strikeOne(frame) ??
-    strikeValue(frame, onlyName(frame), namedQuantity(frame)) ??
+    strikeValue(frame, named) ??
     undo(frame) ??
     retime(frame) ??
     deny(frame) ??
     correct(frame) ??
-    correctOfDay(frame, { system: onlyName(frame), quantity: namedQuantity(frame) }) ??
+    correctOfDay(frame, named) ??
     move(frame) ??
-    wasOf(frame, labelled(frame));
+    wasOf(frame, () => labelled(frame));
   if (!back) return null;
   return {
     kind: 'taking-back',
