@@ -1,7 +1,7 @@
 import type { Answered, InboxItem } from './hear-all.ts';
 import type { Incoming } from './incoming.ts';
-import type { Outgoing } from './outgoing.ts';
-import type { RawIncoming, Received } from './ports/store.ts';
+import type { Outgoing, OutgoingNo } from './outgoing.ts';
+import type { ChannelName, RawIncoming, Received } from './ports/store.ts';
 
 /** Something on its way into the inbox, and what it means. */
 export interface Arrival {
@@ -12,8 +12,8 @@ export interface Arrival {
 export interface TakenIn extends Answered {
   /** Those that were new. */
   readonly items: readonly InboxItem[];
-  /** Of what is to be sent, the one that is taken up already, for the caller to send and settle. */
-  readonly leased: Outgoing | null;
+  /** Of what is to be sent, what is taken up already, for the caller to send and settle in this order. */
+  readonly leased: readonly Outgoing[];
 }
 
 /** The arrivals that had not been received before, as they stand in the inbox. */
@@ -25,4 +25,14 @@ export function newItems(
     const { no, platformId, isNew } = received[position]!;
     return isNew ? [{ no, received: { channel: raw.channel, platformId, incoming } }] : [];
   });
+}
+
+/** What leaves by a channel, up to the first that changes an earlier message: that goes another way. */
+export function leasable(
+  outgoing: readonly Outgoing[],
+  by: ChannelName | null,
+): readonly OutgoingNo[] {
+  const leaving = outgoing.filter(({ channel }) => channel === by);
+  const change = leaving.findIndex(({ edits }) => edits !== undefined);
+  return (change < 0 ? leaving : leaving.slice(0, change)).map(({ no }) => no);
 }

@@ -2,7 +2,7 @@ import type { Fault } from '../greenhouse/file/fault.ts';
 import type { Greenhouse } from '../greenhouse/greenhouse.ts';
 import type { WeatherDay } from '../greenhouse/weather.ts';
 import { withEntries } from '../logbook/logbook.ts';
-import { type Arrival, newItems, type TakenIn } from './arrival.ts';
+import { type Arrival, leasable, newItems, type TakenIn } from './arrival.ts';
 import { broughtUp, type Decision, noChanges } from './decision.ts';
 import { type DueReach, DueSender } from './due-sender.ts';
 import {
@@ -98,7 +98,7 @@ export class Desk {
   /**
    * Receives things of one greenhouse into the inbox and handles those that are new, all in one
    * transaction; each is answered as by `handleAll`. Where a channel is named to lease for, which is
-   * asked just before it is written, the first answer that leaves by it may come back taken up already.
+   * asked just before it is written, the answers that leave by it may come back taken up already.
    */
   async takeIn(
     greenhouse: GreenhouseId,
@@ -116,7 +116,7 @@ export class Desk {
         return hearIn(ledger, items);
       }),
     );
-    return { ...answered, items, leased: null };
+    return { ...answered, items, leased: [] };
   }
 
   /**
@@ -144,16 +144,15 @@ export class Desk {
     const decided = await this.#decide(known, store.look(greenhouse, counters), items, nowMs);
     const { writes, heard } = decided;
     const raws = arrivals.map(({ raw }) => raw);
-    const by = leaseFor();
-    const first = writes.outgoing.find(({ channel }) => channel === by) ?? null;
-    const no = first?.no ?? null;
-    const received = await store.receiveDecided(greenhouse, counters, raws, writes, no);
+    const lease = leasable(writes.outgoing, leaseFor());
+    const received = await store.receiveDecided(greenhouse, counters, raws, writes, lease);
     if (!received) return null;
     this.#keep(greenhouse, decided);
-    const { nos, isLeased } = received;
+    const { nos } = received;
+    const leased = new Set(received.leased);
     return {
       outgoing: writes.outgoing,
-      leased: isLeased ? first : null,
+      leased: writes.outgoing.filter(({ no }) => leased.has(no)),
       items: items.map((item, place) => ({ ...item, no: nos[place]! })),
       said: new Map([...heard.said].map(([place, said]) => [nos[place]!, said])),
     };

@@ -12,7 +12,7 @@ import {
   lookingLedger,
   readRow,
 } from './ledger.ts';
-import { endLeases, keepPartsSent, leaseOne, leasePending, settle } from './outbox.ts';
+import { endLeases, giveBack, keepPartsSent, leaseOne, leasePending, settle } from './outbox.ts';
 import { photoStore } from './photos.ts';
 import type { Database } from './schema/database.ts';
 import { greenhouses } from './schema/greenhouse-tables.ts';
@@ -27,6 +27,11 @@ export interface StoreParts {
   /** What the outbox is sent through, where not by the same. */
   readonly sending?: Database;
   readonly leaseMs: number;
+  /**
+   * Resolves when what was asked of `sending` last will be done even if this process dies; left out:
+   * that is so only when it is done.
+   */
+  readonly handedOn?: () => Promise<void>;
   /** Called after each transaction that wrote. */
   readonly afterWriting?: () => Promise<void>;
   readonly close: () => Promise<void>;
@@ -37,7 +42,7 @@ export interface StoreParts {
  * embedded database has one session, and would wait for itself.
  */
 export function drizzleStore(parts: StoreParts): Store {
-  const { database, sending = database, leaseMs, afterWriting, close } = parts;
+  const { database, sending = database, leaseMs, handedOn, afterWriting, close } = parts;
   return {
     household: householdStore(database),
     photos: photoStore(database),
@@ -90,8 +95,8 @@ export function drizzleStore(parts: StoreParts): Store {
       return result;
     },
     look: (id, counters) => lookingLedger(database, id, counters),
-    receiveDecided: async (id, counters, raws, writes, no) => {
-      const lease = no === null ? null : { no, untilMs: writes.clockMs + leaseMs };
+    receiveDecided: async (id, counters, raws, writes, nos) => {
+      const lease = { nos, untilMs: writes.clockMs + leaseMs };
       const received = await writeAtOnce(database, id, counters, raws, writes, lease);
       if (received) await afterWriting?.();
       return received;
@@ -104,6 +109,11 @@ export function drizzleStore(parts: StoreParts): Store {
     pending: (channel, nowMs, most) => leasePending(sending, channel, nowMs, most, leaseMs),
     lease: (greenhouse, no, nowMs) => leaseOne(sending, greenhouse, no, nowMs, leaseMs),
     settle: (greenhouse, no, outcome) => settle(sending, greenhouse, no, outcome),
+    beginToSettle: (greenhouse, no, outcome) => {
+      const done = settle(sending, greenhouse, no, outcome);
+      return { handedOn: handedOn ? Promise.race([done, handedOn()]) : done, done };
+    },
+    giveBack: (greenhouse, nos) => giveBack(sending, greenhouse, nos),
     keepPartsSent: (greenhouse, no, partsSent) => keepPartsSent(sending, greenhouse, no, partsSent),
     endLeases: (channel) => endLeases(sending, channel),
     history: (greenhouse, channel, chat, most) =>

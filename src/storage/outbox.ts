@@ -1,4 +1,4 @@
-import { and, eq, getTableColumns, gt, isNull, lte, type SQL, sql } from 'drizzle-orm';
+import { and, eq, getTableColumns, gt, inArray, isNull, lte, type SQL, sql } from 'drizzle-orm';
 import type { OutgoingNo } from '../assistant/outgoing.ts';
 import type {
   ChannelName,
@@ -14,6 +14,8 @@ import { outbox } from './schema/traffic-tables.ts';
 /**
  * The states of an outgoing message: `waiting`, and leased to a process while that sends it; then
  * `sent` or `given-up`. A retry makes it wait until a later time, and all of its chat behind it.
+ * What is leased singly counts as tried from then on. What is leased together, as it is written, is
+ * sent in its order, each when the one before is settled, so that one of them is under way at a time.
  */
 
 /**
@@ -91,14 +93,16 @@ function prepareAnyWaiting(database: Database) {
     .prepare('any_waiting');
 }
 
+const isLeaseOver = sql`(${outbox.leasedUntilMs} > 0)`;
+
 function prepareLease(database: Database) {
   return database
     .update(outbox)
     .set({
       leasedUntilMs: sql`${sql.placeholder('untilMs')}`,
-      attempts: sql`${outbox.attempts} + 1`,
+      attempts: sql`greatest(${outbox.attempts}, ${isLeaseOver}::integer) + 1`,
       // A lease still on it ended with its process, before the platform's answer.
-      unanswered: sql`${outbox.unanswered} + (${outbox.leasedUntilMs} > 0)::integer`,
+      unanswered: sql`${outbox.unanswered} + ${isLeaseOver}::integer`,
     })
     .where(sql`(${outbox.greenhouse}, ${outbox.no}) in (${dueNow})`)
     .returning({ ...getTableColumns(outbox), editsPlatformId: platformIdOfEdited })
@@ -117,6 +121,7 @@ function prepareLeaseOne(database: Database) {
         eq(outbox.attempts, sql`0`),
         isNull(outbox.edits),
         lte(outbox.notBeforeMs, sql.placeholder('nowMs')),
+        lte(outbox.leasedUntilMs, sql.placeholder('nowMs')),
         sql`not exists (${waitingInChatOf(sql`"outbox"`)} and "waiting"."no" < "outbox"."no")`,
       ),
     )
@@ -231,6 +236,17 @@ export async function keepPartsSent(
     .where(and(eq(outbox.greenhouse, greenhouse), eq(outbox.no, no), eq(outbox.status, 'waiting')));
 }
 
+/**
+ * Whether a leased message may have gone out: surely not one that was leased together with others and
+ * still had one before it. The names are written out, since drizzle leaves the table's off.
+ */
+const mayBeOut = sql`("outbox"."attempts" > 0 or not exists (
+  select from "outbox" "before"
+  where "before"."status" = 'waiting' and "before"."channel" = "outbox"."channel"
+    and "before"."greenhouse" = "outbox"."greenhouse" and "before"."no" < "outbox"."no"
+    and "before"."leased_until_ms" = "outbox"."leased_until_ms"
+))`;
+
 function settledColumns(outcome: Exclude<Settled, { readonly kind: 'sent' }>) {
   switch (outcome.kind) {
     case 'retry': {
@@ -247,14 +263,36 @@ function settledColumns(outcome: Exclude<Settled, { readonly kind: 'sent' }>) {
   }
 }
 
+/** What was leased and not tried waits on, as if nobody had taken it up. */
+export async function giveBack(
+  database: Database,
+  greenhouse: GreenhouseId,
+  nos: readonly OutgoingNo[],
+): Promise<void> {
+  await database
+    .update(outbox)
+    .set({ leasedUntilMs: 0 })
+    .where(
+      and(
+        eq(outbox.greenhouse, greenhouse),
+        inArray(outbox.no, [...nos]),
+        eq(outbox.status, 'waiting'),
+      ),
+    );
+}
+
 /**
  * Takes back what a process that is surely gone held in its hands: of one channel, or of all.
- * Whether the platform has it, nobody knows.
+ * Whether the platform has it, nobody knows; of what was leased together it can have the first only.
  */
 export async function endLeases(database: Database, channel?: ChannelName): Promise<void> {
   await database
     .update(outbox)
-    .set({ leasedUntilMs: 0, unanswered: sql`${outbox.unanswered} + 1` })
+    .set({
+      leasedUntilMs: 0,
+      attempts: sql`greatest(${outbox.attempts}, ${mayBeOut}::integer)`,
+      unanswered: sql`${outbox.unanswered} + ${mayBeOut}::integer`,
+    })
     .where(
       and(
         eq(outbox.status, sql`'waiting'`),

@@ -21,8 +21,8 @@ import { strikesOf } from './write-handling.ts';
 
 /**
  * Receives things, and writes what was decided on them beforehand, by one statement: one journey to
- * the database, and no lock held while anybody thinks. One message of the outbox may be leased by the
- * same statement, where none waits before it in its chat. Null, and nothing is written: the
+ * the database, and no lock held while anybody thinks. Messages of the outbox may be leased by the same
+ * statement, where none waited in their chat before. Null, and nothing is written: the
  * greenhouse stands elsewhere by now, or one of the things was here before.
  */
 export async function writeAtOnce(
@@ -31,7 +31,7 @@ export async function writeAtOnce(
   before: Counters,
   raws: readonly RawIncoming[],
   writes: Writes,
-  lease: { readonly no: OutgoingNo; readonly untilMs: number } | null,
+  lease: { readonly nos: readonly OutgoingNo[]; readonly untilMs: number },
 ): Promise<ReceivedDecided | null> {
   if (!fitsAtOnce(raws, writes)) return null;
   const after = countersAfter(before, writes);
@@ -49,15 +49,15 @@ export async function writeAtOnce(
     outgoing: outgoingRows.encode(
       writes.outgoing.map((outgoing) => ({ inPassing: false, ...outgoingRow(id, outgoing) })),
     ),
-    leaseNo: lease?.no ?? null,
-    leaseUntilMs: lease?.untilMs ?? 0,
+    leaseNos: JSON.stringify(lease.nos),
+    leaseUntilMs: lease.untilMs,
   });
   const [row] = rows;
   if (!row) return null;
   const nos = new Map(rows.map(({ no, platformId }) => [platformId, no]));
   return {
     nos: raws.map(({ platformId }) => nos.get(storable(platformId ?? ''))!),
-    isLeased: row.isLeased,
+    leased: row.leased,
   };
 }
 
@@ -142,18 +142,22 @@ function prepare(database: Database) {
   const said = named(
     'said',
     sql`
-      insert into ${outbox} (${outgoingRows.names}, "attempts", "leased_until_ms")
-      select ${outgoingRows.values}, "taken"::integer,
+      insert into ${outbox} (${outgoingRows.names}, "leased_until_ms")
+      select ${outgoingRows.values},
         case when "taken" then ${given('leaseUntilMs')}::bigint else 0 end
       from "current", ${outgoingRows.from(given('outgoing'))}
       cross join lateral (
-        select "given"."no" is not distinct from ${given('leaseNo')}::bigint
+        select "given"."no" in (
+            select "value"::bigint from json_array_elements_text(${given('leaseNos')}::json)
+          )
           and "given"."edits" is null
           and not exists (${waitingInChatOf(sql`"given"`)}) as "taken"
       ) "first"
-      returning "leased_until_ms"`,
+      returning "no", "leased_until_ms"`,
   );
-  const isLeased = sql<boolean>`exists (select from "said" where "leased_until_ms" > 0)`;
+  const leased = sql`array(
+    select "no"::text from "said" where "leased_until_ms" > 0 order by "no"
+  )`.mapWith(outgoingNos);
   return database
     .with(
       named(
@@ -177,9 +181,13 @@ function prepare(database: Database) {
       ),
       said,
     )
-    .select({ no: inserted.no, platformId: inserted.platformId, isLeased })
+    .select({ no: inserted.no, platformId: inserted.platformId, leased })
     .from(inserted)
     .prepare('write_at_once');
+}
+
+function outgoingNos(texts: readonly string[]): readonly OutgoingNo[] {
+  return texts.map((text) => Number(text) as OutgoingNo);
 }
 
 function insertOf(

@@ -1,3 +1,4 @@
+import type { SpokenUnits } from '../greenhouse/greenhouse.ts';
 import type { Context } from './context.ts';
 import { withArrows } from './reading/arrows.ts';
 import { withoutCompounds } from './reading/compounds.ts';
@@ -16,6 +17,7 @@ import { shareContainers } from './reading/shared-container.ts';
 import { shareVolume } from './reading/shared-volume.ts';
 import { joinSplitDecimals } from './reading/split-decimals.ts';
 import { withoutStruck } from './reading/struck-value.ts';
+import type { Term } from './reading/term.ts';
 import { termsOf } from './reading/terms-of.ts';
 import type { Token } from './reading/token.ts';
 import { tokenise } from './reading/tokenise.ts';
@@ -36,13 +38,25 @@ export function piecesOf(folded: Folded, text: string, { greenhouse, member }: C
 }
 
 /** The pieces laid out for the recognisers. */
-export function layOut({ folded, tokens, lexicon }: Pieces, context: Context): Frame {
+export function layOut(pieces: Pieces, context: Context): Frame {
+  return frameOf(context, pieces.lexicon, pieces.folded, termsIn(pieces, context.greenhouse.units));
+}
+
+// A message is laid out once to see whether it tells of a danger, and once for what it reports.
+const lastTerms = new WeakMap<Lexicon, Pick<Pieces, 'tokens'> & { terms: readonly Term[] }>();
+
+function termsIn(pieces: Pieces, units: SpokenUnits): readonly Term[] {
+  const last = lastTerms.get(pieces.lexicon);
+  if (last?.tokens === pieces.tokens) return last.terms;
+  const terms = allTermsIn(pieces, units);
+  lastTerms.set(pieces.lexicon, { tokens: pieces.tokens, terms });
+  return terms;
+}
+
+function allTermsIn({ tokens, lexicon }: Pieces, units: SpokenUnits): readonly Term[] {
   const read = joinSplitDecimals(withoutCompounds(tokens, lexicon), lexicon);
-  const written = withoutBrackets(
-    saidOnce(termsOf(readingOf(read, lexicon)), context.greenhouse.units),
-  );
+  const written = withoutBrackets(saidOnce(termsOf(readingOf(read, lexicon)), units));
   const vessels = shareContainers(sizeVessels(countVessels(written, lexicon), lexicon), lexicon);
   const counted = shadeMeasures(withArrows(cutAtSo(countOneInPart(shareVolume(vessels)))));
-  const terms = cutAtSame(putNamesRight(putRight(withoutStruck(counted))));
-  return frameOf(context, lexicon, folded, terms);
+  return cutAtSame(putNamesRight(putRight(withoutStruck(counted))));
 }

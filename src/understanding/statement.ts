@@ -302,6 +302,8 @@ export type TakingBack =
       readonly system: SystemId;
       /** `ec was the gutters`: only what was told of this. */
       readonly quantity?: Quantity;
+      /** `the jars, not the gutters`: only what was told of these. */
+      readonly notOf?: SystemId;
       /** `was the gutters`: only what was told just now, of this system. */
       readonly from?: SystemId;
     }

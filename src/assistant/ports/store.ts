@@ -44,8 +44,8 @@ export interface Received {
 /** What was received and written in one breath. */
 export interface ReceivedDecided {
   readonly nos: readonly InboxNo[];
-  /** The message asked for is in this process's hands, to be sent and settled. */
-  readonly isLeased: boolean;
+  /** Of the messages asked for, those in this process's hands, to be sent and settled in their order. */
+  readonly leased: readonly OutgoingNo[];
 }
 
 export interface StoredIncoming extends RawIncoming {
@@ -201,7 +201,7 @@ export interface Store {
   /**
    * Receives and writes what was decided on it without a lock, while the greenhouse stands as by
    * these counters and none of it was received before. Of what is to be sent it takes up `lease` in
-   * the same breath, as the other `lease` would. Null, and nothing is received or written: it has to
+   * the same breath, each where the other `lease` would; how they are sent, `endLeases` says. Null, and nothing is received or written: it has to
    * be decided anew, by `receiveAndTransact`.
    */
   receiveDecided(
@@ -209,7 +209,7 @@ export interface Store {
     counters: Counters,
     raws: readonly RawIncoming[],
     writes: Writes,
-    lease: OutgoingNo | null,
+    lease: readonly OutgoingNo[],
   ): Promise<ReceivedDecided | null>;
   /** Reads without writing, all of one moment. */
   read<T>(greenhouse: GreenhouseId, work: (ledger: Ledger) => Promise<T>): Promise<T>;
@@ -224,9 +224,16 @@ export interface Store {
    */
   lease(greenhouse: GreenhouseId, no: OutgoingNo, nowMs: number): Promise<boolean>;
   settle(greenhouse: GreenhouseId, no: OutgoingNo, outcome: Settled): Promise<void>;
+  /** The same for who has something else to do meanwhile. */
+  beginToSettle(greenhouse: GreenhouseId, no: OutgoingNo, outcome: Settled): Settling;
+  /** Leased and not tried: it waits on as if nobody had taken it up. */
+  giveBack(greenhouse: GreenhouseId, nos: readonly OutgoingNo[]): Promise<void>;
   /** So many parts of a long message have arrived; what is still to come goes on from there. */
   keepPartsSent(greenhouse: GreenhouseId, no: OutgoingNo, partsSent: number): Promise<void>;
-  /** What is in nobody's hands any more, since the process that sent it is surely gone. */
+  /**
+   * What is in nobody's hands any more, since the process that sent it is surely gone. Of what was
+   * leased together the first alone may have gone out: each is settled before the next is sent.
+   */
   endLeases(channel: ChannelName): Promise<void>;
   /** The latest of a chat both ways, oldest first; what is not sent yet is there as well. */
   history(
@@ -241,6 +248,15 @@ export interface Store {
 export type HistoryItem =
   | { readonly kind: 'incoming'; readonly incoming: StoredIncoming }
   | { readonly kind: 'outgoing'; readonly outgoing: Outgoing };
+
+/**
+ * A settling under way. `handedOn`: the database will do it, even if this process dies now; `done`: it
+ * has done it. Where it cannot, `done` rejects.
+ */
+export interface Settling {
+  readonly handedOn: Promise<void>;
+  readonly done: Promise<void>;
+}
 
 /** What came of a sending. */
 export type Settled =

@@ -224,13 +224,14 @@ function entryGivenUp(
 type Moving = Extract<TakingBack, { kind: 'move' }>;
 
 function move(handling: Handling, entries: readonly Entry[], back: Moving): void {
-  const { system: to, quantity, from } = back;
+  const { system: to, quantity, notOf, from } = back;
   const moving = entries.filter(
     (entry) =>
       !isStruck(handling, entry) &&
       entry.system !== null &&
       entry.system !== to &&
       (quantity === undefined || entry.quantity === quantity) &&
+      (notOf === undefined || entry.system === notOf) &&
       (from === undefined ||
         (entry.system === from && handling.nowMs - entry.recordedAtMs <= justToldMs)),
   );

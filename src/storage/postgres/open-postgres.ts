@@ -7,6 +7,7 @@ import { knownMigrations, migrationsPlace, migrationsToCome } from '../migration
 import type { Progress } from '../progress.ts';
 import { DatabaseRefused } from '../refusal.ts';
 import { jsonTypeOid } from '../schema/column-types.ts';
+import { handedOn } from './handed-on.ts';
 import { prepareStatements } from './prepare-statements.ts';
 
 export interface PostgresOptions {
@@ -45,6 +46,7 @@ export async function openPostgres(options: PostgresOptions): Promise<Store> {
     database: drizzle(prepareStatements(client)),
     sending: drizzle(prepareStatements(sendingClient)),
     leaseMs: options.leaseMs ?? defaultLeaseMs,
+    handedOn,
     close: async () => {
       await Promise.all([client.end({ timeout: 5 }), sendingClient.end({ timeout: 5 })]);
     },

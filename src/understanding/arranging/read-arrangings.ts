@@ -33,6 +33,8 @@ export function readArrangings(text: string, context: Context, asked: ArrangingA
   const folded = fold(text);
   const lexicon = lexiconOf(folded, context);
   const pieces = piecesOf(folded.text, lexicon);
+  // Most reports have no word of it.
+  if (!asked.awayWhen && !asked.whoCovers && pieces.every(isAboutNothing)) return nothing;
   const clauses = clausesOf(pieces);
   const arrangings: Arranging[] = [];
   const left: Clause[] = [];
@@ -60,6 +62,10 @@ export function readArrangings(text: string, context: Context, asked: ArrangingA
   }
   if (arrangings.length === 0) return nothing;
   return { arrangings, rest: restOf(left, folded) };
+}
+
+function isAboutNothing({ concepts, member }: Piece): boolean {
+  return concepts.size === 0 && member === null;
 }
 
 /** What a clause settles, for each of the days that it names: `I can do Sat and Sun`. */

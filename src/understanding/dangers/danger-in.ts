@@ -88,8 +88,22 @@ export function takeDangerAmounts(frame: Frame, moods: readonly (Mood | null)[])
   }
 }
 
+/** One of these is said where anything dangerous is. */
+const ofDanger: readonly Concept[] = [
+  'shock',
+  'burning',
+  'burnt-by-it',
+  'spilling',
+  'on-body',
+  'on-floor',
+  'leak',
+  'wet',
+  'beneath',
+];
+
 /** The worst first. */
 function namedIn(frame: Frame, clause: Clause): DangerFound | null {
+  if (!frame.places.hasAny(ofDanger)) return null;
   const first = (...concepts: readonly Concept[]): number =>
     inClause(frame, clause, (term) => means(term, ...concepts))[0] ?? -1;
   const ofPlants = inClause(frame, clause, (term) => isCrop(term) || means(term, 'plant-part'));

@@ -143,12 +143,12 @@ function intentionAt(frame: Frame, clause: Clause): number | null {
   if (clauseHas(frame, clause, 'to-say')) return null;
   for (let i = clause.from; i < clause.to; i++) {
     const term = frame.terms[i];
+    if (!means(term, 'intention', 'tomorrow') || means(term, 'brim')) continue;
     if (isMorningGreeting(frame, clause, i) || isMorningOfDay(frame, i)) continue;
     // `Tisch braucht 9 min zum Fluten` tells how long it takes.
     if (means(term, 'took') && clauseHas(frame, clause, 'flood')) continue;
     if (means(term, 'after') && tellsFigure(frame, clause)) continue;
-    if (tellsOfOwnDeed(frame, i)) continue;
-    if (means(term, 'intention', 'tomorrow') && !isDate(frame, i) && !means(term, 'brim')) return i;
+    if (!tellsOfOwnDeed(frame, i) && !isDate(frame, i)) return i;
   }
   return null;
 }

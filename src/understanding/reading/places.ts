@@ -27,7 +27,13 @@ export class Places {
 
   /** Whether a word of this meaning stands from `from` up to but not including `to`. */
   has(concept: Concept, from: number, to: number): boolean {
-    return firstIn(this.byConcept.get(concept) ?? [], from) < to;
+    const places = this.byConcept.get(concept);
+    return places !== undefined && firstIn(places, from) < to;
+  }
+
+  /** Whether a word of one of these meanings stands anywhere. */
+  hasAny(concepts: readonly Concept[]): boolean {
+    return concepts.some((concept) => this.byConcept.has(concept));
   }
 
   /** Indices of the terms that pass. */

@@ -1,24 +1,17 @@
 import { localDateOf } from '../../greenhouse/local-time.ts';
-import type { Quantity } from '../../greenhouse/quantity.ts';
-import type { SystemId } from '../../greenhouse/system.ts';
 import { isLabel } from '../moods/clause-kinds.ts';
 import { type Frame, isMeasure, isName } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
 import type { TakingBack } from '../statement.ts';
 import { findTimes } from '../times/find-times.ts';
+import type { Named } from './named.ts';
 import { numbersCorrected } from './numbers-corrected.ts';
-
-/** What the message names beside the day and the value. */
-interface Named {
-  readonly system: SystemId | null;
-  readonly quantity: Quantity | null;
-}
 
 /**
  * `it was 10 l last night not 12`, `yesterday's bench ph should have been 6.0`, `das von gestern abend waren nur 8 l`:
  * what was told of another day, put right.
  */
-export function correctOfDay(frame: Frame, named: Named): TakingBack | null {
+export function correctOfDay(frame: Frame, named: () => Named): TakingBack | null {
   const { terms, timed, places } = frame;
   const count = places.where(isMeasure).length;
   // Two values, and what the day may be told with.
@@ -30,8 +23,9 @@ export function correctOfDay(frame: Frame, named: Named): TakingBack | null {
   const pair = isPlain ? valuesOf(frame, numbers) : null;
   timed.fill(false);
   if (!pair) return null;
-  const corrected = numbersCorrected(frame, pair, named.quantity);
-  return corrected && { kind: 'correct', ...corrected, system: named.system, onDate };
+  const { system, quantity } = named();
+  const corrected = numbersCorrected(frame, pair, quantity);
+  return corrected && { kind: 'correct', ...corrected, system, onDate };
 }
 
 function saysHowItWas(term: Term): boolean {

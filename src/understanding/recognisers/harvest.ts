@@ -54,19 +54,15 @@ function inEveryClause(frame: Frame): Fact[] {
     const goesOn = isNameAndMass(frame, clause) || isMoreCrop(frame, clause);
     const verb = own ?? (spoken !== null && goesOn ? spoken : undefined);
     spoken = own ?? (verb === undefined && clause.from < clause.to ? null : spoken);
+    const crops = inClause(frame, clause, isCrop);
+    if (verb === undefined && !isBroughtIn(frame, clause, crops.length)) return [];
+    if (clauseHas(frame, clause, 'money', 'vessel') && verb === undefined) return [];
     const masses = measuresIn(frame, clause).filter(
       (i) => gramsFactor(measureOf(frame, i)) !== null,
-    );
-    const crops = inClause(
-      frame,
-      clause,
-      (term) => term.kind === 'word' && term.word.crop !== null,
     );
     const system = crops.length === 1 ? systemOfCrop(frame, frame.terms[crops[0]!]) : null;
     const byDevice = system === null ? {} : { byDevice: system };
     const each = clauseHas(frame, clause, 'each') ? { each: true } : {};
-    if (verb === undefined && !isBroughtIn(frame, clause, crops.length)) return [];
-    if (clauseHas(frame, clause, 'money', 'vessel') && verb === undefined) return [];
     if (masses.length > 0) {
       take(frame, ...masses);
       return masses.map(

@@ -3,6 +3,7 @@ import type { Context } from '../context.ts';
 import type { Folded } from '../reading/fold.ts';
 import type { Lexicon } from '../reading/lexicon.ts';
 import { readingOf } from '../reading/look-up.ts';
+import { onceFor } from '../reading/once-for.ts';
 import { means, type Term } from '../reading/term.ts';
 import { termsOf } from '../reading/terms-of.ts';
 import { tokenise } from '../reading/tokenise.ts';
@@ -19,11 +20,8 @@ const colon = /^\s*(?::|-|–|—|=)\s*/;
 /** `note: …` at the start of the message, of a line or of a sentence. */
 export function findNote(folded: Folded, lexicon: Lexicon): NotePlace | null {
   const { text } = folded;
-  const words = [lexicon.own, ...lexicon.others]
-    .flatMap(({ vocabulary }) => vocabulary.words.note)
-    .sort((a, b) => b.length - a.length);
   for (const start of starts(text)) {
-    for (const word of words) {
+    for (const word of noteWords(lexicon)) {
       if (!text.startsWith(word, start)) continue;
       const after = start + word.length;
       const mark = colon.exec(text.slice(after, after + 12));
@@ -35,6 +33,13 @@ export function findNote(folded: Folded, lexicon: Lexicon): NotePlace | null {
   }
   return null;
 }
+
+/** The longest first. */
+const noteWords = onceFor((lexicon: Lexicon): readonly string[] =>
+  [lexicon.own, ...lexicon.others]
+    .flatMap(({ vocabulary }) => vocabulary.words.note)
+    .sort((a, b) => b.length - a.length),
+);
 
 const startsLookedAt = 200;
 

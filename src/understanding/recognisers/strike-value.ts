@@ -1,20 +1,15 @@
-import type { Quantity } from '../../greenhouse/quantity.ts';
-import type { SystemId } from '../../greenhouse/system.ts';
 import { isLabel } from '../moods/clause-kinds.ts';
 import { readablesOf } from '../numbers/readables-of.ts';
 import { type Clause, type Frame, isMeasure, isName, measureOf } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
 import type { TakingBack } from '../statement.ts';
+import type { Named } from './named.ts';
 
 /**
  * `scrap the 71, thermometer was dry`, `the 20 c is wrong`: one value of what was told before, said again to be struck
- * out. `system` and `quantity`: what the message names beside it.
+ * out. `named`: what the message names beside it.
  */
-export function strikeValue(
-  frame: Frame,
-  system: SystemId | null,
-  quantity: Quantity | null,
-): TakingBack | null {
+export function strikeValue(frame: Frame, named: () => Named): TakingBack | null {
   const numbers = frame.places.where(isMeasure);
   const at = numbers[0];
   if (numbers.length !== 1 || at === undefined) return null;
@@ -25,6 +20,7 @@ export function strikeValue(
   // `undo that, and log ph 6.0`: what is struck out stands before, and the value is news.
   if (strike < own.from || !onlyStrikes(frame, own)) return null;
   if (!frame.clauses.every((clause) => clause === own || addsNothing(frame, clause))) return null;
+  const { system, quantity } = named();
   const given = readablesOf(measureOf(frame, at), frame.context.greenhouse.units, quantity);
   return given.length === 0 ? null : { kind: 'deny', system, quantity, given };
 }

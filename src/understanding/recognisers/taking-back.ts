@@ -6,6 +6,7 @@ import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import type { TakingBack, TakingBackStatement } from '../statement.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import { correctOfDay } from './correct-of-day.ts';
+import type { Named } from './named.ts';
 import { numbersCorrected } from './numbers-corrected.ts';
 import { nutrientAt, otherProduct, productCorrected } from './product-put-right.ts';
 import { productAt } from './products.ts';
@@ -15,20 +16,21 @@ import { wasOf } from './was-of.ts';
 
 /** `undo`, `sorry, 5.6 not 5.4`, `I meant the gutters`, `didn't top up the jars after all`. */
 export function recogniseTakingBack(frame: Frame): TakingBackStatement | null {
+  const named = (): Named => ({ system: onlyName(frame), quantity: namedQuantity(frame) });
   const back =
     putBack(frame) ??
     calledOff(frame) ??
     strikeOne(frame) ??
-    strikeValue(frame, onlyName(frame), namedQuantity(frame)) ??
+    strikeValue(frame, named) ??
     undo(frame) ??
-    undoOf(frame, onlyName(frame)) ??
+    undoOf(frame) ??
     retime(frame) ??
     deny(frame) ??
     correct(frame) ??
-    correctOfDay(frame, { system: onlyName(frame), quantity: namedQuantity(frame) }) ??
+    correctOfDay(frame, named) ??
     otherProduct(frame) ??
     move(frame) ??
-    wasOf(frame, labelled(frame));
+    wasOf(frame, () => labelled(frame));
   if (!back) return null;
   return {
     kind: 'taking-back',
@@ -101,8 +103,11 @@ function undo(frame: Frame): TakingBack | null {
 }
 
 /** `undo the jars`, and nothing else. */
-function undoOf({ terms }: Frame, system: SystemId | null): TakingBack | null {
-  if (system === null || !terms.some((term) => means(term, 'undo'))) return null;
+function undoOf(frame: Frame): TakingBack | null {
+  const { terms } = frame;
+  if (!terms.some((term) => means(term, 'undo'))) return null;
+  const system = onlyName(frame);
+  if (system === null) return null;
   const isAlone = terms.every(
     (term) =>
       (term.kind === 'stop' && term.cut !== 'question') ||
@@ -386,7 +391,7 @@ function move(frame: Frame): TakingBack | null {
     kind: 'move',
     system: meant[0]!.system,
     ...(quantity === null ? {} : { quantity }),
-    ...(negated ? { from: negated.system } : {}),
+    ...(negated ? { notOf: negated.system } : {}),
   };
 }
 

@@ -6,9 +6,9 @@ import type { TakingBack } from '../statement.ts';
 
 /**
  * `ec was the gutters`, `war die Rinne`: of which system what was told just now had been, where one other was named.
- * `quantity`: the one that the message names.
+ * `named`: the quantity that the message names.
  */
-export function wasOf(frame: Frame, quantity: Quantity | null): TakingBack | null {
+export function wasOf(frame: Frame, named: () => Quantity | null): TakingBack | null {
   const { terms, context, places } = frame;
   const names = places.where(isName);
   const name = terms[names[0] ?? -1];
@@ -20,6 +20,7 @@ export function wasOf(frame: Frame, quantity: Quantity | null): TakingBack | nul
   if (places.hasWhere(isMeasure, 0, terms.length)) return null;
   const isPast = terms.slice(0, names[0]).some((term) => means(term, 'was'));
   if (!isPast || !terms.every(mayStandBeside) || !closes(frame, names[0]!)) return null;
+  const quantity = named();
   return { kind: 'move', system, from, ...(quantity === null ? {} : { quantity }) };
 }
 

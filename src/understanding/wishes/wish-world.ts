@@ -34,12 +34,13 @@ export function wishWorlds(
 ): readonly WishWorld[] {
   const folded = fold(text);
   const said = trimmed(tokenise(folded.text));
+  const today = localDateOf(atMs, greenhouse.timeZone);
   const spoken = new Set<Language>([member.language, ...languages]);
   return [...spoken].map((language) => ({
     greenhouse,
     member,
     atMs,
-    today: localDateOf(atMs, greenhouse.timeZone),
+    today,
     language,
     words: wishWords[language],
     lexicon: lexiconFor(greenhouse, language),
@@ -59,20 +60,30 @@ function isEnd({ kind, text }: Token): boolean {
   return kind === 'line' || (kind === 'mark' && /^[.!?,;]+$/.test(text));
 }
 
-// Filled when a language's first message is read.
-const courtesies = new Map<Language, readonly (readonly string[])[]>();
-
-function courtesiesOf(language: Language): readonly (readonly string[])[] {
-  let known = courtesies.get(language);
-  if (!known) courtesies.set(language, (known = wishWords[language].courtesies.map(wordsOf)));
-  return known;
+interface Courtesies {
+  readonly phrases: readonly (readonly string[])[];
+  /** The words that one begins or ends with. */
+  readonly outer: ReadonlySet<string>;
 }
 
-function withoutCourtesies(
-  tokens: readonly Token[],
-  courtesies: readonly (readonly string[])[],
-): readonly Token[] {
-  for (const words of courtesies) {
+// Filled when a language's first message is read.
+const courtesies = new Map<Language, Courtesies>();
+
+function courtesiesOf(language: Language): Courtesies {
+  const known = courtesies.get(language);
+  if (known) return known;
+  const phrases = wishWords[language].courtesies.map(wordsOf);
+  const outer = new Set(phrases.flatMap((words) => [words[0]!, words.at(-1)!]));
+  const made = { phrases, outer };
+  courtesies.set(language, made);
+  return made;
+}
+
+function withoutCourtesies(tokens: readonly Token[], courtesies: Courtesies): readonly Token[] {
+  const { phrases, outer } = courtesies;
+  const [first, last] = [tokens[0], tokens.at(-1)];
+  if (!first || !last || !(outer.has(first.text) || outer.has(last.text))) return tokens;
+  for (const words of phrases) {
     if (tokens.length <= words.length) continue;
     if (words.every((word, i) => tokens[i]!.text === word)) {
       const rest = tokens.slice(words.length);

@@ -34,9 +34,9 @@ export function decidedSuite(subject: Subject): void {
         conversations: [conversation],
         outgoing: [message(1, channel), message(2, channel, { inReplyTo: 'b', to: 'omar' })],
       });
-      const received = await store.receiveDecided(greenhouse, fresh, raws, decided, null);
-      const { nos, isLeased } = received!;
-      expect(isLeased).toBe(false);
+      const received = await store.receiveDecided(greenhouse, fresh, raws, decided, []);
+      const { nos, leased } = received!;
+      expect(leased).toEqual([]);
       expect(nos).toHaveLength(2);
       expect(nos[0]).toBeLessThan(nos[1]!);
       expect(await store.unhandled(channel)).toEqual([]);
@@ -69,7 +69,7 @@ export function decidedSuite(subject: Subject): void {
       await write(store, greenhouse, { entries: [entry(1)] });
       const raws = [incoming(greenhouse, channel, 'a')];
       const decided = writes({ entries: [entry(1)], outgoing: [message(1, channel)] });
-      expect(await store.receiveDecided(greenhouse, fresh, raws, decided, null)).toBeNull();
+      expect(await store.receiveDecided(greenhouse, fresh, raws, decided, [])).toBeNull();
       expect(await store.unhandled(channel)).toEqual([]);
       expect(await look(store, greenhouse, (ledger) => ledger.incoming(channel, 'a'))).toBeNull();
       expect(await store.pending(channel, startMs + 99, 9)).toEqual([]);
@@ -80,7 +80,7 @@ export function decidedSuite(subject: Subject): void {
       await store.receive(incoming(greenhouse, channel, 'a\u0000'));
       const raws = ['a\u0000', 'b'].map((id) => incoming(greenhouse, channel, id));
       const decided = writes({ entries: [entry(1)] });
-      expect(await store.receiveDecided(greenhouse, fresh, raws, decided, null)).toBeNull();
+      expect(await store.receiveDecided(greenhouse, fresh, raws, decided, [])).toBeNull();
       expect((await store.unhandled(channel)).map(({ platformId }) => platformId)).toEqual([
         'a\ufffd',
       ]);
@@ -97,7 +97,7 @@ export function decidedSuite(subject: Subject): void {
             fresh,
             [incoming(greenhouse, channel, `u${n}`)],
             writes({ entries: [entry(1)], outgoing: [message(1, channel)] }),
-            null,
+            [],
           ),
         ),
       );
@@ -113,7 +113,7 @@ export function decidedSuite(subject: Subject): void {
       const reply = { kind: 'refusal', because: { kind: 'cannot-handle' }, words: 'n\u0000' };
       const outgoing = [message(1, channel, { reply: reply as never })];
       const written = writes({ outgoing });
-      const received = await store.receiveDecided(greenhouse, fresh, raws, written, null);
+      const received = await store.receiveDecided(greenhouse, fresh, raws, written, []);
       expect(received?.nos).toHaveLength(1);
       const seen = await look(store, greenhouse, async (ledger) => [
         (await ledger.incoming(channel, 'x🌱'))?.body,
@@ -128,8 +128,8 @@ export function decidedSuite(subject: Subject): void {
       const raws = [incoming(greenhouse, channel, 'a')];
       const written = writes({ clockMs: startMs + 9, outgoing });
       const one = outgoing[0]!.no;
-      const received = await store.receiveDecided(greenhouse, fresh, raws, written, one);
-      expect(received?.isLeased).toBe(true);
+      const received = await store.receiveDecided(greenhouse, fresh, raws, written, [one]);
+      expect(received?.leased).toEqual([one]);
       expect(await pendingNos(store, channel, startMs + 99)).toEqual([2]);
       const overMs = startMs + 9 + leaseMs;
       const [again] = await store.pending(channel, overMs, 1);
@@ -140,10 +140,68 @@ export function decidedSuite(subject: Subject): void {
       const { store, greenhouse, channel } = await newPlace(subject);
       const one = message(1, channel);
       const raws = [incoming(greenhouse, channel, 'a')];
-      await store.receiveDecided(greenhouse, fresh, raws, writes({ outgoing: [one] }), one.no);
+      await store.receiveDecided(greenhouse, fresh, raws, writes({ outgoing: [one] }), [one.no]);
       await store.endLeases(channel);
       expect(await store.pending(channel, startMs + 99, 9)).toMatchObject([
         { outgoing: one, attempts: 1, unanswered: 1 },
+      ]);
+    });
+
+    it('leases several together, those of one chat as well', async () => {
+      const { store, greenhouse, channel } = await newPlace(subject);
+      await write(store, greenhouse, { outgoing: [message(1, channel, { to: 'uwe' })] });
+      const after = { ...fresh, revision: 1, lastOutgoingNo: 1 };
+      const outgoing = [
+        message(2, channel),
+        message(3, channel, { to: 'uwe' }),
+        message(4, channel),
+        message(5, channel, { to: 'olli' }),
+      ];
+      const raws = [incoming(greenhouse, channel, 'a')];
+      const nos = outgoing.map(({ no }) => no);
+      const received = await store.receiveDecided(
+        greenhouse,
+        after,
+        raws,
+        writes({ outgoing }),
+        nos,
+      );
+      expect(received?.leased).toEqual([2, 4, 5]);
+      expect(await pendingNos(store, channel, startMs + 99)).toEqual([1]);
+    });
+
+    it('doubts of what was leased together the first only that is not settled', async () => {
+      const { store, greenhouse, channel } = await newPlace(subject);
+      const outgoing = ['ines', 'olli', 'tomas'].map((to, n) => message(n + 1, channel, { to }));
+      const raws = [incoming(greenhouse, channel, 'a')];
+      const nos = outgoing.map(({ no }) => no);
+      await store.receiveDecided(greenhouse, fresh, raws, writes({ outgoing }), nos);
+      const { handedOn, done } = store.beginToSettle(greenhouse, nos[0]!, {
+        kind: 'sent',
+        platformId: 'p1',
+        atMs: startMs,
+      });
+      await handedOn;
+      await done;
+      await store.endLeases(channel);
+      expect(await store.pending(channel, startMs + 99, 9)).toMatchObject([
+        { outgoing: { no: 2 }, unanswered: 1 },
+        { outgoing: { no: 3 }, unanswered: 0 },
+      ]);
+    });
+
+    it('gives back what was leased and not tried, as if nobody had taken it up', async () => {
+      const { store, greenhouse, channel } = await newPlace(subject);
+      const outgoing = [message(1, channel), message(2, channel)];
+      const raws = [incoming(greenhouse, channel, 'a')];
+      const nos = outgoing.map(({ no }) => no);
+      await store.receiveDecided(greenhouse, fresh, raws, writes({ outgoing }), nos);
+      await store.giveBack(greenhouse, nos);
+      expect(await store.lease(greenhouse, nos[1]!, startMs + 99)).toBe(false);
+      expect(await store.lease(greenhouse, nos[0]!, startMs + 99)).toBe(true);
+      await store.endLeases(channel);
+      expect(await store.pending(channel, startMs + 99, 9)).toMatchObject([
+        { outgoing: { no: 1 }, attempts: 1, unanswered: 1 },
       ]);
     });
 
@@ -160,8 +218,8 @@ export function decidedSuite(subject: Subject): void {
       const two = message(2, channel);
       const raws = [incoming(greenhouse, channel, 'a')];
       const written = writes({ outgoing: [two] });
-      const received = await store.receiveDecided(greenhouse, after, raws, written, two.no);
-      expect(received?.isLeased).toBe(false);
+      const received = await store.receiveDecided(greenhouse, after, raws, written, [two.no]);
+      expect(received?.leased).toEqual([]);
       expect(await pendingNos(store, channel, startMs + 99)).toEqual([]);
       expect(await pendingNos(store, channel, startMs + 60_000)).toEqual([1]);
     });
@@ -179,8 +237,8 @@ export function decidedSuite(subject: Subject): void {
       const edit = message(2, channel, { edits: message(1, channel).no });
       const raws = [incoming(greenhouse, channel, 'a')];
       const written = writes({ outgoing: [edit] });
-      const received = await store.receiveDecided(greenhouse, after, raws, written, edit.no);
-      expect(received?.isLeased).toBe(false);
+      const received = await store.receiveDecided(greenhouse, after, raws, written, [edit.no]);
+      expect(received?.leased).toEqual([]);
       expect(await store.pending(channel, startMs + 99, 9)).toMatchObject([
         { editsPlatformId: 'p1' },
       ]);
@@ -194,10 +252,10 @@ export function decidedSuite(subject: Subject): void {
         writes({ household: [{ kind: 'account-unbound', channel, handle: 'ines' }] }),
       ];
       for (const decided of seldom) {
-        expect(await store.receiveDecided(greenhouse, fresh, raws, decided, null)).toBeNull();
+        expect(await store.receiveDecided(greenhouse, fresh, raws, decided, [])).toBeNull();
       }
       const nameless = [incoming(greenhouse, channel, null)];
-      expect(await store.receiveDecided(greenhouse, fresh, nameless, writes({}), null)).toBeNull();
+      expect(await store.receiveDecided(greenhouse, fresh, nameless, writes({}), [])).toBeNull();
       expect(await look(store, greenhouse, ({ counters }) => counters)).toEqual(fresh);
     });
 

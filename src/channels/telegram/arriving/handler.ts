@@ -78,13 +78,13 @@ export class Handler {
     if (this.#isBusy || this.#queue.length > 0 || this.#isStopping) return false;
     const { desk, nowMs, report } = this.#options;
     const sender = { isStandingBy: false };
-    let leased: PendingOutgoing | null = null;
+    let leased: readonly PendingOutgoing[] = [];
     try {
       const taken = await desk.takeIn(greenhouse, arrivals, nowMs(), () => {
         sender.isStandingBy = this.#sender.standBy();
         return sender.isStandingBy ? channel : null;
       });
-      if (taken.leased) leased = untried(greenhouse, taken.leased);
+      leased = taken.leased.map((outgoing) => untried(greenhouse, outgoing));
       const items = taken.items.map((item) => ({ ...item, greenhouse }));
       await this.#handled(greenhouse, items, taken);
       return true;

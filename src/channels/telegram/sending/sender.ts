@@ -1,5 +1,10 @@
 import type { Outgoing } from '../../../assistant/outgoing.ts';
-import type { GreenhouseId, PendingOutgoing, Settled } from '../../../assistant/ports/store.ts';
+import type {
+  GreenhouseId,
+  PendingOutgoing,
+  Settled,
+  Settling,
+} from '../../../assistant/ports/store.ts';
 import { describeError } from '../describe-error.ts';
 import type { TelegramOptions } from '../telegram-options.ts';
 import type { Delivery } from './delivery.ts';
@@ -14,6 +19,8 @@ const faultRetryMs = 2000;
 /**
  * The states: asleep → taking a message from the outbox → sending it → settled, and so on. With nothing
  * left to send it can be made to stand by: it takes up nothing until it is given what was leased for it.
+ * What was leased together goes out in its order, each handed on as settled before the next is sent;
+ * where one is not sent, or takes long, the rest is given back, since its chat may have to wait.
  */
 export class Sender {
   readonly #options: TelegramOptions;
@@ -26,7 +33,9 @@ export class Sender {
   /** Nothing is being sent or taken up; the last may still be on its way to be settled. */
   #isFree = false;
   #isStandingBy = false;
-  #leased: PendingOutgoing | null = null;
+  #leased: PendingOutgoing[] = [];
+  /** Of the message before; that of the one before that is done. */
+  #settling: Promise<void> = Promise.resolve();
   #atRest: (() => void)[] = [];
 
   constructor(options: TelegramOptions, delivery: Delivery) {
@@ -45,17 +54,18 @@ export class Sender {
     this.#wakeUp.call();
   }
 
-  /** True: it takes up nothing until `endStandBy`, so that one message may be leased for it. */
+  /** True: it takes up nothing until `endStandBy`, so that messages may be leased for it. */
   standBy(): boolean {
-    const isFree = this.#isFree && this.#underWay.size === 0 && !this.#isStopping;
+    const hasNone = this.#isFree && this.#underWay.size === 0 && this.#leased.length === 0;
+    const isFree = hasNone && !this.#isStopping;
     if (!isFree || this.#isStandingBy) return false;
     this.#isStandingBy = true;
     return true;
   }
 
   /** Ends a standing by, with what was leased for it meanwhile and is to be sent first. */
-  endStandBy(leased: PendingOutgoing | null): void {
-    this.#leased = leased;
+  endStandBy(leased: readonly PendingOutgoing[]): void {
+    this.#leased = [...leased];
     this.#isStandingBy = false;
     this.#wakeUp.call();
   }
@@ -68,7 +78,7 @@ export class Sender {
 
   /** Waits until all that it knows of is sent or put off, but not for longer than that. */
   async rested(atMostMs: number): Promise<void> {
-    const isAtWork = !this.#isFree || this.#leased !== null || this.#waiting.knowsSome();
+    const isAtWork = !this.#isFree || this.#leased.length > 0 || this.#waiting.knowsSome();
     if (!isAtWork) return;
     const rest = new Promise<true>((resolve) => {
       this.#atRest.push(() => {
@@ -83,12 +93,12 @@ export class Sender {
     this.#isStopping = true;
     this.wake();
     await this.#running;
-    await Promise.allSettled(this.#underWay);
+    await Promise.allSettled([...this.#underWay, this.#settling]);
   }
 
   async #run(): Promise<void> {
     const { report } = this.#options;
-    while (!this.#isStopping || this.#leased) {
+    while (!this.#isStopping) {
       try {
         let next = await this.#take();
         while (next) next = await this.#send(next);
@@ -99,38 +109,52 @@ export class Sender {
         await this.#wakeUp.sleep(faultRetryMs);
       }
     }
+    await this.#giveBack();
   }
 
   async #take(): Promise<PendingOutgoing | null> {
     this.#isFree = false;
-    const next = this.#takeLeased() ?? (this.#isStopping ? null : await this.#waiting.take());
+    const next = this.#isStopping ? null : (this.#takeLeased() ?? (await this.#waiting.take()));
     this.#isFree = next === null;
     return next;
   }
 
   #takeLeased(): PendingOutgoing | null {
-    const leased = this.#leased;
-    this.#leased = null;
+    const leased = this.#leased.shift() ?? null;
     if (leased) this.#waiting.drop(leased);
     return leased;
   }
 
-  /** Sends one message, and gives the next, taken up in one breath with the settling of this one. */
+  /** Sends one message, and gives the next, taken up while this one is being settled. */
   async #send(message: PendingOutgoing): Promise<PendingOutgoing | null> {
     const sending = this.#deliver(message);
     const settled = await within(patienceMs, sending);
     // What became of the last is still to be written down, which nobody has to wait for.
     if (!this.#waiting.knowsSome()) this.#tellAtRest();
-    if (settled) return (await Promise.all([this.#settle(message, settled), this.#take()]))[1];
+    if (settled) await this.#handOn(message, settled);
+    else await this.#letRun(message, sending);
+    if (settled?.kind !== 'sent') await this.#giveBack();
+    return this.#take();
+  }
+
+  /** Nobody waits for a message that takes long, unless there are many of them. */
+  async #letRun(message: PendingOutgoing, sending: Promise<Settled>): Promise<void> {
     const late = sending
-      .then((outcome) => this.#settle(message, outcome))
+      .then((outcome) => this.#settle(message, outcome).done)
       .finally(() => {
         this.#underWay.delete(late);
         this.wake();
       });
     this.#underWay.add(late);
     while (this.#underWay.size >= mostAtOnce) await Promise.race(this.#underWay);
-    return this.#take();
+  }
+
+  /** Waits until a kill leaves no doubt about this message; it is written down while the next is sent. */
+  async #handOn(message: PendingOutgoing, settled: Settled): Promise<void> {
+    await this.#settling;
+    const { handedOn, done } = this.#settle(message, settled);
+    this.#settling = done;
+    await (settled.kind === 'sent' ? handedOn : done);
   }
 
   async #deliver(message: PendingOutgoing): Promise<Settled> {
@@ -145,13 +169,27 @@ export class Sender {
   }
 
   /** Where the database does not take it, the message comes again when its lease is over. */
-  async #settle({ greenhouse, outgoing }: PendingOutgoing, settled: Settled): Promise<void> {
+  #settle({ greenhouse, outgoing }: PendingOutgoing, settled: Settled): Settling {
     if (settled.kind === 'retry') this.#waiting.putOff(settled.notBeforeMs);
-    try {
-      await this.#options.store.settle(greenhouse, outgoing.no, settled);
-    } catch (error) {
+    const { handedOn, done } = this.#options.store.beginToSettle(greenhouse, outgoing.no, settled);
+    const told = done.catch((error: unknown) => {
       this.#options.report('error', `A message could not be settled: ${describeError(error)}`);
+    });
+    return { handedOn: handedOn.catch(() => told), done: told };
+  }
+
+  /** What was leased and is not sent now waits in the outbox like all else. */
+  async #giveBack(): Promise<void> {
+    const [first, ...others] = this.#leased.splice(0);
+    if (!first) return;
+    const nos = [first, ...others].map(({ outgoing }) => outgoing.no);
+    try {
+      await this.#options.store.giveBack(first.greenhouse, nos);
+    } catch (error) {
+      // It is sent when its lease is over.
+      this.#options.report('error', `Messages could not be given back: ${describeError(error)}`);
     }
+    this.#waiting.expectMore();
   }
 
   #tellAtRest(): void {
