@@ -278,7 +278,8 @@ function isMoreOfTheSame(
   withTimes = false,
 ): boolean {
   if (clause.from === clause.to) return false;
-  const mayBeTimed = withTimes || hasAnother(frame, clause);
+  const isListed = clause.opens === 'and' && namesIn(frame, clause).length > 0;
+  const mayBeTimed = withTimes || isListed || hasAnother(frame, clause);
   let amounts = 0;
   for (let i = clause.from; i < clause.to; i++) {
     const term = frame.terms[i]!;

@@ -142,7 +142,8 @@ function joined(frame: Frame, last: Mention, term: NameTerm, i: number): Mention
 
 /** Only `and`, articles and the like between two names, and not a value before one and after the other. */
 function joins(frame: Frame, last: Mention, i: number, facts: FactsInOrder): boolean {
-  if (last.unsure || frame.terms[i]?.kind !== 'name') return false;
+  const isThird = last.unsure && last.from < last.to && i === last.to + 1;
+  if ((last.unsure && !isThird) || frame.terms[i]?.kind !== 'name') return false;
   let ands = 0;
   for (let j = last.to + 1; j < i; j++) {
     const term = frame.terms[j]!;
