@@ -316,6 +316,7 @@ function isMoreOfTheSame(
         'of',
         'after',
         'both',
+        'all',
         'in-all',
       )
     ) {

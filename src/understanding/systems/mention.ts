@@ -34,8 +34,12 @@ export function mentionsOf(frame: Frame, facts: FactsInOrder): Mention[] {
     } else if (term.kind === 'name') {
       const last = mentions.at(-1);
       // `jars instead of the tub ph 5.7`: the tub got none of it.
-      if (last && isReplaced(frame, i)) return;
-      if (isLeftOut(frame, i)) takeOutOfAll(frame, mentions, term);
+      if ((last && isReplaced(frame, i)) || isDenied(frame, i)) return;
+      const isAlone = !facts.hasBetween(i, frame.clauses[frame.clauseOf[i]!]!.to);
+      if (isLeftOut(frame, i) || (isAlone && isLeftOutWith(frame, i))) {
+        takeOutOfAll(frame, mentions, term);
+        if (isAlone) return;
+      }
       if (last && joins(frame, last, i, facts))
         mentions[mentions.length - 1] = joined(frame, last, term, i);
       else mentions.push(mentionOf(frame, term, i));
@@ -52,11 +56,46 @@ function isReplaced(frame: Frame, i: number): boolean {
   return means(frame.terms[before], 'instead-of') && !means(frame.terms[before], 'not', 'link');
 }
 
+/** `topped up the bench 20 l, not the jars or the dwc`: a clause of its own says no more than that they got none of it. */
+function isDenied(frame: Frame, i: number): boolean {
+  let lead = i - 1;
+  while (i - lead <= mostBetween && means(frame.terms[lead], 'article', 'place')) lead--;
+  if (means(frame.terms[lead], 'not')) return !means(frame.terms[lead], 'link');
+  const { from, to } = frame.clauses[frame.clauseOf[i]!]!;
+  return (
+    frame.places.has('not', from, i) && !frame.places.hasWhere(tellsMoreThanDenied, from, to)
+  );
+}
+
+function tellsMoreThanDenied(term: Term): boolean {
+  return term.kind !== 'name' && !means(term, 'not', 'article', 'place', 'filler', 'or');
+}
+
 /** `all at ph 5.8 except the gutters`, `except the gutters all got 5 l`: it follows the word that leaves it out. */
 function isLeftOut({ terms }: Frame, i: number): boolean {
   let before = i - 1;
-  while (means(terms[before], 'article') && !means(terms[before], 'except')) before--;
-  return means(terms[before], 'except');
+  while (means(terms[before], 'article', 'place') && !means(terms[before], 'except')) before--;
+  if (means(terms[before], 'except')) return true;
+  // `everywhere but the gutters`: `but` cuts as well.
+  const joint = terms[before];
+  return joint?.kind === 'stop' && joint.cut === 'but' && means(terms[before - 1], 'all');
+}
+
+/** `all at ph 5.8 except the gutters and the jars`: named together with one that is left out. */
+function isLeftOutWith(frame: Frame, i: number): boolean {
+  const { terms } = frame;
+  let before = i - 1;
+  while (means(terms[before], 'article', 'place')) before--;
+  const joint = terms[before];
+  const { from, to } = frame.clauses[frame.clauseOf[i]!]!;
+  const isListed =
+    joint !== undefined &&
+    isComma(joint) &&
+    !frame.places.hasWhere(tellsMoreThanDenied, from, to);
+  const isJoined =
+    isListed || (joint?.kind === 'stop' && joint.cut === 'and') || means(joint, 'or');
+  if (!isJoined || terms[before - 1]?.kind !== 'name') return false;
+  return isLeftOut(frame, before - 1) || isLeftOutWith(frame, before - 1);
 }
 
 /** The names that the clause leaves out before it says `all`. */
@@ -78,8 +117,15 @@ function takeOutOfAll(frame: Frame, mentions: Mention[], { systems }: NameTerm):
 /** `everything except the jars`: all but those named straight after. */
 function allExcept(frame: Frame, i: number): Mention | null {
   if (!means(frame.terms[i], 'all')) return null;
-  let j = means(frame.terms[i], 'except') ? i + 1 : i + 2;
-  if (j === i + 2 && !means(frame.terms[i + 1], 'except')) return null;
+  let j = i + 1;
+  if (!means(frame.terms[i], 'except')) {
+    // `all of them but the jars`.
+    while (means(frame.terms[j], 'of', 'of-it', 'pronoun', 'article', 'counted') && j < i + mostBetween)
+      j++;
+    const lead = frame.terms[j];
+    if (!means(lead, 'except') && !(lead?.kind === 'stop' && lead.cut === 'but')) return null;
+    j++;
+  }
   const left = new Set<SystemId>();
   let to = i;
   for (; j < frame.terms.length; j++) {
@@ -87,7 +133,8 @@ function allExcept(frame: Frame, i: number): Mention | null {
     if (term.kind === 'name') {
       for (const system of term.systems) left.add(system);
       to = j;
-    } else if (!means(term, 'article') && !(term.kind === 'stop' && term.cut === 'and')) break;
+    } else if (!means(term, 'article', 'place') && !(term.kind === 'stop' && term.cut === 'and'))
+      break;
   }
   if (left.size === 0) return null;
   const all = allSystems(frame, i);
