@@ -39,7 +39,8 @@ export function whatIsSaid(frame: Frame): Said | null {
   const rest = frame.terms
     .map((term, i) => ({ term, i }))
     .filter(({ i }) => !isTime.some(([from, to]) => i >= from && i <= to));
-  const measures = rest.filter(({ term }) => isMeasure(term));
+  const which = whichOfThem(frame);
+  const measures = which === null ? rest.filter(({ term }) => isMeasure(term)) : [];
   const names = rest.flatMap(({ term }) => (term.kind === 'name' ? term.systems : []));
   const now = rest.some(({ term }) => means(term, 'just-now', 'now'));
   const unit = unitAlone(frame);
@@ -103,9 +104,11 @@ export function whatIsSaid(frame: Frame): Said | null {
   }
   const first = measures[0]?.term;
   const ordinal =
+    which ??
     rest.flatMap(({ term }) =>
       term.kind === 'word' && term.word.ordinal !== null ? [term.word.ordinal] : [],
-    )[0] ?? null;
+    )[0] ??
+    null;
   const product = rest.map(({ term }) => productOf(term)).find((each) => each !== null) ?? null;
   const some = (...concepts: Parameters<typeof means>[1][]) =>
     rest.some(({ term }) => means(term, ...concepts));
@@ -126,6 +129,17 @@ export function whatIsSaid(frame: Frame): Said | null {
     unit,
     product,
   };
+}
+
+/** `the third`: one of those on offer, though the word is a share as well. */
+function whichOfThem({ terms, lexicon }: Frame): number | null {
+  const shares = terms.filter((term) => isMeasure(term));
+  const [share] = shares;
+  const isAlone =
+    shares.length === 1 &&
+    share!.measure.share &&
+    terms.every((term) => term === share || means(term, 'article', 'filler', 'numbered'));
+  return isAlone ? (lexicon.own.phrases.get([share!.text])?.ordinal ?? null) : null;
 }
 
 function productOf(term: Term): string | null {

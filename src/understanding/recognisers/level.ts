@@ -123,7 +123,7 @@ function labelFor(frame: Frame, clause: Clause, i: number): number | null {
   const skip = (term: Parameters<typeof isPadding>[0]) =>
     (isPadding(term) && !isOpenLabel(term)) ||
     term.kind === 'name' ||
-    (means(term, 'place', 'down', 'full') && !isOpenLabel(term));
+    (means(term, 'place', 'down', 'full', 'between') && !isOpenLabel(term));
   const before = previousIn(frame, clause, i, skip);
   if (before >= 0 && isOpenLabel(frame.terms[before]!) && !frame.taken[before]) return before;
   const after = nextIn(

@@ -9,7 +9,7 @@ import {
   namesIn,
   take,
 } from '../reading/frame.ts';
-import { isMark, type MeasureTerm, means } from '../reading/term.ts';
+import { isMark, type MeasureTerm, means, type Term } from '../reading/term.ts';
 import type { Unit } from '../reading/word-list.ts';
 import { inOneClause } from './top-up-amounts.ts';
 import { afterTopUp } from './top-up-order.ts';
@@ -41,6 +41,14 @@ export function recogniseTopUps(frame: Frame, told: readonly Fact[] = []): Fact[
       continue;
     }
     if (own !== null && own === governed && measuresIn(frame, clause).length === 0) continue;
+    // `gutters took 7 l, topped up`: what was told, said in another word.
+    if (
+      own !== null &&
+      verb !== null &&
+      lastTopUp(facts, frame, c) &&
+      saysAgainOnly(frame, clause, own)
+    )
+      continue;
     const leaning =
       own === null &&
       verb !== null &&
@@ -58,7 +66,8 @@ export function recogniseTopUps(frame: Frame, told: readonly Fact[] = []): Fact[
       }
       // `added 30 ml A, 30 ml B and 10 l of water`: the verb is of all three.
       if (verb !== null && told.some((fact) => isDoseIn(fact, clause))) continue;
-      if (clause.from < clause.to) {
+      // `bench 3 cans, nothing for the gutters, half a jug for the jars`: the list goes on.
+      if (clause.from < clause.to && !isNoneForThem(frame, clause)) {
         settle();
         verb = null;
       }
@@ -246,14 +255,42 @@ function verbBehind(frame: Frame, c: number): number | null {
   if (next?.opens !== 'comma' || !isMoreOfTheSame(frame, clause, false, true)) return null;
   const verb = verbOf(frame, next);
   if (verb === null || verbOf(frame, clause) !== null) return null;
-  const isAlone = frame.terms
-    .slice(next.from, next.to)
-    .every(
-      (term, n) =>
-        next.from + n === verb ||
-        means(term, 'filler', 'self', 'today', 'now', 'thanks', 'both', 'all'),
-    );
-  return isAlone ? verb : null;
+  return isVerbAlone(frame, next, verb) ? verb : null;
+}
+
+/** The water put in that the clause before told in litres. */
+function lastTopUp(facts: readonly Fact[], frame: Frame, c: number): Fact | null {
+  const last = facts.at(-1);
+  const isTold = last?.quantity === 'top-up' && last.amount.kind === 'measure';
+  return isTold && frame.clauseOf[last.at] === c - 1 ? last : null;
+}
+
+/** A verb that says no more than that it was put in; `filled up` may say that it is full. */
+function saysAgainOnly(frame: Frame, clause: Clause, verb: number): boolean {
+  return !means(frame.terms[verb], 'fill', 'refill') && isVerbAlone(frame, clause, verb);
+}
+
+function isVerbAlone(frame: Frame, clause: Clause, verb: number): boolean {
+  return frame.terms
+    .slice(clause.from, clause.to)
+    .every((term, n) => clause.from + n === verb || isSmallBesideVerb(term));
+}
+
+function isSmallBesideVerb(term: Term): boolean {
+  return means(term, 'filler', 'self', 'today', 'now', 'thanks', 'both', 'all');
+}
+
+/** `nothing for the gutters`: which of the systems got none. */
+function isNoneForThem(frame: Frame, clause: Clause): boolean {
+  return (
+    namesIn(frame, clause).length > 0 &&
+    clauseHas(frame, clause, 'not', 'no') &&
+    !frame.places.hasWhere(tellsMoreThanNone, clause.from, clause.to)
+  );
+}
+
+function tellsMoreThanNone(term: Term): boolean {
+  return term.kind !== 'name' && !means(term, 'not', 'no', 'article', 'place', 'filler');
 }
 
 function isOnlyNames(frame: Frame, clause: Clause): boolean {

@@ -62,9 +62,7 @@ function isDenied(frame: Frame, i: number): boolean {
   while (i - lead <= mostBetween && means(frame.terms[lead], 'article', 'place')) lead--;
   if (means(frame.terms[lead], 'not')) return !means(frame.terms[lead], 'link');
   const { from, to } = frame.clauses[frame.clauseOf[i]!]!;
-  return (
-    frame.places.has('not', from, i) && !frame.places.hasWhere(tellsMoreThanDenied, from, to)
-  );
+  return frame.places.has('not', from, i) && !frame.places.hasWhere(tellsMoreThanDenied, from, to);
 }
 
 function tellsMoreThanDenied(term: Term): boolean {
@@ -89,9 +87,7 @@ function isLeftOutWith(frame: Frame, i: number): boolean {
   const joint = terms[before];
   const { from, to } = frame.clauses[frame.clauseOf[i]!]!;
   const isListed =
-    joint !== undefined &&
-    isComma(joint) &&
-    !frame.places.hasWhere(tellsMoreThanDenied, from, to);
+    joint !== undefined && isComma(joint) && !frame.places.hasWhere(tellsMoreThanDenied, from, to);
   const isJoined =
     isListed || (joint?.kind === 'stop' && joint.cut === 'and') || means(joint, 'or');
   if (!isJoined || terms[before - 1]?.kind !== 'name') return false;
@@ -120,7 +116,10 @@ function allExcept(frame: Frame, i: number): Mention | null {
   let j = i + 1;
   if (!means(frame.terms[i], 'except')) {
     // `all of them but the jars`.
-    while (means(frame.terms[j], 'of', 'of-it', 'pronoun', 'article', 'counted') && j < i + mostBetween)
+    while (
+      means(frame.terms[j], 'of', 'of-it', 'pronoun', 'article', 'counted') &&
+      j < i + mostBetween
+    )
       j++;
     const lead = frame.terms[j];
     if (!means(lead, 'except') && !(lead?.kind === 'stop' && lead.cut === 'but')) return null;
@@ -268,7 +267,9 @@ function isComma(term: Term): boolean {
 /** `all` and `everything` as the things spoken of, not `all good` or `hi all`. */
 function isAll(frame: Frame, i: number): boolean {
   const term = frame.terms[i];
-  if (!means(term, 'all')) return false;
+  // `both ph 6.0`, where there are no more than two.
+  const isBoth = means(term, 'both') && frame.context.greenhouse.systems.length === 2;
+  if (!means(term, 'all') && !isBoth) return false;
   const [before, after] = [frame.terms[i - 1], frame.terms[i + 1]];
   let next = i + 1;
   while (means(frame.terms[next], 'article', 'of')) next++;

@@ -123,8 +123,7 @@ function isOfSomethingElse(frame: Frame, clause: Clause, facts: readonly Fact[])
   if (facts.some(({ at }) => at >= clause.from && at < clause.to)) return false;
   const terms = frame.terms.slice(clause.from, clause.to);
   return !terms.some(
-    (term) =>
-      term.kind === 'name' || isDeedWithAmount(term) || isLabel(term) || means(term, 'did'),
+    (term) => term.kind === 'name' || isDeedWithAmount(term) || isLabel(term) || means(term, 'did'),
   );
 }
 
