@@ -1,7 +1,7 @@
 import type { SystemId } from '../../greenhouse/system.ts';
 import { isDeed, isLabel, isPlainDeed, tellsOfItsOwn } from '../moods/clause-kinds.ts';
-import type { Clause, Frame } from '../reading/frame.ts';
-import { means, type NameTerm, type Term } from '../reading/term.ts';
+import { type Clause, type Frame, isName } from '../reading/frame.ts';
+import { isUnknown, means, type NameTerm, type Term } from '../reading/term.ts';
 import type { FactsInOrder } from './facts-in-order.ts';
 
 /** One naming of one or more systems that stand together: `the bench and the jars`, `all`. */
@@ -34,8 +34,8 @@ export function mentionsOf(frame: Frame, facts: FactsInOrder): Mention[] {
     } else if (term.kind === 'name') {
       const last = mentions.at(-1);
       // `jars instead of the tub ph 5.7`: the tub got none of it.
-      if ((last && isReplaced(frame, i)) || isDenied(frame, i)) return;
-      const isAlone = !facts.hasBetween(i, frame.clauses[frame.clauseOf[i]!]!.to);
+      const isAlone = tellsNothing(frame, i, facts);
+      if ((last && isReplaced(frame, i)) || (isAlone && isDenied(frame, i))) return;
       if (isLeftOut(frame, i) || (isAlone && isLeftOutWith(frame, i))) {
         takeOutOfAll(frame, mentions, term);
         if (isAlone) return;
@@ -54,6 +54,12 @@ export function mentionsOf(frame: Frame, facts: FactsInOrder): Mention[] {
 function isReplaced(frame: Frame, i: number): boolean {
   const before = means(frame.terms[i - 1], 'article') ? i - 2 : i - 1;
   return means(frame.terms[before], 'instead-of') && !means(frame.terms[before], 'not', 'link');
+}
+
+/** Nothing is told behind it before the next name: `not the jars`, and not `not the jars, they are full`. */
+function tellsNothing({ places }: Frame, i: number, facts: FactsInOrder): boolean {
+  const next = facts.after(i);
+  return next === undefined || places.nextWhere(isName, i + 1) < next.at;
 }
 
 /** `topped up the bench 20 l, not the jars or the dwc`: a clause of its own says no more than that they got none of it. */
@@ -268,7 +274,7 @@ function isComma(term: Term): boolean {
 function isAll(frame: Frame, i: number): boolean {
   const term = frame.terms[i];
   // `both ph 6.0`, where there are no more than two.
-  const isBoth = means(term, 'both') && frame.context.greenhouse.systems.length === 2;
+  const isBoth = means(term, 'both') && isBothSystems(frame, i);
   if (!means(term, 'all') && !isBoth) return false;
   const [before, after] = [frame.terms[i - 1], frame.terms[i + 1]];
   let next = i + 1;
@@ -279,6 +285,13 @@ function isAll(frame: Frame, i: number): boolean {
       !means(after, 'done', 'tick', 'judged', 'solution', 'reservoir', 'except')) ||
     (means(after, 'full', 'empty', 'both') && !means(before, 'greeting'))
   );
+}
+
+/** Of a greenhouse of two systems; `both boxes` may be anything. */
+function isBothSystems({ context, terms }: Frame, i: number): boolean {
+  const thing = terms[i + 1];
+  const isOfThings = isUnknown(thing) || means(thing, 'vessel', 'counted', 'plant-part');
+  return context.greenhouse.systems.length === 2 && !isOfThings;
 }
 
 /** `dwc all checked`, `the jars are all fine`: the whole of what was just named. */
