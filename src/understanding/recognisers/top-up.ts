@@ -103,6 +103,8 @@ function isToldAgain({ terms }: Frame, { at }: Fact): boolean {
   const before = terms[at - 1];
   const isKnown =
     (means(before, 'article', 'pronoun') && !means(before, 'indefinite')) || before?.text === "'s";
+  // `the 12 l i added yesterday`: it was told then.
+  if (isKnown && isOfEarlierDeed(terms, at)) return true;
   return (
     isKnown &&
     terms.some((term, i) => {
@@ -111,6 +113,20 @@ function isToldAgain({ terms }: Frame, { at }: Fact): boolean {
     })
   );
 }
+
+/** The amount, whoever did it, and the verb: a clause of its own that says which water is meant. */
+function isOfEarlierDeed(terms: readonly Term[], at: number): boolean {
+  let i = at + 1;
+  if (terms[i]?.kind === 'stop' || means(terms[i], 'pronoun')) i++;
+  if (means(terms[i], 'pronoun', 'that-clause') && !means(terms[i], 'self')) i++;
+  return (
+    means(terms[i], 'self') &&
+    terms.slice(i, i + mostOfDeed).some((term) => means(term, 'add', 'top-up', 'fill'))
+  );
+}
+
+/** `the 12 l that I had put in`: no further off is the verb. */
+const mostOfDeed = 8;
 
 /** `4 cans and 2 more, 60 l in all`: the sum of what was told is no more water; another sum is asked about. */
 function withoutSum(frame: Frame, facts: readonly Fact[]): Fact[] {
