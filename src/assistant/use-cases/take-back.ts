@@ -270,10 +270,18 @@ function denied(
     (candidate) =>
       !isStruck(handling, candidate) &&
       (!back.system || candidate.system === back.system) &&
-      (!back.quantity || candidate.quantity === back.quantity) &&
+      (!back.quantity || isDeed(candidate, back.quantity)) &&
+      (!back.product || candidate.product === back.product) &&
+      (!back.probe || candidate.probe === back.probe) &&
+      (!back.isOfJustNow || handling.nowMs - candidate.recordedAtMs <= justToldMs) &&
       (!back.given || isGivenUp(candidate, back.given)),
   );
   return entry ? [entry] : [];
+}
+
+/** An entry of that kind, or the work of that kind told as done. */
+function isDeed({ quantity, duty }: Entry, denied: Quantity): boolean {
+  return quantity === denied || (quantity === 'duty-done' && duty === denied);
 }
 
 const lookBackMs = 7 * 24 * 3_600_000;
