@@ -130,8 +130,10 @@ function deny(frame: Frame): TakingBack | null {
 function productDenied(frame: Frame): string | null {
   const at = frame.terms.findIndex((_, i) => productAt(frame, i) !== null);
   if (at >= 0) return productAt(frame, at);
-  const last = frame.terms.at(-1);
-  const short = last?.kind === 'word' ? last.word.shyProduct : null;
+  const said = frame.terms.findLast(
+    (term) => term.kind === 'word' && !isDeed(term) && !means(term, 'not'),
+  );
+  const short = said?.kind === 'word' ? said.word.shyProduct : null;
   const isNutrient = short !== null && !short.startsWith('ph-');
   return isNutrient && some(frame, (term) => means(term, 'add', 'add-plainly')) ? short : null;
 }
@@ -151,9 +153,8 @@ function leadsDenial(frame: Frame, i: number): boolean {
   const asks = terms.some((term) => term.kind === 'stop' && term.cut === 'question');
   if (asks || means(terms[denial + 1], 'self')) return false;
   if (means(terms[denial], 'did-not')) return true;
-  return (
-    isSelf && means(terms[at + 1], 'has') && terms.slice(at).some((term) => means(term, 'not'))
-  );
+  // `ich hab … nicht zugegeben`: the verb ends it.
+  return isSelf && isDeed(terms.at(-1)) && means(terms.at(-2), 'not');
 }
 
 function deedOf(frame: Frame): Quantity | null {
