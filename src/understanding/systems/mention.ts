@@ -25,18 +25,21 @@ export interface Mention {
 export function mentionsOf(frame: Frame, facts: FactsInOrder): Mention[] {
   const mentions: Mention[] = [];
   let excepted = -1;
+  const leftOut = new Set<number>();
   frame.terms.forEach((term, i) => {
     if (i <= excepted) return;
     const allBut = allExcept(frame, i);
     if (allBut) {
       mentions.push(allBut);
       excepted = allBut.to;
+      for (const name of frame.places.within(isName, i, allBut.to + 1)) leftOut.add(name);
     } else if (term.kind === 'name') {
       const last = mentions.at(-1);
       // `jars instead of the tub ph 5.7`: the tub got none of it.
       const isAlone = tellsNothing(frame, i, facts);
       if ((last && isReplaced(frame, i)) || (isAlone && isDenied(frame, i))) return;
-      if (isLeftOut(frame, i) || (isAlone && isLeftOutWith(frame, i))) {
+      if (isLeftOut(frame, i) || (isAlone && isLeftOutWith(frame, i, leftOut))) {
+        leftOut.add(i);
         takeOutOfAll(frame, mentions, term);
         if (isAlone) return;
       }
@@ -85,8 +88,8 @@ function isLeftOut({ terms }: Frame, i: number): boolean {
   return joint?.kind === 'stop' && joint.cut === 'but' && means(terms[before - 1], 'all');
 }
 
-/** `all at ph 5.8 except the gutters and the jars`: named together with one that is left out. */
-function isLeftOutWith(frame: Frame, i: number): boolean {
+/** `all at ph 5.8 except the gutters and the jars`: named together with one that is left out; `leftOut`: the names before that are. */
+function isLeftOutWith(frame: Frame, i: number, leftOut: ReadonlySet<number>): boolean {
   const { terms } = frame;
   let before = i - 1;
   while (means(terms[before], 'article', 'place')) before--;
@@ -96,8 +99,7 @@ function isLeftOutWith(frame: Frame, i: number): boolean {
     joint !== undefined && isComma(joint) && !frame.places.hasWhere(tellsMoreThanDenied, from, to);
   const isJoined =
     isListed || (joint?.kind === 'stop' && joint.cut === 'and') || means(joint, 'or');
-  if (!isJoined || terms[before - 1]?.kind !== 'name') return false;
-  return isLeftOut(frame, before - 1) || isLeftOutWith(frame, before - 1);
+  return isJoined && leftOut.has(before - 1);
 }
 
 /** The names that the clause leaves out before it says `all`. */
