@@ -8,7 +8,7 @@ import type { Mood } from './moods/mood.ts';
 import { moodsOf } from './moods/moods-of.ts';
 import { nothingSaid } from './nothing-said.ts';
 import type { Frame } from './reading/frame.ts';
-import { recogniseDone } from './recognisers/done.ts';
+import { asksOfTwo, recogniseDone } from './recognisers/done.ts';
 import { withoutConflicts } from './refiners/conflicts.ts';
 import { onDaysTold } from './refiners/days-told.ts';
 import { asDutiesAnswered } from './refiners/duties-answered.ts';
@@ -60,8 +60,9 @@ export function newStatements(frame: Frame): readonly Statement[] {
 /** Without a round or a duty to answer, `done` is a question. */
 function answeredDuties(frame: Frame, done: Statement): Statement {
   const { repliedTo, roundDuties } = frame.context;
-  if (repliedTo !== null || roundDuties !== null || (done.kind === 'done' && done.chore !== null))
-    return done;
+  const isOfChore = done.kind === 'done' && done.chore !== null;
+  const isAnswer = repliedTo !== null || roundDuties !== null || isOfChore;
+  if (isAnswer && !isWhichTwo(frame, done)) return done;
   return {
     kind: 'doubt',
     reason: { kind: 'which-duties' },
@@ -70,6 +71,12 @@ function answeredDuties(frame: Frame, done: Statement): Statement {
     span: done.span,
     because: ['nothing to answer'],
   };
+}
+
+/** `did both`, where more than two are asked for, or one alone. */
+function isWhichTwo(frame: Frame, done: Statement): boolean {
+  const namesNone = done.kind === 'done' && done.systems === null && done.chore === null;
+  return namesNone && frame.places.has('both', 0, frame.terms.length) && !asksOfTwo(frame);
 }
 
 /** Where something dangerous is spoken of, `what do I do` asks for no list of duties. */

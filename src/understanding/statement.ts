@@ -316,6 +316,11 @@ export type TakingBack =
       readonly kind: 'deny';
       readonly system: SystemId | null;
       readonly quantity: Quantity | null;
+      /** Of which product or probe the deed was, where that is said. */
+      readonly product?: string;
+      readonly probe?: string;
+      /** `wait, I didn't …`: what was told a moment ago. */
+      readonly isOfJustNow?: boolean;
       /** `scrap the 71`: the value that is struck out, as it can be read. */
       readonly given?: readonly Readable[];
     };

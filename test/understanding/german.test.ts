@@ -1114,7 +1114,7 @@ describe('German: negations, others and doubt once more', () => {
       'Wanne gemessen: 5,8. Tisch nicht.': '? which-quantity (ph, ec, water-temperature)',
       'habe nur die Wanne nachgefüllt, 12 l': 'Südwanne top-up 12',
       'nur Wanne 12 l nachgefüllt, sonst nichts': 'Südwanne top-up 12',
-      '12 l nicht in die Wanne sondern in die Rinnen gekippt': '? in-it-or-added (level, top-up)',
+      '12 l nicht in die Wanne sondern in die Rinnen gekippt': '? in-it-or-added',
       'nicht die Wanne sondern die Rinnen nachgefüllt, 8 l': 'Rinnenstrecke top-up 8',
       'Wanne noch nicht nachgefüllt': 'passed over: negation',
       'Wanne gar nicht nachgefüllt': 'passed over: negation',
@@ -1264,7 +1264,7 @@ describe('German: a sill with two boxes', () => {
       'Kästen pH 6,0': 'Balkonkiste ph 6',
       'Balkonkiste halb leer': 'Balkonkiste level 15',
       'Kiste und Gläser pH 6,1': 'Gläserregal ph 6.1; Balkonkiste ph 6.1',
-      'beide pH 6,1': '? which-system (Gläserregal, Balkonkiste)',
+      'beide pH 6,1': 'Gläserregal ph 6.1; Balkonkiste ph 6.1',
       'alles voll': 'Gläserregal level 24; Balkonkiste level 30',
       'zwei Krüge in die Kiste gekippt': 'Balkonkiste top-up 4',
       'eine Kanne in die Kiste und ein Krug in die Gläser gegossen':

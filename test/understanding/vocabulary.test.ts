@@ -11,7 +11,6 @@ const maySayNothing: Readonly<Record<Language, readonly string[]>> = {
   en: [
     'could',
     'again',
-    'this-night',
     'ago-before',
     'metric-pound',
     'decagram',

@@ -1,6 +1,6 @@
 import type { Entry, EntryDraft } from '../../greenhouse/entry.ts';
 import { localDateOf } from '../../greenhouse/local-time.ts';
-import { believable } from '../../greenhouse/quantity.ts';
+import { believable, type Quantity } from '../../greenhouse/quantity.ts';
 import { litresAtDepth, type System, type SystemId } from '../../greenhouse/system.ts';
 import { entriesOfMessage } from '../../logbook/logbook.ts';
 import {
@@ -319,10 +319,18 @@ function denied(
     (candidate) =>
       !isStruck(handling, candidate) &&
       (!back.system || candidate.system === back.system) &&
-      (!back.quantity || candidate.quantity === back.quantity) &&
+      (!back.quantity || isDeed(candidate, back.quantity)) &&
+      (!back.product || candidate.product === back.product) &&
+      (!back.probe || candidate.probe === back.probe) &&
+      (!back.isOfJustNow || handling.nowMs - candidate.recordedAtMs <= justToldMs) &&
       (!back.given || isGivenUp(candidate, back.given)),
   );
   return entry ? [entry] : [];
+}
+
+/** An entry of that kind, or the work of that kind told as done. */
+function isDeed({ quantity, duty }: Entry, denied: Quantity): boolean {
+  return quantity === denied || (quantity === 'duty-done' && duty === denied);
 }
 
 const lookBackMs = 7 * 24 * 3_600_000;

@@ -42,7 +42,8 @@ export function whatIsSaid(frame: Frame): Said | null {
   const rest = frame.terms
     .map((term, i) => ({ term, i }))
     .filter(({ i }) => !isTime.some(([from, to]) => i >= from && i <= to));
-  const measures = rest.filter(({ term }) => isMeasure(term));
+  const which = whichOfThem(frame);
+  const measures = which === null ? rest.filter(({ term }) => isMeasure(term)) : [];
   const names = rest.flatMap(({ term }) => (term.kind === 'name' ? term.systems : []));
   const now = rest.some(({ term }) => means(term, 'just-now', 'now'));
   const unit = unitAlone(frame);
@@ -106,12 +107,8 @@ export function whatIsSaid(frame: Frame): Said | null {
     if (!isSaid && term.word.ordinal === null) return release(frame, null);
   }
   const first = measures[0]?.term;
-  const third = thirdOnOffer(
-    frame,
-    measures.map(({ i }) => i),
-  );
   const ordinal =
-    third ??
+    which ??
     rest.flatMap(({ term }) =>
       term.kind === 'word' && term.word.ordinal !== null ? [term.word.ordinal] : [],
     )[0] ??
@@ -120,7 +117,7 @@ export function whatIsSaid(frame: Frame): Said | null {
   const some = (...concepts: Parameters<typeof means>[1][]) =>
     rest.some(({ term }) => means(term, ...concepts));
   return {
-    measure: isMeasure(first) && third === null ? first.measure : null,
+    measure: isMeasure(first) ? first.measure : null,
     systems: [...new Set(names)],
     ordinal: names.length > 0 ? null : ordinal,
     yes: some('yes') && measures.length === 0 && names.length === 0 && product === null,
@@ -139,13 +136,15 @@ export function whatIsSaid(frame: Frame): Said | null {
   };
 }
 
-/** `the third`, which is a share as well where no article singles it out. */
-function thirdOnOffer({ terms, lexicon }: Frame, measures: readonly number[]): number | null {
-  const [at] = measures;
-  const term = at === undefined ? undefined : terms[at];
-  if (at === undefined || !isMeasure(term) || !term.measure.share) return null;
-  if (!means(terms[at - 1], 'article')) return null;
-  return lexicon.own.vocabulary.ordinals.get(term.text) ?? null;
+/** `the third`: one of those on offer, though the word is a share as well. */
+function whichOfThem({ terms, lexicon }: Frame): number | null {
+  const shares = terms.filter((term) => isMeasure(term));
+  const [share] = shares;
+  const isAlone =
+    shares.length === 1 &&
+    share!.measure.share &&
+    terms.every((term) => term === share || means(term, 'article', 'filler', 'numbered'));
+  return isAlone ? (lexicon.own.phrases.get([share!.text])?.ordinal ?? null) : null;
 }
 
 function productOf(term: Term): string | null {

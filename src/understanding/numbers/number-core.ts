@@ -149,7 +149,7 @@ function decimalsOf(text: string): number {
   return mark < 0 ? 0 : text.length - mark - 1;
 }
 
-/** `2 x 10 l`: so many times an amount. */
+/** `2 x 10 l`, `3x a can`, `3x can`: so many times an amount. */
 function timesFrom(
   reading: Reading,
   at: number,
@@ -157,7 +157,12 @@ function timesFrom(
 ): Pick<Core, 'values' | 'length'> | null {
   const by = concept(reading, at + 1, 'times');
   const token = reading.tokens[at + 1 + by];
-  if (by === 0 || token?.kind !== 'number' || !unitAt(reading, at + 2 + by)) return null;
+  if (by === 0) return null;
+  const vessel = unitAt(reading, at + 1 + by)?.value;
+  if (vessel && 'litres' in vessel) return { values: [count], length: 1 + by };
+  if (!unitAt(reading, at + 2 + by)) return null;
+  if (concept(reading, at + 1 + by, 'indefinite') === 1) return { values: [count], length: 2 + by };
+  if (token?.kind !== 'number') return null;
   return { values: token.values.map((value) => value * count), length: 2 + by };
 }
 

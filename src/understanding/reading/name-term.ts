@@ -55,7 +55,9 @@ export function nameAt(
   if (isMeaningful) return null;
   if (everyday && phrase.concepts.has('brim') && leadsToBrim(before)) return null;
   const mayFollow =
-    (leadsLabel(reading, at) && followsTime(before)) || goesOnAsBefore(reading, at, match, before);
+    (leadsLabel(reading, at) && followsTime(before)) ||
+    goesOnAsBefore(reading, at, match, before) ||
+    isAmongNames(reading, at, match, before, phrase);
   if (everyday && !(match.wholeWords && (mayFollow || canStand(before, lexicon)))) return null;
   if (match.length === 1 && match.near === nearness.slip && spelledAsWell(reading, at, match))
     return null;
@@ -187,6 +189,24 @@ function goesOnAsBefore(
   const isLeftOver = phraseWithin(reading, at, 1)?.value.concepts.has('left-over') === true;
   if (!first.everyday || (isLeftOver && last.measure.unit !== null)) return false;
   return leadsLabel(reading, at) || isOfUnit(reading, at + length, last.measure.unit);
+}
+
+/** `tower wall and pontoon`: between a name and an `and` that leads to another, a word that means nothing else. */
+function isAmongNames(
+  reading: Reading,
+  at: number,
+  { length }: NameMatch,
+  before: readonly Term[],
+  { concepts }: Word,
+): boolean {
+  const { tokens, lexicon } = reading;
+  const meansMore = [...concepts].some((concept) => !soft.has(concept));
+  if (before.at(-1)?.kind !== 'name' || meansMore) return false;
+  const joint = phraseWithin(reading, at + length, 1);
+  if (joint?.value.concepts.has('and') !== true) return false;
+  const next = at + length + joint.length;
+  const article = phraseWithin(reading, next, 1)?.value.concepts.has('article') === true ? 1 : 0;
+  return matchName(tokens, next + article, lexicon) !== null;
 }
 
 function isOfReading(term: Term | undefined): boolean {

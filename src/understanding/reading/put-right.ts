@@ -130,6 +130,8 @@ function correctionOfClause(terms: readonly Term[], i: number): number | null {
   if (cut?.kind !== 'stop' || cut.cut === 'question') return null;
   if (nextEdge(terms, i, -1)?.kind === 'measure') return null;
   const end = endOfClause(terms, i);
+  // `all ph 5.9 except the bench, that is 6.3`: of the one that was left out.
+  if (terms.slice(i, end).some((term) => means(term, 'except'))) return null;
   let number = end;
   let isTakenBack = false;
   while (isPause(terms[number]) || means(terms[number], 'no-wait')) {

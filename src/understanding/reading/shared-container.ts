@@ -4,12 +4,13 @@ import { type MeasureTerm, means, type Term } from './term.ts';
 /** More than so many cans go into nothing at a time. */
 const mostContainers = 20;
 
-/** `bench 3 cans, buckets 2, gutters one`: counts that stand for the container told before them. */
+/** `bench 3 cans, buckets 2, gutters one`, `bench 12 cans dwc 2 gutters 3`: counts that stand for the container told before them. */
 export function shareContainers(terms: readonly Term[], lexicon: Lexicon): readonly Term[] {
   const shared: Term[] = [];
   for (const [i, term] of terms.entries()) {
     const before = told(shared, i);
-    const isListed = before !== null && isCut(terms[i + 1] ?? null);
+    const next = terms[i + 1] ?? null;
+    const isListed = before !== null && (isCut(next) || (isRow(terms, i) && next?.kind === 'name'));
     const many = isListed ? asMany(term, before, lexicon) : null;
     shared.push(many ?? term);
   }
@@ -18,11 +19,17 @@ export function shareContainers(terms: readonly Term[], lexicon: Lexicon): reado
 
 /** The containers told of the system before, in the same words: name and amount, or name, verb of adding and amount. */
 function told(terms: readonly Term[], i: number): MeasureTerm | null {
+  if (isRow(terms, i) && isOfContainers(terms[i - 2])) return terms[i - 2] as MeasureTerm;
   const verb = means(terms[i - 1], 'add') && terms[i - 1]!.text === terms[i - 5]?.text ? 1 : 0;
   const [name, cut, before] = [terms[i - 1 - verb], terms[i - 2 - verb], terms[i - 3 - verb]];
   const isLike = terms[i - 4 - 2 * verb]?.kind === 'name';
   const isListed = name?.kind === 'name' && cut !== undefined && isCut(cut) && isLike;
   return isListed && isOfContainers(before) ? before : null;
+}
+
+/** Name and amount, name and number, and nothing that parts them. */
+function isRow(terms: readonly Term[], i: number): boolean {
+  return terms[i - 1]?.kind === 'name' && terms[i - 3]?.kind === 'name';
 }
 
 function isCut(term: Term | null | undefined): boolean {

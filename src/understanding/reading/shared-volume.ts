@@ -2,7 +2,7 @@ import { isLabel } from '../moods/clause-kinds.ts';
 import { gramsFactor, isBare, isVolume } from '../numbers/quantity-of-measure.ts';
 import { isMark, type MeasureTerm, means, type Term } from './term.ts';
 
-/** `30, 12 and 2 litres`, `topped up 10, 10 and 5 l`: a list of numbers, and their one unit told with the last. */
+/** `30, 12 and 2 litres`, `topped up 10, 10 and 5 l`, `added 5 then 3 l`: a list of numbers, and their one unit told with the last. */
 export function shareVolume(terms: readonly Term[]): readonly Term[] {
   const shared = [...terms];
   for (let i = 2; i < shared.length; i++) {
@@ -40,5 +40,7 @@ function isNumber(term: Term | undefined): boolean {
 }
 
 function isJoint(term: Term | undefined): boolean {
-  return term?.kind === 'stop' && (term.cut === 'comma' || term.cut === 'and');
+  return (
+    term?.kind === 'stop' && (term.cut === 'comma' || term.cut === 'and' || term.cut === 'then')
+  );
 }

@@ -11,11 +11,29 @@ const largestVesselL = 30;
 export function sizeVessels(terms: readonly Term[], lexicon: Lexicon): readonly Term[] {
   const sized: Term[] = [];
   for (let i = 0; i < terms.length; i++) {
-    const to = endOfSize(terms, i, lexicon);
-    sized.push(to === null ? terms[i]! : asOne(terms, i, to));
-    if (to !== null) i = to;
+    const to = endOfSize(terms, i, lexicon) ?? endOfOneSized(terms, i, lexicon);
+    const open = to === null ? endOfOpenCount(terms, i, lexicon) : null;
+    const end = to ?? open;
+    if (end === null) sized.push(terms[i]!);
+    else {
+      const one = asOne(terms, i, end);
+      sized.push(open === null ? one : { ...one, measure: { ...one.measure, unit: unknown } });
+      i = end;
+    }
   }
   return sized;
+}
+
+const unknown = { id: 'unknown', shy: false } as const;
+
+/** `bench 6 8 l can added`: six of them, or a value and one can; how much was added has to be asked. */
+function endOfOpenCount(terms: readonly Term[], i: number, lexicon: Lexicon): number | null {
+  const [before, count, size, vessel] = [terms[i - 1], terms[i], terms[i + 1], terms[i + 2]];
+  if (before?.kind !== 'name' || count?.kind !== 'measure' || size?.kind !== 'measure') return null;
+  const isVessel = means(vessel, 'vessel') || isVesselName(vessel, lexicon);
+  const { unit, whole, values } = count.measure;
+  const isCount = unit === null && whole && values[0]! >= 2 && values[0]! <= mostVessels;
+  return isCount && isSize(size) && isVessel && means(terms[i + 3], 'add', 'top-up') ? i + 2 : null;
 }
 
 /** The last term of how much is in one of the vessels counted at `i`; null: it is not told. */
@@ -66,6 +84,38 @@ function isPlural(term: Term | undefined, lexicon: Lexicon): boolean {
 function isSizeOfNamed(terms: readonly Term[], i: number, lexicon: Lexicon): boolean {
   const size = terms[i];
   return size?.kind === 'measure' && isSize(size) && isVesselNamed(terms, i + 1, lexicon);
+}
+
+/** `poured a 5 l bottle into the jars`, `8 l can added to the bench`: one that is given, and how much is in it. */
+function endOfOneSized(terms: readonly Term[], i: number, lexicon: Lexicon): number | null {
+  const at = means(terms[i], 'indefinite') ? i + 1 : i;
+  const [size, vessel] = [terms[at], terms[at + 1]];
+  if (size?.kind !== 'measure' || !isSize(size) || isHeldBack(terms[i - 1])) return null;
+  if (!means(vessel, 'vessel') && !isVesselName(vessel, lexicon)) return null;
+  const ofWater = means(terms[at + 2], 'solution') ? 1 : 0;
+  const end = at + 1 + ofWater;
+  const after = terms[end + 1];
+  const isEnd = after === undefined || after.kind === 'stop';
+  if (!isEnd && !means(after, 'place', 'add', 'top-up') && after.kind !== 'name') return null;
+  return isGivenIn(terms, i, end, ofWater > 0) ? end : null;
+}
+
+/** `the 10 l bucket`, `from a 5 l bottle`, `6 8 l can`: what is spoken of, where it came from, or a number beside. */
+function isHeldBack(before: Term | undefined): boolean {
+  return before?.kind === 'measure' || means(before, 'article', 'from', 'with', 'numbered');
+}
+
+/** A verb of adding and a system stand in the same clause; a vessel may be put into a system without its water. */
+function isGivenIn(terms: readonly Term[], from: number, to: number, isWater: boolean): boolean {
+  let [start, end] = [from, to];
+  while (start > 0 && terms[start - 1]!.kind !== 'stop') start--;
+  while (end + 1 < terms.length && terms[end + 1]!.kind !== 'stop') end++;
+  const beside = [...terms.slice(start, from), ...terms.slice(to + 1, end + 1)];
+  const isGiven = beside.some(
+    (term) =>
+      means(term, 'top-up') || (means(term, 'add') && (isWater || !means(term, 'set', 'took'))),
+  );
+  return isGiven && beside.some(({ kind }) => kind === 'name');
 }
 
 function isCounted({ measure }: MeasureTerm): boolean {

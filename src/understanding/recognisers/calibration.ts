@@ -26,11 +26,11 @@ export function recogniseCalibrations(frame: Frame): Fact[] {
   for (let c = 0; c < frame.clauses.length; c++) {
     const clause = frame.clauses[c]!;
     probe = probeIn(frame, clause) ?? probe;
-    const calibrates =
-      inClause(frame, clause, (term, i) => means(term, 'calibrate') && !frame.taken[i]).length > 0;
+    const behind = verbBehind(frame, c);
+    const calibrates = behind !== null || hasCalibrate(frame, c);
     if (!calibrates && !checksInBuffer(frame, clause)) continue;
-    const last = lastClauseOfPairs(frame, c);
-    const verb = anchorOf(frame, clause);
+    const last = behind ?? lastClauseOfPairs(frame, c);
+    const verb = behind === null ? anchorOf(frame, clause) : clause.from;
     const pairs: Pair[] = [];
     for (let d = c; d <= last; d++) {
       probe ??= probeIn(frame, frame.clauses[d]!);
@@ -120,6 +120,29 @@ function factsOf(
       because: 'calibration',
     },
   ];
+}
+
+/** `pen: 7.00 reads 7.10, 4.01 reads 4.05, calibrated`: the clause of the verb alone that ends the list of pairs. */
+function verbBehind(frame: Frame, c: number): number | null {
+  if (pairsIn(frame, frame.clauses[c]!).length === 0 || hasCalibrate(frame, c)) return null;
+  const end = lastClauseOfPairs(frame, c) + 1;
+  const clause = frame.clauses[end];
+  if (!clause || clause.opens === 'line' || !hasCalibrate(frame, end)) return null;
+  const isAlone = frame.terms
+    .slice(clause.from, clause.to)
+    .every(
+      (term) =>
+        means(term, 'calibrate', 'filler', 'self', 'pronoun', 'now', 'all', 'both', 'article') ||
+        (term.kind === 'word' && term.word.probe !== null),
+    );
+  return isAlone ? end : null;
+}
+
+function hasCalibrate(frame: Frame, c: number): boolean {
+  const clause = frame.clauses[c]!;
+  return (
+    inClause(frame, clause, (term, i) => means(term, 'calibrate') && !frame.taken[i]).length > 0
+  );
 }
 
 function anchorOf(frame: Frame, clause: Clause): number {

@@ -58,9 +58,11 @@ function goesOnAboutVolume(frame: Frame, clause: Clause): boolean {
   let isTold = false;
   for (let i = clause.from; i < clause.to; i++) {
     const term = frame.terms[i]!;
-    isTold ||= isVolumeTerm(term) && clauseHas(frame, clause, 'refill', 'fill', 'mixed');
-    // `mixed 500 l new at ec 2.2`: what else is told of it comes after its litres.
-    if (isTold && isLabel(term)) return true;
+    isTold ||=
+      isVolumeTerm(term) &&
+      (i === clause.from || clauseHas(frame, clause, 'refill', 'fill', 'mixed'));
+    // `mixed 500 l new at ec 2.2`, `110 l at ec 1.2`: what else is told of it comes after its litres.
+    if (isTold && isLabel(term) && !means(term, 'level')) return true;
     if (isLabel(term) || isUnknown(term) || term.kind === 'name') return false;
     if (means(term, 'top-up', 'add') && !means(term, 'link')) return false;
     if (term.kind === 'word' && term.word.product !== null) return false;

@@ -184,7 +184,7 @@ function doneWord(frame: Frame, clause: Clause, isChore: boolean): number | null
   const named =
     isChore ||
     namesIn(frame, clause).length > 0 ||
-    clauseHas(frame, clause, 'all', 'pronoun', 'check', 'remainder');
+    clauseHas(frame, clause, 'all', 'both', 'pronoun', 'check', 'remainder');
   return (
     inClause(
       frame,
@@ -195,6 +195,12 @@ function doneWord(frame: Frame, clause: Clause, isChore: boolean): number | null
         (means(term, 'except') && clauseHas(frame, clause, 'all')),
     )[0] ?? null
   );
+}
+
+/** Whether the work that is answered is of two systems: then `did both` is of those. */
+export function asksOfTwo({ context: { repliedTo, roundDuties } }: Frame): boolean {
+  const duties = repliedTo?.kind === 'round' ? repliedTo.duties : (roundDuties ?? []);
+  return new Set(duties.map(({ system }) => system)).size === 2;
 }
 
 /** `not done yet`, `none of it done`, `nearly done`, `done nothing`: the word is said, and the deed is not. */

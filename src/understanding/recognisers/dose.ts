@@ -1,6 +1,6 @@
 import type { Fact } from '../fact.ts';
 import type { Measure } from '../numbers/measure.ts';
-import { clauseHas, type Frame, isMeasure, take } from '../reading/frame.ts';
+import { type Clause, clauseHas, type Frame, isMeasure, take } from '../reading/frame.ts';
 import { means } from '../reading/term.ts';
 import { amountOf, type FoundAmount } from './dose-amount.ts';
 import { missingDose } from './dose-missing.ts';
@@ -36,7 +36,7 @@ export function recogniseDoses(frame: Frame): Fact[] {
 function isInStock(frame: Frame, group: ProductGroup, found: FoundAmount): boolean {
   const clause = frame.clauses[frame.clauseOf[found.at]!]!;
   const last = Math.max(found.at, group.terms.at(-1)!);
-  if (clauseHas(frame, clause, 'add', 'top-up', 'fill')) return false;
+  if (isAdded(frame, clause)) return false;
   if (means(frame.terms[last + 1], 'left-over')) return true;
   // `nur noch 200 ml pH minus da`: it is spoken of as what there still is.
   const first = Math.min(found.at, group.terms[0]!);
@@ -44,6 +44,13 @@ function isInStock(frame: Frame, group: ProductGroup, found: FoundAmount): boole
   const other = frame.places.lastWhere(isMeasure, first - 1);
   const said = frame.terms.slice(Math.max(clause.from, other + 1), first);
   return said.some((term) => means(term, 'still-there', 'there-is'));
+}
+
+/** By its own verb, or that of the clause it is joined to. */
+function isAdded(frame: Frame, clause: Clause): boolean {
+  if (clauseHas(frame, clause, 'add', 'top-up', 'fill')) return true;
+  const before = frame.clauses[frame.clauseOf[clause.from]! - 1];
+  return clause.opens === 'and' && before !== undefined && isAdded(frame, before);
 }
 
 function dosesOf(group: ProductGroup, found: FoundAmount, isOneOfSeveral: boolean): Fact[] {

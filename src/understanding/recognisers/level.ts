@@ -47,6 +47,7 @@ export function recogniseLevels(frame: Frame, told: readonly Fact[]): Fact[] {
 function measured(frame: Frame, clause: Clause): Fact[] {
   const facts: Fact[] = [];
   for (const i of measuresIn(frame, clause)) {
+    if (isByHowMuch(frame, clause, i)) continue;
     const measure = measureOf(frame, i);
     const length = cmFactor(measure) !== null;
     const percent = unitIs(measure, 'percent');
@@ -79,6 +80,13 @@ function measured(frame: Frame, clause: Clause): Fact[] {
     }
   }
   return facts;
+}
+
+/** `dropped 3 cm`, `sank by 2 l`: by how much it moved, and nobody says from where. */
+function isByHowMuch(frame: Frame, clause: Clause, i: number): boolean {
+  const before = previousIn(frame, clause, i, (term) => means(term, 'about', 'article'));
+  const lead = frame.terms[before];
+  return before >= clause.from && means(lead, 'moved', 'by') && !means(lead, 'to');
 }
 
 /** `level 52 cm (390 l)`: the level before it in another unit. */
@@ -115,7 +123,7 @@ function labelFor(frame: Frame, clause: Clause, i: number): number | null {
   const skip = (term: Parameters<typeof isPadding>[0]) =>
     (isPadding(term) && !isOpenLabel(term)) ||
     term.kind === 'name' ||
-    (means(term, 'place', 'down', 'full') && !isOpenLabel(term));
+    (means(term, 'place', 'down', 'full', 'between') && !isOpenLabel(term));
   const before = previousIn(frame, clause, i, skip);
   if (before >= 0 && isOpenLabel(frame.terms[before]!) && !frame.taken[before]) return before;
   const after = nextIn(

@@ -147,16 +147,17 @@ function isSetting(frame: Frame, clause: Clause, i: number): boolean {
 /** `ph rose by 0.3 to 6.2`, `temp rose 2 degrees to 23`, `up by 0.2`: how much it changed, not what it is. */
 function isStep(frame: Frame, clause: Clause, i: number): boolean {
   const measure = measureOf(frame, i);
-  if (isVolume(measure) || unitIs(measure, 'cm', 'mm', 'm', 'in', 'percent')) return false;
   const before = i > clause.from ? frame.terms[i - 1] : undefined;
+  const leadsOn = means(frame.terms[i + 1], 'to') && isMeasure(frame.terms[i + 2]);
+  if (isVolume(measure) || unitIs(measure, 'cm', 'mm', 'm', 'in', 'percent'))
+    return means(before, 'moved') && leadsOn;
   if (
     clauseHas(frame, clause, 'top-up', 'add', 'fill', 'set', 'at-hour') &&
     !hasLabel(frame, clause)
   )
     return false;
   if (means(before, 'by') && !means(before, 'at-hour')) return hasLabel(frame, clause);
-  if (!means(before, 'moved', 'by')) return false;
-  return means(frame.terms[i + 1], 'to') && isMeasure(frame.terms[i + 2]);
+  return means(before, 'moved', 'by') && leadsOn;
 }
 
 function hasLabel(frame: Frame, clause: Clause): boolean {

@@ -1,5 +1,5 @@
 import { isDeed } from '../moods/clause-kinds.ts';
-import { isBare, unitIs } from '../numbers/quantity-of-measure.ts';
+import { isBare, isVolume, unitIs } from '../numbers/quantity-of-measure.ts';
 import { clauseHas, type Frame, isMeasure, isName } from '../reading/frame.ts';
 import { isMark, type MeasureTerm, means, type Term } from '../reading/term.ts';
 
@@ -106,7 +106,11 @@ function isMl({ measure }: MeasureTerm): boolean {
 
 /** `added A`, `added B to the dwc`: how much is asked for; not `put up`, nor `put a bucket under it`. */
 function isAddedAlone(frame: Frame, i: number): boolean {
-  if (means(frame.terms[i], 'article') && frame.terms[i + 1]?.kind === 'name') return false;
+  const next = frame.terms[i + 1];
+  // `poured a 5 litre bucket in`: no concentrate comes by the litre.
+  const isOfThing =
+    next?.kind === 'name' || (isMeasure(next) && isVolume(next.measure) && !isMl(next));
+  if (means(frame.terms[i], 'article') && isOfThing) return false;
   const isVerb = means(frame.terms[i - 1], 'add') && !means(frame.terms[i - 1], 'link', 'took');
   return isVerb && shyOf(frame, i)?.startsWith('ph-') === false && isEndOfPhrase(frame, i);
 }
@@ -197,6 +201,8 @@ function isEndOfPhrase(frame: Frame, i: number): boolean {
       'ago',
       'at-hour',
       'in-all',
+      'of-it',
+      'left-over',
     )
   );
 }

@@ -1,8 +1,15 @@
 import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { Fact } from '../fact.ts';
 import type { Measure } from '../numbers/measure.ts';
-import { convert, isBelievable } from '../numbers/quantity-of-measure.ts';
-import { type Clause, type Frame, isMeasure, measureOf, take } from '../reading/frame.ts';
+import { convert, isBelievable, isVolume } from '../numbers/quantity-of-measure.ts';
+import {
+  type Clause,
+  clauseHas,
+  type Frame,
+  isMeasure,
+  measureOf,
+  take,
+} from '../reading/frame.ts';
 import { means } from '../reading/term.ts';
 
 /** A label and what it names, or a number. */
@@ -21,14 +28,24 @@ export function readingOf(frame: Frame, clause: Clause, label: Slot, number: num
   takeCompanions(frame, clause, quantity, Math.min(label.at, number), Math.max(label.at, number));
   // `ec fell 0.2`: by so much, or to there.
   const isStep = number > clause.from && means(frame.terms[number - 1], 'moved');
+  const isOpen = isStep || isOfPoured(frame, clause, Math.min(label.at, number));
   return {
     quantity,
-    amount: { kind: 'measure', measure: isStep ? { ...measure, bound: true } : measure },
+    amount: { kind: 'measure', measure: isOpen ? { ...measure, bound: true } : measure },
     at: number,
     from: Math.min(label.at, number),
     to: Math.max(label.at, number),
     because: 'named quantity',
   };
+}
+
+/** `topped up with 12 l of ec 1.5`, `20 l at ph 6`: of what was poured, as like as not. */
+export function isOfPoured(frame: Frame, clause: Clause, first: number): boolean {
+  if (!means(frame.terms[first - 1], 'of', 'at', 'with')) return false;
+  if (!clauseHas(frame, clause, 'top-up', 'add', 'fill', 'mixed')) return false;
+  const amount = means(frame.terms[first - 2], 'solution') ? first - 3 : first - 2;
+  const term = frame.terms[amount];
+  return amount >= clause.from && isMeasure(term) && isVolume(term.measure);
 }
 
 /** Another number for a label that has one; null where it could not be believed as such. */

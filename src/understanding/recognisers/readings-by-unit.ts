@@ -15,7 +15,7 @@ import {
 } from '../reading/frame.ts';
 import { isMark, means } from '../reading/term.ts';
 import { isOfTheAir } from './labels.ts';
-import { takeCompanions } from './reading-fact.ts';
+import { isOfPoured, takeCompanions } from './reading-fact.ts';
 
 /** `21.5C`, `1.7 mS`, `8.1 mg/l`, `27 inside`: the unit or the place says it. */
 export function readingsByUnit(frame: Frame, clause: Clause): Fact[] {
@@ -35,7 +35,11 @@ export function readingByUnit(frame: Frame, clause: Clause, i: number): Fact[] {
   if (quantity === null) return [];
   take(frame, i);
   takeCompanions(frame, clause, quantity, i, i);
-  const amount = { kind: 'measure' as const, measure };
+  const isPoured = quantity === 'ec' && isOfPoured(frame, clause, i);
+  const amount = {
+    kind: 'measure' as const,
+    measure: isPoured ? { ...measure, bound: true } : measure,
+  };
   return [{ quantity, amount, at: i, from: i, to: i, because: 'unit or place says it' }];
 }
 

@@ -123,23 +123,60 @@ function deny(frame: Frame): TakingBack | null {
     !negated ||
     !some(
       frame,
-      (term, i) => means(term, 'after-all') && (!means(term, 'filler') || leadsDenial(frame, i)),
+      (term, i) => (means(term, 'after-all') && !means(term, 'filler')) || leadsDenial(frame, i),
     ) ||
     some(frame, isMeasure)
   )
     return null;
-  return { kind: 'deny', system: onlyName(frame), quantity: deedOf(frame) };
+  const product = productDenied(frame);
+  const probe = frame.terms.flatMap((term) =>
+    term.kind === 'word' ? (term.word.probe ?? []) : [],
+  )[0];
+  return {
+    kind: 'deny',
+    system: onlyName(frame),
+    quantity: deedOf(frame),
+    ...(product === null ? {} : { product }),
+    ...(probe === undefined ? {} : { probe }),
+    ...(some(frame, (term) => means(term, 'after-all') && !means(term, 'filler'))
+      ? {}
+      : { isOfJustNow: true }),
+  };
 }
 
-/** `actually i didn't top up the jars`. */
+/** `the A`: by its short name too, where it ends what is denied. */
+function productDenied(frame: Frame): string | null {
+  const at = frame.terms.findIndex((_, i) => productAt(frame, i) !== null);
+  if (at >= 0) return productAt(frame, at);
+  const said = frame.terms.findLast(
+    (term) => term.kind === 'word' && !isDeed(term) && !means(term, 'not'),
+  );
+  const short = said?.kind === 'word' ? said.word.shyProduct : null;
+  const isNutrient = short !== null && !short.startsWith('ph-');
+  return isNutrient && some(frame, (term) => means(term, 'add', 'add-plainly')) ? short : null;
+}
+
+/** `actually i didn't top up the jars`, `wait, I didn't calibrate the stick`, `Moment, ich hab den Stab nicht kalibriert`. */
 function leadsDenial(frame: Frame, i: number): boolean {
-  const next = means(frame.terms[i + 1], 'self') ? frame.terms[i + 2] : frame.terms[i + 1];
-  return i === 0 && means(next, 'did-not') && deedOf(frame) !== null;
+  const { terms } = frame;
+  const isLead =
+    means(terms[0], 'after-all') ||
+    (means(terms[0], 'no-wait') && !means(terms[0], 'no', 'said-no'));
+  if (i !== 0 || !isLead || deedOf(frame) === null) return false;
+  let at = 1;
+  while (terms[at]?.kind === 'stop' || means(terms[at], 'no-wait', 'filler')) at++;
+  const isSelf = means(terms[at], 'self');
+  const denial = isSelf ? at + 1 : at;
+  // `wait, didn't we top up the jars?`
+  const asks = terms.some((term) => term.kind === 'stop' && term.cut === 'question');
+  if (asks || means(terms[denial + 1], 'self')) return false;
+  if (means(terms[denial], 'did-not')) return true;
+  // `ich hab … nicht zugegeben`: the verb ends it.
+  return isSelf && isDeed(terms.at(-1)) && means(terms.at(-2), 'not');
 }
 
 function deedOf(frame: Frame): Quantity | null {
-  const product = frame.terms.findIndex((_, i) => productAt(frame, i) !== null);
-  if (product >= 0) return 'dose';
+  if (productDenied(frame) !== null) return 'dose';
   if (some(frame, (term) => means(term, 'no-power', 'no-outage', 'broken'))) return 'outage';
   if (some(frame, (term) => means(term, 'top-up', 'fill', 'solution'))) return 'top-up';
   if (some(frame, (term) => means(term, 'changed-solution', 'change'))) return 'reservoir-change';

@@ -9,7 +9,7 @@ import {
   namesIn,
   take,
 } from '../reading/frame.ts';
-import { isMark, type MeasureTerm, means } from '../reading/term.ts';
+import { isMark, type MeasureTerm, means, type Term } from '../reading/term.ts';
 import type { Unit } from '../reading/word-list.ts';
 import { inOneClause } from './top-up-amounts.ts';
 import { markAlone } from './top-up-mark.ts';
@@ -42,6 +42,14 @@ export function recogniseTopUps(frame: Frame, told: readonly Fact[] = []): Fact[
       continue;
     }
     if (own !== null && own === governed && measuresIn(frame, clause).length === 0) continue;
+    // `gutters took 7 l, topped up`: what was told, said in another word.
+    if (
+      own !== null &&
+      verb !== null &&
+      lastTopUp(facts, frame, c) &&
+      saysAgainOnly(frame, clause, own)
+    )
+      continue;
     const leaning =
       own === null &&
       verb !== null &&
@@ -64,7 +72,8 @@ export function recogniseTopUps(frame: Frame, told: readonly Fact[] = []): Fact[
       }
       // `added 30 ml A, 30 ml B and 10 l of water`: the verb is of all three.
       if (verb !== null && told.some((fact) => isDoseIn(fact, clause))) continue;
-      if (clause.from < clause.to) {
+      // `bench 3 cans, nothing for the gutters, half a jug for the jars`: the list goes on.
+      if (clause.from < clause.to && !isNoneForThem(frame, clause)) {
         settle();
         verb = null;
       }
@@ -100,6 +109,8 @@ function isToldAgain({ terms }: Frame, { at }: Fact): boolean {
   const before = terms[at - 1];
   const isKnown =
     (means(before, 'article', 'pronoun') && !means(before, 'indefinite')) || before?.text === "'s";
+  // `the 12 l i added yesterday`: it was told then.
+  if (isKnown && isOfEarlierDeed(terms, at)) return true;
   return (
     isKnown &&
     terms.some((term, i) => {
@@ -108,6 +119,20 @@ function isToldAgain({ terms }: Frame, { at }: Fact): boolean {
     })
   );
 }
+
+/** The amount, whoever did it, and the verb: a clause of its own that says which water is meant. */
+function isOfEarlierDeed(terms: readonly Term[], at: number): boolean {
+  let i = at + 1;
+  if (terms[i]?.kind === 'stop' || means(terms[i], 'pronoun')) i++;
+  if (means(terms[i], 'pronoun', 'that-clause') && !means(terms[i], 'self')) i++;
+  return (
+    means(terms[i], 'self') &&
+    terms.slice(i, i + mostOfDeed).some((term) => means(term, 'add', 'top-up', 'fill'))
+  );
+}
+
+/** `the 12 l that I had put in`: no further off is the verb. */
+const mostOfDeed = 8;
 
 /** `4 cans and 2 more, 60 l in all`: the sum of what was told is no more water; another sum is asked about. */
 function withoutSum(frame: Frame, facts: readonly Fact[]): Fact[] {
@@ -252,14 +277,42 @@ function verbBehind(frame: Frame, c: number): number | null {
   if (next?.opens !== 'comma' || !isMoreOfTheSame(frame, clause, false, true)) return null;
   const verb = verbOf(frame, next);
   if (verb === null || verbOf(frame, clause) !== null) return null;
-  const isAlone = frame.terms
-    .slice(next.from, next.to)
-    .every(
-      (term, n) =>
-        next.from + n === verb ||
-        means(term, 'filler', 'self', 'today', 'now', 'thanks', 'both', 'all'),
-    );
-  return isAlone ? verb : null;
+  return isVerbAlone(frame, next, verb) ? verb : null;
+}
+
+/** The water put in that the clause before told in litres. */
+function lastTopUp(facts: readonly Fact[], frame: Frame, c: number): Fact | null {
+  const last = facts.at(-1);
+  const isTold = last?.quantity === 'top-up' && last.amount.kind === 'measure';
+  return isTold && frame.clauseOf[last.at] === c - 1 ? last : null;
+}
+
+/** A verb that says no more than that it was put in; `filled up` may say that it is full. */
+function saysAgainOnly(frame: Frame, clause: Clause, verb: number): boolean {
+  return !means(frame.terms[verb], 'fill', 'refill') && isVerbAlone(frame, clause, verb);
+}
+
+function isVerbAlone(frame: Frame, clause: Clause, verb: number): boolean {
+  return frame.terms
+    .slice(clause.from, clause.to)
+    .every((term, n) => clause.from + n === verb || isSmallBesideVerb(term));
+}
+
+function isSmallBesideVerb(term: Term): boolean {
+  return means(term, 'filler', 'self', 'today', 'now', 'thanks', 'both', 'all');
+}
+
+/** `nothing for the gutters`: which of the systems got none. */
+function isNoneForThem(frame: Frame, clause: Clause): boolean {
+  return (
+    namesIn(frame, clause).length > 0 &&
+    clauseHas(frame, clause, 'not', 'no') &&
+    !frame.places.hasWhere(tellsMoreThanNone, clause.from, clause.to)
+  );
+}
+
+function tellsMoreThanNone(term: Term): boolean {
+  return term.kind !== 'name' && !means(term, 'not', 'no', 'article', 'place', 'filler');
 }
 
 function isOnlyNames(frame: Frame, clause: Clause): boolean {
@@ -284,7 +337,8 @@ function isMoreOfTheSame(
   withTimes = false,
 ): boolean {
   if (clause.from === clause.to) return false;
-  const mayBeTimed = withTimes || hasAnother(frame, clause);
+  const isListed = clause.opens === 'and' && namesIn(frame, clause).length > 0;
+  const mayBeTimed = withTimes || isListed || hasAnother(frame, clause);
   let amounts = 0;
   for (let i = clause.from; i < clause.to; i++) {
     const term = frame.terms[i]!;
@@ -321,6 +375,7 @@ function isMoreOfTheSame(
         'of',
         'after',
         'both',
+        'all',
         'in-all',
       )
     ) {

@@ -1,7 +1,7 @@
 import type { SystemId } from '../../greenhouse/system.ts';
 import { isDeed, isLabel, isPlainDeed, tellsOfItsOwn } from '../moods/clause-kinds.ts';
-import type { Clause, Frame } from '../reading/frame.ts';
-import { means, type NameTerm, type Term } from '../reading/term.ts';
+import { type Clause, type Frame, isName } from '../reading/frame.ts';
+import { isUnknown, means, type NameTerm, type Term } from '../reading/term.ts';
 import type { FactsInOrder } from './facts-in-order.ts';
 
 /** One naming of one or more systems that stand together: `the bench and the jars`, `all`. */
@@ -25,17 +25,24 @@ export interface Mention {
 export function mentionsOf(frame: Frame, facts: FactsInOrder): Mention[] {
   const mentions: Mention[] = [];
   let excepted = -1;
+  const leftOut = new Set<number>();
   frame.terms.forEach((term, i) => {
     if (i <= excepted) return;
     const allBut = allExcept(frame, i);
     if (allBut) {
       mentions.push(allBut);
       excepted = allBut.to;
+      for (const name of frame.places.within(isName, i, allBut.to + 1)) leftOut.add(name);
     } else if (term.kind === 'name') {
       const last = mentions.at(-1);
       // `jars instead of the tub ph 5.7`: the tub got none of it.
-      if (last && isReplaced(frame, i)) return;
-      if (isLeftOut(frame, i)) takeOutOfAll(frame, mentions, term);
+      const isAlone = tellsNothing(frame, i, facts);
+      if ((last && isReplaced(frame, i)) || (isAlone && isDenied(frame, i))) return;
+      if (isLeftOut(frame, i) || (isAlone && isLeftOutWith(frame, i, leftOut))) {
+        leftOut.add(i);
+        takeOutOfAll(frame, mentions, term);
+        if (isAlone) return;
+      }
       if (last && joins(frame, last, i, facts))
         mentions[mentions.length - 1] = joined(frame, last, term, i);
       else mentions.push(mentionOf(frame, term, i));
@@ -52,11 +59,47 @@ function isReplaced(frame: Frame, i: number): boolean {
   return means(frame.terms[before], 'instead-of') && !means(frame.terms[before], 'not', 'link');
 }
 
+/** Nothing is told behind it before the next name: `not the jars`, and not `not the jars, they are full`. */
+function tellsNothing({ places }: Frame, i: number, facts: FactsInOrder): boolean {
+  const next = facts.after(i);
+  return next === undefined || places.nextWhere(isName, i + 1) < next.at;
+}
+
+/** `topped up the bench 20 l, not the jars or the dwc`: a clause of its own says no more than that they got none of it. */
+function isDenied(frame: Frame, i: number): boolean {
+  let lead = i - 1;
+  while (i - lead <= mostBetween && means(frame.terms[lead], 'article', 'place')) lead--;
+  if (means(frame.terms[lead], 'not')) return !means(frame.terms[lead], 'link');
+  const { from, to } = frame.clauses[frame.clauseOf[i]!]!;
+  return frame.places.has('not', from, i) && !frame.places.hasWhere(tellsMoreThanDenied, from, to);
+}
+
+function tellsMoreThanDenied(term: Term): boolean {
+  return term.kind !== 'name' && !means(term, 'not', 'article', 'place', 'filler', 'or');
+}
+
 /** `all at ph 5.8 except the gutters`, `except the gutters all got 5 l`: it follows the word that leaves it out. */
 function isLeftOut({ terms }: Frame, i: number): boolean {
   let before = i - 1;
-  while (means(terms[before], 'article') && !means(terms[before], 'except')) before--;
-  return means(terms[before], 'except');
+  while (means(terms[before], 'article', 'place') && !means(terms[before], 'except')) before--;
+  if (means(terms[before], 'except')) return true;
+  // `everywhere but the gutters`: `but` cuts as well.
+  const joint = terms[before];
+  return joint?.kind === 'stop' && joint.cut === 'but' && means(terms[before - 1], 'all');
+}
+
+/** `all at ph 5.8 except the gutters and the jars`: named together with one that is left out; `leftOut`: the names before that are. */
+function isLeftOutWith(frame: Frame, i: number, leftOut: ReadonlySet<number>): boolean {
+  const { terms } = frame;
+  let before = i - 1;
+  while (means(terms[before], 'article', 'place')) before--;
+  const joint = terms[before];
+  const { from, to } = frame.clauses[frame.clauseOf[i]!]!;
+  const isListed =
+    joint !== undefined && isComma(joint) && !frame.places.hasWhere(tellsMoreThanDenied, from, to);
+  const isJoined =
+    isListed || (joint?.kind === 'stop' && joint.cut === 'and') || means(joint, 'or');
+  return isJoined && leftOut.has(before - 1);
 }
 
 /** The names that the clause leaves out before it says `all`. */
@@ -78,8 +121,18 @@ function takeOutOfAll(frame: Frame, mentions: Mention[], { systems }: NameTerm):
 /** `everything except the jars`: all but those named straight after. */
 function allExcept(frame: Frame, i: number): Mention | null {
   if (!means(frame.terms[i], 'all')) return null;
-  let j = means(frame.terms[i], 'except') ? i + 1 : i + 2;
-  if (j === i + 2 && !means(frame.terms[i + 1], 'except')) return null;
+  let j = i + 1;
+  if (!means(frame.terms[i], 'except')) {
+    // `all of them but the jars`.
+    while (
+      means(frame.terms[j], 'of', 'of-it', 'pronoun', 'article', 'counted') &&
+      j < i + mostBetween
+    )
+      j++;
+    const lead = frame.terms[j];
+    if (!means(lead, 'except') && !(lead?.kind === 'stop' && lead.cut === 'but')) return null;
+    j++;
+  }
   const left = new Set<SystemId>();
   let to = i;
   for (; j < frame.terms.length; j++) {
@@ -87,7 +140,8 @@ function allExcept(frame: Frame, i: number): Mention | null {
     if (term.kind === 'name') {
       for (const system of term.systems) left.add(system);
       to = j;
-    } else if (!means(term, 'article') && !(term.kind === 'stop' && term.cut === 'and')) break;
+    } else if (!means(term, 'article', 'place') && !(term.kind === 'stop' && term.cut === 'and'))
+      break;
   }
   if (left.size === 0) return null;
   const all = allSystems(frame, i);
@@ -142,7 +196,8 @@ function joined(frame: Frame, last: Mention, term: NameTerm, i: number): Mention
 
 /** Only `and`, articles and the like between two names, and not a value before one and after the other. */
 function joins(frame: Frame, last: Mention, i: number, facts: FactsInOrder): boolean {
-  if (last.unsure || frame.terms[i]?.kind !== 'name') return false;
+  const isThird = last.unsure && last.from < last.to && i === last.to + 1;
+  if ((last.unsure && !isThird) || frame.terms[i]?.kind !== 'name') return false;
   let ands = 0;
   for (let j = last.to + 1; j < i; j++) {
     const term = frame.terms[j]!;
@@ -220,7 +275,9 @@ function isComma(term: Term): boolean {
 /** `all` and `everything` as the things spoken of, not `all good` or `hi all`. */
 function isAll(frame: Frame, i: number): boolean {
   const term = frame.terms[i];
-  if (!means(term, 'all')) return false;
+  // `both ph 6.0`, where there are no more than two.
+  const isBoth = means(term, 'both') && isBothSystems(frame, i);
+  if (!means(term, 'all') && !isBoth) return false;
   const [before, after] = [frame.terms[i - 1], frame.terms[i + 1]];
   let next = i + 1;
   while (means(frame.terms[next], 'article', 'of')) next++;
@@ -230,6 +287,13 @@ function isAll(frame: Frame, i: number): boolean {
       !means(after, 'done', 'tick', 'judged', 'solution', 'reservoir', 'except')) ||
     (means(after, 'full', 'empty', 'both') && !means(before, 'greeting'))
   );
+}
+
+/** Of a greenhouse of two systems; `both boxes` may be anything. */
+function isBothSystems({ context, terms }: Frame, i: number): boolean {
+  const thing = terms[i + 1];
+  const isOfThings = isUnknown(thing) || means(thing, 'vessel', 'counted', 'plant-part');
+  return context.greenhouse.systems.length === 2 && !isOfThings;
 }
 
 /** `dwc all checked`, `the jars are all fine`: the whole of what was just named. */

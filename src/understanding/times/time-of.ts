@@ -1,8 +1,8 @@
 import type { Fact } from '../fact.ts';
-import { hasPastDeed, isDeed, isLabel } from '../moods/clause-kinds.ts';
+import { hasPastDeed, isDeed, isLabel, leansOnPrevious } from '../moods/clause-kinds.ts';
 import type { Mood } from '../moods/mood.ts';
 import { type Clause, clauseHas, type Frame } from '../reading/frame.ts';
-import { means } from '../reading/term.ts';
+import { means, type Term } from '../reading/term.ts';
 import type { TimeMark } from './time-mark.ts';
 
 /**
@@ -74,11 +74,20 @@ function closing(
   if (factsThere.length > 0 && wasThen && opensWithWas(frame, clause)) return null;
   if (factsThere.some(({ at }) => means(frame.terms[at - 1], 'from'))) return null;
   if (factsThere.length === 0) return isAlone(frame, clause, mark) ? mark : null;
+  // `put 3 cans in the bench and a jug in the jars at 7`: one deed, and the time that ends what it was done to.
+  const isOneDeed = hasPastDeed(frame, frame.clauses[c]!.from, frame.clauses[c]!.to);
   for (let d = c; d <= mark.clause; d++) {
     const between = frame.clauses[d]!;
-    if (hasPastDeed(frame, between.from, between.to) || saysNow(frame, between)) return null;
+    if (saysNow(frame, between)) return null;
+    if (d > c && hasPastDeed(frame, between.from, between.to)) return null;
+    if (isOneDeed && d > c && !goesOnWithDeed(frame, between)) return null;
   }
   return mark;
+}
+
+/** Amounts, names and small words that the verb of the clause before is of. */
+function goesOnWithDeed(frame: Frame, clause: Clause): boolean {
+  return clause.opens === 'and' && leansOnPrevious(frame, clause);
 }
 
 function opensWithWas(frame: Frame, { from, to }: Clause): boolean {
@@ -114,8 +123,13 @@ function isOfSomethingElse(frame: Frame, clause: Clause, facts: readonly Fact[])
   if (facts.some(({ at }) => at >= clause.from && at < clause.to)) return false;
   const terms = frame.terms.slice(clause.from, clause.to);
   return !terms.some(
-    (term) => term.kind === 'name' || isDeed(term) || isLabel(term) || means(term, 'did'),
+    (term) => term.kind === 'name' || isDeedWithAmount(term) || isLabel(term) || means(term, 'did'),
   );
+}
+
+/** Whose amount a later clause may tell; not `left the lid off`. */
+function isDeedWithAmount(term: Term | undefined): boolean {
+  return isDeed(term) && !means(term, 'broken', 'no-power', 'could-not', 'other-deed');
 }
 
 /** A time before the first thing said in its clause goes on holding. */

@@ -42,7 +42,7 @@ describe('so many vessels of such a size', () => {
   understood({
     'put two 8 l watering cans in the bench': 'North bench top-up 16',
     'poured three 5 litre buckets into the gutters': 'Gutter run top-up 15',
-    'poured a 5 litre bucket in the jars': '? out-of-range (50)',
+    'poured a 5 litre bucket in the jars': 'Jar shelf top-up 5',
     'added 2 10 l cans to the bench': 'North bench top-up 20',
     'put two 5 l buckets in': '? which-system (North bench, Bucket row, Gutter run, Jar shelf)',
     'put two 5 l buckets in the bench': 'North bench top-up 10',

@@ -15,7 +15,7 @@ export const times: Words<TimeConcept> = {
     'übermorgen',
   ],
   tonight: [],
-  'this-night': ['heute nacht', 'heut nacht', 'heute in der nacht'],
+  'this-night': ['heute nacht', 'heut nacht', 'heute in der nacht', 'über nacht'],
   this: ['diesen', 'diese', 'dieser', 'diesem', 'dieses'],
   last: [
     'letzte',

@@ -12,7 +12,7 @@ export const times: Words<TimeConcept> = {
   today: ['today', "today's"],
   tomorrow: ['tomorrow', 'tmrw', 'tomoz', 'tmr', 'the day after tomorrow', 'day after tomorrow'],
   tonight: ['tonight', 'this night'],
-  'this-night': [],
+  'this-night': ['overnight'],
   this: ['this'],
   last: ['last', 'previous', 'this past', 'past'],
   morning: [
