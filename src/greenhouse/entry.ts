@@ -61,7 +61,7 @@ export interface EntryDraft {
 }
 
 /** What can be wrong: plants that ail, a pump that labours, or what may hurt somebody. */
-export type Trouble = 'plants' | 'noise' | Danger;
+export type Trouble = 'plants' | 'solution' | 'air' | 'noise' | Danger;
 
 /** What may hurt somebody: water where none should be, smoke or sparks, a shock, acid or alkali out of its bottle. */
 export type Danger = 'leak' | 'fire' | 'shock' | 'spill';

@@ -10,6 +10,7 @@ import {
   take,
 } from '../reading/frame.ts';
 import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
+import type { Concept } from '../vocabulary/concept.ts';
 import { isHeightOfWater } from './level-talk.ts';
 
 /** Takes out the numbers that measure nothing here: counts, labels, sizes, prices, the weather outside. */
@@ -179,6 +180,18 @@ export function isPlural(frame: Frame, text: string): boolean {
   return endings.some(([ending]) => text.length > ending.length + 2 && text.endsWith(ending));
 }
 
+const toldWithoutNumber: readonly Concept[] = [
+  'no-bubbles',
+  'weak-bubbles',
+  'broken',
+  'labouring',
+  'leak',
+  'ailing',
+  'murky',
+  'foul',
+  'off-colour',
+];
+
 /** `bucket 4 ph 5.8`: one of the parts of a system, numbered. */
 function isPartNumber(frame: Frame, clause: Clause, i: number): boolean {
   const name = frame.terms[i - 1];
@@ -187,9 +200,11 @@ function isPartNumber(frame: Frame, clause: Clause, i: number): boolean {
     return false;
   const isPart =
     name.singular || frame.lexicon.own.phrases.get([name.text])?.concepts.has('numbered') === true;
+  if (!isPart) return false;
+  // `hardly any bubbles in bucket 2`: what is told needs no number.
+  if (i + 1 >= clause.to) return clauseHas(frame, clause, ...toldWithoutNumber);
   const after = frame.terms[i + 1];
-  if (!isPart || i + 1 >= clause.to || after?.kind !== 'word' || means(after, 'about'))
-    return false;
+  if (after?.kind !== 'word' || means(after, 'about')) return false;
   return isLabel(after) ? isMeasure(frame.terms[i + 2]) : !means(after, 'ish', 'at-hour');
 }
 

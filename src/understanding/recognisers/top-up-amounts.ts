@@ -16,6 +16,7 @@ import {
 } from '../reading/frame.ts';
 import { isUnknown, means, type Term } from '../reading/term.ts';
 import type { Unit } from '../reading/word-list.ts';
+import type { DoubtReason } from '../statement.ts';
 import { isPlural } from './not-readings.ts';
 import { isDoseSized, someProduct } from './some-product.ts';
 import { brimOrMark, type Target } from './top-up-mark.ts';
@@ -54,15 +55,12 @@ export function inOneClause(
       });
       continue;
     }
-    const stuff = unknownStuff(frame, clause, i) || isDoseSized(measureOf(frame, i));
-    const doubt = stuff
-      ? { doubt: { kind: 'which-quantity' as const, value: frame.terms[i]!.text } }
-      : {};
+    const doubt = doubtOf(frame, clause, i);
     facts.push({
       ...shape(frame, i, verb),
       amount: { kind: 'measure', measure: times(measureOf(frame, i), parts) },
       ...each,
-      ...doubt,
+      ...(doubt ? { doubt } : {}),
       ...(isTwice(frame, i) ? { each: true } : {}),
     });
   }
@@ -102,6 +100,13 @@ export function inOneClause(
     facts.push({ ...shape(frame, verb, verb), amount: { kind: 'missing' } });
   }
   return facts;
+}
+
+/** `5 ml` is hardly water, and `2 l of stuff` may be anything. */
+function doubtOf(frame: Frame, clause: Clause, i: number): DoubtReason | null {
+  const written = frame.terms[i]!.text;
+  if (unknownStuff(frame, clause, i)) return { kind: 'which-quantity', value: written };
+  return isDoseSized(measureOf(frame, i)) ? { kind: 'which-product', amount: written } : null;
 }
 
 /** `5 l twice`: how much it was in all is asked. */

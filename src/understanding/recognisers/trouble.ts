@@ -7,7 +7,7 @@ import {
   clauseHas,
   type Frame,
   inClause,
-  isMeasure,
+  measuresIn,
   takeRange,
 } from '../reading/frame.ts';
 import { isCrop, means } from '../reading/term.ts';
@@ -74,7 +74,7 @@ function troubleIn(
 ): { readonly trouble: Trouble; readonly at: number } | null {
   const found = harmlessIn(frame, clause);
   if (!found || (moods[found.at] ?? null) !== null) return null;
-  if (isOver(frame, clause) || inClause(frame, clause, isMeasure).length > 0) return null;
+  if (isOver(frame, clause) || measuresIn(frame, clause).length > 0) return null;
   return found;
 }
 
@@ -87,6 +87,12 @@ function harmlessIn(
   const noise = first('labouring');
   if (noise >= 0 && (first('pump', 'air-pump', 'venturi') >= 0 || first('instrument') >= 0))
     return { trouble: 'noise', at: noise };
+  const weak = first('weak-bubbles');
+  if (weak >= 0) return { trouble: 'air', at: weak };
+  const foul = first('foul');
+  if (foul >= 0) return { trouble: 'solution', at: foul };
+  const murky = first('murky');
+  if (murky >= 0 && first('water', 'solution') >= 0) return { trouble: 'solution', at: murky };
   const ailing = first('ailing');
   if (ailing >= 0) return { trouble: 'plants', at: ailing };
   const colour = first('off-colour');

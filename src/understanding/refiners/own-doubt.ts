@@ -54,20 +54,23 @@ export function ownDoubt(frame: Frame, one: Settled, reason: DoubtReason): Doubt
   return doubt(frame, one, reason, [], reason.kind === 'which-unit' ? amountAwaited(one) : null);
 }
 
-/** A button for each product in stock of which it could be so much. */
+/** A button for each product in stock of which it could be so much; and for water, unless a product it was. */
 function whichProduct(frame: Frame, one: Settled, reason: DoubtReason): DoubtStatement {
   const systems = one.systems ?? [];
   // `10 ml in both`: in each or in all, nobody has said.
   const isClear = systems.length === 1 || (systems.length > 1 && one.fact.each === true);
+  const dosed = { ...one.fact, quantity: 'dose' } as const;
+  const water =
+    isClear && one.fact.quantity === 'top-up' ? asChoice(frame, one, systems[0]!, systems) : null;
   const stock = isClear ? frame.context.greenhouse.stock : [];
   const choices = stock.flatMap(({ product }): Choice[] => {
     const drafts = systems.flatMap(
-      (system) => soundDraft(frame, { ...one, fact: { ...one.fact, product } }, system) ?? [],
+      (system) => soundDraft(frame, { ...one, fact: { ...dosed, product } }, system) ?? [],
     );
     const isSound = drafts.length === systems.length;
     return isSound ? [{ label: { kind: 'product', product }, drafts }] : [];
   });
-  return doubt(frame, one, reason, choices);
+  return doubt(frame, one, reason, water ? [...choices, water] : choices);
 }
 
 /** As it stands it would be out until now. */

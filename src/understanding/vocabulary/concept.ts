@@ -191,6 +191,12 @@ export type TroubleConcept =
   | 'plant-part'
   /** Colours and shapes that are trouble on a part of a plant only: yellow, brown. */
   | 'off-colour'
+  /** Seen of water that should be clear: green, cloudy, foaming. */
+  | 'murky'
+  /** What grows or smells in it, whatever it is said of: algae, stinks. */
+  | 'foul'
+  /** Bubbles there are, but few. */
+  | 'weak-bubbles'
   | 'labouring'
   | 'burning'
   | 'shock'

@@ -10,6 +10,9 @@ const FIRST: Readonly<Record<Trouble, string>> = {
   leak: 'Zuerst: keinen Stecker und kein Kabel anfassen, das nass ist. Wo du trocken hinkommst, zieh die Pumpe heraus und stell etwas darunter. Dann sag mir, wie viel noch drin ist, in cm oder Litern.',
   plants:
     'Gib nichts auf Verdacht dazu. Miss dort pH, EC und Wassertemperatur und sag sie mir; ein Foto hilft auch.',
+  solution:
+    'Gib nichts auf Verdacht dazu, auch kein Putzmittel. Sieh dir die Wurzeln an, halte Licht vom Wasser fern, miss dort pH, EC und Wassertemperatur und sag sie mir. Was faul riecht, wird in der Regel gewechselt.',
+  air: 'Ein verstopfter Stein, ein geknickter oder loser Schlauch oder eine müde Luftpumpe. Zieh den Stecker der Pumpe mit trockenen Händen, bevor du sie anfasst, und lass sie höher stehen als das Wasser. Blubbert gar nichts mehr, schreib mir „keine Blasen“.',
   noise:
     'Eine Pumpe, die sich plagt, läuft oft trocken oder ist verstopft. Zieh den Stecker, bevor du ins Wasser greifst, und sieh nach, ob ihr Ansaugkorb unter Wasser und frei ist. Bleibt sie stehen, schreib mir „Pumpe aus“.',
   fire: 'Nichts dort anfassen, und kein Wasser darauf. Schalte den Strom an der Sicherung ab, wenn du trocken und sicher hinkommst, und bleib weg. Brennt es, alle hinaus und die Feuerwehr rufen.',

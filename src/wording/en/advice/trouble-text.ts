@@ -10,6 +10,9 @@ const FIRST: Readonly<Record<Trouble, string>> = {
   leak: 'First: touch no plug or cable that is wet. Where you can stay dry, unplug the pump, and put something under it. Then tell me how much is left in it, in cm or litres.',
   plants:
     'Add nothing on a guess. Measure pH, EC and the water temperature there and tell me; a photo helps too.',
+  solution:
+    'Add nothing on a guess, and no cleaner. Look at the roots, keep light off the water, and measure pH, EC and the water temperature there and tell me. What smells rotten is changed as a rule.',
+  air: 'A clogged stone, a kinked or loose hose, or a tired air pump. Unplug the pump before you touch it, with dry hands, and keep it higher than the water. If nothing bubbles at all, tell me “no bubbles”.',
   noise:
     'A pump that labours is often dry or clogged. Unplug it before your hands go into the water, and look whether its intake is under water and free. If it stops, tell me “pump off”.',
   fire: 'Touch nothing there, and no water on it. Switch the power off at the breaker if you can reach it dry and safely, and stay away. If it burns, get everybody out and call the fire brigade.',
