@@ -100,7 +100,7 @@ describe('doses and readings of a pH that moves', () => {
     'dwc ph is up to 6.1': 'Bucket row ph 6.1',
     'dwc ph is up at 6.1': 'Bucket row ph 6.1',
     'added 15 ph down to the dwc': '? which-unit (15)',
-    'added 15 ml to the dwc': '? which-quantity (top-up)',
+    'added 15 ml to the dwc': '? which-product (nutrient-a, nutrient-b, ph-down, ph-up, top-up)',
     '10 ml up in the dwc': 'Bucket row dose 10 ph-up',
     'gave the dwc 10 ml of down': 'Bucket row dose 10 ph-down',
     'added 5 ml nutrient a to the nft': 'Gutter run dose 5 nutrient-a',

@@ -109,6 +109,14 @@ describe('what was out, and is not said to be so still', () => {
 describe('what somebody saw to be wrong', () => {
   understood({
     'bench leaking': '? trouble (keep-as-note)',
+    'water in the jars is green': '? trouble (keep-as-note)',
+    'the bench smells of rotten eggs': '? trouble (keep-as-note)',
+    'algae in the gutters': '? trouble (keep-as-note)',
+    'jars smell nice': '? unclear (keep-as-note)',
+    'hardly any bubbles in bucket 2, ph 5.9': '? trouble (keep-as-note); Bucket row ph 5.9',
+    'airstone in bucket 3 is barely bubbling': '? trouble (keep-as-note)',
+    'no algae in the gutters': '? unclear (keep-as-note)',
+    'gutter pump is making a weird noise': '? trouble (keep-as-note)',
     'bench leaking || yes': 'answered North bench note 1 "bench leaking" at 4 May 08:20',
     "there's a puddle under the gutters": '? trouble (keep-as-note)',
     'leaves yellow || keep it': 'answered greenhouse note 1 "leaves yellow" at 4 May 08:20',

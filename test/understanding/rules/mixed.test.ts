@@ -85,7 +85,7 @@ describe('mixed messages', () => {
     'gave the jars a splash': '? unclear (keep-as-note)',
     'gave the jars a drink': '? unclear (keep-as-note)',
     'watered the jars': '? missing-amount',
-    'fed the dwc 20 ml each': '? which-quantity (top-up)',
+    'fed the dwc 20 ml each': '? which-product (nutrient-a, nutrient-b, ph-down, ph-up, top-up)',
     'put a litre in the jars': 'Jar shelf top-up 1',
     'put 1l in jars, 2l in dwc': 'Jar shelf top-up 1; Bucket row top-up 2',
     'added 5 l to all': '? shared-amount (each, North bench, Bucket row, Gutter run, Jar shelf)',

@@ -120,11 +120,11 @@ describe('forecasts and extremes', () => {
 describe('numbers that are not readings', () => {
   understood({
     'dwc ph 5.8, 20 plants look fine': 'Bucket row ph 5.8',
-    '3 leaves yellow on the dwc': '? unclear (keep-as-note)',
+    '3 leaves yellow on the dwc': '? trouble (keep-as-note)',
     'bucket 4 looks sad': '? unclear (keep-as-note)',
     'bucket 4 ph 5.8': 'Bucket row ph 5.8',
     'dwc ph 5.8, plant 3 is wilting': 'Bucket row ph 5.8',
-    'row 3 has aphids': '? unclear (keep-as-note)',
+    'row 3 has aphids': '? trouble (keep-as-note)',
     'error 5 on the pen': '? unclear (keep-as-note)',
     'pen shows error 12': '? unclear (keep-as-note)',
     'my number is 0871234567': '? unclear (keep-as-note)',
