@@ -1114,6 +1114,12 @@ export const asking: Words<AskConcept> = {
   help: [
     'hilfe',
     'hilf mir',
+    'kannst du helfen',
+    'kannst du mir helfen',
+    'ich brauche hilfe',
+    'brauche hilfe',
+    'brauch hilfe',
+    'hilfe bitte',
     'was kannst du',
     'was kann ich fragen',
     'was kann ich sagen',
