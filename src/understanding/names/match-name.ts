@@ -30,7 +30,9 @@ export function matchName(
   lexicon: Lexicon,
 ): NameMatch | null {
   let best = null as NameMatch | null;
+  const { text } = tokens[start]!;
   for (const form of lexicon.names) {
+    if (!mayBegin(text, form.words[0]!)) continue;
     const match = matchForm(tokens, start, form, lexicon);
     if (!match) continue;
     if (!best || isBetter(match, best)) best = match;
@@ -50,6 +52,15 @@ export function matchName(
     ? { ...best, near: nearness.slip }
     : best;
 }
+
+/** What every way of writing a word keeps: its first letter. A number may be spelled out. */
+function mayBegin(text: string, word: string): boolean {
+  const first = word.charCodeAt(0);
+  return text.charCodeAt(0) === first || (first >= zero && first <= nine);
+}
+
+const zero = 48;
+const nine = 57;
 
 /** `left tbu`: the first word stands there as in the names of one system only, so the short slip after it is sure. */
 function isLedByOwnWord(

@@ -117,13 +117,16 @@ export function languageOf(
   greenhouse: Greenhouse,
   own: Language,
 ): Language {
+  const spoken = languages.filter(
+    (language) =>
+      language !== own && greenhouse.members.some((member) => member.language === language),
+  );
+  if (spoken.length === 0) return own;
   const { proper } = lexiconFor(greenhouse, own);
   const words = tokens.filter(({ kind, text }) => kind === 'word' && !proper.has(text));
   let best = own;
   let most = hits(words, wordListFor(own));
-  for (const language of languages) {
-    if (language === own || !greenhouse.members.some((member) => member.language === language))
-      continue;
+  for (const language of spoken) {
     const count = hits(words, wordListFor(language));
     if (count > most) {
       best = language;

@@ -14,6 +14,8 @@ export interface Reading {
   readonly lexicon: Lexicon;
   /** The longest phrase at each place, kept as it is found: many readers ask. */
   readonly phrases: (Match<Word> | null | undefined)[];
+  /** Likewise the longest unit. */
+  readonly units: (Match<Unit> | null | undefined)[];
 }
 
 export function readingOf(tokens: readonly Token[], lexicon: Lexicon): Reading {
@@ -22,7 +24,7 @@ export function readingOf(tokens: readonly Token[], lexicon: Lexicon): Reading {
       ? (correctionOf(token.text, lexicon) ?? slipBefore(tokens, at, lexicon) ?? token.text)
       : token.text,
   );
-  return { tokens, spelt, lexicon, phrases: [] };
+  return { tokens, spelt, lexicon, phrases: [], units: [] };
 }
 
 /** `tpped up`: of several words that it may be a slip of, the one that makes a phrase with the word after it. */
@@ -83,6 +85,14 @@ function isOwnWord(reading: Reading, at: number): boolean {
 }
 
 export function unitAt(reading: Reading, at: number): Match<Unit> | null {
+  const known = reading.units[at];
+  if (known !== undefined) return known;
+  const found = unitFoundAt(reading, at);
+  reading.units[at] = found;
+  return found;
+}
+
+function unitFoundAt(reading: Reading, at: number): Match<Unit> | null {
   const { lexicon } = reading;
   const words = wordsFrom(reading, at);
   let best = lexicon.units.longest(words);

@@ -40,7 +40,10 @@ export class Places {
   where(test: Test): readonly number[] {
     const known = this.byTest.get(test);
     if (known) return known;
-    const found = this.terms.flatMap((term, i) => (test(term, i, this.terms) ? [i] : []));
+    const found: number[] = [];
+    this.terms.forEach((term, i) => {
+      if (test(term, i, this.terms)) found.push(i);
+    });
     this.byTest.set(test, found);
     return found;
   }

@@ -13,12 +13,18 @@ import {
   previousIn,
   take,
 } from '../reading/frame.ts';
-import { isCrop, means } from '../reading/term.ts';
+import { isCrop, means, type Term } from '../reading/term.ts';
 import { systemOfCrop } from './devices.ts';
 
 /** `picked 1.2 kg off the buckets`, `1.2 kg of cucumbers`: mass that was brought in. */
 export function recogniseHarvests(frame: Frame): Fact[] {
+  const { places, terms } = frame;
+  if (!places.hasAny(['pick']) && !places.hasWhere(isMass, 0, terms.length)) return [];
   return withMassOfNext(frame, inEveryClause(frame));
+}
+
+function isMass(term: Term): boolean {
+  return isMeasure(term) && gramsFactor(term.measure) !== null;
 }
 
 /** `picked the cucumbers, 1.8 kg`: the mass that was missing stands in the next clause. */
