@@ -4,6 +4,7 @@ import { insertGreenhouse, selectGreenhouse } from './greenhouse-set-up.ts';
 import { selectHistory } from './history.ts';
 import { householdStore } from './household.ts';
 import { receive, receiveAll, selectUnhandled } from './inbox.ts';
+import { endLeases, giveBack, leaseOne, leasePending } from './leases.ts';
 import {
   type LockedRow,
   ledgerOf,
@@ -12,10 +13,10 @@ import {
   lookingLedger,
   readRow,
 } from './ledger.ts';
-import { endLeases, giveBack, keepPartsSent, leaseOne, leasePending, settle } from './outbox.ts';
 import { photoStore } from './photos.ts';
 import type { Database } from './schema/database.ts';
 import { greenhouses } from './schema/greenhouse-tables.ts';
+import { keepPartsSent, settle } from './settling.ts';
 import { writeAtOnce } from './write-at-once.ts';
 import { writeHandling } from './write-handling.ts';
 

@@ -9,8 +9,8 @@ import type {
   ReceivedDecided,
   Writes,
 } from '../assistant/ports/store.ts';
+import { waitingInChatOf } from './leases.ts';
 import { entryRow, strikeRow } from './logbook-rows.ts';
-import { waitingInChatOf } from './outbox.ts';
 import { outgoingRow } from './outgoing-messages.ts';
 import { type Recordset, recordsetOf } from './recordset.ts';
 import { storable } from './schema/column-types.ts';

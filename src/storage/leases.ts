@@ -1,13 +1,7 @@
 import { and, eq, getTableColumns, gt, inArray, isNull, lte, type SQL, sql } from 'drizzle-orm';
 import type { OutgoingNo } from '../assistant/outgoing.ts';
-import type {
-  ChannelName,
-  GreenhouseId,
-  PendingOutgoing,
-  Settled,
-} from '../assistant/ports/store.ts';
+import type { ChannelName, GreenhouseId, PendingOutgoing } from '../assistant/ports/store.ts';
 import { outgoingOf } from './outgoing-messages.ts';
-import { storable } from './schema/column-types.ts';
 import type { Database } from './schema/database.ts';
 import { outbox } from './schema/traffic-tables.ts';
 
@@ -66,7 +60,6 @@ interface Statements {
   readonly anyWaiting: ReturnType<typeof prepareAnyWaiting>;
   readonly leaseOne: ReturnType<typeof prepareLeaseOne>;
   readonly lease: ReturnType<typeof prepareLease>;
-  readonly sent: ReturnType<typeof prepareSent>;
 }
 
 const statements = new WeakMap<Database, Statements>();
@@ -78,7 +71,6 @@ function statementsFor(database: Database): Statements {
     anyWaiting: prepareAnyWaiting(database),
     leaseOne: prepareLeaseOne(database),
     lease: prepareLease(database),
-    sent: prepareSent(database),
   };
   statements.set(database, made);
   return made;
@@ -137,24 +129,6 @@ export function waitingInChatOf(row: SQL): SQL {
       and "waiting"."greenhouse" = ${row}."greenhouse" and "waiting"."to" = ${row}."to"`;
 }
 
-function prepareSent(database: Database) {
-  return database
-    .update(outbox)
-    .set({
-      status: sql`'sent'`,
-      platformId: sql`${sql.placeholder('platformId')}`,
-      settledAtMs: sql`${sql.placeholder('atMs')}`,
-    })
-    .where(
-      and(
-        eq(outbox.greenhouse, sql.placeholder('greenhouse')),
-        eq(outbox.no, sql.placeholder('no')),
-        eq(outbox.status, sql`'waiting'`),
-      ),
-    )
-    .prepare('settle_sent');
-}
-
 const waiting = sql`"status" = 'waiting' and "channel" = ${sql.placeholder('channel')}`;
 const now = sql.placeholder('nowMs');
 
@@ -193,76 +167,6 @@ const platformIdOfEdited = sql<string | null>`(
   where "edited"."greenhouse" = "outbox"."greenhouse" and "edited"."no" = "outbox"."edits"
 )`;
 
-export async function settle(
-  database: Database,
-  greenhouse: GreenhouseId,
-  no: OutgoingNo,
-  outcome: Settled,
-): Promise<void> {
-  if (outcome.kind === 'sent') {
-    const { platformId, atMs } = outcome;
-    await statementsFor(database).sent.execute({
-      greenhouse,
-      no,
-      platformId: platformId === null ? null : storable(platformId),
-      atMs,
-    });
-  } else {
-    await database
-      .update(outbox)
-      .set(settledColumns(outcome))
-      .where(
-        and(eq(outbox.greenhouse, greenhouse), eq(outbox.no, no), eq(outbox.status, 'waiting')),
-      );
-  }
-  if (outcome.kind === 'sent' && outcome.renews !== undefined) {
-    await database
-      .update(outbox)
-      .set({ platformId: outcome.platformId })
-      .where(and(eq(outbox.greenhouse, greenhouse), eq(outbox.no, outcome.renews)));
-  }
-}
-
-/** A part that arrived was answered: what was in doubt before is so no more. */
-export async function keepPartsSent(
-  database: Database,
-  greenhouse: GreenhouseId,
-  no: OutgoingNo,
-  partsSent: number,
-): Promise<void> {
-  await database
-    .update(outbox)
-    .set({ partsSent, unanswered: 0 })
-    .where(and(eq(outbox.greenhouse, greenhouse), eq(outbox.no, no), eq(outbox.status, 'waiting')));
-}
-
-/**
- * Whether a leased message may have gone out: surely not one that was leased together with others and
- * still had one before it. The names are written out, since drizzle leaves the table's off.
- */
-const mayBeOut = sql`("outbox"."attempts" > 0 or not exists (
-  select from "outbox" "before"
-  where "before"."status" = 'waiting' and "before"."channel" = "outbox"."channel"
-    and "before"."greenhouse" = "outbox"."greenhouse" and "before"."no" < "outbox"."no"
-    and "before"."leased_until_ms" = "outbox"."leased_until_ms"
-))`;
-
-function settledColumns(outcome: Exclude<Settled, { readonly kind: 'sent' }>) {
-  switch (outcome.kind) {
-    case 'retry': {
-      const unanswered = outcome.isUnanswered === true ? 1 : 0;
-      return {
-        notBeforeMs: outcome.notBeforeMs,
-        leasedUntilMs: 0,
-        because: outcome.because,
-        unanswered: sql`${outbox.unanswered} + ${unanswered}`,
-      };
-    }
-    case 'given-up':
-      return { status: 'given-up', settledAtMs: outcome.atMs, because: outcome.because } as const;
-  }
-}
-
 /** What was leased and not tried waits on, as if nobody had taken it up. */
 export async function giveBack(
   database: Database,
@@ -280,6 +184,17 @@ export async function giveBack(
       ),
     );
 }
+
+/**
+ * Whether a leased message may have gone out: surely not one that was leased together with others and
+ * still had one before it. The names are written out, since drizzle leaves the table's off.
+ */
+const mayBeOut = sql`("outbox"."attempts" > 0 or not exists (
+  select from "outbox" "before"
+  where "before"."status" = 'waiting' and "before"."channel" = "outbox"."channel"
+    and "before"."greenhouse" = "outbox"."greenhouse" and "before"."no" < "outbox"."no"
+    and "before"."leased_until_ms" = "outbox"."leased_until_ms"
+))`;
 
 /**
  * Takes back what a process that is surely gone held in its hands: of one channel, or of all.
