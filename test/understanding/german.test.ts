@@ -142,6 +142,10 @@ describe('German: changes, calibrations, harvests, floods, aeration, outages', (
       'Strom seit 7 Uhr weg': 'greenhouse outage 1 power at 4 May 07:00',
       'seit einer Stunde kein Strom': 'greenhouse outage 1 power at 4 May 08:20',
       'Strom wieder da': 'greenhouse restored 1 power',
+      'Strom ist wieder da, war etwa eine Stunde weg':
+        'greenhouse outage ~1 power at 4 May 08:20; greenhouse restored 1 power',
+      'Strom wieder da, war 2 Stunden aus':
+        'greenhouse outage ~1 power at 4 May 07:20; greenhouse restored 1 power',
       'Sicherung rausgeflogen': 'greenhouse outage 1 power',
       'Pumpe am Tisch geht nicht': 'Nordtisch outage 1 pump',
       'Luftpumpe in der Wanne ist hin': 'Südwanne outage 1 air-pump',
@@ -624,8 +628,8 @@ describe('German: wishes, sizes, counts and odd numbers', () => {
       'Jonas hat 2 kg Gurken gegessen': '? unclear (keep-as-note)',
       '500 g Tomaten verschenkt': 'passed over: not-a-reading',
       'Tomaten kosten 3 Euro das Kilo': '? unclear (keep-as-note)',
-      'Wanne riecht komisch': '? unclear (keep-as-note)',
-      'Wanne Wasser trüb': '? unclear (keep-as-note)',
+      'Wanne riecht komisch': '? trouble (keep-as-note)',
+      'Wanne Wasser trüb': '? trouble (keep-as-note)',
       'Wanne warm': '? unclear (keep-as-note)',
       'es tropft 1 l pro Stunde': '? trouble (keep-as-note)',
       'Wanne undicht, 3 l ausgelaufen': '? trouble (keep-as-note)',

@@ -6,6 +6,7 @@ import {
   type Frame,
   inClause,
   measureOf,
+  namesIn,
   take,
   takeRange,
 } from '../reading/frame.ts';
@@ -37,11 +38,16 @@ export function recogniseChanges(frame: Frame): Fact[] {
       because: 'reservoir change',
     };
     const each = clauseHas(frame, clause, 'each') ? { each: true } : {};
-    facts.push(
+    const told: Fact =
       at === null
         ? { ...shape, amount: { kind: 'brim' }, approximate: true }
-        : { ...shape, ...amountAt(frame, at), ...each },
-    );
+        : { ...shape, ...amountAt(frame, at), ...each };
+    const before = facts.at(-1);
+    // `emptied the jars and refilled with fresh mix`: told twice, in other words.
+    const isSame =
+      before !== undefined && frame.clauseOf[before.at] === c - 1 && saysNoMore(frame, clause);
+    if (!isSame) facts.push(told);
+    else if (at !== null) facts[facts.length - 1] = { ...told, from: before.from };
     for (let i = clause.from; i < clause.to; i++)
       if (
         means(frame.terms[i], 'change', 'changed-solution', 'refill', 'empty-out', 'fresh', 'fill')
@@ -50,6 +56,11 @@ export function recogniseChanges(frame: Frame): Fact[] {
     takeRefills(frame, c, last);
   }
   return facts;
+}
+
+/** Names nothing else that could have been changed. */
+function saysNoMore(frame: Frame, clause: Clause): boolean {
+  return namesIn(frame, clause).length === 0 && !clauseHas(frame, clause, 'all', 'both', 'same');
 }
 
 /** `refilled 140`: in the greenhouse's unit of volume. */

@@ -7,7 +7,7 @@ import {
   clauseHas,
   type Frame,
   inClause,
-  measuresIn,
+  isMeasure,
   takeRange,
 } from '../reading/frame.ts';
 import { isCrop, means } from '../reading/term.ts';
@@ -74,7 +74,13 @@ function troubleIn(
 ): { readonly trouble: Trouble; readonly at: number } | null {
   const found = harmlessIn(frame, clause);
   if (!found || (moods[found.at] ?? null) !== null) return null;
-  if (isOver(frame, clause) || measuresIn(frame, clause).length > 0) return null;
+  // `12 Gurken hängen schon` counts them; `bucket 3 is barely bubbling` says which.
+  const counts = inClause(
+    frame,
+    clause,
+    (term, i) => isMeasure(term) && frame.terms[i - 1]?.kind !== 'name',
+  );
+  if (isOver(frame, clause) || counts.length > 0) return null;
   return found;
 }
 

@@ -46,7 +46,57 @@ export function withEnds(frame: Frame, told: readonly Fact[], marks: readonly Ti
     return [isOpen && wasOut(frame, fact, inClause) ? howLong(fact, inClause) : fact];
   });
   // `out from 3 to 5, all running again`: the end is known, and not now.
-  return ending.filter((fact) => !(ended.has(fact.of) && isToldAgain(facts, fact)));
+  const kept = ending.filter((fact) => !(ended.has(fact.of) && isToldAgain(facts, fact)));
+  return kept.flatMap((fact) => withBeginning(frame, kept, fact, marks));
+}
+
+/** `power just came back, was off about an hour`: where nobody told that it was out, it went out so long before. */
+function withBeginning(
+  frame: Frame,
+  facts: readonly Fact[],
+  fact: Fact,
+  marks: readonly TimeMark[],
+): readonly Fact[] {
+  const isOpen = (other: Fact): boolean => other.quantity === 'outage' && other.of === fact.of;
+  if (fact.quantity !== 'restored' || frame.context.outage || facts.some(isOpen)) return [fact];
+  const c = frame.clauseOf[fact.at]!;
+  const { writtenAtMs, existsSinceMs } = frame.context;
+  const own = marks.find((mark) => mark.clause === c && !mark.since && !mark.until);
+  const overAtMs = own?.atMs ?? writtenAtMs;
+  // `power back, bench pump was off for an hour` tells of two things.
+  const isOwn = (each: number): boolean =>
+    facts.every((other) => other === fact || frame.clauseOf[other.at] !== each);
+  const begunAtMs = [c, c + 1]
+    .filter(isOwn)
+    .map((each) => begunAt(frame, each, overAtMs, marks))
+    .find((atMs) => atMs !== null);
+  if (begunAtMs == null || begunAtMs < existsSinceMs || begunAtMs >= overAtMs) return [fact];
+  const base = own ?? { ...atWriting, from: fact.at, to: fact.at, clause: c };
+  return [
+    { ...fact, quantity: 'outage', time: { ...base, atMs: begunAtMs, vague: true } },
+    { ...fact, time: { ...base, atMs: overAtMs } },
+  ];
+}
+
+const atWriting = { vague: false, since: false, until: false, askFrom: null, written: '' } as const;
+
+/** `was off about an hour`, `it was off since 5`: when what is over had begun; null: the clause does not say. */
+function begunAt(
+  frame: Frame,
+  c: number,
+  overAtMs: number,
+  marks: readonly TimeMark[],
+): number | null {
+  const clause = frame.clauses[c];
+  if (!clause || !clauseHas(frame, clause, 'was', 'after')) return null;
+  const since = marks.find((mark) => mark.clause === c && mark.since);
+  if (since && !isLength(frame, since)) return since.atMs;
+  const length = since ? frame.context.writtenAtMs - since.atMs : lengthSaid(frame, clause);
+  return length === null ? null : overAtMs - length;
+}
+
+function isLength(frame: Frame, { from }: TimeMark): boolean {
+  return means(frame.terms[from], 'for-so-long');
 }
 
 /** `war seit 6 aus, läuft wieder seit 7`: the clause that tells its end tells when. */

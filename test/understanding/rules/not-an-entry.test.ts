@@ -120,7 +120,7 @@ describe('forecasts and extremes', () => {
 describe('numbers that are not readings', () => {
   understood({
     'dwc ph 5.8, 20 plants look fine': 'Bucket row ph 5.8',
-    '3 leaves yellow on the dwc': '? trouble (keep-as-note)',
+    '3 leaves yellow on the dwc': '? unclear (keep-as-note)',
     'bucket 4 looks sad': '? unclear (keep-as-note)',
     'bucket 4 ph 5.8': 'Bucket row ph 5.8',
     'dwc ph 5.8, plant 3 is wilting': 'Bucket row ph 5.8',

@@ -13,6 +13,11 @@ describe('reservoir changes', () => {
     'new solution for the bench, 550 litres': 'North bench reservoir-change 550',
     'emptied and refilled the jars': 'Jar shelf reservoir-change ~24',
     'emptied and refilled the jars with 20 l': 'Jar shelf reservoir-change 20',
+    'emptied the jars and refilled with fresh mix': 'Jar shelf reservoir-change ~24',
+    'drained the gutters, filled with 100 l new mix': 'Gutter run reservoir-change 100',
+    'changed the jars, fresh solution in, 20 l': 'Jar shelf reservoir-change 20',
+    'changed the jars, new solution in the gutters':
+      'Jar shelf reservoir-change ~24; Gutter run reservoir-change ~120',
     'emptied the jars and refilled them with 20 l': 'Jar shelf reservoir-change 20',
     'emptied the jars and refilled them': 'Jar shelf reservoir-change ~24',
     'emptied the dwc, refilled with 100 l': 'Bucket row reservoir-change 100',
@@ -123,6 +128,18 @@ describe('outages', () => {
     'no power': 'greenhouse outage 1 power',
     'power cut': 'greenhouse outage 1 power',
     'power back': 'greenhouse restored 1 power',
+    'power just came back, was off about an hour':
+      'greenhouse outage ~1 power at 4 May 07:20; greenhouse restored 1 power',
+    "power's back, it was out for 2 hours":
+      'greenhouse outage ~1 power at 4 May 06:20; greenhouse restored 1 power',
+    'power is back on, it was off since 5':
+      'greenhouse outage ~1 power at 4 May 05:00; greenhouse restored 1 power',
+    'power back at 7, was off 20 min':
+      'greenhouse outage ~1 power at 4 May 06:40; greenhouse restored 1 power at 4 May 07:00',
+    'pump on the gutters is running again, was off for 20 minutes':
+      'Gutter run outage ~1 pump at 4 May 08:00; Gutter run restored 1 pump',
+    'power back, bench pump was off for an hour':
+      'greenhouse restored 1 power; North bench outage ~1 pump at 4 May 07:20; North bench restored ~1 pump',
     "power's back on": 'greenhouse restored 1 power',
     'power is back since 7': 'greenhouse restored 1 power at 4 May 07:00',
     'power was out but is back now': 'greenhouse outage 1 power; greenhouse restored 1 power',
