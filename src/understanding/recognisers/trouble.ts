@@ -11,6 +11,7 @@ import {
   takeRange,
 } from '../reading/frame.ts';
 import { isCrop, means } from '../reading/term.ts';
+import { choreIn } from './chores.ts';
 import { systemOfCrop, systemOfDevice } from './devices.ts';
 
 /**
@@ -81,6 +82,8 @@ function troubleIn(
     (term, i) => isMeasure(term) && frame.terms[i - 1]?.kind !== 'name',
   );
   if (isOver(frame, clause) || counts.length > 0) return null;
+  // `done except wipe off the algae`: a chore is called so.
+  if (choreIn(frame, clause) !== null) return null;
   return found;
 }
 
@@ -122,5 +125,7 @@ function isOver(frame: Frame, clause: Clause): boolean {
     'intention',
     'condition',
     'all-good',
+    'done',
+    'except',
   );
 }
