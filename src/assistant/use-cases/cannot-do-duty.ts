@@ -8,7 +8,7 @@ import { askBack } from './ask-back.ts';
 import { saidDraft } from './close-duties.ts';
 import type { Surroundings } from './hear-message.ts';
 import { recordEntries } from './record-entries.ts';
-import { replaceEntries } from './take-back.ts';
+import { replaceEntries } from './replace-entries.ts';
 
 const mostInReason = 300;
 

@@ -16,7 +16,9 @@ import {
 import { hearWish } from './hear-wish.ts';
 import { logAgain, putBackStruckByMessage } from './put-back.ts';
 import { recordAnswer } from './record-answer.ts';
-import { refusesOthers, replaceEntries, takeBack } from './take-back.ts';
+import { replaceEntries } from './replace-entries.ts';
+import { takeBack } from './take-back.ts';
+import { refusesOthers } from './taken-back.ts';
 
 /**
  * An edited message replaces all that came of it, at the time it was first written: what it logged, and

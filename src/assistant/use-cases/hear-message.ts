@@ -30,12 +30,13 @@ import type { Standing } from '../standing.ts';
 import { askBack } from './ask-back.ts';
 import { hearReason } from './cannot-do-duty.ts';
 import { type AskedDuties, askWhich, closeDuties, isBareDone } from './close-duties.ts';
+import { hasNothingToCorrect } from './correct-entry.ts';
 import { hearPhoto } from './hear-photo.ts';
 import { hearStockAside, hearWish } from './hear-wish.ts';
 import { asChangeSpokenOf, withoutLitresOfChange } from './litres-of-change.ts';
 import { recordAnswer } from './record-answer.ts';
 import { recordEntries } from './record-entries.ts';
-import { hasNothingToCorrect, takeBack } from './take-back.ts';
+import { takeBack } from './take-back.ts';
 import { lastTalk, noteTalk, noteWorkAsked, workSpokenOf } from './work-spoken-of.ts';
 
 /** What is known around a message before it is read. */

@@ -3,7 +3,7 @@ import type { About, Wish } from '../../understanding/wishes/wish.ts';
 import type { Handling } from '../handling.ts';
 import { attachedNotes } from './attached-notes.ts';
 import { recordEntries } from './record-entries.ts';
-import { replaceEntries, strikeOut } from './take-back.ts';
+import { replaceEntries, strikeOut } from './replace-entries.ts';
 
 /**
  * Keeps a note with a system or a kind of work. A grower's is shown with the steps of that work;

@@ -3,7 +3,7 @@ import { latestEntry } from '../../logbook/logbook.ts';
 import type { EntryStatement } from '../../understanding/statement.ts';
 import type { Handling } from '../handling.ts';
 import { draftOf } from './put-back.ts';
-import { replaceEntries } from './take-back.ts';
+import { replaceEntries } from './replace-entries.ts';
 import { workSpokenOf } from './work-spoken-of.ts';
 
 /** So long after a change what went in may be told. */

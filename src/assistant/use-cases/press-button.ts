@@ -10,7 +10,7 @@ import { settleChange, undoSetUpOf } from './change-set-up.ts';
 import { pressGuide } from './guide-set-up.ts';
 import { type HouseholdDesk, keepHousehold } from './keep-household.ts';
 import { recordAnswer } from './record-answer.ts';
-import { strikeOut } from './take-back.ts';
+import { strikeOut } from './replace-entries.ts';
 import { tickDuty } from './tick-duty.ts';
 import { undoSettledOf } from './undo-last.ts';
 

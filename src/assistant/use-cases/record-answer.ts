@@ -4,7 +4,7 @@ import type { AskedQuestion } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
 import { withoutLitresOfChange } from './litres-of-change.ts';
 import { recordEntries } from './record-entries.ts';
-import { replaceEntries } from './take-back.ts';
+import { replaceEntries } from './replace-entries.ts';
 
 /** Logs what an answer settles, and gives it, as of the message that raised the question. */
 export function recordAnswer(

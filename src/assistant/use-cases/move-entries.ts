@@ -1,0 +1,99 @@
+import type { Entry, EntryDraft } from '../../greenhouse/entry.ts';
+import { believable } from '../../greenhouse/quantity.ts';
+import { litresAtDepth, type System } from '../../greenhouse/system.ts';
+import type { TakingBack } from '../../understanding/statement.ts';
+import { withoutNames } from '../conversation.ts';
+import type { Handling } from '../handling.ts';
+import { askBack } from './ask-back.ts';
+import { draftOf } from './put-back.ts';
+import { replaceEntries } from './replace-entries.ts';
+import { isStruck, justToldMs, nothingToTakeBack, refusesOthers, systemOf } from './taken-back.ts';
+
+type Moving = Extract<TakingBack, { kind: 'move' }>;
+
+export function move(handling: Handling, entries: readonly Entry[], back: Moving): void {
+  const { system: to, quantity, notOf, from } = back;
+  const moving = entries.filter(
+    (entry) =>
+      !isStruck(handling, entry) &&
+      entry.system !== null &&
+      entry.system !== to &&
+      (quantity === undefined || entry.quantity === quantity) &&
+      (notOf === undefined || entry.system === notOf) &&
+      (from === undefined ||
+        (entry.system === from && handling.nowMs - entry.recordedAtMs <= justToldMs)),
+  );
+  if (moving.length === 0) return nothingToTakeBack(handling);
+  if (refusesOthers(handling, moving)) return;
+  const system = systemOf(handling, to)!;
+  const drafts = moving.map((entry) => movedTo(draftOf(entry), system));
+  const unfit = drafts.find((draft) => !fits(draft, system));
+  if (unfit) {
+    const [lowest, highest] = believable(unfit.quantity, system)!;
+    const { quantity, value } = unfit;
+    return askBack(handling, {
+      reason: { kind: 'out-of-range', quantity, value, lowest, highest },
+      choices: [],
+      waiting: null,
+    });
+  }
+  handling.conversation = withoutNames(handling.conversation, moving);
+  replaceEntries(handling, moving, drafts);
+}
+
+/** Logs of another product what was told before; of several doses nobody knows which. */
+export function changeProduct(
+  handling: Handling,
+  entries: readonly Entry[],
+  { product, from }: Extract<TakingBack, { kind: 'other-product' }>,
+): void {
+  const meant = entries.filter(
+    (entry) =>
+      !isStruck(handling, entry) &&
+      entry.quantity === 'dose' &&
+      entry.product !== product &&
+      (from === null || entry.product === from),
+  );
+  if (meant.length !== 1) return nothingToTakeBack(handling);
+  if (refusesOthers(handling, meant)) return;
+  replaceEntries(
+    handling,
+    meant,
+    meant.map((entry) => ({ ...draftOf(entry), product })),
+  );
+}
+
+/** Logs at another time what was told before. */
+export function retime(
+  handling: Handling,
+  entries: readonly Entry[],
+  { atMs, isVague }: Extract<TakingBack, { kind: 'retime' }>,
+): void {
+  const meant = entries.filter((entry) => !isStruck(handling, entry));
+  if (meant.length === 0) return nothingToTakeBack(handling);
+  if (refusesOthers(handling, meant)) return;
+  const drafts = meant.map((entry): EntryDraft => {
+    const draft = { ...draftOf(entry), atMs };
+    return isVague ? { ...draft, approximate: true } : draft;
+  });
+  replaceEntries(handling, meant, drafts);
+}
+
+function movedTo(draft: EntryDraft, system: System): EntryDraft {
+  const moved = { ...draft, system: system.id };
+  const said = draft.saidAs;
+  if (!said) return moved;
+  switch (said.kind) {
+    case 'depth':
+      return { ...moved, value: litresAtDepth(system, said.cm) };
+    case 'below-brim':
+      return { ...moved, value: system.brimL - litresAtDepth(system, said.cm) };
+    case 'share':
+      return { ...moved, value: system.brimL * said.share };
+  }
+}
+
+function fits(draft: EntryDraft, system: System): boolean {
+  const bounds = believable(draft.quantity, system);
+  return !bounds || (draft.value >= bounds[0] && draft.value <= bounds[1]);
+}
