@@ -9,6 +9,7 @@ import type { Handling } from '../handling.ts';
 /** So lately something may have been told that a correction means, though it gives up another value. */
 export const justToldMs = 3_600_000;
 
+/** The last entry that a denial is of, as a list; empty: there is none. */
 export function denied(
   handling: Handling,
   back: Extract<TakingBack, { kind: 'deny' }>,
