@@ -257,6 +257,8 @@ export interface DoneStatement extends WorkNamed {
   readonly isRest?: true;
   /** `all done`: said of all that was asked for. */
   readonly isAll?: true;
+  /** `done that`: of one thing, which it does not name. */
+  readonly isOne?: true;
   /** A thumb or a tick alone: where no work was asked for, it says no more than `seen`. */
   readonly isSign?: 'tick' | 'thumb';
   readonly span: Span;

@@ -42,6 +42,7 @@ export function closeDuties(
       !isDone(duty, logbook, sinceMs) && !(done.isRest && couldNotBeDone(duty, logbook, sinceMs)),
   );
   if (isBare(done) && askWhetherAll(handling, before, open)) return;
+  if (done.isOne && open.length > 1) return askWhich(handling);
   if (open.length === 0) {
     handling.say({ kind: 'answer', answer: { kind: 'nothing-open' } });
     return;

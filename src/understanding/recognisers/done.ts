@@ -158,17 +158,33 @@ function statement(
     ...work,
     except,
     ...(isAll ? { isAll } : {}),
+    ...(!isAll && isOfOne(frame, work, { from: first.from, to: last.to }) ? { isOne: true } : {}),
     span: { from, to },
     because: ['done'],
   };
 }
 
-/** `did it all`, `everything done`: the word may stand within a phrase. */
-function saysAll({ terms, lexicon }: Frame, { from, to }: TermRange): boolean {
-  const { all } = lexicon.own.vocabulary.words;
+/** `done that`: one thing was spoken of, and not the list. */
+function isOfOne(frame: Frame, work: WorkNamed, range: TermRange): boolean {
+  const namesNone = work.systems === null && work.duty === null && work.chore === null;
+  return namesNone && says(frame, range, 'that-one');
+}
+
+/** `did it all`, `everything done`. */
+function saysAll(frame: Frame, range: TermRange): boolean {
+  return says(frame, range, 'all');
+}
+
+/** The word may stand within a phrase. */
+function says(
+  { terms, lexicon }: Frame,
+  { from, to }: TermRange,
+  concept: 'all' | 'that-one',
+): boolean {
+  const words = lexicon.own.vocabulary.words[concept];
   return terms
     .slice(from, to)
-    .some(({ text }) => text.split(' ').some((word) => all.includes(word)));
+    .some(({ text }) => text.split(' ').some((word) => words.includes(word)));
 }
 
 /** A thumb may as well say no more than `seen`. */

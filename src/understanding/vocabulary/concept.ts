@@ -48,6 +48,8 @@ export type GrammarConcept =
   | 'still-there'
   | 'has'
   | 'pronoun'
+  /** One thing that was spoken of: that, that one. */
+  | 'that-one'
   | 'and'
   /** A sign of adding: two amounts are one. */
   | 'plus'

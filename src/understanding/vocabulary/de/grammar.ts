@@ -891,6 +891,7 @@ export const grammar: Words<GrammarConcept> = {
     'alles davon',
     'welches',
   ],
+  'that-one': ['das', 'dies', 'das da', 'das eine', 'dieses'],
   and: ['und', '&', '+', 'plus', 'sowie', 'u', 'u.', 'als auch', 'und auch', 'wie auch'],
   plus: ['+', 'plus'],
   by: ['um'],

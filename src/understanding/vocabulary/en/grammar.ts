@@ -735,6 +735,7 @@ export const grammar: Words<GrammarConcept> = {
     'this one',
     'all of it',
   ],
+  'that-one': ['that', 'that one', 'this one', 'that job', 'that thing', "that's", 'thats'],
   and: ['and', '&', '+', 'plus', 'as well as', 'n', "'n'"],
   plus: ['+', 'plus'],
   by: ['by', 'fell by', 'dropped by', 'went down by', 'went up by', 'rose by', 'up by', 'down by'],
