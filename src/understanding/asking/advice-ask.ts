@@ -57,7 +57,8 @@ function withoutSupply(terms: readonly Term[], system: SystemId | null, has: Has
   return of && { kind: 'without-supply', system, of };
 }
 
-function supplyOf(terms: readonly Term[], has: Has): Supply | null {
+/** The power, a pump, or the air that a question is about; null: none. */
+export function supplyOf(terms: readonly Term[], has: Has): Supply | null {
   if (has('power', 'no-power')) return 'power';
   if (has('air-pump', 'no-bubbles', 'air-stones')) return 'air-pump';
   if (has('pump')) return 'pump';

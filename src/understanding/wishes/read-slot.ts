@@ -35,6 +35,7 @@ import {
   withoutArticle,
 } from './read-names.ts';
 import { readFuture, readScenario } from './read-scenario.ts';
+import { readSupply } from './read-supply.ts';
 import { readUnits } from './read-units.ts';
 import type { ExplainedTerm } from './wish.ts';
 import { asWritten, type WishWorld } from './wish-world.ts';
@@ -85,6 +86,7 @@ export const slotReaders = {
     const term = readTerm(words, world);
     return term === 'ec' || term === 'ph' ? undefined : term;
   },
+  supply: readSupply,
   about: readAbout,
   fruit: readFruit,
   grown: readGrown,

@@ -192,6 +192,18 @@ export const german: Vocabulary = {
     'dgl',
     'cm',
   ],
+  asksOneself: [
+    'soll ich',
+    'sollen wir',
+    'sollte ich',
+    'sollten wir',
+    'muss ich',
+    'müssen wir',
+    'darf ich',
+    'dürfen wir',
+    'könnte ich',
+    'könnten wir',
+  ],
   everyday: spelled(everydayWords, written),
   common: spelled(commonWords, written),
 };
