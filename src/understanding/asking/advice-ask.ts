@@ -52,7 +52,9 @@ function fillWithPump(terms: readonly Term[], system: SystemId | null, has: Has)
 }
 
 function withoutSupply(terms: readonly Term[], system: SystemId | null, has: Has): Ask | null {
-  if (!has('how-long') || has('was')) return null;
+  // `how long can they go without power`, `what happens if the pump dies`.
+  const isSupposed = has('what') && has('condition');
+  if (!(has('how-long') || isSupposed) || has('was')) return null;
   const of = supplyOf(terms, has);
   return of && { kind: 'without-supply', system, of };
 }

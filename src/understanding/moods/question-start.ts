@@ -85,8 +85,7 @@ function opensQuestion(
     return asked || clauseMeans(frame, clause, 'due', 'job', 'need', 'going');
   // `Karin hat die Wanne gefüllt` tells, whoever she is.
   if (means(term, 'is-it') && !asked && means(frame.terms[first - 1], 'member')) return false;
-  if (means(term, 'runs') && isBeforeSupply(frame, first)) return true;
-  if (means(term, 'is-it') && asksForAnybody(frame, clause, first)) return true;
+  if (isBeforeSupply(frame, first)) return true;
   if (means(term, 'is-it'))
     return asked ? first + 1 < clause.to : plainlyAsks(frame, clause, first, term);
   if (means(term, 'job', 'due', 'picture')) return asked || onlyAsks(frame, clause, first);
@@ -109,7 +108,7 @@ function plainlyAsks(frame: Frame, clause: Clause, first: number, term: Term): b
   // `can you top up the bench` asks a favour.
   if (means(term, 'intention') && term.text.includes(' ')) return false;
   if (term.text.includes(' ') && !means(term, 'link', 'did-not', 'could-not')) return true;
-  if (isBeforeItsSubject(frame, clause, first) || isBeforeSupply(frame, first)) return true;
+  if (isBeforeItsSubject(frame, clause, first)) return true;
   if (means(next, 'self') && !means(term, 'was', 'link')) return true;
   return (
     clauseMeans(frame, clause, 'judged', 'need', 'anything', 'due') &&
@@ -121,18 +120,10 @@ function plainlyAsks(frame: Frame, clause: Clause, first: number, term: Term): b
 function isBeforeSupply(frame: Frame, first: number): boolean {
   const [verb, article, supply] = frame.terms.slice(first, first + 3);
   return (
-    means(verb, 'link', 'was', 'runs') &&
+    means(verb, 'is-it', 'link', 'was', 'runs') &&
     means(article, 'article') &&
     means(supply, 'power', 'pump', 'air-pump')
   );
-}
-
-/** `hat heute schon jemand …`: whoever it was stands behind small words. */
-function asksForAnybody(frame: Frame, clause: Clause, first: number): boolean {
-  let i = first + 1;
-  while (i < clause.to && (isPadding(frame.terms[i]!) || means(frame.terms[i], 'today', 'yesterday')))
-    i++;
-  return i > first + 1 && i < clause.to && means(frame.terms[i], 'who');
 }
 
 /** `has the bench been topped up`: the verb before its subject. */

@@ -81,6 +81,8 @@ export const slotReaders = {
   other: readProduct,
   systems: readSystems,
   term: readTerm,
+  bareterm: (words, world) =>
+    withoutArticle(words, world) === words ? readTerm(words, world) : undefined,
   // Asked what it is, a quantity is one that was measured.
   thing: (words, world) => {
     const term = readTerm(words, world);

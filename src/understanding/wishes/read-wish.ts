@@ -138,7 +138,9 @@ class Slots {
   }
 
   get term(): ExplainedTerm {
-    return (this.#found.get('term') ?? this.#found.get('thing')) as ExplainedTerm;
+    return ['term', 'bareterm', 'thing']
+      .map((slot) => this.#found.get(slot))
+      .find(Boolean) as ExplainedTerm;
   }
 
   get systems(): readonly SystemId[] {

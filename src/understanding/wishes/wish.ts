@@ -83,6 +83,7 @@ export type ExplainedTerm =
   | 'low-mark'
   | 'calibration'
   | 'round'
+  | 'reservoir-change'
   | 'ph-down'
   | 'ph-up';
 

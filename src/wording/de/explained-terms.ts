@@ -34,6 +34,10 @@ const explained: Readonly<Record<ExplainedTerm, readonly [string, string]>> = {
     'Kalibrieren heißt: das Messgerät in eine Lösung mit bekanntem Wert halten und sehen, was es anzeigt.',
     'Messgeräte verstellen sich: danach weiß ich, um wie viel, und kann den Werten trauen.',
   ],
+  'reservoir-change': [
+    'Lösungswechsel heißt: die alte Lösung weggießen und bis zum Rand neu ansetzen.',
+    'Ich sage, wann er dran ist. „wie wechsle ich …“ mit dem Namen eines Systems nennt die Schritte.',
+  ],
   round: [
     'Die Runde ist die Liste dessen, was dran ist; ich schicke sie jeden Morgen.',
     'Antworte darauf mit dem, was gemessen und getan wurde; „was ist zu tun“ zeigt sie wieder.',

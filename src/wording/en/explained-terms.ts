@@ -34,6 +34,10 @@ const explained: Readonly<Record<ExplainedTerm, readonly [string, string]>> = {
     'Calibrating is holding a meter into a solution of a known value and seeing what it shows.',
     'Meters drift: after a calibration I know by how much, and can trust what is read.',
   ],
+  'reservoir-change': [
+    'A reservoir change is the old solution poured away and new mixed in its place, up to the brim.',
+    'I say when it is due. “how do I change …” with the name of a system tells the steps.',
+  ],
   round: [
     'The round is the list of what is due, which I send every morning.',
     'Answer it with what was read and done; “what is due” shows it again.',

@@ -522,7 +522,7 @@ export const englishWishes: WishWords = {
       "what|whats is|'s|are? the {thing} for|about|exactly?",
       "i do_not|dont|don't know what {term} is|means|are",
     ],
-    'ask-bare-term': ["what|wat is|'s|are {term} exactly|again|anyway?", 'whats|wats {term} exactly|again|anyway?'],
+    'ask-bare-term': ["what|wat is|'s|are {bareterm} exactly|again|anyway?", 'whats|wats {bareterm} exactly|again|anyway?'],
     'ask-wanted': [
       'what|which {quantity} range|value? should|must {systems} be|have|be_at|stay_at|run_at?',
       'what|which {quantity} range|value? should|must {plants} be|have|be_at|stay_at|run_at?',
@@ -565,7 +565,8 @@ export const englishWishes: WishWords = {
       'how long was|is|has {supply} been? out|off|down|dead',
     ],
     'ask-where': [
-      "where|wheres|whers is|'s|are the|my|our|that? {words}",
+      "where|wheres|whers is|'s|are? the|my|our|that? {words} kept|stored",
+      "where|wheres|whers is|'s|are? the|my|our|that? {words}",
       'where do|can|did|would|could i|we|you find|keep|get|store|put|leave the|my|our|that? {words}',
     ],
     'ask-mixing': [
@@ -1173,6 +1174,13 @@ export const englishWishes: WishWords = {
     brim: ['brim', 'brim volume', 'to the brim'],
     'low-mark': ['low mark', 'low marks'],
     calibration: ['calibration', 'calibrations', 'calibrating', 'calibrate', 'to calibrate'],
+    'reservoir-change': [
+      'reservoir change',
+      'reservoir changes',
+      'solution change',
+      'water change',
+      'res change',
+    ],
     round: ['round', 'rounds', 'morning round'],
     'ph-down': ['ph down', 'ph-down', 'ph - down', 'ph minus'],
     'ph-up': ['ph up', 'ph-up', 'ph - up', 'ph plus'],

@@ -476,7 +476,7 @@ export const germanWishes: WishWords = {
       'ich weiß|weiss nicht , was {term} ist|heißt|heisst|bedeutet',
     ],
     'ask-bare-term': [
-      'was ist|sind denn|eigentlich|nochmal? {term} denn|eigentlich|nochmal|genau?',
+      'was ist|sind denn|eigentlich|nochmal? {bareterm} denn|eigentlich|nochmal|genau?',
     ],
     'ask-wanted': [
       'welchen|welcher|welche|welches|was_für_einen|was_für_ein {quantity} braucht|brauchen|mag|mögen|will|wollen|soll|sollen|sollte|sollten|muss|müssen {systems} haben?',
@@ -1068,8 +1068,9 @@ export const germanWishes: WishWords = {
     'top-up': ['nachfüllen', 'auffüllen', 'nachfüllung', 'aufgefüllt', 'nachgefüllt'],
     kratky: ['kratky', 'kratky - methode', 'kratky methode', 'kratky - system', 'kratky system'],
     brim: ['rand', 'bis zum rand', 'randvoll', 'randvolumen', 'füllmenge bis zum rand'],
-    'low-mark': ['mindestmarke', 'untermarke', 'mindeststand'],
+    'low-mark': ['untere marke', 'unteren marke', 'mindestmarke', 'untermarke', 'mindeststand'],
     calibration: ['kalibrierung', 'kalibrieren', 'kalibration', 'eichung', 'eichen'],
+    'reservoir-change': ['lösungswechsel', 'wasserwechsel', 'wechsel der lösung'],
     round: ['runde', 'morgenrunde', 'rundgang'],
     'ph-down': ['ph - minus', 'ph minus', 'ph-minus', 'ph - senker', 'ph senker', 'ph down'],
     'ph-up': ['ph - plus', 'ph plus', 'ph-plus', 'ph - heber', 'ph heber', 'ph up'],
