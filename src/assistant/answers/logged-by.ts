@@ -15,8 +15,7 @@ export function loggedBy(
     .filter(
       (entry) =>
         !entry.struck &&
-        (handle === null ||
-          (entry.source.kind === 'member' && entry.source.handle === handle)) &&
+        (handle === null || (entry.source.kind === 'member' && entry.source.handle === handle)) &&
         (on === null || localDateOf(entry.atMs, greenhouse.timeZone) === on),
     )
     .toSorted((one, other) => other.atMs - one.atMs)

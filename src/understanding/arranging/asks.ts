@@ -10,11 +10,13 @@ export function asAsked(clause: Clause, { own }: Lexicon): Clause {
   if (clause.isQuestion) return clause;
   const said = clause.pieces.filter(({ concepts }) => !isFiller(concepts));
   if (said.some(({ concepts }) => concepts.has('not') || concepts.has('cannot'))) return clause;
-  const { longest, phrases } = openersOf(own.vocabulary);
+  const isOfSystem = clause.pieces.some(({ system }) => system !== null);
+  const { longest, phrases, withObject } = openersOf(own.vocabulary);
   const words = clause.pieces.flatMap(({ text }) => text.split(' '));
   for (let first = 0; first < Math.min(clause.pieces.length, 2); first++) {
     for (let count = 1; count <= longest; count++) {
-      if (phrases.has(words.slice(first, first + count).join(' '))) {
+      const opened = words.slice(first, first + count).join(' ');
+      if (phrases.has(opened) || (isOfSystem && withObject.has(opened))) {
         return { ...clause, isQuestion: true };
       }
     }
@@ -26,10 +28,11 @@ export function asAsked(clause: Clause, { own }: Lexicon): Clause {
 /** Words that ask wherever they come first; `when` and `which` may go on with what is said. */
 const opening: readonly AskConcept[] = ['how-long', 'how-much', 'why', 'when-past'];
 
-const openersOf = onceFor(({ words, asksOneself }: Vocabulary) => {
+const openersOf = onceFor(({ words, asksOneself, asksWithObject }: Vocabulary) => {
   const phrases = [...opening.flatMap((concept) => words[concept]), ...asksOneself];
   return {
     phrases: new Set(phrases),
+    withObject: new Set(asksWithObject),
     longest: Math.max(...phrases.map((phrase) => phrase.split(' ').length)),
   };
 });

@@ -33,7 +33,8 @@ export function askOf(
   const supply = starts('is-it', 'runs') && !has('how-long') ? supplyOf(terms, has) : null;
   if (supply && !has('fill', 'flood', 'took', 'need', 'top-up'))
     return { kind: 'supply', of: supply };
-  if (starts('who') || (starts('is-it') && has('who')) || (starts('what') && has('member'))) return { kind: 'who', system, ...work };
+  if (starts('who') || (starts('is-it') && has('who')) || (starts('what') && has('member')))
+    return { kind: 'who', system, ...work };
   if (starts('why')) return { kind: 'why', system, exactly: has('exactly') };
   if (starts('how-long') && !has('next')) return { kind: 'how-long', system };
   if (

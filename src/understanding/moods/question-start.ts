@@ -118,12 +118,10 @@ function plainlyAsks(frame: Frame, clause: Clause, first: number, term: Term): b
 
 /** `is the power back`, `läuft die Pumpe wieder`: the verb before what it is said of. */
 function isBeforeSupply(frame: Frame, first: number): boolean {
-  const [verb, article, supply] = frame.terms.slice(first, first + 3);
-  return (
-    means(verb, 'is-it', 'link', 'was', 'runs') &&
-    means(article, 'article') &&
-    means(supply, 'power', 'pump', 'air-pump')
-  );
+  const [verb, second, third] = frame.terms.slice(first, first + 3);
+  // `the power` may be one phrase.
+  const supply = means(second, 'article') ? third : second?.text.includes(' ') ? second : undefined;
+  return means(verb, 'is-it', 'link', 'was', 'runs') && means(supply, 'power', 'pump', 'air-pump');
 }
 
 /** `has the bench been topped up`: the verb before its subject. */

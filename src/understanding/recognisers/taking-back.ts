@@ -1,6 +1,7 @@
 import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import { isDeed, isLabel } from '../moods/clause-kinds.ts';
+import { opensAsAsked } from '../moods/opens-as-asked.ts';
 import { type Frame, frameOf, isMeasure } from '../reading/frame.ts';
 import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import type { TakingBack, TakingBackStatement } from '../statement.ts';
@@ -31,29 +32,13 @@ export function recogniseTakingBack(frame: Frame): TakingBackStatement | null {
     otherProduct(frame) ??
     move(frame) ??
     wasOf(frame, () => labelled(frame));
-  if (!back || onlyAsks(frame)) return null;
+  if (!back || opensAsAsked(frame)) return null;
   return {
     kind: 'taking-back',
     back,
     span: { from: 0, to: frame.folded.text.length },
     because: [back.kind],
   };
-}
-
-/** `what's wrong with the jars`, `how do I undo`, `will the bench make it to Sunday`: asked, not taken back. */
-function onlyAsks(frame: Frame): boolean {
-  if (some(frame, isMeasure)) return false;
-  const first = frame.terms.findIndex((term) => !means(term, 'filler', 'greeting'));
-  const [term, next] = [frame.terms[first], frame.terms[first + 1]];
-  if (!next || next.kind === 'stop') return false;
-  if (means(term, 'how', 'how-much', 'how-long', 'why', 'who', 'anything')) return true;
-  if (means(term, 'what', 'when', 'when-past', 'which')) return !means(next, 'self', 'pronoun');
-  if (!means(term, 'is-it')) return false;
-  const { asksOneself } = frame.lexicon.own.vocabulary;
-  const isOfOneself = [term!.text, `${term!.text} ${next.text}`].some((text) =>
-    asksOneself.includes(text),
-  );
-  return isOfOneself || next.kind === 'name' || means(next, 'article');
 }
 
 function some(frame: Frame, test: (term: Term, i: number) => boolean): boolean {

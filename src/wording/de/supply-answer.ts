@@ -24,7 +24,5 @@ export function supplyAnswer({ of, outages }: AnswerOf<'supply'>, s: Speaker): s
 export function whereAnswer({ what, notes }: AnswerOf<'where'>, s: Speaker): string {
   if (notes.length === 0)
     return `Wo das ist, hat mir niemand gesagt. Für den Nächsten, der fragt: „Notiz: ${what} ist in …“.`;
-  return notes
-    .map(({ note, atMs }) => `${note ?? ''} (notiert ${dayAndTime(atMs, s)})`)
-    .join('\n');
+  return notes.map(({ note, atMs }) => `${note ?? ''} (notiert ${dayAndTime(atMs, s)})`).join('\n');
 }

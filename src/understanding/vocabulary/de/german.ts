@@ -192,6 +192,7 @@ export const german: Vocabulary = {
     'dgl',
     'cm',
   ],
+  asksWithObject: ['kann ich', 'können wir'],
   asksOneself: [
     'soll ich',
     'sollen wir',
@@ -201,8 +202,6 @@ export const german: Vocabulary = {
     'müssen wir',
     'darf ich',
     'dürfen wir',
-    'kann ich',
-    'können wir',
     'wann kann ich',
     'wann können wir',
     'wann muss ich',

@@ -128,6 +128,7 @@ export const english: Vocabulary = {
     'fri',
     'res',
   ],
+  asksWithObject: [],
   asksOneself: [
     'when can i',
     'when can we',

@@ -522,7 +522,10 @@ export const englishWishes: WishWords = {
       "what|whats is|'s|are? the {thing} for|about|exactly?",
       "i do_not|dont|don't know what {term} is|means|are",
     ],
-    'ask-bare-term': ["what|wat is|'s|are {bareterm} exactly|again|anyway?", 'whats|wats {bareterm} exactly|again|anyway?'],
+    'ask-bare-term': [
+      "what|wat is|'s|are {bareterm} exactly|again|anyway?",
+      'whats|wats {bareterm} exactly|again|anyway?',
+    ],
     'ask-wanted': [
       'what|which {quantity} range|value? should|must {systems} be|have|be_at|stay_at|run_at?',
       'what|which {quantity} range|value? should|must {plants} be|have|be_at|stay_at|run_at?',
@@ -670,7 +673,7 @@ export const englishWishes: WishWords = {
     ],
     'not-today': [
       "i|we|nobody|no_one|anyone don't|dont|do_not|doesn't|doesnt|can't|cant|cannot|won't|wont|can_not? go|come|water|water_them|top_up|make_it|go_there|goes|comes|waters today|now|this_morning|at_all|then?",
-      "i|we skip|skipped|miss|missed|leave it|that|this|them? today|now|this_morning|once",
+      'i|we skip|skipped|miss|missed|leave it|that|this|them? today|now|this_morning|once',
       'i|we skip|skipped|miss|missed|leave it|that|this|them',
       "nothing is|gets|'s done|topped_up|watered today|now?",
     ],

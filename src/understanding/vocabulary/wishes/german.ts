@@ -438,7 +438,9 @@ export const germanWishes: WishWords = {
       'kann|könnte|darf|soll|sollte|können|könnten|dürfen|sollen ich|wir auch|lieber|nicht|denn? auch|erst? {future} statt_heute|stattdessen|statt_dessen|erst? gehen|kommen|hingehen|hin|gießen|auffüllen|nachfüllen|vorbeikommen|machen',
       'ist|wäre|ginge|geht {future} auch|noch|erst|es|auch_noch|dann? ok|okay|gut|genug|früh_genug|rechtzeitig|zu_spät|in_ordnung|möglich|noch|auch_noch|auch',
       'reicht|genügt es|das? auch|denn|noch? auch|erst? {future} noch|auch|erst?',
-      'ist|wäre|geht es|das ok|okay|in_ordnung|schlimm ,? wenn_ich|wenn_wir|erst? erst|auch? {future} gehe|gehen|komme|kommen|hingehe|zu_gehen?','kann|können|darf ich|wir|es|das|das_wasser bis {future} warten'],
+      'ist|wäre|geht es|das ok|okay|in_ordnung|schlimm ,? wenn_ich|wenn_wir|erst? erst|auch? {future} gehe|gehen|komme|kommen|hingehe|zu_gehen?',
+      'kann|können|darf ich|wir|es|das|das_wasser bis {future} warten',
+    ],
     'ask-best': [
       'welche|welches|welcher|was waren|war|sind|ist|liefen|lief|laufen am|die|das|der? besten|beste|bestes',
       'welche|welches system|systeme waren|sind am|die|das? besten|beste',
