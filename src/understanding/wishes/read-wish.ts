@@ -150,7 +150,9 @@ class Slots {
   /** null: none is named. */
   get someSystems(): readonly SystemId[] | null {
     const { system } = this;
-    return this.systems ?? (system ? [system] : null);
+    return (
+      (this.#found.get('systems') as readonly SystemId[] | undefined) ?? (system ? [system] : null)
+    );
   }
 
   get supply(): Supply {
