@@ -1,8 +1,10 @@
 import type { EntryDraft } from '../greenhouse/entry.ts';
 import type { SystemId } from '../greenhouse/system.ts';
+import { askOf } from './asking/ask-of.ts';
 import type { Context } from './context.ts';
 import { couldNotAt, isDeed } from './moods/clause-kinds.ts';
 import type { Mood } from './moods/mood.ts';
+import { opensAsAsked } from './moods/opens-as-asked.ts';
 import type { Folded } from './reading/fold.ts';
 import type { Frame } from './reading/frame.ts';
 import { means } from './reading/term.ts';
@@ -40,6 +42,10 @@ export function nothingSaid(frame: Frame, moods: readonly (Mood | null)[]): Stat
   const why = moods.find(
     (mood) => mood !== null && mood !== 'question' && mood !== 'queried' && mood !== 'others',
   );
+  if (why && opensAsAsked(frame)) {
+    const ask = askOf(frame, 0, frame.terms.length, []);
+    return { kind: 'ask', ask, span, because: ['question'] };
+  }
   if (why && isAboutTheGreenhouse(frame))
     return { kind: 'passed-over', why: why as 'negation', span };
   const doubt = unclear(

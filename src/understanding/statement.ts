@@ -210,6 +210,8 @@ export type Ask =
     }
   /** `how long can the buckets go without power`. */
   | { readonly kind: 'without-supply'; readonly system: SystemId | null; readonly of: Supply }
+  /** Whether it is on. */
+  | { readonly kind: 'supply'; readonly of: Supply }
   /** Who did it, or when it was last done; duty and chore: work that leaves no figure of its own. */
   | {
       readonly kind: 'who';

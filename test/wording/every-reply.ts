@@ -470,6 +470,12 @@ export const answers: OfEach<Exclude<Answer, AdviceAnswer>> = {
   help: { kind: 'help' },
   'planted-where': { kind: 'planted-where' },
   introduction: { kind: 'introduction' },
+  supply: {
+    kind: 'supply',
+    of: 'pump',
+    outages: [{ system: null, sinceMs: yesterdayMs, untilMs: null }],
+  },
+  where: { kind: 'where', what: 'pH pen', notes: [] },
   explained: { kind: 'explained', term: 'ec' },
   safety: { kind: 'safety', cautions: allCautions() },
   unknown: { kind: 'unknown' },

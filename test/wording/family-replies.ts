@@ -209,6 +209,7 @@ export const familyAnswers: OfEach<FamilyAnswer> = {
   'no-such-duty': { kind: 'no-such-duty', isChoice: false },
   'one-chore': { kind: 'one-chore', handle: 'ines', date: from },
   'back-when': { kind: 'back-when', handle: 'ines', until: from },
+  'who-is-away': { kind: 'who-is-away', absences: [{ handle: 'ines', from, until: from }] },
   'nobody-away': { kind: 'nobody-away' },
   danger: { kind: 'danger', of: 'shock', told: ['ines', 'priya'] },
 };

@@ -23,6 +23,7 @@ import { mixFor } from './mix.ts';
 import { isPictured, pictureAnswer, pictureButtons } from './picture-answer.ts';
 import { pictureOf } from './picture-of.ts';
 import { seasonAnswer } from './season-answer.ts';
+import { supplyState } from './supply-state.ts';
 import { useBetween } from './use-between.ts';
 import { whoDid } from './who-did.ts';
 import { withoutSupply } from './without-supply.ts';
@@ -103,6 +104,8 @@ function answerTo(
       return fillWithPump(standing, ask, asked(ask.system)) ?? { kind: 'unknown' };
     case 'without-supply':
       return withoutSupply(standing, ask, asked(ask.system), nowMs);
+    case 'supply':
+      return supplyState(standing, ask.of);
     case 'help':
       return { kind: 'help' };
     case 'safety':

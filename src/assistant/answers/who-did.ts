@@ -30,7 +30,7 @@ function isOfWork(entry: Entry, { quantity, duty, chore }: AskedWho): boolean {
   if (chore !== null) return isDone && entry.chore === chore;
   if (duty !== null) return isDone && entry.duty === duty;
   // Asked "who did the jars", people mean the work, not who read a meter.
-  if (quantity === null) return !isReadingOnly(entry.quantity);
+  if (quantity === null || quantity === 'duty-done') return !isReadingOnly(entry.quantity);
   if (entry.quantity === quantity) return true;
   return isDone && entry.duty !== undefined && entry.duty === DUTIES_OF[quantity];
 }

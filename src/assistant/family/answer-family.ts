@@ -18,6 +18,17 @@ export function answerWhenBack(handling: Handling, handle: string): void {
   handling.say({ kind: 'answer', answer: { kind: 'back-when', handle, until } });
 }
 
+/** Who is away now, and who will be. */
+export function answerWhoIsAway(handling: Handling): void {
+  const { standing, nowMs } = handling;
+  const today = localDateOf(nowMs, standing.greenhouse.timeZone);
+  const absences = rosterOf(standing)
+    .absences.filter(({ until }) => until >= today)
+    .toSorted((one, other) => (one.from < other.from ? -1 : 1))
+    .map(({ handle, from, until }) => ({ handle, from, until }));
+  handling.say({ kind: 'answer', answer: { kind: 'who-is-away', absences } });
+}
+
 /** Who goes on each day, and what was taken. */
 export function answerWhoGoes(handling: Handling, days: Days | null): void {
   const { standing, nowMs } = handling;

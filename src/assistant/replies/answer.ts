@@ -1,4 +1,4 @@
-import type { Entry } from '../../greenhouse/entry.ts';
+import type { Entry, Supply } from '../../greenhouse/entry.ts';
 import type { LocalDate } from '../../greenhouse/local-time.ts';
 import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
@@ -88,6 +88,18 @@ export type Answer =
   | { readonly kind: 'help' }
   | { readonly kind: 'introduction' }
   | { readonly kind: 'explained'; readonly term: ExplainedTerm }
+  /** What is out, else what was out last; none: nothing of it was ever told. */
+  | {
+      readonly kind: 'supply';
+      readonly of: Supply;
+      readonly outages: readonly {
+        readonly system: SystemId | null;
+        readonly sinceMs: number;
+        readonly untilMs: number | null;
+      }[];
+    }
+  /** Notes that name what somebody looks for. */
+  | { readonly kind: 'where'; readonly what: string; readonly notes: readonly Entry[] }
   | { readonly kind: 'safety'; readonly cautions: Cautions }
   | { readonly kind: 'unknown' };
 

@@ -76,6 +76,15 @@ export type FamilyAnswer =
   /** Which work is meant: one of those on buttons, or it must be said. */
   | { readonly kind: 'no-such-duty'; readonly isChoice: boolean }
   | { readonly kind: 'nobody-away' }
+  /** Who is or will be away, the first to go first. */
+  | {
+      readonly kind: 'who-is-away';
+      readonly absences: readonly {
+        readonly handle: string;
+        readonly from: LocalDate;
+        readonly until: LocalDate;
+      }[];
+    }
   /** Until when somebody is away: the day has to be said of whoever comes back sooner; null: is here. */
   | { readonly kind: 'back-when'; readonly handle: string; readonly until: LocalDate | null }
   /** One chore is not handed over by itself: how a day's work or a system's is. */

@@ -8,10 +8,17 @@ import { readWish } from '../../understanding/wishes/read-wish.ts';
 import { stockAside } from '../../understanding/wishes/stock-aside.ts';
 import type { Wish } from '../../understanding/wishes/wish.ts';
 import { choresAnswer } from '../answers/chores-answer.ts';
+import { howFull } from '../answers/how-full.ts';
+import { isItRight } from '../answers/is-it-right.ts';
 import { lastReadings } from '../answers/last-readings.ts';
+import { lastingOf } from '../answers/lasting-of.ts';
+import { loggedBy } from '../answers/logged-by.ts';
 import { seasonAnswer } from '../answers/season-answer.ts';
+import { supplyState } from '../answers/supply-state.ts';
 import { whatIfAnswer } from '../answers/what-if.ts';
+import { whereKept } from '../answers/where-kept.ts';
 import { type AskedQuestion, openQuestions, withQuestionsLapsed } from '../conversation.ts';
+import { answerWhoIsAway } from '../family/answer-family.ts';
 import { answerMyTurns } from '../family/my-turns.ts';
 import { tellHowTo } from '../family/tell-how-to.ts';
 import type { Handling } from '../handling.ts';
@@ -116,7 +123,26 @@ function grant(handling: Handling, wish: Wish, text: string, around: Surrounding
     case 'introduction':
       return answer(handling, { kind: 'introduction' });
     case 'explain':
-      return answer(handling, { kind: 'explained', term: wish.term });
+      return explain(handling, wish);
+    case 'wanted':
+      return answer(handling, wantedOf(handling, wish));
+    case 'how-full': {
+      const systems = howFull(handling.standing, wish.systems, handling.nowMs);
+      return answer(handling, { kind: 'how-full', systems });
+    }
+    case 'how-long': {
+      const all = handling.standing.greenhouse.systems.map(({ id }) => id);
+      const systems = lastingOf(handling.standing, all, handling.nowMs);
+      return answer(handling, { kind: 'how-long', systems });
+    }
+    case 'who-is-away':
+      return answerWhoIsAway(handling);
+    case 'logged':
+      return answer(handling, loggedBy(handling.standing, wish.handle, wish.on));
+    case 'supply':
+      return answer(handling, supplyState(handling.standing, wish.of));
+    case 'where':
+      return answer(handling, whereKept(handling.standing, wish.what));
     case 'mixing':
       return answer(handling, {
         kind: 'safety',
@@ -148,6 +174,23 @@ function grant(handling: Handling, wish: Wish, text: string, around: Surrounding
 
 function answer(handling: Handling, told: Answer): void {
   handling.say({ kind: 'answer', answer: told });
+}
+
+/** `what is EC` may ask for the word, or for what was read. */
+function explain(handling: Handling, { term, isBare }: Extract<Wish, { kind: 'explain' }>): void {
+  answer(handling, { kind: 'explained', term });
+  if (!isBare || (term !== 'ec' && term !== 'ph')) return;
+  const read = lastReadings(handling.standing, term, null);
+  if (read.kind === 'last-reading' && read.entries.length > 0) answer(handling, read);
+}
+
+function wantedOf(
+  { standing }: Handling,
+  { quantity, systems }: Extract<Wish, { kind: 'wanted' }>,
+): Answer {
+  const all = standing.greenhouse.systems.map(({ id }) => id);
+  const ask = { kind: 'is-it-right', system: null, quantity, value: null } as const;
+  return isItRight(standing, ask, systems ?? all);
 }
 
 function stockAnswer({ standing, nowMs }: Handling, product: string | null): KeepingAnswer {

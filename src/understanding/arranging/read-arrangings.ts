@@ -3,6 +3,7 @@ import { type Folded, fold } from '../reading/fold.ts';
 import { type Lexicon, languageOf, lexiconFor } from '../reading/lexicon.ts';
 import { tokenise } from '../reading/tokenise.ts';
 import type { Arranging } from './arranging.ts';
+import { asAsked } from './asks.ts';
 import { ClauseView, isFiller } from './clause-view.ts';
 import { type Clause, clausesOf } from './clauses.ts';
 import { type Piece, piecesOf } from './piece.ts';
@@ -40,7 +41,8 @@ export function readArrangings(text: string, context: Context, asked: ArrangingA
   const left: Clause[] = [];
   // `power was out, back on now`: what came back is what had failed.
   let isAboutSupply = false;
-  for (const clause of clauses) {
+  for (const said of clauses) {
+    const clause = asAsked(said, lexicon);
     const view = new ClauseView(clause, context);
     const isCoverMeant =
       asked.whoCovers || arrangings.some(({ kind }) => kind === 'covers' || kind === 'away');

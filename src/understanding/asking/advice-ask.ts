@@ -52,12 +52,15 @@ function fillWithPump(terms: readonly Term[], system: SystemId | null, has: Has)
 }
 
 function withoutSupply(terms: readonly Term[], system: SystemId | null, has: Has): Ask | null {
-  if (!has('how-long') || has('was')) return null;
+  // `how long can they go without power`, `what happens if the pump dies`.
+  const isSupposed = has('what') && has('condition');
+  if (!(has('how-long') || isSupposed) || has('was')) return null;
   const of = supplyOf(terms, has);
   return of && { kind: 'without-supply', system, of };
 }
 
-function supplyOf(terms: readonly Term[], has: Has): Supply | null {
+/** The power, a pump, or the air that a question is about; null: none. */
+export function supplyOf(terms: readonly Term[], has: Has): Supply | null {
   if (has('power', 'no-power')) return 'power';
   if (has('air-pump', 'no-bubbles', 'air-stones')) return 'air-pump';
   if (has('pump')) return 'pump';

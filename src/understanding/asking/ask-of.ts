@@ -2,7 +2,7 @@ import { type Frame, isMeasure } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
 import type { Ask, EntryStatement } from '../statement.ts';
 import type { Concept } from '../vocabulary/concept.ts';
-import { adviceAsk } from './advice-ask.ts';
+import { adviceAsk, supplyOf } from './advice-ask.ts';
 import { dutyAsked, quantityAsked, systemAsked, workAsked } from './asked-things.ts';
 import { daysAsked, howMuch } from './how-much.ts';
 import { isItRight } from './is-it-right.ts';
@@ -30,7 +30,11 @@ export function askOf(
   if (sum) return sum;
   if (has('safety') && !has('who', 'when', 'how-long', 'how-much')) return { kind: 'safety' };
   const work = workAsked(frame, from, to);
-  if (starts('who') || (starts('what') && has('member'))) return { kind: 'who', system, ...work };
+  const supply = starts('is-it', 'runs') && !has('how-long') ? supplyOf(terms, has) : null;
+  if (supply && !has('fill', 'flood', 'took', 'need', 'top-up'))
+    return { kind: 'supply', of: supply };
+  if (starts('who') || (starts('is-it') && has('who')) || (starts('what') && has('member')))
+    return { kind: 'who', system, ...work };
   if (starts('why')) return { kind: 'why', system, exactly: has('exactly') };
   if (starts('how-long') && !has('next')) return { kind: 'how-long', system };
   if (

@@ -1,7 +1,8 @@
+import { DateTime } from 'luxon';
 import { type LocalDate, localDateOf, localTimeOf, plusDays } from '../../greenhouse/local-time.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { Frame } from '../reading/frame.ts';
-import { means } from '../reading/term.ts';
+import { means, type Term } from '../reading/term.ts';
 import { productAt } from '../recognisers/products.ts';
 import type { Ask } from '../statement.ts';
 import { type Building, nothingSaid } from '../times/building.ts';
@@ -51,6 +52,31 @@ function daySaidIn(
 
 const nothingBuilt = { said: nothingSaid, since: false, until: false, earlier: false };
 
+/** `in June`: the latest that has begun; `may` alone is no month. */
+function monthIn(
+  frame: Frame,
+  from: number,
+  to: number,
+  today: LocalDate,
+): { from: LocalDate; to: LocalDate } | null {
+  const named = frame.terms
+    .slice(from, to)
+    .find((term, n) => saysMonth(term) && means(frame.terms[from + n - 1], 'place'));
+  if (named?.kind !== 'word' || named.word.month === null) return null;
+  const [year, thisMonth] = today.split('-').map(Number);
+  const first = DateTime.utc(
+    named.word.month > thisMonth! ? year! - 1 : year!,
+    named.word.month,
+    1,
+  );
+  const last = first.endOf('month').toISODate() as LocalDate;
+  return { from: first.toISODate() as LocalDate, to: last < today ? last : today };
+}
+
+function saysMonth(term: Term): boolean {
+  return term.kind === 'word' && term.word.month !== null;
+}
+
 /** The days a question about water use is about: this week where it does not say. */
 export function daysAsked(
   frame: Frame,
@@ -64,6 +90,8 @@ export function daysAsked(
   const monday = plusDays(today, 1 - weekday);
   const said = daySaidIn(frame, from, to);
   if (said && said.day <= today) return { from: said.day, to: said.isSince ? today : said.day };
+  const month = monthIn(frame, from, to, today);
+  if (month) return month;
   if (has('yesterday')) return { from: plusDays(today, -1), to: plusDays(today, -1) };
   if (has('today')) return { from: today, to: today };
   const week = frame.terms

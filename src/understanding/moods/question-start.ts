@@ -85,6 +85,7 @@ function opensQuestion(
     return asked || clauseMeans(frame, clause, 'due', 'job', 'need', 'going');
   // `Karin hat die Wanne gefüllt` tells, whoever she is.
   if (means(term, 'is-it') && !asked && means(frame.terms[first - 1], 'member')) return false;
+  if (isBeforeSupply(frame, first)) return true;
   if (means(term, 'is-it'))
     return asked ? first + 1 < clause.to : plainlyAsks(frame, clause, first, term);
   if (means(term, 'job', 'due', 'picture')) return asked || onlyAsks(frame, clause, first);
@@ -113,6 +114,14 @@ function plainlyAsks(frame: Frame, clause: Clause, first: number, term: Term): b
     clauseMeans(frame, clause, 'judged', 'need', 'anything', 'due') &&
     !means(next, 'judged', 'down')
   );
+}
+
+/** `is the power back`, `läuft die Pumpe wieder`: the verb before what it is said of. */
+function isBeforeSupply(frame: Frame, first: number): boolean {
+  const [verb, second, third] = frame.terms.slice(first, first + 3);
+  // `the power` may be one phrase.
+  const supply = means(second, 'article') ? third : second?.text.includes(' ') ? second : undefined;
+  return means(verb, 'is-it', 'link', 'was', 'runs') && means(supply, 'power', 'pump', 'air-pump');
 }
 
 /** `has the bench been topped up`: the verb before its subject. */

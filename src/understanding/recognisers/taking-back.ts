@@ -1,6 +1,7 @@
 import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import { isDeed, isLabel } from '../moods/clause-kinds.ts';
+import { opensAsAsked } from '../moods/opens-as-asked.ts';
 import { type Frame, frameOf, isMeasure } from '../reading/frame.ts';
 import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import type { TakingBack, TakingBackStatement } from '../statement.ts';
@@ -31,7 +32,7 @@ export function recogniseTakingBack(frame: Frame): TakingBackStatement | null {
     otherProduct(frame) ??
     move(frame) ??
     wasOf(frame, () => labelled(frame));
-  if (!back) return null;
+  if (!back || opensAsAsked(frame)) return null;
   return {
     kind: 'taking-back',
     back,

@@ -1,4 +1,4 @@
-import { plusDays } from '../../greenhouse/local-time.ts';
+import { type LocalDate, plusDays } from '../../greenhouse/local-time.ts';
 import type { Scenario } from '../../greenhouse/scenario.ts';
 import type { Days } from '../arranging/arranging.ts';
 import { daysAt } from '../arranging/days-said.ts';
@@ -15,6 +15,7 @@ import type { WishWorld } from './wish-world.ts';
 export type ScenarioWay =
   | 'nobody-until'
   | 'nobody-during'
+  | 'not-today'
   | 'go-on'
   | 'degrees'
   | 'hot'
@@ -30,7 +31,7 @@ export function readScenario(
   readSlot: ReadSlot,
 ): Scenario | undefined {
   const fit = scenarioPatterns(world.words).firstFit(words, readSlot);
-  return fit ? scenarioOf(fit.item.way, fit.slots) : undefined;
+  return fit ? scenarioOf(fit.item.way, fit.slots, world.today) : undefined;
 }
 
 interface ScenarioPattern {
@@ -47,13 +48,19 @@ const scenarioPatterns = onceFor((words: WishWords) => {
   );
 });
 
-function scenarioOf(way: ScenarioWay, slots: ReadonlyMap<string, unknown>): Scenario {
+function scenarioOf(
+  way: ScenarioWay,
+  slots: ReadonlyMap<string, unknown>,
+  today: LocalDate,
+): Scenario {
   const days = slots.get('future') as Days;
   switch (way) {
     case 'nobody-until':
       return { kind: 'go-on', on: days.until };
     case 'nobody-during':
       return { kind: 'go-on', on: plusDays(days.until, 1) };
+    case 'not-today':
+      return { kind: 'go-on', on: plusDays(today, 1) };
     case 'go-on':
       return { kind: 'go-on', on: days.from };
     case 'degrees': {

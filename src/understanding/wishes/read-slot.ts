@@ -35,6 +35,7 @@ import {
   withoutArticle,
 } from './read-names.ts';
 import { readFuture, readScenario } from './read-scenario.ts';
+import { readSupply } from './read-supply.ts';
 import { readUnits } from './read-units.ts';
 import type { ExplainedTerm } from './wish.ts';
 import { asWritten, type WishWorld } from './wish-world.ts';
@@ -80,11 +81,14 @@ export const slotReaders = {
   other: readProduct,
   systems: readSystems,
   term: readTerm,
+  bareterm: (words, world) =>
+    withoutArticle(words, world) === words ? readTerm(words, world) : undefined,
   // Asked what it is, a quantity is one that was measured.
   thing: (words, world) => {
     const term = readTerm(words, world);
     return term === 'ec' || term === 'ph' ? undefined : term;
   },
+  supply: readSupply,
   about: readAbout,
   fruit: readFruit,
   grown: readGrown,

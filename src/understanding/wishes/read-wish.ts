@@ -1,3 +1,4 @@
+import type { Supply } from '../../greenhouse/entry.ts';
 import {
   type Greenhouse,
   type RiskSetting,
@@ -137,11 +138,25 @@ class Slots {
   }
 
   get term(): ExplainedTerm {
-    return (this.#found.get('term') ?? this.#found.get('thing')) as ExplainedTerm;
+    return ['term', 'bareterm', 'thing']
+      .map((slot) => this.#found.get(slot))
+      .find(Boolean) as ExplainedTerm;
   }
 
   get systems(): readonly SystemId[] {
     return this.#found.get('systems') as readonly SystemId[];
+  }
+
+  /** null: none is named. */
+  get someSystems(): readonly SystemId[] | null {
+    const { system } = this;
+    return (
+      (this.#found.get('systems') as readonly SystemId[] | undefined) ?? (system ? [system] : null)
+    );
+  }
+
+  get supply(): Supply {
+    return this.#found.get('supply') as Supply;
   }
 
   get quantity(): WantedQuantity {
@@ -183,6 +198,26 @@ function wishOf(kind: WishKind, slots: Slots, world: WishWorld): Wish {
       return { kind: 'introduction' };
     case 'ask-term':
       return { kind: 'explain', term: slots.term };
+    case 'ask-bare-term':
+      return { kind: 'explain', term: slots.term, isBare: true };
+    case 'ask-wanted':
+      return { kind: 'wanted', quantity: slots.quantity, systems: slots.someSystems };
+    case 'ask-level':
+      return { kind: 'how-full', systems: slots.systems };
+    case 'ask-weather':
+      return { kind: 'how-long' };
+    case 'ask-away':
+      return { kind: 'who-is-away' };
+    case 'ask-logged-by':
+      return { kind: 'logged', handle: slots.text('member'), on: slots.day ?? null };
+    case 'ask-logged-own':
+      return { kind: 'logged', handle: world.member.handle, on: slots.day ?? null };
+    case 'ask-logged-all':
+      return { kind: 'logged', handle: null, on: slots.day ?? null };
+    case 'ask-supply':
+      return { kind: 'supply', of: slots.supply };
+    case 'ask-where':
+      return { kind: 'where', what: slots.text('words') };
     case 'ask-mixing':
       return { kind: 'mixing', products: [slots.text('product'), slots.text('other')] };
     case 'ask-my-turns':
@@ -237,6 +272,16 @@ type ChangeKind = Exclude<
   | 'plant-bare'
   | 'ask-who'
   | 'ask-term'
+  | 'ask-bare-term'
+  | 'ask-wanted'
+  | 'ask-level'
+  | 'ask-weather'
+  | 'ask-away'
+  | 'ask-logged-by'
+  | 'ask-logged-own'
+  | 'ask-logged-all'
+  | 'ask-supply'
+  | 'ask-where'
   | 'ask-mixing'
   | 'ask-my-turns'
   | 'ask-last'

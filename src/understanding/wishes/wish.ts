@@ -1,4 +1,5 @@
 import type { DutyKind } from '../../greenhouse/duty.ts';
+import type { Supply } from '../../greenhouse/entry.ts';
 import type { LocalDate } from '../../greenhouse/local-time.ts';
 import type { Scenario } from '../../greenhouse/scenario.ts';
 import type {
@@ -41,7 +42,23 @@ export type Wish =
   | { readonly kind: 'planted-somewhere'; readonly planting: Planting | null }
   /** Who the bot is, and what to say to it. */
   | { readonly kind: 'introduction' }
-  | { readonly kind: 'explain'; readonly term: ExplainedTerm }
+  /** `isBare`: with no article, its latest readings may be meant as well. */
+  | { readonly kind: 'explain'; readonly term: ExplainedTerm; readonly isBare?: true }
+  /** Between what a quantity should be in these systems. */
+  | {
+      readonly kind: 'wanted';
+      readonly quantity: WantedQuantity;
+      readonly systems: readonly SystemId[] | null;
+    }
+  | { readonly kind: 'how-full'; readonly systems: readonly SystemId[] }
+  /** What the water and the weather make of each system. */
+  | { readonly kind: 'how-long' }
+  | { readonly kind: 'who-is-away' }
+  /** What was logged by a member, or by all (null), on a day, or of late (null). */
+  | { readonly kind: 'logged'; readonly handle: string | null; readonly on: LocalDate | null }
+  | { readonly kind: 'supply'; readonly of: Supply }
+  /** Where something is kept, as it was called. */
+  | { readonly kind: 'where'; readonly what: string }
   /** Whether these products may be mixed. */
   | { readonly kind: 'mixing'; readonly products: readonly [string, string] }
   /** When the member has to go. */
@@ -56,7 +73,19 @@ export type Wish =
   | { readonly kind: 'what-if'; readonly scenario: Scenario };
 
 /** A word of the trade that a newcomer may ask about. */
-export type ExplainedTerm = 'ec' | 'ph' | 'reservoir' | 'top-up' | 'kratky' | 'brim' | 'low-mark';
+export type ExplainedTerm =
+  | 'ec'
+  | 'ph'
+  | 'reservoir'
+  | 'top-up'
+  | 'kratky'
+  | 'brim'
+  | 'low-mark'
+  | 'calibration'
+  | 'round'
+  | 'reservoir-change'
+  | 'ph-down'
+  | 'ph-up';
 
 /** Which did best, what was picked, or how all of it goes. */
 export type SeasonAsked = 'best' | 'harvest' | 'going';
@@ -118,6 +147,16 @@ export type WishKind =
   | 'ask-harvest'
   | 'ask-who'
   | 'ask-term'
+  | 'ask-bare-term'
+  | 'ask-wanted'
+  | 'ask-level'
+  | 'ask-weather'
+  | 'ask-away'
+  | 'ask-logged-by'
+  | 'ask-logged-own'
+  | 'ask-logged-all'
+  | 'ask-supply'
+  | 'ask-where'
   | 'ask-mixing'
   | 'ask-my-turns'
   | 'ask-last'

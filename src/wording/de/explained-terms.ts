@@ -30,6 +30,26 @@ const explained: Readonly<Record<ExplainedTerm, readonly [string, string]>> = {
     'Die Mindestmarke ist der Stand, unter den ein Behälter nicht sinken soll.',
     'Ich bitte ums Nachfüllen, bevor er erreicht ist.',
   ],
+  calibration: [
+    'Kalibrieren heißt: das Messgerät in eine Lösung mit bekanntem Wert halten und sehen, was es anzeigt.',
+    'Messgeräte verstellen sich: danach weiß ich, um wie viel, und kann den Werten trauen.',
+  ],
+  'reservoir-change': [
+    'Lösungswechsel heißt: die alte Lösung weggießen und bis zum Rand neu ansetzen.',
+    'Ich sage, wann er dran ist. „wie wechsle ich …“ mit dem Namen eines Systems nennt die Schritte.',
+  ],
+  round: [
+    'Die Runde ist die Liste dessen, was dran ist; ich schicke sie jeden Morgen.',
+    'Antworte darauf mit dem, was gemessen und getan wurde; „was ist zu tun“ zeigt sie wieder.',
+  ],
+  'ph-down': [
+    'pH-Minus ist eine Säure, die den pH des Wassers senkt, immer nur ein paar ml.',
+    'Frag „wie viel pH-Minus“, bevor etwas hineinkommt. Schutzbrille und Handschuhe tragen.',
+  ],
+  'ph-up': [
+    'pH-Plus ist eine Lauge, die den pH des Wassers hebt, immer nur ein paar ml.',
+    'Frag „wie viel pH-Plus“, bevor etwas hineinkommt. Schutzbrille und Handschuhe tragen.',
+  ],
 };
 
 export function explainedText(term: ExplainedTerm): string {

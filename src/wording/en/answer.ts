@@ -15,6 +15,7 @@ import { seasonText } from './keeping/season-text.ts';
 import { openedAnswer, rainAnswer, stockAnswer } from './keeping/stock-text.ts';
 import { isItRightAnswer, lastReadingAnswer, whoAnswer } from './log-answer.ts';
 import { pictureText } from './picture-words.ts';
+import { supplyAnswer, whereAnswer } from './supply-answer.ts';
 import { howLongAnswer, showAnswer, useAnswer } from './water-answer.ts';
 import { whatIfText } from './what-if.ts';
 
@@ -57,6 +58,7 @@ export function answerText(answer: Answer, s: Speaker): string {
     case 'no-such-duty':
     case 'nobody-away':
     case 'back-when':
+    case 'who-is-away':
     case 'one-chore':
     case 'danger':
       return familyAnswer(answer, s);
@@ -78,6 +80,10 @@ export function answerText(answer: Answer, s: Speaker): string {
       return useAnswer(answer, s);
     case 'is-it-right':
       return isItRightAnswer(answer, s);
+    case 'supply':
+      return supplyAnswer(answer, s);
+    case 'where':
+      return whereAnswer(answer, s);
     case 'who':
       return whoAnswer(answer, s);
     case 'show':

@@ -30,6 +30,26 @@ const explained: Readonly<Record<ExplainedTerm, readonly [string, string]>> = {
     'The low mark is the level that a reservoir should not sink below.',
     'I ask for a top-up before it is reached.',
   ],
+  calibration: [
+    'Calibrating is holding a meter into a solution of a known value and seeing what it shows.',
+    'Meters drift: after a calibration I know by how much, and can trust what is read.',
+  ],
+  'reservoir-change': [
+    'A reservoir change is the old solution poured away and new mixed in its place, up to the brim.',
+    'I say when it is due. “how do I change …” with the name of a system tells the steps.',
+  ],
+  round: [
+    'The round is the list of what is due, which I send every morning.',
+    'Answer it with what was read and done; “what is due” shows it again.',
+  ],
+  'ph-down': [
+    'pH down is an acid that makes the pH of the water lower, a few mL at a time.',
+    'Ask “how much pH down” before any is added. Wear goggles and gloves.',
+  ],
+  'ph-up': [
+    'pH up is an alkali that makes the pH of the water higher, a few mL at a time.',
+    'Ask “how much pH up” before any is added. Wear goggles and gloves.',
+  ],
 };
 
 export function explainedText(term: ExplainedTerm): string {

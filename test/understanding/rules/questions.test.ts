@@ -58,5 +58,22 @@ describe('questions are answered, and what was said beside them is logged', () =
     'should i top up the bench': 'asks what-is-due North bench',
     'did anyone top up the jars?': 'asks who Jar shelf top-up',
     'is the dwc ok?': 'asks how-is-it-going Bucket row',
+    'did the pump come back on': 'asks supply pump',
+    'how do i undo': 'asks help',
+    'whats wrong with the jars': 'asks how-is-it-going Jar shelf',
+    'what happens if the pump dies': 'asks without-supply pump',
   });
+});
+
+describe('a question in German, with or without its mark, logs nothing', () => {
+  understood(
+    {
+      'läuft die pumpe': 'asks supply pump',
+      'wie mache ich das rückgängig': 'asks help',
+      'was passiert wenn die pumpe ausfällt': 'asks without-supply pump',
+      'was kann ich dich fragen': 'asks help',
+    },
+    'lindenhof',
+    'jonas',
+  );
 });

@@ -314,6 +314,8 @@ export const arranging: ArrangingWords = {
     ],
     'to-somebody': ['gib', 'überlasse', 'übergebe'],
     'who-goes': [
+      'wer gießt',
+      'wer giesst',
       'wer ist dran',
       'wer ist an der reihe',
       'wer geht',

@@ -449,6 +449,10 @@ export const englishWishes: WishWords = {
     'ask-one-stock': [
       'how much|many {product} is|are there? left',
       'how much|many {product} do|have we|i have|got? left',
+      'how much|many {product} do|have we|i|you still? have|got in_stock|now|still?',
+      'when is|are|do|does|will {product} run|be|running out|empty|low|gone',
+      'is|are {product} run|running|nearly|almost? out|empty|low|gone',
+      'which|what {product} do|should|can|must|shall|would i|we use|take|need|want',
       'how long will|does our|the? {product} last',
       'when do|will we|i run out of {product}',
       'is there|do_we_have enough {product} left?',
@@ -474,6 +478,10 @@ export const englishWishes: WishWords = {
     ],
     'may-wait': [
       'can|could|may|shall|should we|i wait until|till|with_it_until {future}',
+      'can|could|may|should|shall|might i|we also|just|rather|only? go|come|do_it|water|do_that|look_in|top_up {future} instead|rather|too|as_well|then|instead_of_today|not_today',
+      'can|could|may i|we go|come|do_it {future}',
+      'is|would it|that be? ok|okay|fine|all_right|alright|enough|early_enough|soon_enough|bad|too_late|possible to|if_i|if_we just|only? go|come|wait|do_it|water|do_that|skip_to until|till? {future} instead|rather|too|as_well|then?',
+      'is|would|will {future} be|do|still|also? ok|okay|fine|all_right|alright|enough|early_enough|soon_enough|too_late|in_time still|also|too|as_well|instead?',
       'can|could|may it|that|the_water|the_trip|watering wait until|till {future}',
     ],
     'ask-best': [
@@ -489,6 +497,7 @@ export const englishWishes: WishWords = {
     ],
     'ask-season': [
       'how is|was|are the|our|my? season|greenhouse|harvest going|doing|so_far?',
+      "how|hows are|is|'s|do? the|our|my|all_the? plants|systems|greenhouses|veg|veggies|crops doing|going|looking|getting_on|today|now? so_far|today|now?",
       "how 's the|our? season|greenhouse|harvest going|doing|so_far?",
       'how are|is we|it|things|everything doing|going so_far?',
       'the|our? season so_far?',
@@ -509,10 +518,59 @@ export const englishWishes: WishWords = {
       'explain|define to_me? {term}',
       'explain {term} to_me|please',
       'what is|are|was? the meaning|definition of {term}',
-      "what is|'s|are {thing} exactly|again|anyway?",
-      'whats {thing} exactly|again|anyway?',
-      "what is|'s|are a|an {term} exactly|again|anyway?",
+      "what|whats|wat is|'s|are? a|an {term} exactly|again|anyway?",
+      "what|whats is|'s|are? the {thing} for|about|exactly?",
       "i do_not|dont|don't know what {term} is|means|are",
+    ],
+    'ask-bare-term': [
+      "what|wat is|'s|are {bareterm} exactly|again|anyway?",
+      'whats|wats {bareterm} exactly|again|anyway?',
+    ],
+    'ask-wanted': [
+      'what|which {quantity} range|value? should|must {systems} be|have|be_at|stay_at|run_at?',
+      'what|which {quantity} range|value? should|must {plants} be|have|be_at|stay_at|run_at?',
+      'what|which {quantity} range|value? do|does {systems} need|want|like',
+      'what|which {quantity} range|value? do|does {plants} need|want|like',
+      "what|whats is|'s|are? the? right|best|ideal|wanted|target|good|correct|normal|proper {quantity} range|value? for|of|in|on {systems}",
+      "what|whats is|'s|are? the? right|best|ideal|wanted|target|good|correct|normal|proper {quantity} range|value? for|of|in|on {plants}",
+      "what|whats is|'s|are? the? right|best|ideal|wanted|target|good|correct|normal|proper {quantity} range|value?",
+      'what should|must the? {quantity} be|be_at in|for|of|on {systems}',
+      'what should|must the? {quantity} of|in|for|on {systems} be|be_at',
+      'what should|must the? {quantity} be|be_at',
+    ],
+    'ask-level': [
+      "how much|many|full water|solution|litres? is|are|'s|was there|still? left? in {systems} now|still|left|today?",
+    ],
+    'ask-weather': [
+      "what|whats|how is|'s|does|will? the weather doing|do|mean|changing|change? to|for it|them|that|this|us|the_plants|the_water|the_systems|everything?",
+      'does|will|is the weather|heat|sun change|matter|affect? anything|it|them|much|the_water?',
+    ],
+    'ask-away': [
+      "who|whos is|'s|are|all|will_be? away|gone|on_holiday|on_holidays|on_vacation|travelling {future}?",
+      "who|whos is|'s|are|will_be? not here|there|in|home {future}?",
+      'is|are anyone|anybody|somebody|someone away|gone|on_holiday|on_vacation {future}?',
+    ],
+    'ask-logged-by': [
+      'what did|has|have|was {member} log|logged|enter|entered|record|recorded|write|written|write_down|report|reported|put_in|tell_you|told_you|done|do|been_up_to {day}?',
+    ],
+    'ask-logged-own': [
+      'what did|have i log|logged|enter|entered|record|recorded|write|written|write_down|report|reported|tell_you|told_you|done so_far|already? {day}?',
+      'what did|have i do {day}',
+    ],
+    'ask-logged-all': [
+      'what did|have|was we|anyone|anybody|everyone|everybody|they? log|logged|enter|entered|record|recorded|reported so_far|already? {day}?',
+      "what|whats is|'s|has_been in_the_log|in_the_logbook|been_logged {day}?",
+    ],
+    'ask-supply': [
+      'is|are|was|has {supply} still|back|come|now? on|off|out|running|working|back|ok|okay|alive|going|broken|dead|back_on|up_again|down again|now|still|yet?',
+      'do|does {supply} still? work|run|go again|now|still|yet?',
+      'when|since_when did|was|has|is {supply} go|gone|come|fail|stop|die|break? out|off|down|on|back|back_on?',
+      'how long was|is|has {supply} been? out|off|down|dead',
+    ],
+    'ask-where': [
+      "where|wheres|whers is|'s|are? the|my|our|that? {words} kept|stored",
+      "where|wheres|whers is|'s|are? the|my|our|that? {words}",
+      'where do|can|did|would|could i|we|you find|keep|get|store|put|leave the|my|our|that? {words}',
     ],
     'ask-mixing': [
       'can|may|should|must|shall|could i|we|you|one|they mix|combine|put|pour|blend|add|stir|give {product} and|with|into|in|to|& {other} together|undiluted|in_one_bottle|in_one_can|in_the_same_can|in_the_same_bottle|at_once|at_the_same_time|first?',
@@ -530,12 +588,16 @@ export const englishWishes: WishWords = {
       'which|what days|day do|am|must|should i have_to|need_to? go|on|come|up|on_duty?',
       'what|which days are mine|my_days|my_turns',
       'my days|turns|turn|duties_when|visits',
+      'is|was|isnt it|today|tomorrow|that my turn|day today|tomorrow|again|next|now|already?',
+      'am i on|up|next|due|on_duty|needed|the_one today|tomorrow|again|next|now?',
+      'do i go|come today|tomorrow?',
     ],
     'ask-last': [
       'the? last|latest|most_recent|newest|current {quantity} reading|readings|value|values|measurement? of|in|for|on|from|at {systems}',
     ],
     'ask-harvest': [
       'how much|many|what did|have|has we|i|you harvest|harvested|pick|picked|get|got? so_far|in_all|altogether|yet|already|this_season|this_year?',
+      'how much|many did|have|has we|i|you harvest|harvested|pick|picked this_week|this_month|today|last_week|lately|recently',
       'how much|big is|was the|our harvest so_far|in_all|altogether|yet|this_year|this_season?',
       'what is|was the|our harvest so_far|in_all|altogether|this_year|this_season?',
       'the|our? harvest so_far|in_all|altogether',
@@ -602,11 +664,18 @@ export const englishWishes: WishWords = {
   scenarios: {
     'nobody-until': [
       'nobody|no_one|noone goes|can_go|is_going|comes|is_there|visits|went|waters until|till|before {future}',
+      'nobody|no_one|noone waters|tops_up|does_it until|till|before {future}',
       'nobody|no_one|noone goes|can_go|is_going|comes|is_there|visits there|anywhere? until|till|before {future}',
       "i|we don't|dont|do_not|can't|cant|cannot|can_not go|come until|till|before {future}",
       'i|we wait|waited|skip_it until|till {future}',
       'i|we am|are not there until|till|before {future}',
       'it|the_trip|watering|the_water waits until|till {future}',
+    ],
+    'not-today': [
+      "i|we|nobody|no_one|anyone don't|dont|do_not|doesn't|doesnt|can't|cant|cannot|won't|wont|can_not? go|come|water|water_them|top_up|make_it|go_there|goes|comes|waters today|now|this_morning|at_all|then?",
+      'i|we skip|skipped|miss|missed|leave it|that|this|them? today|now|this_morning|once',
+      'i|we skip|skipped|miss|missed|leave it|that|this|them',
+      "nothing is|gets|'s done|topped_up|watered today|now?",
     ],
     'nobody-during': [
       'nobody|no_one|noone goes|can_go|is_going|comes|is_there|visits over|during|for|on|at|all? {future}',
@@ -1107,6 +1176,17 @@ export const englishWishes: WishWords = {
     kratky: ['kratky', 'kratky method', 'kratky system', 'kratky jar', 'kratky jars'],
     brim: ['brim', 'brim volume', 'to the brim'],
     'low-mark': ['low mark', 'low marks'],
+    calibration: ['calibration', 'calibrations', 'calibrating', 'calibrate', 'to calibrate'],
+    'reservoir-change': [
+      'reservoir change',
+      'reservoir changes',
+      'solution change',
+      'water change',
+      'res change',
+    ],
+    round: ['round', 'rounds', 'morning round'],
+    'ph-down': ['ph down', 'ph-down', 'ph - down', 'ph minus'],
+    'ph-up': ['ph up', 'ph-up', 'ph - up', 'ph plus'],
   },
   stockAnswers: [
     "about|around|roughly|maybe|some|only|still|it_is|it's|there_is|there_are|i_think? about|around? {amount} left|in_it|in_all|altogether|remaining|or_so|i_think|maybe?",

@@ -415,6 +415,10 @@ export const germanWishes: WishWords = {
       'wie lange reicht|hält das|der|die|unser? {product} noch?',
       'wann geht|ist uns|das|der|die? {product} aus|leer|alle',
       'haben wir noch genug {product}',
+      'wie viel {product} haben|habe|hab wir|ich noch|denn|eigentlich? auf_lager|da?',
+      'wieviel {product} haben|habe|hab wir|ich noch|denn|eigentlich? auf_lager|da?',
+      'welchen|welches|welche|welcher {product} nehme|nehmen|soll|sollen|muss|brauche|benutze|verwende ich|wir|man nehmen|benutzen|verwenden?',
+      'geht|ist|wird {product} bald|fast|schon? aus|leer|alle|knapp',
     ],
     'ask-stock': [
       'was müssen|muss|sollten|sollen|sollte wir|ich kaufen|einkaufen|bestellen|besorgen',
@@ -430,7 +434,13 @@ export const germanWishes: WishWords = {
       '{lead} {scenario} ,? was ist|passiert dann?',
       'reicht|genügt es ,? wenn {scenario}',
     ],
-    'may-wait': ['kann|können|darf ich|wir|es|das|das_wasser bis {future} warten'],
+    'may-wait': [
+      'kann|könnte|darf|soll|sollte|können|könnten|dürfen|sollen ich|wir auch|lieber|nicht|denn? auch|erst? {future} statt_heute|stattdessen|statt_dessen|erst? gehen|kommen|hingehen|hin|gießen|auffüllen|nachfüllen|vorbeikommen|machen',
+      'ist|wäre|ginge|geht {future} auch|noch|erst|es|auch_noch|dann? ok|okay|gut|genug|früh_genug|rechtzeitig|zu_spät|in_ordnung|möglich|noch|auch_noch|auch',
+      'reicht|genügt es|das? auch|denn|noch? auch|erst? {future} noch|auch|erst?',
+      'ist|wäre|geht es|das ok|okay|in_ordnung|schlimm ,? wenn_ich|wenn_wir|erst? erst|auch? {future} gehe|gehen|komme|kommen|hingehe|zu_gehen?',
+      'kann|können|darf ich|wir|es|das|das_wasser bis {future} warten',
+    ],
     'ask-best': [
       'welche|welches|welcher|was waren|war|sind|ist|liefen|lief|laufen am|die|das|der? besten|beste|bestes',
       'welche|welches system|systeme waren|sind am|die|das? besten|beste',
@@ -441,6 +451,7 @@ export const germanWishes: WishWords = {
     ],
     'ask-season': [
       'wie läuft|lief die|unsere saison|ernte bisher|bis_jetzt|so?',
+      "wie gehts|gehts_es|geht's|geht|läuft|stehen|machen_sich|sehen|wachsen es? den|die|unseren|unsere|meinen|meine|allen? pflanzen|systemen|systeme|kulturen|gemüse heute|jetzt|so|bisher|aus|denn?",
       'wie war|ist die|unsere saison|ernte bisher|bis_jetzt?',
       'wie läuft|steht es bisher|bis_jetzt|so?',
       "wie läuft's|gehts|steht's bisher|so?",
@@ -462,9 +473,53 @@ export const germanWishes: WishWords = {
       'was meinst|verstehst du mit|unter {term}',
       'was versteht man unter {term}',
       'erklär|erkläre|erklärst mir|du_mir? {term}',
-      'was ist|sind denn|eigentlich|nochmal? der|die|das|den? {thing} denn|eigentlich|nochmal|genau?',
+      'was ist|sind denn|eigentlich|nochmal? der|die|das|den {thing} denn|eigentlich|nochmal|genau?',
       'was ist|sind denn|eigentlich|nochmal? ein|eine|einen {term} denn|eigentlich|nochmal|genau?',
       'ich weiß|weiss nicht , was {term} ist|heißt|heisst|bedeutet',
+    ],
+    'ask-bare-term': [
+      'was ist|sind denn|eigentlich|nochmal? {bareterm} denn|eigentlich|nochmal|genau?',
+    ],
+    'ask-wanted': [
+      'welchen|welcher|welche|welches|was_für_einen|was_für_ein {quantity} braucht|brauchen|mag|mögen|will|wollen|soll|sollen|sollte|sollten|muss|müssen {systems} haben?',
+      'welchen|welcher|welche|welches|was_für_einen|was_für_ein {quantity} braucht|brauchen|mag|mögen|will|wollen|soll|sollen|sollte|sollten|muss|müssen {plants} haben?',
+      'was|welcher ist|wäre der|die|das? richtige|ideale|beste|gute|gewünschte|normale {quantity} für|in|bei|von {systems}',
+      'was|welcher ist|wäre der|die|das? richtige|ideale|beste|gute|gewünschte|normale {quantity} für|in|bei|von {plants}',
+      'was|welcher ist|wäre der|die|das? richtige|ideale|beste|gute|gewünschte|normale {quantity}',
+      'wie hoch|niedrig|viel soll|sollte|muss|darf der|die|das? {quantity} in|bei|von|für|der|des {systems} sein|haben?',
+      'wie hoch|niedrig soll|sollte|muss|darf der|die|das? {quantity} sein',
+      'welcher|was {quantity} ist richtig|gut|ideal|gewünscht für|bei|in {systems}',
+    ],
+    'ask-level': [
+      'wie viel|voll wasser|lösung|liter? ist|sind|steht noch|jetzt|denn|heute? in {systems} drin|noch|noch_drin|drinnen|übrig?',
+      'wieviel wasser|lösung|liter? ist|sind|steht noch|jetzt|denn|heute? in {systems} drin|noch|noch_drin|drinnen|übrig?',
+    ],
+    'ask-weather': [
+      'was|wie macht|bewirkt|wirkt|ändert das wetter|die_hitze|die_sonne sich? damit|daran|da|aus|mit_dem_wasser|mit_den_pflanzen|mit_allem?',
+    ],
+    'ask-away': [
+      'wer ist|sind|fährt {future}? alles|denn|gerade? weg|verreist|im_urlaub|in_urlaub|nicht_da|fort|unterwegs {future}?',
+      'ist|sind {future}? jemand|wer {future}? weg|verreist|im_urlaub|nicht_da|fort|unterwegs',
+    ],
+    'ask-logged-by': [
+      'was hat {member} denn|schon|alles? {day}? denn|schon|alles? eingetragen|gemacht|geloggt|aufgeschrieben|gemeldet|notiert|getan|gesagt',
+    ],
+    'ask-logged-own': [
+      'was habe|hab ich denn|schon|alles? {day}? denn|schon|alles|bisher? eingetragen|geloggt|aufgeschrieben|gemeldet|notiert|gesagt|gemacht',
+    ],
+    'ask-logged-all': [
+      'was haben|hat|wurde wir|alle|jemand? denn|schon|alles? {day}? denn|schon|alles|bisher? eingetragen|geloggt|aufgeschrieben|gemeldet|notiert',
+      'was steht im logbuch',
+    ],
+    'ask-supply': [
+      'ist|sind|war|geht|gehen|läuft|laufen|lief|funktioniert|funktionieren {supply} noch|wieder|jetzt|denn|schon|gerade? an|aus|da|weg|ok|okay|kaputt|zurück|gelaufen?',
+      'wann ist|war|ging|fiel {supply} wieder|denn? weg|aus|da|ausgefallen|zurück|ausgegangen|weggegangen|wiedergekommen?',
+      'seit wann ist|war|läuft|geht {supply} wieder|denn|nicht? weg|aus|da|ausgefallen|zurück?',
+      'wie lange war|ist {supply} schon? weg|aus|ausgefallen',
+    ],
+    'ask-where': [
+      'wo ist|sind|steht|stehen|liegt|liegen|hängt|bleibt denn? der|die|das|den|mein|meine|unser|unsere? {words}',
+      'wo finde|find|finden|kriege|bekomme|lager|lagern|haben|habe ich|wir|man denn? der|die|das|den? {words}',
     ],
     'ask-mixing': [
       'kann|darf|soll|muss|sollte|können|dürfen|sollen ich|wir|man denn|auch? {product} und|mit|zu|& {other} zusammen|direkt|unverdünnt|gleichzeitig|in_einer_flasche|in_einer_kanne? mischen|vermischen|mixen|schütten|kippen|geben|zusammenschütten|zusammenkippen|zusammengeben|zusammenmischen',
@@ -481,12 +536,15 @@ export const germanWishes: WishWords = {
       'an? welchen|welche|welchem tagen|tage|tag bin|muss|soll|gehe ich dran|hin|gehen|hingehen|eingeteilt?',
       'was|welches sind meine tage|dienste',
       'meine tage|dienste|einsätze',
+      'bin ich heute|morgen|jetzt|wieder|denn|diesmal|schon? dran|an_der_reihe|eingeteilt heute|morgen?',
+      'muss|soll ich heute|morgen gehen|kommen|hingehen|vorbeikommen',
     ],
     'ask-last': [
       'der|die|das? letzte|letzter|letztes|letzten|aktuelle|aktueller|neueste|neuester|jüngste {quantity} wert|werte|messung|messwert? von|der|des|den|in|im|bei|für|aus|vom|am|beim {systems}',
     ],
     'ask-harvest': [
       'wie|wieviel viel? haben|habe wir|ich schon|bisher|bis_jetzt|insgesamt|dieses_jahr|diese_saison? geerntet|gepflückt',
+      'wie|wieviel viel? haben|habe|hab wir|ich diese_woche|heute|diesen_monat|letzte_woche|zuletzt|gestern geerntet|gepflückt',
       'was haben|habe wir|ich schon|bisher|bis_jetzt|insgesamt|dieses_jahr|diese_saison? geerntet|gepflückt',
       'wie|wieviel viel? wurde schon|bisher|bis_jetzt|insgesamt|dieses_jahr? geerntet|gepflückt',
       'wie groß|hoch war|ist die|unsere ernte bisher|bis_jetzt|insgesamt?',
@@ -555,11 +613,17 @@ export const germanWishes: WishWords = {
   ],
   scenarios: {
     'nobody-until': [
+      'keiner|niemand geht|kommt|gießt|da_ist|hingeht|nachfüllt bis|vor {future}',
       'keiner|niemand bis|vor {future} geht|gehen_kann|kommt|da_ist|hingeht|hinkommt|hingehen_kann|gießt',
       'bis|vor {future} keiner|niemand geht|gehen_kann|kommt|da_ist|hingeht|hinkommt|hingehen_kann|gießt',
       'ich|wir bis|vor {future} nicht gehe|gehen|kann|können|komme|kommen|hingehe|hingehen|da_bin|da_sind gehen|hingehen|kommen?',
       'ich|wir bis {future} warte|warten',
       'ich|wir erst bis {future} warte|warten',
+    ],
+    'not-today': [
+      'ich|wir|keiner|niemand heute|jetzt? nicht|einfach_nicht? gehe|gehen|geht|komme|kommen|kommt|hingehe|hingehen|hingeht|gieße|gießen|gießt|kann|können|nachfülle|auffülle heute?',
+      'ich|wir das|es|heute|den_gang? heute? auslasse|auslassen|ausfallen_lasse|bleiben_lasse|weglasse|überspringe',
+      'heute keiner|niemand geht|kommt|gießt|hingeht|nachfüllt',
     ],
     'nobody-during': [
       'keiner|niemand am|an|über|während|übers? {future} geht|gehen_kann|kommt|da_ist|hingeht|hinkommt|hingehen_kann',
@@ -1006,7 +1070,12 @@ export const germanWishes: WishWords = {
     'top-up': ['nachfüllen', 'auffüllen', 'nachfüllung', 'aufgefüllt', 'nachgefüllt'],
     kratky: ['kratky', 'kratky - methode', 'kratky methode', 'kratky - system', 'kratky system'],
     brim: ['rand', 'bis zum rand', 'randvoll', 'randvolumen', 'füllmenge bis zum rand'],
-    'low-mark': ['mindestmarke', 'untermarke', 'mindeststand'],
+    'low-mark': ['untere marke', 'unteren marke', 'mindestmarke', 'untermarke', 'mindeststand'],
+    calibration: ['kalibrierung', 'kalibrieren', 'kalibration', 'eichung', 'eichen'],
+    'reservoir-change': ['lösungswechsel', 'wasserwechsel', 'wechsel der lösung'],
+    round: ['runde', 'morgenrunde', 'rundgang'],
+    'ph-down': ['ph - minus', 'ph minus', 'ph-minus', 'ph - senker', 'ph senker', 'ph down'],
+    'ph-up': ['ph - plus', 'ph plus', 'ph-plus', 'ph - heber', 'ph heber', 'ph up'],
   },
   stockAnswers: [
     'etwa|ungefähr|circa|rund|noch|nur|vielleicht|so|es_sind|das_sind|ich_glaube? etwa|ungefähr|noch|nur? {amount} da|übrig|drin|insgesamt|noch|oder_so|glaube_ich?',

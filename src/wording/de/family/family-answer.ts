@@ -46,11 +46,26 @@ export function familyAnswer(answer: FamilyAnswer, s: Speaker): string {
       return dangerAnswer(answer.of, answer.told, s);
     case 'back-when':
       return backWhenText(answer, s);
+    case 'who-is-away':
+      return whoIsAwayText(answer, s);
     case 'one-chore':
       return oneChoreText(answer, s);
     case 'nobody-away':
       return 'Niemand ist verreist. Sag zum Beispiel „von Freitag bis zum 16. weg“.';
   }
+}
+
+function whoIsAwayText(
+  { absences }: Extract<FamilyAnswer, { kind: 'who-is-away' }>,
+  s: Speaker,
+): string {
+  if (absences.length === 0) return 'Niemand ist verreist, soviel ich weiß.';
+  return absences
+    .map(({ handle, from, until }) => {
+      const since = from > s.today ? `von ${s.fullDay(from)} ` : '';
+      return `${whoDoes(handle, 'bist', 'ist', s)} ${since}bis ${s.fullDay(until)} weg.`;
+    })
+    .join('\n');
 }
 
 /** Whoever is away may come back sooner: what to say then. */

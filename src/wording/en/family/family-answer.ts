@@ -45,11 +45,26 @@ export function familyAnswer(answer: FamilyAnswer, s: Speaker): string {
       return dangerAnswer(answer.of, answer.told, s);
     case 'back-when':
       return backWhenText(answer, s);
+    case 'who-is-away':
+      return whoIsAwayText(answer, s);
     case 'one-chore':
       return oneChoreText(answer, s);
     case 'nobody-away':
       return 'Nobody is away. Tell me for example “away from Friday to the 16th”.';
   }
+}
+
+function whoIsAwayText(
+  { absences }: Extract<FamilyAnswer, { kind: 'who-is-away' }>,
+  s: Speaker,
+): string {
+  if (absences.length === 0) return 'Nobody is away, as far as I know.';
+  return absences
+    .map(({ handle, from, until }) => {
+      const since = from > s.today ? ` from ${s.fullDay(from)}` : '';
+      return `${whoDoes(handle, 'are', 'is', s)} away${since} until ${s.fullDay(until)}.`;
+    })
+    .join('\n');
 }
 
 /** Whoever is away may come back sooner: what to say then. */
