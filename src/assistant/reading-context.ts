@@ -19,7 +19,7 @@ export function contextOf(handling: Handling, around: Surroundings): Context {
     recentSystem: stillThere(recentSystem(conversation, heard.writtenAtMs), standing),
     openQuestions: openQuestions(conversation, heard.writtenAtMs),
     roundDuties: around.round?.duties ?? null,
-    ...soleOutage(standing),
+    ...outages(standing),
     ...calibrating(handling),
     existsSinceMs: standing.createdAtMs - keptBeforeMs,
   };
@@ -36,10 +36,14 @@ function calibrating({ standing, conversation, heard }: Handling): Pick<Context,
   return { calibrating: entry.probe };
 }
 
-function soleOutage({ logbook, greenhouse }: Standing): Pick<Context, 'outage'> {
+function outages({ logbook, greenhouse }: Standing): Pick<Context, 'outage' | 'outSince'> {
   const ids = greenhouse.systems.map(({ id }) => id);
-  const [outage, ...others] = openOutages(logbook, ids);
-  return outage && others.length === 0 ? { outage: { of: outage.of, system: outage.system } } : {};
+  const outSince = openOutages(logbook, ids);
+  const [outage, ...others] = outSince;
+  if (!outage) return {};
+  return others.length > 0
+    ? { outSince }
+    : { outage: { of: outage.of, system: outage.system }, outSince };
 }
 
 /** A system that was given up since is not meant any more. */

@@ -22,6 +22,13 @@ export interface OpenQuestion {
   readonly doubt: Doubt;
 }
 
+/** Something that is out: of one system, or of the whole greenhouse. */
+export interface OutSince {
+  readonly of: Supply;
+  readonly system: SystemId | null;
+  readonly sinceMs: number;
+}
+
 /** All that a message is read against. The reader has no clock and no database: this is its world. */
 export interface Context {
   readonly greenhouse: Greenhouse;
@@ -37,6 +44,8 @@ export interface Context {
   readonly roundDuties: readonly Duty[] | null;
   /** What is out as the log stands, where it is one thing alone; absent: nothing, or more. */
   readonly outage?: { readonly of: Supply; readonly system: SystemId | null };
+  /** All that is out as the log stands, and since when; nothing of it is back before that. Absent: nothing. */
+  readonly outSince?: readonly OutSince[];
   /** The probe that this member calibrated in the last ten minutes, where they told of nothing else since. */
   readonly calibrating?: string;
   /** Nothing is logged before this instant. */

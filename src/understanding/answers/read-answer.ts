@@ -13,6 +13,7 @@ import { tokenise } from '../reading/tokenise.ts';
 import { answeredCalibrations } from '../recognisers/calibration.ts';
 import { leastTopUpL } from '../recognisers/some-product.ts';
 import type { AnsweredStatement, Choice, DoubtReason, Statement } from '../statement.ts';
+import { isBackBeforeOut } from '../times/back-before.ts';
 import { choose, chooseAll } from './choose.ts';
 import { doneByAnother } from './done-by-another.ts';
 import { eachItsOwn, type OwnAmount, oneAndOthers } from './each-its-own.ts';
@@ -216,7 +217,9 @@ export function fill(frame: Frame, doubt: Doubt, said: Said, answered: Answered)
   if (waiting.for === 'time') {
     if (said.timeMs === null || said.measure) return null;
     const { timeMs } = said;
-    return answered(waiting.drafts.map((draft) => ({ ...draft, atMs: timeMs })));
+    const drafts = waiting.drafts.map((draft) => ({ ...draft, atMs: timeMs }));
+    const isTooSoon = drafts.some((draft) => isBackBeforeOut(frame.context, draft));
+    return isTooSoon ? again(frame, doubt) : answered(drafts);
   }
   if (waiting.for === 'system') return null;
   if (waiting.drafts.some(({ quantity }) => quantity === 'calibration')) return null;
