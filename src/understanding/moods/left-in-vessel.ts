@@ -4,7 +4,9 @@ import { means } from '../reading/term.ts';
 /** `3 l left over in the can`, `the can still has 3 l left`: amounts that are in a vessel, and in no system. */
 export function leftInVessel(frame: Frame, clause: Clause): readonly number[] {
   if (!clauseHas(frame, clause, 'vessel')) return [];
-  if (!clauseHas(frame, clause, 'left-over', 'there-is', 'still-there')) return [];
+  if (!clauseHas(frame, clause, 'left-over', 'there-is', 'still-there', 'has')) return [];
+  // `put the can with 3 l in the jars`: it is in there no more.
+  if (clauseHas(frame, clause, 'add', 'top-up', 'fill', 'refill', 'goes-in')) return [];
   return frame.places
     .within(isVolumeTerm, clause.from, clause.to)
     .filter((i) => isInVesselAfter(frame, clause, i) || isOfVesselBefore(frame, clause, i));
