@@ -24,6 +24,7 @@ import { outageAnswered, outageDated } from './how-long-out.ts';
 import { answerOfSeveral, isOfSeveral } from './of-several.ts';
 import { pickByNumber } from './pick-by-number.ts';
 import { isOfUnit, isSomethingElse } from './something-else.ts';
+import { productTold } from './product-told.ts';
 import { type Said, whatIsSaid } from './what-is-said.ts';
 import { again, awaitsSystemToo, fillWithSystem } from './without-system.ts';
 
@@ -100,6 +101,8 @@ function answerTo(frame: Frame, question: OpenQuestion): readonly Statement[] | 
   }
   if (said.no) return [answered([])];
   if (isSomethingElse(doubt, said, frame.context.greenhouse.units)) return null;
+  const product = productTold(frame, doubt, said, answered);
+  if (product) return product;
   const dosed = dosesOf(doubt, said);
   if (dosed) return [answered(dosed)];
   const chosen =

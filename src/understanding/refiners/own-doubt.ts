@@ -82,7 +82,14 @@ function whichProduct(frame: Frame, one: Settled, reason: DoubtReason): DoubtSta
     const isSound = drafts.length === systems.length;
     return isSound ? [{ label: { kind: 'product', product }, drafts }] : [];
   });
-  return doubt(frame, one, reason, water ? [...choices, water] : choices);
+  return doubt(frame, one, reason, water ? [...choices, water] : choices, awaitedDose(frame, one));
+}
+
+/** The millilitres of which neither the product nor the system was told. */
+function awaitedDose(frame: Frame, one: Settled): Waiting | null {
+  if (one.systems?.length !== 0) return null;
+  const draft = soundDraft(frame, { ...one, fact: { ...one.fact, quantity: 'dose' } }, null);
+  return draft && { for: 'system', drafts: [draft] };
 }
 
 /** As it stands it would be out until now. */
