@@ -21,6 +21,7 @@ export function contextOf(handling: Handling, around: Surroundings): Context {
     roundDuties: around.round?.duties ?? null,
     ...outages(standing),
     ...calibrating(handling),
+    ...justLogged(handling),
     existsSinceMs: standing.createdAtMs - keptBeforeMs,
   };
 }
@@ -34,6 +35,19 @@ function calibrating({ standing, conversation, heard }: Handling): Pick<Context,
   if (entry?.quantity !== 'calibration' || entry.struck !== null) return {};
   if (entry.probe === undefined || heard.writtenAtMs - entry.atMs > calibratingForMs) return {};
   return { calibrating: entry.probe };
+}
+
+const justLoggedForMs = 10 * 60_000;
+
+/** What the member's last message logged, as long as nothing of it was struck out and no question was left. */
+function justLogged({ standing, conversation, heard }: Handling): Pick<Context, 'justLogged'> {
+  const { lastTalk, receipts } = conversation;
+  const isOfNow =
+    lastTalk?.of === 'receipt' && heard.writtenAtMs - lastTalk.atMs <= justLoggedForMs;
+  const nos = isOfNow && heard.writtenAtMs >= lastTalk.atMs ? (receipts[0]?.entries ?? []) : [];
+  const entries = nos.flatMap((no) => standing.logbook.all[no - 1] ?? []);
+  const isWhole = entries.length === nos.length && entries.every(({ struck }) => struck === null);
+  return entries.length > 0 && isWhole ? { justLogged: entries } : {};
 }
 
 function outages({ logbook, greenhouse }: Standing): Pick<Context, 'outage' | 'outSince'> {

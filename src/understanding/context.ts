@@ -1,5 +1,5 @@
 import type { Duty } from '../greenhouse/duty.ts';
-import type { Entry, Supply } from '../greenhouse/entry.ts';
+import type { Entry, EntryDraft, Supply } from '../greenhouse/entry.ts';
 import type { Greenhouse } from '../greenhouse/greenhouse.ts';
 import type { Member } from '../greenhouse/member.ts';
 import type { SystemId } from '../greenhouse/system.ts';
@@ -46,6 +46,8 @@ export interface Context {
   readonly outage?: { readonly of: Supply; readonly system: SystemId | null };
   /** All that is out as the log stands, and since when; nothing of it is back before that. Absent: nothing. */
   readonly outSince?: readonly OutSince[];
+  /** What this member's last message logged, where it was clear and is not ten minutes old; absent: nothing. */
+  readonly justLogged?: readonly EntryDraft[];
   /** The probe that this member calibrated in the last ten minutes, where they told of nothing else since. */
   readonly calibrating?: string;
   /** Nothing is logged before this instant. */

@@ -13,6 +13,7 @@ import { recogniseHarvests } from './recognisers/harvest.ts';
 import { recogniseLeftOvers } from './recognisers/left-over.ts';
 import { recogniseLevels } from './recognisers/level.ts';
 import { takeNotReadings } from './recognisers/not-readings.ts';
+import { recogniseMoreOfLogged } from './recognisers/of-just-logged.ts';
 import { recogniseOneMore } from './recognisers/one-more.ts';
 import { recogniseOutages } from './recognisers/outage.ts';
 import { recogniseReadings } from './recognisers/readings.ts';
@@ -37,6 +38,7 @@ const recognisers: readonly ((frame: Frame, told: readonly Fact[]) => Fact[])[] 
   recogniseTopUps,
   recogniseRemainders,
   recogniseOneMore,
+  recogniseMoreOfLogged,
   recogniseLevels,
   recogniseReadings,
   recogniseShorthand,

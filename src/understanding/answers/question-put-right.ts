@@ -23,9 +23,7 @@ export function questionPutRight(frame: Frame, back: TakingBack): readonly State
   for (const question of questionsOf(frame)) {
     const { waiting } = question.doubt;
     const statement =
-      waiting?.for === 'value'
-        ? valueTold(frame, question, back)
-        : toldAnew(frame, question, back);
+      waiting?.for === 'value' ? valueTold(frame, question, back) : toldAnew(frame, question, back);
     if (statement) return [statement];
   }
   return null;

@@ -23,8 +23,8 @@ import { type Answered, fillValue } from './fill-value.ts';
 import { outageAnswered, outageDated } from './how-long-out.ts';
 import { answerOfSeveral, isOfSeveral } from './of-several.ts';
 import { pickByNumber } from './pick-by-number.ts';
-import { isOfUnit, isSomethingElse } from './something-else.ts';
 import { productTold } from './product-told.ts';
+import { isOfUnit, isSomethingElse } from './something-else.ts';
 import { type Said, whatIsSaid } from './what-is-said.ts';
 import { again, awaitsSystemToo, fillWithSystem } from './without-system.ts';
 

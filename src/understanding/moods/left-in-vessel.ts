@@ -26,7 +26,17 @@ function isOfVesselBefore(frame: Frame, clause: Clause, i: number): boolean {
   while (
     at >= clause.from &&
     !isVessel(frame, at) &&
-    means(frame.terms[at], 'left-over', 'still-there', 'there-is', 'has', 'link', 'filler', 'about', 'article')
+    means(
+      frame.terms[at],
+      'left-over',
+      'still-there',
+      'there-is',
+      'has',
+      'link',
+      'filler',
+      'about',
+      'article',
+    )
   )
     at--;
   return at >= clause.from && isVessel(frame, at);

@@ -65,7 +65,9 @@ function isMaybe(term: Term): boolean {
 }
 
 function isSmall(term: Term | undefined): boolean {
-  return means(term, 'maybe', 'about', 'filler', 'article', 'pronoun', 'link') && !means(term, 'add');
+  return (
+    means(term, 'maybe', 'about', 'filler', 'article', 'pronoun', 'link') && !means(term, 'add')
+  );
 }
 
 /** The value that stands before, with nothing but its product and where it went between. */
@@ -80,7 +82,9 @@ function standsBehindValue(term: Term | undefined): boolean {
   if (term?.kind !== 'word') return false;
   const isProduct = term.word.product !== null || term.word.shyProduct !== null;
   return (
-    isProduct || term.word.anyProduct || means(term, 'place', 'article', 'add', 'top-up', 'of', 'filler', 'ish')
+    isProduct ||
+    term.word.anyProduct ||
+    means(term, 'place', 'article', 'add', 'top-up', 'of', 'filler', 'ish')
   );
 }
 

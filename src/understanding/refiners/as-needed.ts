@@ -14,15 +14,21 @@ export function withWhatWasNeeded(
   facts: readonly Fact[],
   moods: readonly (Mood | null)[],
 ): Fact[] {
-  const needed = facts.filter(({ at, amount }) => isTalkedOf(moods[at]) && amount.kind === 'measure');
+  const needed = facts.filter(
+    ({ at, amount }) => isTalkedOf(moods[at]) && amount.kind === 'measure',
+  );
   if (needed.length === 0) return [...facts];
   const before = (at: number): Fact | undefined => {
     const told = needed.findLast((fact) => fact.at < at);
     // What was done since is no more of what was needed.
-    const isOver = facts.some((fact) => !moods[fact.at] && fact.at > (told?.at ?? 0) && fact.at < at);
+    const isOver = facts.some(
+      (fact) => !moods[fact.at] && fact.at > (told?.at ?? 0) && fact.at < at,
+    );
     return isOver ? undefined : told;
   };
-  const given = frame.clauses.flatMap((clause) => givenAsTold(frame, clause, moods, facts, needed, before));
+  const given = frame.clauses.flatMap((clause) =>
+    givenAsTold(frame, clause, moods, facts, needed, before),
+  );
   const inUnits = facts.map((fact) => {
     const told = fact.bareVolume && !moods[fact.at] ? before(fact.at) : undefined;
     return told ? ofWhatWasNeeded(fact, told) : fact;
@@ -65,7 +71,10 @@ function givenAsTold(
   before: (at: number) => Fact | undefined,
 ): Fact[] {
   const verb = verbOfGiving(frame, clause, moods);
-  if (verb === null || facts.some((fact) => frame.clauseOf[fact.at] === frame.clauseOf[verb] && !isOpen(fact)))
+  if (
+    verb === null ||
+    facts.some((fact) => frame.clauseOf[fact.at] === frame.clauseOf[verb] && !isOpen(fact))
+  )
     return [];
   const last = before(verb);
   if (last?.amount.kind !== 'measure') return [];
@@ -101,8 +110,11 @@ function verbOfGiving(
   moods: readonly (Mood | null)[],
 ): number | null {
   if (namesIn(frame, clause).length > 0 || measuresIn(frame, clause).length > 0) return null;
-  const isVerb = (term: Term): boolean => means(term, 'add') && !means(term, 'link', 'place', 'has');
-  const verb = frame.terms.findIndex((term, i) => i >= clause.from && i < clause.to && isVerb(term));
+  const isVerb = (term: Term): boolean =>
+    means(term, 'add') && !means(term, 'link', 'place', 'has');
+  const verb = frame.terms.findIndex(
+    (term, i) => i >= clause.from && i < clause.to && isVerb(term),
+  );
   if (verb < 0 || moods[verb]) return null;
   let pointsBack = false;
   for (let i = clause.from; i < clause.to; i++) {
