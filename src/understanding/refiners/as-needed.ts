@@ -2,7 +2,14 @@ import type { Fact } from '../fact.ts';
 import type { Mood } from '../moods/mood.ts';
 import type { Measure } from '../numbers/measure.ts';
 import { isBare, isVolume, litresFactor } from '../numbers/quantity-of-measure.ts';
-import { type Clause, type Frame, isMeasure, measuresIn, namesIn } from '../reading/frame.ts';
+import {
+  type Clause,
+  clauseHas,
+  type Frame,
+  isMeasure,
+  measuresIn,
+  namesIn,
+} from '../reading/frame.ts';
 import { isUnknown, means, type Term } from '../reading/term.ts';
 
 /**
@@ -14,27 +21,60 @@ export function withWhatWasNeeded(
   facts: readonly Fact[],
   moods: readonly (Mood | null)[],
 ): Fact[] {
-  const needed = facts.filter(
-    ({ at, amount }) => isTalkedOf(moods[at]) && amount.kind === 'measure',
+  if (!facts.some(({ at }) => isTalkedOf(moods[at]))) return [...facts];
+  const inOrder = facts.toSorted((a, b) => a.at - b.at);
+  const forClauses = new SpokenOf(inOrder, moods);
+  const told = new Set(
+    facts.flatMap(({ at, amount }) => (amount.kind === 'missing' ? [] : [frame.clauseOf[at]])),
   );
-  if (needed.length === 0) return [...facts];
-  const before = (at: number): Fact | undefined => {
-    const told = needed.findLast((fact) => fact.at < at);
-    // What was done since is no more of what was needed.
-    const isOver = facts.some(
-      (fact) => !moods[fact.at] && fact.at > (told?.at ?? 0) && fact.at < at,
-    );
-    return isOver ? undefined : told;
-  };
-  const given = frame.clauses.flatMap((clause) =>
-    givenAsTold(frame, clause, moods, facts, needed, before),
-  );
-  const inUnits = facts.map((fact) => {
-    const told = fact.bareVolume && !moods[fact.at] ? before(fact.at) : undefined;
-    return told ? ofWhatWasNeeded(fact, told) : fact;
+  const given = frame.clauses.flatMap((clause, c): Fact[] => {
+    const verb = told.has(c) ? null : verbOfGiving(frame, clause, moods);
+    return verb === null
+      ? []
+      : asMuchAsTold(verb, forClauses.before(verb), mayBeOrder(frame, c, verb));
+  });
+  const forFacts = new SpokenOf(inOrder, moods);
+  const inUnits = inOrder.map((fact) => {
+    if (!fact.bareVolume || moods[fact.at]) return fact;
+    const { last } = forFacts.before(fact.at);
+    return last ? ofWhatWasNeeded(fact, last) : fact;
   });
   return [...inUnits, ...given];
 }
+
+interface Spoken {
+  /** The amount spoken of last, and nothing done since. */
+  readonly last: Fact | null;
+  /** The last of them that is told in a unit of volume. */
+  readonly stuff: Fact | null;
+}
+
+/** What was needed, wanted or asked for by a place in the message; asked from its beginning to its end. */
+class SpokenOf {
+  private readonly facts: readonly Fact[];
+  private readonly moods: readonly (Mood | null)[];
+  private next = 0;
+  private spoken: Spoken = nothing;
+
+  constructor(facts: readonly Fact[], moods: readonly (Mood | null)[]) {
+    this.facts = facts;
+    this.moods = moods;
+  }
+
+  before(at: number): Spoken {
+    for (; this.next < this.facts.length && this.facts[this.next]!.at < at; this.next++) {
+      const fact = this.facts[this.next]!;
+      const mood = this.moods[fact.at];
+      if (isTalkedOf(mood) && fact.amount.kind === 'measure') {
+        const stuff = litresOf(fact) === null ? this.spoken.stuff : fact;
+        this.spoken = { last: fact, stuff };
+      } else if (!mood) this.spoken = nothing;
+    }
+    return this.spoken;
+  }
+}
+
+const nothing: Spoken = { last: null, stuff: null };
 
 const talks: readonly (Mood | null | undefined)[] = ['intention', 'target', 'hearsay'];
 
@@ -62,30 +102,13 @@ function sameStuff({ quantity, product, doubt }: Fact): Partial<Fact> {
 }
 
 /** `gave it that`, `put those in`, `hab die reingetan`: as much as was spoken of last. */
-function givenAsTold(
-  frame: Frame,
-  clause: Clause,
-  moods: readonly (Mood | null)[],
-  facts: readonly Fact[],
-  needed: readonly Fact[],
-  before: (at: number) => Fact | undefined,
-): Fact[] {
-  const verb = verbOfGiving(frame, clause, moods);
-  if (
-    verb === null ||
-    facts.some((fact) => frame.clauseOf[fact.at] === frame.clauseOf[verb] && !isOpen(fact))
-  )
-    return [];
-  const last = before(verb);
+function asMuchAsTold(verb: number, { last, stuff }: Spoken, isUnsure: boolean): Fact[] {
   if (last?.amount.kind !== 'measure') return [];
   const { measure } = last.amount;
-  const stuff = isBare(measure)
-    ? needed.findLast((fact) => fact.at < last.at && litresOf(fact) !== null)
-    : last;
-  if (!stuff || litresOf(stuff) === null) return [];
+  if (!stuff || (stuff !== last && !isBare(measure))) return [];
   const told: Fact = {
     quantity: 'top-up',
-    amount: { kind: 'measure', measure },
+    amount: { kind: 'measure', measure: isUnsure ? { ...measure, bound: true } : measure },
     at: verb,
     from: verb,
     to: verb,
@@ -95,8 +118,11 @@ function givenAsTold(
   return [ofWhatWasNeeded(told, stuff)];
 }
 
-function isOpen({ amount }: Fact): boolean {
-  return amount.kind === 'missing';
+/** `needs 5 cans, put those in`: done, or to be done by whoever reads it; `i only had 2, put those in` was done. */
+function mayBeOrder(frame: Frame, c: number, verb: number): boolean {
+  if (!means(frame.terms[verb], 'may-be-order')) return false;
+  const [before, clause] = [frame.clauses[Math.max(c - 1, 0)]!, frame.clauses[c]!];
+  return !clauseHas(frame, { from: before.from, to: clause.to }, 'self');
 }
 
 function litresOf({ amount }: Fact): number | null {
@@ -110,12 +136,8 @@ function verbOfGiving(
   moods: readonly (Mood | null)[],
 ): number | null {
   if (namesIn(frame, clause).length > 0 || measuresIn(frame, clause).length > 0) return null;
-  const isVerb = (term: Term): boolean =>
-    means(term, 'add') && !means(term, 'link', 'place', 'has');
-  const verb = frame.terms.findIndex(
-    (term, i) => i >= clause.from && i < clause.to && isVerb(term),
-  );
-  if (verb < 0 || moods[verb]) return null;
+  const verb = frame.places.nextWhere(isGiving, clause.from);
+  if (verb >= clause.to || moods[verb]) return null;
   let pointsBack = false;
   for (let i = clause.from; i < clause.to; i++) {
     const term = frame.terms[i]!;
@@ -124,6 +146,10 @@ function verbOfGiving(
     pointsBack ||= means(term, 'pronoun', 'article', 'both', 'all');
   }
   return pointsBack ? verb : null;
+}
+
+function isGiving(term: Term): boolean {
+  return means(term, 'add') && !means(term, 'link', 'place', 'has');
 }
 
 function isSmall(term: Term): boolean {
