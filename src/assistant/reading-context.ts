@@ -19,8 +19,9 @@ export function contextOf(handling: Handling, around: Surroundings): Context {
     recentSystem: stillThere(recentSystem(conversation, heard.writtenAtMs), standing),
     openQuestions: openQuestions(conversation, heard.writtenAtMs),
     roundDuties: around.round?.duties ?? null,
-    ...soleOutage(standing),
+    ...outages(standing),
     ...calibrating(handling),
+    ...justLogged(handling),
     existsSinceMs: standing.createdAtMs - keptBeforeMs,
   };
 }
@@ -36,10 +37,27 @@ function calibrating({ standing, conversation, heard }: Handling): Pick<Context,
   return { calibrating: entry.probe };
 }
 
-function soleOutage({ logbook, greenhouse }: Standing): Pick<Context, 'outage'> {
+const justLoggedForMs = 10 * 60_000;
+
+/** What the member's last message logged, as long as nothing of it was struck out and no question was left. */
+function justLogged({ standing, conversation, heard }: Handling): Pick<Context, 'justLogged'> {
+  const { lastTalk, receipts } = conversation;
+  const isOfNow =
+    lastTalk?.of === 'receipt' && heard.writtenAtMs - lastTalk.atMs <= justLoggedForMs;
+  const nos = isOfNow && heard.writtenAtMs >= lastTalk.atMs ? (receipts[0]?.entries ?? []) : [];
+  const entries = nos.flatMap((no) => standing.logbook.all[no - 1] ?? []);
+  const isWhole = entries.length === nos.length && entries.every(({ struck }) => struck === null);
+  return entries.length > 0 && isWhole ? { justLogged: entries } : {};
+}
+
+function outages({ logbook, greenhouse }: Standing): Pick<Context, 'outage' | 'outSince'> {
   const ids = greenhouse.systems.map(({ id }) => id);
-  const [outage, ...others] = openOutages(logbook, ids);
-  return outage && others.length === 0 ? { outage: { of: outage.of, system: outage.system } } : {};
+  const outSince = openOutages(logbook, ids);
+  const [outage, ...others] = outSince;
+  if (!outage) return {};
+  return others.length > 0
+    ? { outSince }
+    : { outage: { of: outage.of, system: outage.system }, outSince };
 }
 
 /** A system that was given up since is not meant any more. */

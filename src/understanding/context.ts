@@ -1,5 +1,5 @@
 import type { Duty } from '../greenhouse/duty.ts';
-import type { Entry, Supply } from '../greenhouse/entry.ts';
+import type { Entry, EntryDraft, Supply } from '../greenhouse/entry.ts';
 import type { Greenhouse } from '../greenhouse/greenhouse.ts';
 import type { Member } from '../greenhouse/member.ts';
 import type { SystemId } from '../greenhouse/system.ts';
@@ -22,6 +22,13 @@ export interface OpenQuestion {
   readonly doubt: Doubt;
 }
 
+/** Something that is out: of one system, or of the whole greenhouse. */
+export interface OutSince {
+  readonly of: Supply;
+  readonly system: SystemId | null;
+  readonly sinceMs: number;
+}
+
 /** All that a message is read against. The reader has no clock and no database: this is its world. */
 export interface Context {
   readonly greenhouse: Greenhouse;
@@ -37,6 +44,10 @@ export interface Context {
   readonly roundDuties: readonly Duty[] | null;
   /** What is out as the log stands, where it is one thing alone; absent: nothing, or more. */
   readonly outage?: { readonly of: Supply; readonly system: SystemId | null };
+  /** All that is out as the log stands, and since when; nothing of it is back before that. Absent: nothing. */
+  readonly outSince?: readonly OutSince[];
+  /** What this member's last message logged, where it was clear and is not ten minutes old; absent: nothing. */
+  readonly justLogged?: readonly EntryDraft[];
   /** The probe that this member calibrated in the last ten minutes, where they told of nothing else since. */
   readonly calibrating?: string;
   /** Nothing is logged before this instant. */

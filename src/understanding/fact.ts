@@ -1,5 +1,5 @@
 import type { DutyKind } from '../greenhouse/duty.ts';
-import type { Supply, Trouble } from '../greenhouse/entry.ts';
+import type { SaidIn, Supply, Trouble } from '../greenhouse/entry.ts';
 import type { Quantity } from '../greenhouse/quantity.ts';
 import type { SystemId } from '../greenhouse/system.ts';
 import type { Measure } from './numbers/measure.ts';
@@ -61,5 +61,7 @@ export interface Fact {
   readonly doubt?: DoubtReason | null;
   /** level: filled up to it, and the litres were not told. */
   readonly toMark?: boolean;
+  /** The unit or container of the entry that it is more of, or the same as. */
+  readonly saidIn?: SaidIn;
   readonly because: string;
 }

@@ -13,6 +13,7 @@ import { recogniseHarvests } from './recognisers/harvest.ts';
 import { recogniseLeftOvers } from './recognisers/left-over.ts';
 import { recogniseLevels } from './recognisers/level.ts';
 import { takeNotReadings } from './recognisers/not-readings.ts';
+import { recogniseMoreOfLogged } from './recognisers/of-just-logged.ts';
 import { recogniseOneMore } from './recognisers/one-more.ts';
 import { recogniseOutages } from './recognisers/outage.ts';
 import { recogniseReadings } from './recognisers/readings.ts';
@@ -22,6 +23,7 @@ import { recogniseShorthand } from './recognisers/shorthand.ts';
 import { recogniseTopUps } from './recognisers/top-up.ts';
 import { recogniseTroubles } from './recognisers/trouble.ts';
 import { recogniseWellBeing } from './recognisers/well-being.ts';
+import { withWhatWasNeeded } from './refiners/as-needed.ts';
 
 /** In this order: the more a pattern asks for, the earlier; each sees what those before it have told. */
 const recognisers: readonly ((frame: Frame, told: readonly Fact[]) => Fact[])[] = [
@@ -36,6 +38,7 @@ const recognisers: readonly ((frame: Frame, told: readonly Fact[]) => Fact[])[] 
   recogniseTopUps,
   recogniseRemainders,
   recogniseOneMore,
+  recogniseMoreOfLogged,
   recogniseLevels,
   recogniseReadings,
   recogniseShorthand,
@@ -48,6 +51,8 @@ export function factsOf(frame: Frame, moods: readonly (Mood | null)[]): Fact[] {
   takeDangerAmounts(frame, moods);
   for (const recognise of recognisers) facts.push(...recognise(frame, facts));
   facts.push(...recogniseSameAsBefore(frame, moods, facts));
+  const given = withWhatWasNeeded(frame, facts, moods);
+  facts.splice(0, facts.length, ...given);
   facts.push(...recogniseTroubles(frame, moods, facts));
   facts.push(...recogniseWellBeing(frame, moods, facts));
   return withEachOfJoined(frame, facts).sort((a, b) => a.at - b.at);

@@ -9,6 +9,7 @@ import { type Frame, frameOf } from './reading/frame.ts';
 import { type Lexicon, languageOf, lexiconFor } from './reading/lexicon.ts';
 import { readingOf } from './reading/look-up.ts';
 import { countOneInPart } from './reading/one-in-part.ts';
+import { withOtherValues } from './reading/other-value.ts';
 import { putNamesRight } from './reading/put-names-right.ts';
 import { putRight } from './reading/put-right.ts';
 import { saidOnce, withoutBrackets } from './reading/said-twice.ts';
@@ -56,7 +57,8 @@ function termsIn(pieces: Pieces, units: SpokenUnits): readonly Term[] {
 function allTermsIn({ tokens, lexicon }: Pieces, units: SpokenUnits): readonly Term[] {
   const read = joinSplitDecimals(withoutCompounds(tokens, lexicon), lexicon);
   const written = withoutBrackets(saidOnce(termsOf(readingOf(read, lexicon)), units));
-  const vessels = shareContainers(sizeVessels(countVessels(written, lexicon), lexicon), lexicon);
+  const sized = withOtherValues(sizeVessels(countVessels(written, lexicon), lexicon));
+  const vessels = shareContainers(sized, lexicon);
   const counted = shadeMeasures(withArrows(cutAtSo(countOneInPart(shareVolume(vessels)))));
   return cutAtSame(putNamesRight(putRight(withoutStruck(counted))));
 }

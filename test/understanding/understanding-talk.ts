@@ -140,6 +140,7 @@ export class UnderstandingTalk {
       recentSystem: recent.size === 1 ? (only as Context['recentSystem']) : null,
       openQuestions: open.map(({ question }) => question),
       roundDuties: null,
+      ...(lastQuestion || this.logged.length === 0 ? {} : { justLogged: this.logged }),
       existsSinceMs: DateTime.fromISO('2027-01-01T00:00:00Z').toMillis(),
     };
   }

@@ -1,6 +1,7 @@
 import type { Entry, EntryDraft } from '../../greenhouse/entry.ts';
 import { believable } from '../../greenhouse/quantity.ts';
 import { litresAtDepth, type System } from '../../greenhouse/system.ts';
+import { endedBy } from '../../planning/outages.ts';
 import type { TakingBack } from '../../understanding/statement.ts';
 import { withoutNames } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
@@ -72,6 +73,7 @@ export function retime(
   const meant = entries.filter((entry) => !isStruck(handling, entry));
   if (meant.length === 0) return nothingToTakeBack(handling);
   if (refusesOthers(handling, meant)) return;
+  if (meant.some((entry) => failedAfter(handling, entry, atMs))) return nothingToTakeBack(handling);
   const drafts = meant.map((entry): EntryDraft => {
     const draft = { ...draftOf(entry), atMs };
     return isVague ? { ...draft, approximate: true } : draft;
@@ -96,4 +98,11 @@ function movedTo(draft: EntryDraft, system: System): EntryDraft {
 function fits(draft: EntryDraft, system: System): boolean {
   const bounds = believable(draft.quantity, system);
   return !bounds || (draft.value >= bounds[0] && draft.value <= bounds[1]);
+}
+
+/** What came back cannot have done so before it failed. */
+function failedAfter({ standing }: Handling, entry: Entry, atMs: number): boolean {
+  if (entry.quantity !== 'restored') return false;
+  const outage = endedBy(entry, standing.logbook);
+  return outage !== null && outage.atMs > atMs;
 }

@@ -1,10 +1,10 @@
 import type { EntryDraft } from '../../greenhouse/entry.ts';
 import type { System } from '../../greenhouse/system.ts';
 import type { OpenQuestion } from '../context.ts';
-import type { Doubt } from '../doubt.ts';
 import type { Measure } from '../numbers/measure.ts';
 import { isBare } from '../numbers/quantity-of-measure.ts';
 import { type Frame, isMeasure, measureOf } from '../reading/frame.ts';
+import { means } from '../reading/term.ts';
 import type { DoubtReason, Statement, TakingBack } from '../statement.ts';
 import { correctedValue, isCorrectedBy, slipsAway } from './corrected-value.ts';
 import { fillValue } from './fill-value.ts';
@@ -23,9 +23,7 @@ export function questionPutRight(frame: Frame, back: TakingBack): readonly State
   for (const question of questionsOf(frame)) {
     const { waiting } = question.doubt;
     const statement =
-      waiting?.for === 'value'
-        ? valueTold(frame, question, back)
-        : toldAnew(frame, question.doubt, back);
+      waiting?.for === 'value' ? valueTold(frame, question, back) : toldAnew(frame, question, back);
     if (statement) return [statement];
   }
   return null;
@@ -78,7 +76,8 @@ function levelTold(
 }
 
 /** The same question, with the better value. */
-function toldAnew(frame: Frame, doubt: Doubt, back: Correcting): Statement | null {
+function toldAnew(frame: Frame, question: OpenQuestion, back: Correcting): Statement | null {
+  const { doubt } = question;
   const { waiting, choices, reason } = doubt;
   const drafts = [...(waiting?.drafts ?? []), ...choices.flatMap((choice) => choice.drafts)];
   if (drafts.length === 0 || !isOfSystem(back, drafts)) return null;
@@ -98,11 +97,21 @@ function toldAnew(frame: Frame, doubt: Doubt, back: Correcting): Statement | nul
     const { saidAs: _as, saidIn: _in, ...rest } = draft;
     return { ...rest, ...value };
   };
+  const yes = choices.find(({ label }) => label.kind === 'yes');
+  if (doubt.reason.kind === 'is-it-a-reading' && yes?.drafts.length === 1 && saysWhatItIs(frame))
+    return answering(frame, question)(yes.drafts.map(better));
   return again(frame, {
     reason: withLitres(reason, better(meant).value),
     choices: choices.map((choice) => ({ ...choice, drafts: choice.drafts.map(better) })),
     waiting: waiting && { ...waiting, drafts: waiting.drafts.map(better) },
   });
+}
+
+/** `no, it is 5.9`, where it was asked whether 5.4 is to be logged: a value of which nobody is in doubt. */
+function saysWhatItIs({ terms }: Frame): boolean {
+  const opening = terms.find((term) => !means(term, 'filler') || means(term, 'said-no'));
+  const asks = terms.some((term) => term.kind === 'stop' && term.cut === 'question');
+  return means(opening, 'said-no') && !asks;
 }
 
 /** Of all that is asked about, what the correction comes nearest to. */

@@ -13,6 +13,7 @@ import { tokenise } from '../reading/tokenise.ts';
 import { answeredCalibrations } from '../recognisers/calibration.ts';
 import { leastTopUpL } from '../recognisers/some-product.ts';
 import type { AnsweredStatement, Choice, DoubtReason, Statement } from '../statement.ts';
+import { isBackBeforeOut } from '../times/back-before.ts';
 import { choose, chooseAll } from './choose.ts';
 import { doneByAnother } from './done-by-another.ts';
 import { eachItsOwn, type OwnAmount, oneAndOthers } from './each-its-own.ts';
@@ -22,6 +23,7 @@ import { type Answered, fillValue } from './fill-value.ts';
 import { outageAnswered, outageDated } from './how-long-out.ts';
 import { answerOfSeveral, isOfSeveral } from './of-several.ts';
 import { pickByNumber } from './pick-by-number.ts';
+import { productTold } from './product-told.ts';
 import { isOfUnit, isSomethingElse } from './something-else.ts';
 import { type Said, whatIsSaid } from './what-is-said.ts';
 import { again, awaitsSystemToo, fillWithSystem } from './without-system.ts';
@@ -99,6 +101,8 @@ function answerTo(frame: Frame, question: OpenQuestion): readonly Statement[] | 
   }
   if (said.no) return [answered([])];
   if (isSomethingElse(doubt, said, frame.context.greenhouse.units)) return null;
+  const product = productTold(frame, doubt, said, answered);
+  if (product) return product;
   const dosed = dosesOf(doubt, said);
   if (dosed) return [answered(dosed)];
   const chosen =
@@ -216,7 +220,9 @@ export function fill(frame: Frame, doubt: Doubt, said: Said, answered: Answered)
   if (waiting.for === 'time') {
     if (said.timeMs === null || said.measure) return null;
     const { timeMs } = said;
-    return answered(waiting.drafts.map((draft) => ({ ...draft, atMs: timeMs })));
+    const drafts = waiting.drafts.map((draft) => ({ ...draft, atMs: timeMs }));
+    const isTooSoon = drafts.some((draft) => isBackBeforeOut(frame.context, draft));
+    return isTooSoon ? again(frame, doubt) : answered(drafts);
   }
   if (waiting.for === 'system') return null;
   if (waiting.drafts.some(({ quantity }) => quantity === 'calibration')) return null;

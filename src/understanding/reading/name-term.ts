@@ -144,6 +144,8 @@ function isEveryday(text: string, lexicon: Lexicon, phrase: Word, phraseLength: 
 
 /** Where a name can stand: at a clause's start, or after an article or one of the prepositions. */
 function canStand(before: readonly Term[], lexicon: Lexicon): boolean {
+  const whole = withoutWhichOne(before, lexicon);
+  if (whole !== before) return canStand(whole, lexicon);
   const last = before.at(-1);
   if (!last || last.kind === 'stop') return true;
   if (means(last, 'article', 'place', 'both', 'each', 'except', 'meant')) return true;
@@ -156,6 +158,16 @@ function canStand(before: readonly Term[], lexicon: Lexicon): boolean {
       return false;
   }
   return true;
+}
+
+/** `2nd barrel`, `the second barrel`, `left barrel`: without which of them it is. */
+function withoutWhichOne(before: readonly Term[], lexicon: Lexicon): readonly Term[] {
+  const last = before.at(-1);
+  if (last?.kind !== 'word') return before;
+  if (last.glued && lexicon.own.vocabulary.ordinalMarks.includes(last.text))
+    return before.at(-2)?.kind === 'measure' ? before.slice(0, -2) : before;
+  const isOne = last.word.ordinal !== null || isDirection(last.text, lexicon);
+  return isOne ? before.slice(0, -1) : before;
 }
 
 /** `last night barrels ph 6.0`, `at 7 barrels ph 6.0`: nothing but a time goes before it in its clause. */

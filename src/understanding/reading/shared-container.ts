@@ -20,11 +20,26 @@ export function shareContainers(terms: readonly Term[], lexicon: Lexicon): reado
 /** The containers told of the system before, in the same words: name and amount, or name, verb of adding and amount. */
 function told(terms: readonly Term[], i: number): MeasureTerm | null {
   if (isRow(terms, i) && isOfContainers(terms[i - 2])) return terms[i - 2] as MeasureTerm;
+  const likewise = toldLikewise(terms, i);
+  if (likewise) return likewise;
   const verb = means(terms[i - 1], 'add') && terms[i - 1]!.text === terms[i - 5]?.text ? 1 : 0;
   const [name, cut, before] = [terms[i - 1 - verb], terms[i - 2 - verb], terms[i - 3 - verb]];
   const isLike = terms[i - 4 - 2 * verb]?.kind === 'name';
   const isListed = name?.kind === 'name' && cut !== undefined && isCut(cut) && isLike;
   return isListed && isOfContainers(before) ? before : null;
+}
+
+/** `the gutters with 3 cans, the buckets with one and a half`: told of each system with the same small words. */
+function toldLikewise(terms: readonly Term[], i: number): MeasureTerm | null {
+  const isLed = means(terms[i - 1], 'with');
+  let at = isLed ? i - 2 : i - 1;
+  if (terms[at]?.kind !== 'name') return null;
+  at -= means(terms[at - 1], 'article') ? 2 : 1;
+  if (terms[at]?.kind !== 'stop') return null;
+  at -= means(terms[at - 1], 'add', 'top-up', 'fill') ? 2 : 1;
+  const before = terms[at];
+  if (!isOfContainers(before) || means(terms[at - 1], 'with') !== isLed) return null;
+  return terms[isLed ? at - 2 : at - 1]?.kind === 'name' ? before : null;
 }
 
 /** Name and amount, name and number, and nothing that parts them. */
@@ -63,7 +78,12 @@ function countOf(term: Term, lexicon: Lexicon): number | null {
   if (term.kind !== 'measure' || term.measure.unit !== null) return null;
   // `a half`, `eine halbe`: with its article it is of a thing, and no level.
   const isPart = term.measure.share && term.text.includes(' ');
-  return (term.measure.whole || isPart) && term.measure.values.length === 1
-    ? term.measure.values[0]!
-    : null;
+  const isCount = term.measure.whole || isPart || isHalvesInWords(term);
+  return isCount && term.measure.values.length === 1 ? term.measure.values[0]! : null;
+}
+
+/** `one and a half`, `anderthalb`: more than one, and no figures that could be a reading's. */
+function isHalvesInWords({ text, measure }: MeasureTerm): boolean {
+  const [value] = measure.values;
+  return value !== undefined && value > 1 && Number.isInteger(2 * value) && !/\d/u.test(text);
 }

@@ -1,4 +1,5 @@
 import { isLabel } from '../moods/clause-kinds.ts';
+import { leftInVessel } from '../moods/left-in-vessel.ts';
 import { isBare, isVolume } from '../numbers/quantity-of-measure.ts';
 import {
   type Clause,
@@ -39,8 +40,12 @@ export function litresOf(frame: Frame, c: number, verb: number): Litres {
 }
 
 function volumesIn(frame: Frame, clause: Clause): number[] {
+  const inVessel = leftInVessel(frame, clause);
   const volumes = measuresIn(frame, clause).filter(
-    (i) => isVolume(measureOf(frame, i)) && !means(frame.terms[i + 1], 'left-over', 'below'),
+    (i) =>
+      isVolume(measureOf(frame, i)) &&
+      !means(frame.terms[i + 1], 'left-over', 'below') &&
+      !inVessel.includes(i),
   );
   return volumes.length > 0 ? volumes : bareAfterRefill(frame, clause);
 }

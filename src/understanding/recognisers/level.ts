@@ -27,7 +27,7 @@ export function recogniseLevels(frame: Frame, told: readonly Fact[]): Fact[] {
   return frame.clauses.flatMap((clause) => [
     ...fromBrim(frame, clause).map(asItWas),
     ...noneLeft(frame, clause),
-    ...measured(frame, clause).map(asItWas),
+    ...measured(frame, clause).map(asItWas).map(besideChange),
     ...inWords(frame, clause),
     ...justLow(frame, clause),
   ]);
@@ -41,6 +41,27 @@ export function recogniseLevels(frame: Frame, told: readonly Fact[]): Fact[] {
       told.some(({ quantity }) => quantity === 'top-up');
     return isBefore && fact.phase === undefined ? { ...fact, phase: 'before' } : fact;
   }
+
+  /** `changed the gutters, 3 l left over`: of what was mixed, as like as not, since it has just been filled. */
+  function besideChange(fact: Fact): Fact {
+    const isFilled = told.some(
+      ({ quantity, amount }) => quantity === 'reservoir-change' && amount.kind === 'brim',
+    );
+    const isOver = isFilled && isOnlyLeftOver(frame, fact.at);
+    const doubt = { kind: 'in-it-or-added', litres: 0 } as const;
+    return isOver ? { ...fact, quantity: 'top-up', doubt } : fact;
+  }
+}
+
+/** An amount that is left, in a clause of its own that names no system. */
+function isOnlyLeftOver(frame: Frame, at: number): boolean {
+  const clause = frame.clauses[frame.clauseOf[at]!]!;
+  return (
+    isVolume(measureOf(frame, at)) &&
+    namesIn(frame, clause).length === 0 &&
+    means(frame.terms[at + 1], 'left-over') &&
+    !clauseHas(frame, clause, 'now', 'was', 'before', 'reservoir', 'solution')
+  );
 }
 
 /** `level 52cm`, `bench 80 %`, `95 l left`, `there's 95 l in the dwc`, `dwc at 95 l`. */

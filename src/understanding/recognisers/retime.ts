@@ -19,12 +19,14 @@ export function retime(frame: Frame): TakingBack | null {
 }
 
 function retimeTo(frame: Frame, givesUp: boolean): TakingBack | null {
-  if (!givesUp && !saysThatItWas(frame)) return null;
+  const isBack = isOfWhatCameBack(frame);
+  if (!givesUp && !isBack && !saysThatItWas(frame)) return null;
   const time = onlyTime(frame) ?? hourAlone(frame);
   const { writtenAtMs, existsSinceMs } = frame.context;
   if (!time || time.atMs >= writtenAtMs || time.atMs < existsSinceMs) return null;
   const saysElse = frame.terms.some(
-    (term, i) => (i < time.from || i > time.to) && !mayStandBeside(term),
+    (term, i) =>
+      (i < time.from || i > time.to) && !mayStandBeside(term) && !(isBack && saysBack(term)),
   );
   return saysElse ? null : { kind: 'retime', atMs: time.atMs, isVague: time.vague };
 }
@@ -54,6 +56,18 @@ function isTimeWord(term: Term | undefined): boolean {
 
 function isHourTerm(term: Term | undefined): boolean {
   return isMeasure(term) && term.measure.unit === null && term.measure.values[0]! <= 24;
+}
+
+/** `came back at 7:20 actually`, where nothing is out any more and what came back was told just now. */
+function isOfWhatCameBack({ context, terms }: Frame): boolean {
+  const [last, ...others] = context.justLogged ?? [];
+  if (last?.quantity !== 'restored' || others.length > 0 || context.outSince) return false;
+  return terms.some((term) => means(term, 'working') && !means(term, 'broken'));
+}
+
+function saysBack(term: Term): boolean {
+  const isWorking = means(term, 'working') && !means(term, 'broken');
+  return isWorking || means(term, 'power', 'after-all');
 }
 
 /** `that was`, `das war`, or the verb alone at the start. */

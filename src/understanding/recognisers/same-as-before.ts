@@ -3,6 +3,7 @@ import type { Mood } from '../moods/mood.ts';
 import { isBelievable } from '../numbers/quantity-of-measure.ts';
 import { type Clause, type Frame, inClause, namesIn, takeRange } from '../reading/frame.ts';
 import { means } from '../reading/term.ts';
+import { sameAsLogged } from './of-just-logged.ts';
 
 /**
  * `gutters too`, `same for the gutters`: a clause of names alone, of which all holds that was told of the
@@ -21,6 +22,11 @@ export function recogniseSameAsBefore(
   return frame.clauses.flatMap((clause, c): Fact[] => {
     const names = namesIn(frame, clause);
     if (names.length === 0 || !saysOnlySame(frame, clause) || isJoined(frame, c)) return [];
+    const logged = told.length === 0 ? sameAsLogged(frame, clause, names.at(-1)!) : [];
+    if (logged.length > 0) {
+      takeRange(frame, clause.from, clause.to);
+      return logged;
+    }
     const facts = toldBefore(frame, byClause, c);
     if (facts.length === 0 || !facts.every((fact) => moods[fact.at] === null && isCopied(fact)))
       return [];

@@ -124,9 +124,10 @@ function isToldAgain({ terms }: Frame, { at }: Fact): boolean {
 function isOfEarlierDeed(terms: readonly Term[], at: number): boolean {
   let i = at + 1;
   if (terms[i]?.kind === 'stop' || means(terms[i], 'pronoun')) i++;
-  if (means(terms[i], 'pronoun', 'that-clause') && !means(terms[i], 'self')) i++;
+  // `die 12 l die ich …`: the article leads the clause as well.
+  if (means(terms[i], 'pronoun', 'that-clause', 'article') && !means(terms[i], 'self')) i++;
   return (
-    means(terms[i], 'self') &&
+    means(terms[i], 'self', 'member') &&
     terms.slice(i, i + mostOfDeed).some((term) => means(term, 'add', 'top-up', 'fill'))
   );
 }

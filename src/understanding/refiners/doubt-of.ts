@@ -22,7 +22,8 @@ export function draftFrom(
   const draft = draftOf(one.fact, system, value.value, one.atMs, approximate);
   const { amount, quantity } = one.fact;
   const { units } = frame.context.greenhouse;
-  const saidIn = amount.kind === 'measure' ? unitSaid(quantity, amount.measure, units) : undefined;
+  const saidIn =
+    amount.kind === 'measure' ? unitSaid(quantity, amount.measure, units) : one.fact.saidIn;
   return {
     ...draft,
     ...(value.saidAs ? { saidAs: value.saidAs } : {}),

@@ -9,7 +9,8 @@ import { draftOf, isApproximate } from './draft-of.ts';
 import type { Settled } from './settled.ts';
 
 /** Doubts that a recogniser had: what a number is of, whether it was there or added. */
-export function ownDoubt(frame: Frame, one: Settled, reason: DoubtReason): DoubtStatement {
+export function ownDoubt(frame: Frame, settled: Settled, reason: DoubtReason): DoubtStatement {
+  const one = { ...settled, fact: betweenValues(settled.fact) };
   const { fact, systems } = one;
   const [system] = systems ?? [];
   if (reason.kind === 'in-it-or-added' && fact.amount.kind === 'measure') {
@@ -54,6 +55,17 @@ export function ownDoubt(frame: Frame, one: Settled, reason: DoubtReason): Doubt
   return doubt(frame, one, reason, [], reason.kind === 'which-unit' ? amountAwaited(one) : null);
 }
 
+/** `10 l in the bench, maybe 12`, where more is in doubt than which of the two: the middle. */
+function betweenValues(fact: Fact): Fact {
+  const { amount } = fact;
+  if (amount.kind !== 'measure' || !amount.measure.disputedBy) return fact;
+  const { disputedBy, ...first } = amount.measure;
+  const middle = (first.values[0]! + disputedBy.values[0]!) / 2;
+  const isOfOneUnit = JSON.stringify(first.unit) === JSON.stringify(disputedBy.unit);
+  const measure = isOfOneUnit ? { ...first, values: [middle], approximate: true } : first;
+  return { ...fact, amount: { kind: 'measure', measure } };
+}
+
 /** A button for each product in stock of which it could be so much; and for water, unless a product it was. */
 function whichProduct(frame: Frame, one: Settled, reason: DoubtReason): DoubtStatement {
   const systems = one.systems ?? [];
@@ -70,7 +82,14 @@ function whichProduct(frame: Frame, one: Settled, reason: DoubtReason): DoubtSta
     const isSound = drafts.length === systems.length;
     return isSound ? [{ label: { kind: 'product', product }, drafts }] : [];
   });
-  return doubt(frame, one, reason, water ? [...choices, water] : choices);
+  return doubt(frame, one, reason, water ? [...choices, water] : choices, awaitedDose(frame, one));
+}
+
+/** The millilitres of which neither the product nor the system was told. */
+function awaitedDose(frame: Frame, one: Settled): Waiting | null {
+  if (one.systems?.length !== 0) return null;
+  const draft = soundDraft(frame, { ...one, fact: { ...one.fact, quantity: 'dose' } }, null);
+  return draft && { for: 'system', drafts: [draft] };
 }
 
 /** As it stands it would be out until now. */

@@ -11,6 +11,7 @@ import type {
   PassedOverStatement,
   Statement,
 } from '../statement.ts';
+import { isBackBeforeOut } from '../times/back-before.ts';
 import { doubt, doubtOf, draftFrom, soundDraft, spanOf } from './doubt-of.ts';
 import { isItAReading, isItAReadingOf } from './is-it-a-reading.ts';
 import { ownDoubt } from './own-doubt.ts';
@@ -41,7 +42,7 @@ export function statementsOf(
     else if (one.mood !== null) statements.push(passedOver(frame, one));
     else if (one.askSystem) unnamed.push(one);
     else {
-      const found = settledStatements(frame, one);
+      const found = settledStatements(frame, one, tellsOutage(settled, one));
       if (one.fact.phase !== undefined)
         for (const statement of found)
           if (statement.kind === 'entry') phases.set(statement.draft, one.fact.phase);
@@ -52,6 +53,14 @@ export function statementsOf(
   return statements.sort((a, b) => a.span.from - b.span.from);
 }
 
+/** The message tells when what came back had failed. */
+function tellsOutage(settled: readonly Settled[], { fact }: Settled): boolean {
+  return (
+    fact.quantity === 'restored' &&
+    settled.some((other) => other.fact.quantity === 'outage' && other.fact.of === fact.of)
+  );
+}
+
 function passedOver(frame: Frame, { fact, mood }: Settled): PassedOverStatement {
   return {
     kind: 'passed-over',
@@ -60,7 +69,7 @@ function passedOver(frame: Frame, { fact, mood }: Settled): PassedOverStatement 
   };
 }
 
-function settledStatements(frame: Frame, one: Settled): Statement[] {
+function settledStatements(frame: Frame, one: Settled, endsOutageTold: boolean): Statement[] {
   const { fact, systems } = one;
   if (fact.doubt) return [ownDoubt(frame, one, fact.doubt)];
   if (systems && systems.length > 1 && isShared(fact)) return [sharedAmount(frame, one, systems)];
@@ -79,11 +88,17 @@ function settledStatements(frame: Frame, one: Settled): Statement[] {
   return targets.flatMap((system) =>
     one.mark?.askFrom && fact.quantity !== 'outage'
       ? [whichTime(frame, one, system)]
-      : valued(frame, one, system),
+      : valued(frame, one, system, endsOutageTold),
   );
 }
 
-function valued(frame: Frame, one: Settled, system: System | null): Statement[] {
+function valued(
+  frame: Frame,
+  one: Settled,
+  system: System | null,
+  /** Both ends of it are told at once: of another outage than the one that goes on. */
+  endsOutageTold: boolean,
+): Statement[] {
   const { fact } = one;
   const value = valueOf(fact, system, frame.context.greenhouse.units);
   if (value.kind === 'asked') return [doubtOf(frame, one, value, [system])];
@@ -94,6 +109,8 @@ function valued(frame: Frame, one: Settled, system: System | null): Statement[] 
   const entry = entryOf(frame, one, system, value);
   const { mark } = one;
   if (one.atMs < frame.context.existsSinceMs || one.atMs > frame.context.writtenAtMs)
+    return [whichTime(frame, one, system)];
+  if (!endsOutageTold && isBackBeforeOut(frame.context, entry.draft))
     return [whichTime(frame, one, system)];
   if (mark?.askFrom && fact.quantity === 'outage') {
     const now = { ...entry, draft: { ...entry.draft, atMs: frame.context.writtenAtMs } };

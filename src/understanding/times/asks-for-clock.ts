@@ -1,6 +1,6 @@
 import { isDeed, isLabel } from '../moods/clause-kinds.ts';
 import { type Clause, type Frame, isMeasure } from '../reading/frame.ts';
-import { means } from '../reading/term.ts';
+import { means, type Term } from '../reading/term.ts';
 import { isOutageSentence } from './ago.ts';
 
 /** `at 8`: a number after such a word is an hour unless a quantity or a name stands before it. */
@@ -24,6 +24,7 @@ export function asksForClock(frame: Frame, i: number): boolean {
   // `went in at 8`: what was added is no amount at an amount.
   if (means(before, 'at') && means(subject, 'add') && !means(subject, 'link')) return true;
   if (isLabel(subject)) return false;
+  if (means(before, 'at') && isFedAt(frame, clause, i)) return true;
   // `was at 5.4`, but `was at 3 out`, `war um 3 weg`.
   if (means(subject, 'was', 'now')) return saysOutage(frame, i, clause.to);
   const otherNumbers =
@@ -80,6 +81,19 @@ function leadsDeed(frame: Frame, clause: Clause, i: number): boolean {
   let j = i + 1;
   while (means(frame.terms[j], 'self', 'filler', 'article', 'ish') && !isDeed(frame.terms[j])) j++;
   return j < clause.to && (isDeed(frame.terms[j]) || frame.terms[j]?.kind === 'name');
+}
+
+/** `fed the bench at 7`, `fed the cat at 7`: the one number of a clause is no amount behind `at`; `put it at 10` sets. */
+function isFedAt(frame: Frame, clause: Clause, i: number): boolean {
+  if (frame.places.hasWhere(isLabel, clause.from, clause.to)) return false;
+  const isOtherNumber =
+    frame.places.hasWhere(isMeasure, clause.from, i) ||
+    frame.places.hasWhere(isMeasure, i + 1, clause.to);
+  return !isOtherNumber && frame.places.hasWhere(isPlainGiving, clause.from, i);
+}
+
+function isPlainGiving(term: Term): boolean {
+  return means(term, 'add') && !means(term, 'set', 'link', 'place', 'has');
 }
 
 function saysAdding(frame: Frame, from: number, to: number): boolean {

@@ -2,7 +2,7 @@ import type { Fact } from '../fact.ts';
 import { hasPastDeed, isDeed, isLabel, leansOnPrevious } from '../moods/clause-kinds.ts';
 import type { Mood } from '../moods/mood.ts';
 import { type Clause, clauseHas, type Frame } from '../reading/frame.ts';
-import { means, type Term } from '../reading/term.ts';
+import { isUnknown, means, type Term } from '../reading/term.ts';
 import type { TimeMark } from './time-mark.ts';
 
 /**
@@ -123,8 +123,18 @@ function isOfSomethingElse(frame: Frame, clause: Clause, facts: readonly Fact[])
   if (facts.some(({ at }) => at >= clause.from && at < clause.to)) return false;
   const terms = frame.terms.slice(clause.from, clause.to);
   return !terms.some(
-    (term) => term.kind === 'name' || isDeedWithAmount(term) || isLabel(term) || means(term, 'did'),
+    (term, n) =>
+      term.kind === 'name' ||
+      (isDeedWithAmount(term) && !isGivenToStranger(terms, n)) ||
+      isLabel(term) ||
+      means(term, 'did'),
   );
+}
+
+/** `fed the cat`: to nothing that grows here. */
+function isGivenToStranger(terms: readonly Term[], n: number): boolean {
+  const to = means(terms[n + 1], 'article') ? n + 2 : n + 1;
+  return means(terms[n], 'add') && isUnknown(terms[to]);
 }
 
 /** Whose amount a later clause may tell; not `left the lid off`. */

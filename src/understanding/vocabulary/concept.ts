@@ -110,6 +110,8 @@ export type LevelConcept =
   | 'full'
   | 'empty'
   | 'dry'
+  /** Another value may be the right one: maybe 12. */
+  | 'maybe'
   | 'left-over'
   | 'down'
   | 'rising'
