@@ -34,7 +34,7 @@ function toldLikewise(terms: readonly Term[], i: number): MeasureTerm | null {
   const isLed = means(terms[i - 1], 'with');
   let at = isLed ? i - 2 : i - 1;
   if (terms[at]?.kind !== 'name') return null;
-  at -= means(terms[at - 1], 'article') ? 2 : 1;
+  at -= isLed && means(terms[at - 1], 'article') ? 2 : 1;
   if (terms[at]?.kind !== 'stop') return null;
   at -= means(terms[at - 1], 'add', 'top-up', 'fill') ? 2 : 1;
   const before = terms[at];
