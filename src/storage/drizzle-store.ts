@@ -112,7 +112,10 @@ export function drizzleStore(parts: StoreParts): Store {
     settle: (greenhouse, no, outcome) => settle(sending, greenhouse, no, outcome),
     beginToSettle: (greenhouse, no, outcome) => {
       const done = settle(sending, greenhouse, no, outcome);
-      return { handedOn: handedOn ? Promise.race([done, handedOn()]) : done, done };
+      // An earlier message that goes on under another id is written by a second statement.
+      const isOneStatement = outcome.kind !== 'sent' || outcome.renews === undefined;
+      const isSoon = handedOn !== undefined && isOneStatement;
+      return { handedOn: isSoon ? Promise.race([done, handedOn()]) : done, done };
     },
     giveBack: (greenhouse, nos) => giveBack(sending, greenhouse, nos),
     keepPartsSent: (greenhouse, no, partsSent) => keepPartsSent(sending, greenhouse, no, partsSent),

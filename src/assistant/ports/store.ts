@@ -201,8 +201,8 @@ export interface Store {
   /**
    * Receives and writes what was decided on it without a lock, while the greenhouse stands as by
    * these counters and none of it was received before. Of what is to be sent it takes up `lease` in
-   * the same breath, each where the other `lease` would; how they are sent, `endLeases` says. Null, and nothing is received or written: it has to
-   * be decided anew, by `receiveAndTransact`.
+   * the same breath, each where the other `lease` would; how they are sent, `endLeases` says. Null, and
+   * nothing is received or written: it has to be decided anew, by `receiveAndTransact`.
    */
   receiveDecided(
     greenhouse: GreenhouseId,

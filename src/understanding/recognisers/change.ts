@@ -196,7 +196,7 @@ function isMixedNew(frame: Frame, clause: Clause, verb: number): boolean {
     joins &&
     before !== undefined &&
     means(frame.terms[verb], 'refill') &&
-    frame.places.hasWhere((term) => term.kind === 'name', before.from, before.to)
+    namesIn(frame, before).length > 0
   );
 }
 

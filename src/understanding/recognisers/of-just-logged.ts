@@ -12,10 +12,12 @@ import {
   isPadding,
   measureOf,
   measuresIn,
+  namesIn,
   takeRange,
 } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
 import type { Unit } from '../reading/word-list.ts';
+import { unsaidTime } from '../times/time-mark.ts';
 
 /** `another 300`, `plus 10 more`, and nothing else, right after a top-up or a dose of one system: more of it. */
 export function recogniseMoreOfLogged(frame: Frame): Fact[] {
@@ -121,32 +123,19 @@ export function sameAsLogged(frame: Frame, clause: Clause, at: number): Fact[] {
       ...(product === undefined ? {} : { product }),
       ...(approximate ? { approximate } : {}),
       ...(saidIn ? { saidIn } : {}),
-      ...(isOfNow ? {} : { time: timeOf(frame, at, atMs) }),
+      ...(isOfNow
+        ? {}
+        : { time: { ...unsaidTime, from: at, to: at, clause: frame.clauseOf[at]!, atMs } }),
       because: 'same as what was just told',
     };
   });
 }
 
-function timeOf(frame: Frame, at: number, atMs: number): NonNullable<Fact['time']> {
-  return {
-    from: at,
-    to: at,
-    clause: frame.clauseOf[at]!,
-    atMs,
-    vague: false,
-    since: false,
-    until: false,
-    askFrom: null,
-    written: '',
-  };
-}
-
 function isNamed(frame: Frame, clause: Clause, system: SystemId): boolean {
-  return frame.places.hasWhere(
-    (term) => term.kind === 'name' && term.systems.includes(system),
-    clause.from,
-    clause.to,
-  );
+  return namesIn(frame, clause).some((i) => {
+    const term = frame.terms[i];
+    return term?.kind === 'name' && term.systems.includes(system);
+  });
 }
 
 const copied = ['ph', 'ec', 'water-temperature', 'dissolved-oxygen', 'level', 'top-up', 'dose'];

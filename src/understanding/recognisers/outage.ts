@@ -166,7 +166,7 @@ function standsAt(frame: Frame, clause: Clause): number | null {
 
 /** A pump, and not what it stands beside. */
 function isPumpIn(frame: Frame, clause: Clause, to: number): boolean {
-  return frame.places.hasWhere((term) => means(term, 'pump', 'air-pump'), clause.from, to);
+  return clauseHas(frame, { from: clause.from, to }, 'pump', 'air-pump');
 }
 
 /** `pump is running` alone tells nothing; `back`, `running again`, `fixed` do. */

@@ -10,7 +10,7 @@ import {
 } from '../reading/frame.ts';
 import { means } from '../reading/term.ts';
 import { spanMs } from '../times/ago.ts';
-import type { TimeMark } from '../times/time-mark.ts';
+import { type TimeMark, unsaidTime } from '../times/time-mark.ts';
 
 /** `power was out from 2 to 4`, `power was out for 2 hours last night` tell the end of the outage as well. */
 export function withEnds(frame: Frame, told: readonly Fact[], marks: readonly TimeMark[]): Fact[] {
@@ -71,14 +71,12 @@ function withBeginning(
     .map((each) => begunAt(frame, each, overAtMs, marks))
     .find((atMs) => atMs !== null);
   if (begunAtMs == null || begunAtMs < existsSinceMs || begunAtMs >= overAtMs) return [fact];
-  const base = own ?? { ...atWriting, from: fact.at, to: fact.at, clause: c };
+  const base = own ?? { ...unsaidTime, from: fact.at, to: fact.at, clause: c };
   return [
     { ...fact, quantity: 'outage', time: { ...base, atMs: begunAtMs, vague: true } },
     { ...fact, time: { ...base, atMs: overAtMs } },
   ];
 }
-
-const atWriting = { vague: false, since: false, until: false, askFrom: null, written: '' } as const;
 
 /** `was off about an hour`, `it was off since 5`: when what is over had begun; null: the clause does not say. */
 function begunAt(

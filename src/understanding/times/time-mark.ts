@@ -15,3 +15,12 @@ export interface TimeMark {
   readonly askFrom: readonly number[] | null;
   readonly written: string;
 }
+
+/** What a time has that the message does not say: neither a beginning nor an end, nor a part of a day. */
+export const unsaidTime = {
+  vague: false,
+  since: false,
+  until: false,
+  askFrom: null,
+  written: '',
+} as const;

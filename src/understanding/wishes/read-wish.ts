@@ -19,7 +19,7 @@ import { isRainUsual } from './is-butt.ts';
 import type { ReadSlot } from './match-pattern.ts';
 import { systemOfTask } from './read-names.ts';
 import { readSlot } from './read-slot.ts';
-import type { About, ExplainedTerm, Wish, WishKind } from './wish.ts';
+import type { About, ChangeKind, ExplainedTerm, Wish, WishKind } from './wish.ts';
 import { wishPatterns } from './wish-patterns.ts';
 import { type WishWorld, wishWorlds } from './wish-world.ts';
 
@@ -252,49 +252,6 @@ function wishOf(kind: WishKind, slots: Slots, world: WishWorld): Wish {
 
 /** Days; shown with the question whether to add it, where nobody said how often. */
 const usualInterval = 7;
-
-type ChangeKind = Exclude<
-  WishKind,
-  | 'set-up'
-  | 'move-last-chore'
-  | 'drop-last-chore'
-  | 'ask-chores'
-  | 'ask-one-chore'
-  | 'add-system'
-  | 'ask-stock'
-  | 'ask-one-stock'
-  | 'buy-unsaid'
-  | 'count-unsaid'
-  | 'open-bottle'
-  | 'ask-rain'
-  | 'ask-season'
-  | 'ask-harvest'
-  | 'plant-bare'
-  | 'ask-who'
-  | 'ask-term'
-  | 'ask-bare-term'
-  | 'ask-wanted'
-  | 'ask-level'
-  | 'ask-weather'
-  | 'ask-away'
-  | 'ask-logged-by'
-  | 'ask-logged-own'
-  | 'ask-logged-all'
-  | 'ask-supply'
-  | 'ask-where'
-  | 'ask-mixing'
-  | 'ask-my-turns'
-  | 'ask-last'
-  | 'ask-best'
-  | 'attach-note'
-  | 'change-note'
-  | 'drop-notes'
-  | 'ask-notes'
-  | 'first-fruit'
-  | 'how-to'
-  | 'what-if'
-  | 'may-wait'
->;
 
 function changeOf(kind: ChangeKind, slots: Slots, world: WishWorld): SetUpChange {
   switch (kind) {

@@ -41,6 +41,25 @@ test('429, 500 and a gateway’s page are waited out, and the chat keeps its ord
   expect(refusals.length).toBeGreaterThanOrEqual(2);
 });
 
+test('what was taken up together waits where one of it has to, in the order of its chat', async ({
+  emulator,
+  house,
+}) => {
+  const { bo } = await settled(emulator, house);
+  const values = ['5.5', '5.6', '5.7', '5.8'];
+  // The first comes alone, the others together.
+  emulator.faults.arm(serverError(), {
+    method: 'sendMessage',
+    where: ({ text }) => String(text).includes('5.6'),
+  });
+  for (const value of values) bo.dm(`buckets ph ${value}`);
+  const texts: string[] = [];
+  while (texts.length < values.length) {
+    texts.push((await bo.chat.next((message) => message.replyTo !== undefined)).text);
+  }
+  expect(texts.map((text) => /5\.[5-8]/u.exec(text)![0])).toEqual(values);
+});
+
 test('a message whose answer was lost goes out once more, and no more than that', async ({
   emulator,
   house,
