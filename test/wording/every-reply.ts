@@ -460,6 +460,7 @@ export const answers: OfEach<Exclude<Answer, AdviceAnswer>> = {
     },
   },
   'nothing-to-take-back': { kind: 'nothing-to-take-back' },
+  'nothing-to-put-right': { kind: 'nothing-to-put-right' },
   'nothing-to-put-back': { kind: 'nothing-to-put-back' },
   'nothing-open': { kind: 'nothing-open' },
   'too-late': { kind: 'too-late' },

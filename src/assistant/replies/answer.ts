@@ -76,6 +76,8 @@ export type Answer =
   | { readonly kind: 'show'; readonly systems: readonly Portrait[]; readonly picture?: Picture }
   | { readonly kind: 'picture'; readonly picture: Picture }
   | { readonly kind: 'nothing-to-take-back' }
+  /** `I meant the bench`, where nothing was told that it would be about. */
+  | { readonly kind: 'nothing-to-put-right' }
   /** Nothing that was struck out waits to be put back. */
   | { readonly kind: 'nothing-to-put-back' }
   | { readonly kind: 'nothing-open' }

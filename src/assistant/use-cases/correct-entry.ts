@@ -16,7 +16,7 @@ import { replaceEntries } from './replace-entries.ts';
 import {
   isStruck,
   justToldMs,
-  nothingToTakeBack,
+  nothingToPutRight,
   ownEntries,
   refusesOthers,
   systemOf,
@@ -100,7 +100,7 @@ export function correct(
   }
   const givenUp = back.from && entryGivenUp(handling, back, target);
   const bounds = givenUp && believable(givenUp.quantity, systemOf(handling, givenUp.system));
-  if (!givenUp || !bounds) return nothingToTakeBack(handling);
+  if (!givenUp || !bounds) return nothingToPutRight(handling);
   // `sorry, 56 not 5.4`: what is put right is plain, and what is meant cannot be.
   const [lowest, highest] = bounds;
   const { quantity } = givenUp;

@@ -8,7 +8,7 @@ import type { Handling } from '../handling.ts';
 import { askBack } from './ask-back.ts';
 import { draftOf } from './put-back.ts';
 import { replaceEntries } from './replace-entries.ts';
-import { isStruck, justToldMs, nothingToTakeBack, refusesOthers, systemOf } from './taken-back.ts';
+import { isStruck, justToldMs, nothingToPutRight, refusesOthers, systemOf } from './taken-back.ts';
 
 type Moving = Extract<TakingBack, { kind: 'move' }>;
 
@@ -24,7 +24,7 @@ export function move(handling: Handling, entries: readonly Entry[], back: Moving
       (from === undefined ||
         (entry.system === from && handling.nowMs - entry.recordedAtMs <= justToldMs)),
   );
-  if (moving.length === 0) return nothingToTakeBack(handling);
+  if (moving.length === 0) return nothingToPutRight(handling);
   if (refusesOthers(handling, moving)) return;
   const system = systemOf(handling, to)!;
   const drafts = moving.map((entry) => movedTo(draftOf(entry), system));
@@ -55,7 +55,7 @@ export function changeProduct(
       entry.product !== product &&
       (from === null || entry.product === from),
   );
-  if (meant.length !== 1) return nothingToTakeBack(handling);
+  if (meant.length !== 1) return nothingToPutRight(handling);
   if (refusesOthers(handling, meant)) return;
   replaceEntries(
     handling,
@@ -71,9 +71,9 @@ export function retime(
   { atMs, isVague }: Extract<TakingBack, { kind: 'retime' }>,
 ): void {
   const meant = entries.filter((entry) => !isStruck(handling, entry));
-  if (meant.length === 0) return nothingToTakeBack(handling);
+  if (meant.length === 0) return nothingToPutRight(handling);
   if (refusesOthers(handling, meant)) return;
-  if (meant.some((entry) => failedAfter(handling, entry, atMs))) return nothingToTakeBack(handling);
+  if (meant.some((entry) => failedAfter(handling, entry, atMs))) return nothingToPutRight(handling);
   const drafts = meant.map((entry): EntryDraft => {
     const draft = { ...draftOf(entry), atMs };
     return isVague ? { ...draft, approximate: true } : draft;

@@ -81,6 +81,10 @@ export function refusesOthers(handling: Handling, entries: readonly Entry[]): bo
   return true;
 }
 
+export function nothingToPutRight(handling: Handling): void {
+  handling.say({ kind: 'answer', answer: { kind: 'nothing-to-put-right' } });
+}
+
 export function nothingToTakeBack(handling: Handling): void {
   handling.say({ kind: 'answer', answer: { kind: 'nothing-to-take-back' } });
 }

@@ -38,7 +38,7 @@ export function endOfTalkOf(
       term.kind === 'measure' ||
       isLabel(term) ||
       isDeed(term) ||
-      means(term, 'hearsay', 'says'),
+      means(term, 'hearsay', 'says', 'according-to'),
   );
   // `the cat says hello`: what is passed on is a greeting, and nothing more.
   const isGreeting =

@@ -1,5 +1,6 @@
-import type { Greenhouse } from '../../greenhouse/greenhouse.ts';
+import type { Chore, Greenhouse } from '../../greenhouse/greenhouse.ts';
 import { type Language, languages } from '../../greenhouse/member.ts';
+import type { SystemId } from '../../greenhouse/system.ts';
 import { type NameForm, nameFormsOf } from '../names/name-form.ts';
 import { vocabularies } from '../vocabulary/languages.ts';
 import type { Vocabulary } from '../vocabulary/vocabulary.ts';
@@ -37,6 +38,9 @@ export interface ChoreName {
   readonly words: readonly string[];
   /** Those that tell it from others. */
   readonly ofWeight: readonly string[];
+  readonly system: SystemId | null;
+  /** Those of weight without what its system is called: `wipe drains` of the rack's; none, if fewer than two are left. */
+  readonly withoutSystem: readonly string[];
 }
 
 // Filled when first needed: what can be derived from a language or from one greenhouse alone.
@@ -88,7 +92,7 @@ function buildLexicon(greenhouse: Greenhouse, language: Language): Lexicon {
     units: words.units,
     names,
     proper,
-    chores: greenhouse.chores.map(({ name }) => choreName(name, own.vocabulary)),
+    chores: greenhouse.chores.map((chore) => choreName(chore, greenhouse, own.vocabulary)),
     memberNames: new Map(
       greenhouse.members.flatMap(({ handle, name }) => [
         [handle.toLowerCase(), handle],
@@ -102,13 +106,26 @@ function buildLexicon(greenhouse: Greenhouse, language: Language): Lexicon {
 
 const shortestWordOfWeight = 3;
 
-function choreName(name: string, { words: { article, place } }: Vocabulary): ChoreName {
+/** What is done, and what it is done to. */
+const fewestWordsLeft = 2;
+
+function choreName(
+  { name, system }: Chore,
+  { systems }: Greenhouse,
+  { words: { article, place } }: Vocabulary,
+): ChoreName {
   const tokens = tokenise(name.toLowerCase());
   const ofWeight = tokens
     .filter(({ kind, text }) => kind === 'word' && text.length >= shortestWordOfWeight)
     .map(({ text }) => text)
     .filter((word) => !article.includes(word) && !place.includes(word));
-  return { name, words: tokens.map(({ text }) => text), ofWeight };
+  const own = systems.find(({ id }) => id === system);
+  const called = own
+    ? [own.name, ...own.aliases].flatMap((each) => each.toLowerCase().split(' '))
+    : [];
+  const rest = ofWeight.filter((word) => !called.includes(word));
+  const withoutSystem = rest.length < ofWeight.length && rest.length >= fewestWordsLeft ? rest : [];
+  return { name, words: tokens.map(({ text }) => text), ofWeight, system, withoutSystem };
 }
 
 /** The language of the household that most words of the message belong to, names left aside; the member's own if in doubt. */

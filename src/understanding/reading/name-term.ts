@@ -4,6 +4,7 @@ import type { Concept } from '../vocabulary/concept.ts';
 import { isKnown, type Lexicon } from './lexicon.ts';
 import { phraseAt, phraseWithin, type Reading, unitAt } from './look-up.ts';
 import { placeOf } from './place-of.ts';
+import { isSideOfSaid } from './side-of-said.ts';
 import { isMark, means, type Term } from './term.ts';
 import { meaningless, type Word } from './word.ts';
 
@@ -57,6 +58,7 @@ export function nameAt(
   const mayFollow =
     (leadsLabel(reading, at) && followsTime(before)) ||
     goesOnAsBefore(reading, at, match, before) ||
+    isSideOfSaid(reading, at, match, before) ||
     isAmongNames(reading, at, match, before, phrase);
   if (everyday && !(match.wholeWords && (mayFollow || canStand(before, lexicon)))) return null;
   if (match.length === 1 && match.near === nearness.slip && spelledAsWell(reading, at, match))

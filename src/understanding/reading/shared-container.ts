@@ -10,7 +10,8 @@ export function shareContainers(terms: readonly Term[], lexicon: Lexicon): reado
   for (const [i, term] of terms.entries()) {
     const before = told(shared, i);
     const next = terms[i + 1] ?? null;
-    const isListed = before !== null && (isCut(next) || (isRow(terms, i) && next?.kind === 'name'));
+    const isListed =
+      before !== null && (endsList(terms, i + 1) || (isRow(terms, i) && next?.kind === 'name'));
     const many = isListed ? asMany(term, before, lexicon) : null;
     shared.push(many ?? term);
   }
@@ -45,6 +46,12 @@ function toldLikewise(terms: readonly Term[], i: number): MeasureTerm | null {
 /** Name and amount, name and number, and nothing that parts them. */
 function isRow(terms: readonly Term[], i: number): boolean {
   return terms[i - 1]?.kind === 'name' && terms[i - 3]?.kind === 'name';
+}
+
+/** `bench one can and buckets two topped up`: the verb of both may close it. */
+function endsList(terms: readonly Term[], i: number): boolean {
+  const at = means(terms[i], 'top-up', 'add', 'fill') ? i + 1 : i;
+  return isCut(terms[at] ?? null);
 }
 
 function isCut(term: Term | null | undefined): boolean {

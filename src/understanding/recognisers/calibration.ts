@@ -8,6 +8,7 @@ import {
   inClause,
   measureOf,
   measuresIn,
+  namesIn,
   take,
 } from '../reading/frame.ts';
 import { isMark, means, type Term } from '../reading/term.ts';
@@ -28,7 +29,8 @@ export function recogniseCalibrations(frame: Frame): Fact[] {
     probe = probeIn(frame, clause) ?? probe;
     const behind = verbBehind(frame, c);
     const calibrates = behind !== null || hasCalibrate(frame, c);
-    if (!calibrates && !checksInBuffer(frame, clause)) continue;
+    const isTried = checksInBuffer(frame, clause) || readsBuffers(frame, clause, probe);
+    if (!calibrates && !isTried) continue;
     const last = behind ?? lastClauseOfPairs(frame, c);
     const verb = behind === null ? anchorOf(frame, clause) : clause.from;
     const pairs: Pair[] = [];
@@ -183,6 +185,25 @@ function checksInBuffer(frame: Frame, clause: Clause): boolean {
       isInBuffer(frame, shown, reference),
   );
 }
+
+/** `pen done, 7 read 7.05, 4 read 4.02`: a probe was named, and each pair is a buffer and what it was read as. */
+function readsBuffers(frame: Frame, clause: Clause, probe: Probe | null): boolean {
+  const pairs = pairsIn(frame, clause);
+  if (probe === null || pairs.length === 0 || namesIn(frame, clause).length > 0) return false;
+  return pairs.every(({ reference, shown }) => {
+    const [value, read] = [
+      measureOf(frame, reference).values[0]!,
+      measureOf(frame, shown).values[0]!,
+    ];
+    const isSaidRead = frame.terms
+      .slice(reference + 1, shown)
+      .some((term) => means(term, 'read-as'));
+    return isSaidRead && buffers.includes(value) && Math.abs(read - value) <= farthestRead;
+  });
+}
+
+/** No buffer is read as far from what it is as the next one is. */
+const farthestRead = 1;
 
 function isInBuffer(frame: Frame, shown: number, reference: number): boolean {
   return frame.terms.slice(shown + 1, reference).some((term) => isJointOf(term, 'in-buffer'));

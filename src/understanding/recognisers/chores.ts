@@ -1,5 +1,6 @@
+import type { SystemId } from '../../greenhouse/system.ts';
 import { stems } from '../names/inflection.ts';
-import { type Frame, isMeasure, type TermRange } from '../reading/frame.ts';
+import { type Frame, isMeasure, isName, type TermRange } from '../reading/frame.ts';
 import { edits } from '../reading/slip.ts';
 
 const shortestWordOfWeight = 3;
@@ -14,12 +15,42 @@ export function choreIn(frame: Frame, { from, to }: TermRange): string | null {
     if (isMeasure(term)) return null;
     said.push(...term.text.split(' '));
   }
-  const found = chores.filter(
-    ({ ofWeight }) =>
-      ofWeight.length > 0 &&
-      ofWeight.every((word) => said.some((other) => isSameWord(frame, word, other))),
+  const saysEach = (words: readonly string[]): boolean =>
+    words.length > 0 && words.every((word) => said.some((other) => isSameWord(frame, word, other)));
+  const found = chores.filter(({ ofWeight }) => saysEach(ofWeight));
+  if (found.length > 0) return found.length === 1 ? found[0]!.name : null;
+  // `drains wiped`: the rack's, where no other system is named.
+  const named = new Set(frame.places.within(isName, from, to).flatMap((i) => systemsAt(frame, i)));
+  const short = chores.filter(
+    ({ withoutSystem, system }) =>
+      saysEach(withoutSystem) && [...named].every((each) => each === system),
   );
-  return found.length === 1 ? found[0]!.name : null;
+  return short.length === 1 ? short[0]!.name : null;
+}
+
+function systemsAt({ terms }: Frame, i: number): readonly SystemId[] {
+  const term = terms[i];
+  return term?.kind === 'name' ? term.systems : [];
+}
+
+/** `die Ranken kapp ich`, `i tie up the tomatoes`: somebody who writes in the present says what is to be done. */
+export function isSaidAsPresent(frame: Frame, name: string, { from, to }: TermRange): boolean {
+  const chore = frame.lexicon.chores.find((each) => each.name === name);
+  if (!chore || !frame.places.has('self', from, to)) return false;
+  const said = frame.terms.slice(from, to).flatMap(({ text }) => text.split(' '));
+  const { presentOf } = frame.lexicon.own.vocabulary;
+  const isPlain = (word: string): boolean =>
+    [word, ...presentOf.map(([ending, own]) => withEnding(word, ending, own))].some((form) =>
+      said.includes(form),
+    );
+  const words = chore.ofWeight.filter((word) =>
+    said.some((other) => isSameWord(frame, word, other)),
+  );
+  return words.every(isPlain);
+}
+
+function withEnding(word: string, ending: string, own: string): string {
+  return word.endsWith(ending) ? word.slice(0, word.length - ending.length) + own : word;
 }
 
 /** `tie up the tomatoes on Friday`, `Olli ties up the tomatoes`: as the chore is called, and not as something done. */

@@ -12,7 +12,8 @@ import {
 } from '../reading/frame.ts';
 import { isWeekday, means, type Term } from '../reading/term.ts';
 import type { DoneStatement, WorkNamed } from '../statement.ts';
-import { choreHinted, choreIn, isSaidAsNamed } from './chores.ts';
+import { isInPart, isToldDone, leaveInPart } from './chore-told.ts';
+import { choreHinted, choreIn } from './chores.ts';
 import { systemsNamedIn, workNamed } from './work-named.ts';
 
 /** `done`, `did the jars`, `done except gutters`, ✅, a chore told by its name. */
@@ -39,11 +40,14 @@ function doneSaid(frame: Frame, moods: readonly (Mood | null)[]): DoneStatement[
     const told: TermRange = { from: clause.from, to: exceptAt ?? clause.to };
     const chore = choreIn(frame, told);
     const anchor = doneWord(frame, clause, chore !== null);
+    if (chore !== null && isInPart(frame, c)) {
+      leaveInPart(frame, c);
+      continue;
+    }
     if (
       chore !== null &&
       !clauseHas(frame, clause, 'did-not') &&
-      (anchor !== null ||
-        !(clauseHas(frame, clause, 'intention', 'is-it') || isPlanned(frame, clause, chore)))
+      (anchor !== null || isToldDone(frame, clause, chore))
     ) {
       found.push(statement(frame, [clause, clause], { systems: null, duty: null, chore }, []));
       takeRange(frame, clause.from, clause.to);
@@ -109,13 +113,6 @@ function isLeftToAsk(frame: Frame, clause: Clause): boolean {
 
 function isSomebodyElse(term: Term | undefined): boolean {
   return means(term, 'member', 'third-person', 'another-person');
-}
-
-/** A chore by its name, with a weekday or before it somebody else: who does it, and when. */
-function isPlanned(frame: Frame, clause: Clause, chore: string): boolean {
-  const isOfDay = frame.places.hasWhere(isWeekday, clause.from, clause.to);
-  const isOfAnother = means(frame.terms[clause.from], 'member', 'third-person');
-  return (isOfDay || isOfAnother) && isSaidAsNamed(frame, chore, clause);
 }
 
 /** `couldn't do the jars, rest done`: the systems that the message tells of by themselves are not the rest. */

@@ -37,16 +37,12 @@ export function inWords(frame: Frame, clause: Clause): Fact[] {
       if (isOfStranger(frame, clause, i)) continue;
       if (isLevel) {
         if (after >= 0) take(frame, after);
-        facts.push(
-          fact(
-            frame,
-            i,
-            { kind: 'measure', measure: term.measure },
-            'level in words',
-            i,
-            Math.max(i, after),
-          ),
-        );
+        const to = Math.max(i, after);
+        const amount: Amount = { kind: 'measure', measure: term.measure };
+        facts.push({
+          ...fact(frame, i, amount, 'level in words', i, to),
+          ...shadedAfter(frame, to),
+        });
       } else if (means(word, 'empty', 'down')) {
         take(frame, after);
         facts.push(
@@ -58,14 +54,19 @@ export function inWords(frame: Frame, clause: Clause): Fact[] {
     const full = means(term, 'full');
     if (!full && !(means(term, 'empty') && !means(term, 'empty-out'))) continue;
     if (!isStateOfSystem(frame, clause, i)) continue;
-    const approximate = means(frame.terms[i - 1], 'about') || means(frame.terms[i - 1], 'ish');
+    const isShaded = means(frame.terms[i - 1], 'about', 'ish');
     const amount: Amount = full ? { kind: 'brim' } : { kind: 'nothing-in-it' };
     facts.push({
       ...fact(frame, i, amount, 'level in words'),
-      ...(approximate ? { approximate: true } : {}),
+      ...(isShaded ? { approximate: true } : shadedAfter(frame, i)),
     });
   }
   return facts;
+}
+
+/** `half full I'd say`. */
+function shadedAfter({ terms }: Frame, i: number): { readonly approximate?: true } {
+  return means(terms[i + 1], 'ish') ? { approximate: true } : {};
 }
 
 /** `fridge is half full`: of a thing that is no system, and none is named beside it. */

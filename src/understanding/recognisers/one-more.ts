@@ -18,7 +18,8 @@ import { means, type Term } from '../reading/term.ts';
 export function recogniseOneMore(frame: Frame, told: readonly Fact[]): Fact[] {
   return frame.clauses.flatMap((clause, c): Fact[] => {
     const again = asMuchAgain(frame, clause);
-    if (again === null && !saysOnlyMore(frame, clause)) return [];
+    if (again === null && !saysOnlyMore(frame, clause) && !saysOneElsewhere(frame, clause))
+      return [];
     // `…, then another`: nothing stands between the comma and `then`.
     const last = frame.clauses.findLastIndex(({ from, to }, i) => i < c && from < to);
     const before = told.findLast(({ at }) => frame.clauseOf[at] === last);
@@ -68,6 +69,32 @@ function saysOnlyMore(frame: Frame, clause: Clause): boolean {
   return (
     numbers.length <= 1 && terms.every((term, n) => !frame.taken[clause.from + n] && isOfMore(term))
   );
+}
+
+/** `…, one more in the buckets`, `…, einen in die Wanne`: the same vessel once, and where it went. */
+function saysOneElsewhere(frame: Frame, clause: Clause): boolean {
+  const terms = frame.terms.slice(clause.from, clause.to);
+  const names = terms.filter(({ kind }) => kind === 'name');
+  const isLed = terms.some((term, n) => means(term, 'place') && leadsToName(terms, n));
+  if (names.length !== 1 || !isLed || terms.some((term) => isMeasure(term))) return false;
+  return (
+    terms.some((term) => means(term, 'another', 'indefinite') || isOne(frame, term)) &&
+    terms.every(
+      (term, n) =>
+        !frame.taken[clause.from + n] &&
+        (term.kind === 'name' || isOfMore(term) || means(term, 'place') || isOne(frame, term)),
+    )
+  );
+}
+
+function leadsToName(terms: readonly Term[], place: number): boolean {
+  const next = means(terms[place + 1], 'article') ? place + 2 : place + 1;
+  return terms[next]?.kind === 'name';
+}
+
+/** `one`, `einer`: a number's word that is no measure by itself. */
+function isOne({ lexicon }: Frame, term: Term): boolean {
+  return term.kind === 'word' && lexicon.own.phrases.get([term.text])?.number === 1;
 }
 
 function isOfMore(term: Term): boolean {

@@ -204,7 +204,9 @@ function correct(frame: Frame): TakingBack | null {
   if (numbers.length === 0 || numbers.length > 2) return null;
   // `no, 5`, `ach nee, 5`.
   const opening = frame.terms.findIndex((term) => !means(term, 'filler') || means(term, 'said-no'));
-  const saysNo = means(frame.terms[opening], 'said-no') && frame.terms.length - opening <= 3;
+  const isAnew = tellsAnew(frame, opening);
+  const saysNo =
+    means(frame.terms[opening], 'said-no') && (frame.terms.length - opening <= 3 || isAnew);
   const sorry = saysNo
     ? 0
     : frame.terms.findIndex((term, i) => {
@@ -226,10 +228,11 @@ function correct(frame: Frame): TakingBack | null {
   const isOfDays = some(frame, (term) => means(term, 'yesterday', 'day-before-yesterday', 'week'));
   if (sorry < 0 && !star && (!pair || isOfDays)) return null;
   if (numbers.length === 2 && !pair) return null;
-  if (!pair && !saysLittleElse(frame)) return null;
+  if (!pair && !isAnew && !saysLittleElse(frame)) return null;
   if (pair && sorry < 0 && !star && frame.terms.some((term) => isUnknown(term))) return null;
   const product = productCorrected(frame);
-  const quantity = product === null ? namedQuantity(frame) : 'dose';
+  const told = isAnew && isGiven(frame) ? 'top-up' : namedQuantity(frame);
+  const quantity = product === null ? told : 'dose';
   const corrected = numbersCorrected(frame, pair ?? [numbers[0]!, null], quantity);
   return (
     corrected && {
@@ -239,6 +242,34 @@ function correct(frame: Frame): TakingBack | null {
       ...(product === null ? {} : { product }),
     }
   );
+}
+
+/** `no the barrel got 2`, `nee, die Wanne hat 8 l bekommen`: no more than what one system was given after all. */
+function tellsAnew({ terms, context }: Frame, opening: number): boolean {
+  if (context.openQuestions.length > 0 || !means(terms[opening], 'said-no')) return false;
+  const rest = terms.slice(opening + 1);
+  const isName = (term: Term): boolean => term.kind === 'name' && term.sure;
+  return (
+    rest.filter(isName).length === 1 &&
+    rest.filter((term) => isMeasure(term)).length === 1 &&
+    rest.every(
+      (term) =>
+        isName(term) ||
+        isMeasure(term) ||
+        (term.kind === 'stop' && term.cut === 'comma') ||
+        isGiving(term) ||
+        means(term, 'article', 'place', 'filler'),
+    ) &&
+    rest.some(isGiving)
+  );
+}
+
+function isGiven({ terms }: Frame): boolean {
+  return terms.some(isGiving);
+}
+
+function isGiving(term: Term): boolean {
+  return means(term, 'add', 'top-up', 'took', 'has', 'still-there');
 }
 
 /** The number meant and the one given up, by their terms; null: not two, or not so said. */

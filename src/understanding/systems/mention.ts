@@ -198,6 +198,8 @@ function joined(frame: Frame, last: Mention, term: NameTerm, i: number): Mention
 function joins(frame: Frame, last: Mention, i: number, facts: FactsInOrder): boolean {
   const isThird = last.unsure && last.from < last.to && i === last.to + 1;
   if ((last.unsure && !isThird) || frame.terms[i]?.kind !== 'name') return false;
+  // `two cans into the bench and one in the buckets`: each has its own.
+  if (facts.hasBetween(last.to, i)) return false;
   let ands = 0;
   for (let j = last.to + 1; j < i; j++) {
     const term = frame.terms[j]!;

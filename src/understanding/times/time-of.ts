@@ -27,7 +27,7 @@ export function timeOf(
   const c = frame.clauseOf[fact.at]!;
   const clause = frame.clauses[c]!;
   const own = usable.filter((mark) => mark.clause === c);
-  if (own.length > 0) return nearest(own, fact);
+  if (own.length > 0) return leading(own, fact, facts, clause) ?? nearest(own, fact);
   if (clauseHas(frame, clause, 'now') && saysNow(frame, clause)) return null;
   return closing(frame, fact, facts, usable) ?? opening(frame, fact, facts, usable);
 }
@@ -39,6 +39,21 @@ function isOfWhatWas({ terms, clauseOf }: Frame, { from, clause }: TimeMark, fac
     if (means(terms[i], 'instead-of') && !means(terms[i], 'not', 'link')) return true;
   // `0.3 more than yesterday`: what it is held against.
   return means(terms[from - 1], 'beyond');
+}
+
+/** `yesterday ph jars 5.7 today 5.9`: where each time leads values of its own, it holds until the next. */
+function leading(
+  marks: readonly TimeMark[],
+  fact: Fact,
+  facts: readonly Fact[],
+  { from, to }: Clause,
+): TimeMark | null {
+  if (marks.length < 2) return null;
+  const hasFact = (start: number, end: number): boolean =>
+    facts.some(({ at }) => at >= start && at < end);
+  const leads = marks.every((mark, n) => hasFact(mark.to + 1, marks[n + 1]?.from ?? to));
+  if (!leads || hasFact(from, marks[0]!.from)) return null;
+  return marks.findLast((mark) => mark.to < fact.at) ?? null;
 }
 
 function nearest(marks: readonly TimeMark[], fact: Fact): TimeMark {

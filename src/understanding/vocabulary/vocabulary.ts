@@ -77,6 +77,8 @@ export interface Vocabulary {
   readonly endings: readonly (readonly [string, string])[];
   /** What a verb takes in or before it for what was done: ausgeizen, aus-ge-geizt. */
   readonly participleMarks: readonly string[];
+  /** Endings of a verb as it stands in a list, and with `I`: `kappen`, `kapp`, `kappe`. */
+  readonly presentOf: readonly (readonly [ending: string, own: string])[];
   /** Forms of verbs of work that no ending tells, by the verb: `shake` is `shook` and `shaken`. */
   readonly irregularForms: Readonly<Record<string, readonly string[]>>;
   /** What stands before a pump and clogs: beside a verb of cleaning it is a duty's part, else a thing as any. */

@@ -92,6 +92,8 @@ export function answerText(answer: Answer, s: Speaker): string {
       return pictureText(answer.picture, s);
     case 'nothing-to-take-back':
       return 'Da gibt es nichts zurückzunehmen.';
+    case 'nothing-to-put-right':
+      return 'Ich finde nichts von dir, was das richtigstellen würde, und habe nichts geändert. Sag es bitte im Ganzen, mit dem System und was es ist, zum Beispiel „pH 5,8“.';
     case 'nothing-to-put-back':
       return 'Es ist nichts gestrichen, was ich wieder eintragen könnte.';
     case 'nothing-open':

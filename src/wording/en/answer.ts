@@ -92,6 +92,8 @@ export function answerText(answer: Answer, s: Speaker): string {
       return pictureText(answer.picture, s);
     case 'nothing-to-take-back':
       return 'There is nothing to take back.';
+    case 'nothing-to-put-right':
+      return 'I find nothing of yours that this would put right, so nothing was changed. Please say it in full, with the system and what it is, for example “pH 5.8”.';
     case 'nothing-to-put-back':
       return 'Nothing is struck out that I could put back.';
     case 'nothing-open':

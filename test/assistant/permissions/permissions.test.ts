@@ -197,7 +197,13 @@ function isRefusal({ reply }: Outgoing): boolean {
   if (reply.kind !== 'answer') return false;
   const { answer } = reply;
   const kind = answer.kind === 'household' ? answer.news.kind : answer.kind;
-  return ['growers-only', 'too-late', 'left-out', 'nothing-to-take-back'].includes(kind);
+  return [
+    'growers-only',
+    'too-late',
+    'left-out',
+    'nothing-to-take-back',
+    'nothing-to-put-right',
+  ].includes(kind);
 }
 
 /** A greenhouse of its own, spoken to at its desk. */

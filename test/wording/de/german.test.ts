@@ -221,6 +221,10 @@ describe('a German answer', () => {
       'Sag mir, was du gemessen oder gemacht hast: „North bench pH 6,1 EC 2,4 mS/cm“, „Bucket row 12 l nachgefüllt“, „rückgängig“.\nOder frag: „was ist zu tun“, „wie lange reicht North bench“ oder „wie war der letzte pH“.',
     ],
     ['nothing-to-take-back', 'Da gibt es nichts zurückzunehmen.'],
+    [
+      'nothing-to-put-right',
+      'Ich finde nichts von dir, was das richtigstellen würde, und habe nichts geändert. Sag es bitte im Ganzen, mit dem System und was es ist, zum Beispiel „pH 5,8“.',
+    ],
     ['nothing-to-put-back', 'Es ist nichts gestrichen, was ich wieder eintragen könnte.'],
     ['left-out', 'Gut, es wurde nichts eingetragen.'],
     ['thanks', 'Gern.'],

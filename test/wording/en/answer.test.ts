@@ -74,6 +74,10 @@ describe('an English answer', () => {
       'Bucket row: about 90 L left, drinks about 5 L a day, low mark most likely on Friday (Thursday at the earliest, 12 May at the latest).\npH 5.8 (today), EC 1.7 mS/cm (yesterday).\nNext: check Bucket row tomorrow.',
     ],
     ['nothing-to-take-back', 'There is nothing to take back.'],
+    [
+      'nothing-to-put-right',
+      'I find nothing of yours that this would put right, so nothing was changed. Please say it in full, with the system and what it is, for example “pH 5.8”.',
+    ],
     ['nothing-to-put-back', 'Nothing is struck out that I could put back.'],
     ['nothing-open', 'That was done already. Nothing is open.'],
     ['too-late', 'That is no longer open, so nothing was changed.'],

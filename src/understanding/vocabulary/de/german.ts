@@ -127,6 +127,11 @@ export const german: Vocabulary = {
   crops: everySpelling(crops),
   endings,
   participleMarks: ['ge'],
+  presentOf: [
+    ['en', ''],
+    ['en', 'e'],
+    ['n', ''],
+  ],
   irregularForms: {
     schneiden: ['schnitt', 'geschnitten'],
     binden: ['band', 'gebunden'],

@@ -1081,6 +1081,9 @@ export const talk: Words<TalkConcept> = {
     'danke danke',
   ],
   chatter: [
+    'natürlich',
+    'logisch',
+    'selbstverständlich',
     'haha',
     'hihi',
     'lol',

@@ -189,6 +189,7 @@ export const quantities: Words<QuantityConcept> = {
     'innen',
     'im haus',
     'im gewächshaus',
+    'im gewächs haus',
     'hier drin',
     'hier drinnen',
     'im glashaus',
@@ -199,6 +200,7 @@ export const quantities: Words<QuantityConcept> = {
     'unter glas',
     'im innern',
     'gewächshaus',
+    'gewächs haus',
     'das gewächshaus',
     'glashaus',
     'in der halle',
@@ -571,6 +573,8 @@ export const levels: Words<LevelConcept> = {
 export const deeds: Words<DeedConcept> = {
   'top-up': [
     'nachgefüllt',
+    'wasser ergänzt',
+    'ergänzt',
     'nachgefuellt',
     'aufgefüllt',
     'nachgegossen',
@@ -1485,6 +1489,8 @@ export const supplies: Words<SupplyConcept> = {
     'luftpumpe',
     'luftpumpen',
     'luft - pumpe',
+    'luft pumpe',
+    'luft pumpen',
     'belüfterpumpe',
     'belüfter',
     'membranpumpe',

@@ -52,6 +52,7 @@ export const english: Vocabulary = {
     ['s', ''],
   ],
   participleMarks: [],
+  presentOf: [],
   irregularForms: {
     bind: ['bound'],
     blow: ['blew', 'blown'],

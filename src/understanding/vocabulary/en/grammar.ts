@@ -614,6 +614,9 @@ export const grammar: Words<GrammarConcept> = {
   ],
   ish: [
     'ish',
+    "i'd say",
+    "i'd guess",
+    'i would say',
     'or so',
     'give or take',
     'more or less',
@@ -893,6 +896,9 @@ export const talk: Words<TalkConcept> = {
     'thanks everybody',
   ],
   chatter: [
+    'of course',
+    'obviously',
+    'naturally',
     'haha',
     'lol',
     'wow',

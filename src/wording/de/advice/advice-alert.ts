@@ -57,6 +57,9 @@ function outageText(alert: Extract<AdviceAlert, { kind: 'outage' }>, s: Speaker)
   ].join('\n');
 }
 
+/** Told with its end and without its beginning. */
+const shortestKnownMs = 60_000;
+
 function allClear(alert: Extract<AdviceAlert, { kind: 'all-clear' }>, s: Speaker): string {
   const hours = (alert.untilMs - alert.sinceMs) / 3_600_000;
   const named = (harm: 'perhaps' | 'likely') =>
@@ -67,5 +70,7 @@ function allClear(alert: Extract<AdviceAlert, { kind: 'all-clear' }>, s: Speaker
     ...(perhaps.length > 0 ? [`Knapp war es für: ${s.and(perhaps)}.`] : []),
   ];
   const verdict = harmed.length > 0 ? harmed.join(' ') : 'Gelitten haben dürfte nichts.';
+  if (alert.untilMs - alert.sinceMs < shortestKnownMs)
+    return `Vorbei ${atTime(alert.untilMs, s)}. Wie lange es so war, weiß ich nicht. Bitte nachsehen, ob alles läuft, und heute einmal messen.`;
   return `Vorbei ${atTime(alert.untilMs, s)}, nach ${hoursText(hours).replace('Tage', 'Tagen')}. ${verdict} Bitte nachsehen, ob alles läuft, und heute einmal messen.`;
 }

@@ -55,6 +55,9 @@ function outageText(alert: Extract<AdviceAlert, { kind: 'outage' }>, s: Speaker)
   ].join('\n');
 }
 
+/** Told with its end and without its beginning. */
+const shortestKnownMs = 60_000;
+
 function allClear(alert: Extract<AdviceAlert, { kind: 'all-clear' }>, s: Speaker): string {
   const hours = (alert.untilMs - alert.sinceMs) / 3_600_000;
   const named = (harm: 'perhaps' | 'likely') =>
@@ -65,5 +68,7 @@ function allClear(alert: Extract<AdviceAlert, { kind: 'all-clear' }>, s: Speaker
     ...(perhaps.length > 0 ? [`${s.and(perhaps)} came near the limit.`] : []),
   ];
   const verdict = harmed.length > 0 ? harmed.join(' ') : 'Nothing should have suffered.';
+  if (alert.untilMs - alert.sinceMs < shortestKnownMs)
+    return `Over ${atTime(alert.untilMs, s)}. How long it was so I do not know. Please look whether everything runs, and measure once today.`;
   return `Over ${atTime(alert.untilMs, s)}, after ${hoursText(hours)}. ${verdict} Please look whether everything runs, and measure once today.`;
 }
