@@ -323,6 +323,7 @@ export type TakingBack =
       /** Of which product or probe the deed was, where that is said. */
       readonly product?: string;
       readonly probe?: string;
+      readonly chore?: string;
       /** `wait, I didn't …`: what was told a moment ago. */
       readonly isOfJustNow?: boolean;
       /** `scrap the 71`: the value that is struck out, as it can be read. */

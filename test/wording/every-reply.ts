@@ -465,6 +465,8 @@ export const answers: OfEach<Exclude<Answer, AdviceAnswer>> = {
   'nothing-open': { kind: 'nothing-open' },
   'too-late': { kind: 'too-late' },
   'left-out': { kind: 'left-out' },
+  greeted: { kind: 'greeted' },
+  heard: { kind: 'heard' },
   thanks: { kind: 'thanks' },
   'cannot-tell': { kind: 'cannot-tell', because: 'not-built' },
   household: { kind: 'household', news: householdNews.welcome },

@@ -85,6 +85,9 @@ export type Answer =
   | { readonly kind: 'too-late' }
   | { readonly kind: 'left-out' }
   | { readonly kind: 'thanks' }
+  | { readonly kind: 'greeted' }
+  /** Chatter that asks for nothing. */
+  | { readonly kind: 'heard' }
   | { readonly kind: 'cannot-tell'; readonly because: 'not-built' | 'nothing-logged' }
   | { readonly kind: 'household'; readonly news: HouseholdNews }
   | { readonly kind: 'help' }

@@ -27,6 +27,7 @@ import type { Handling } from '../handling.ts';
 import { contextOf, stillRepliedTo } from '../reading-context.ts';
 import type { AlertTold } from '../replies/family.ts';
 import type { Standing } from '../standing.ts';
+import { acknowledge, giveThanks, leftOut } from './acknowledge.ts';
 import { askBack } from './ask-back.ts';
 import { hearReason } from './cannot-do-duty.ts';
 import { type AskedDuties, askWhich, closeDuties, isBareDone } from './close-duties.ts';
@@ -261,16 +262,6 @@ function repliedSystems(around: Surroundings, standing: Standing): readonly Syst
   return repliedTo?.kind === 'message' ? repliedTo.systems : [];
 }
 
-function acknowledge(handling: Handling, statements: readonly Statement[]): void {
-  const isThanks = statements.every(
-    (statement) =>
-      statement.kind === 'passed-over' &&
-      (statement.why === 'thanks' || statement.why === 'greeting'),
-  );
-  if (isThanks) giveThanks(handling);
-  else leftOut(handling);
-}
-
 /** Whether `done` is of the list, by what was said last: a thumb after a receipt may be no more than a nod. */
 function isOfList({ isSign }: DoneStatement, talk: Talk | null): boolean {
   return talk === null || talk === 'list' || (talk === 'receipt' && isSign !== 'thumb');
@@ -279,14 +270,4 @@ function isOfList({ isSign }: DoneStatement, talk: Talk | null): boolean {
 /** A receipt or a warning that a thumb was put under asks for no work. */
 function isAboutNoDuty({ repliedTo, askedDuties }: Surroundings): boolean {
   return repliedTo?.kind === 'message' && askedDuties === null;
-}
-
-function giveThanks(handling: Handling): void {
-  handling.inPassing(() => {
-    handling.say({ kind: 'answer', answer: { kind: 'thanks' } });
-  });
-}
-
-function leftOut(handling: Handling): void {
-  handling.say({ kind: 'answer', answer: { kind: 'left-out' } });
 }

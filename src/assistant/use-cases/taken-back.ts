@@ -22,6 +22,7 @@ export function denied(
       (!back.quantity || isDeed(candidate, back.quantity)) &&
       (!back.product || candidate.product === back.product) &&
       (!back.probe || candidate.probe === back.probe) &&
+      (!back.chore || candidate.chore === back.chore) &&
       (!back.isOfJustNow || handling.nowMs - candidate.recordedAtMs <= justToldMs) &&
       (!back.given || isGivenUp(candidate, back.given)),
   );

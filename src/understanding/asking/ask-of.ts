@@ -33,6 +33,9 @@ export function askOf(
   const supply = starts('is-it', 'runs') && !has('how-long') ? supplyOf(terms, has) : null;
   if (supply && !has('fill', 'flood', 'took', 'need', 'top-up'))
     return { kind: 'supply', of: supply };
+  // `which ones need water`, `wer braucht Wasser`: not who did anything.
+  if (starts('which', 'who') && terms.some((term) => saysNeed(frame, term)))
+    return { kind: 'what-is-due', system };
   if (starts('who') || (starts('is-it') && has('who')) || (starts('what') && has('member')))
     return { kind: 'who', system, ...work };
   if (starts('why')) return { kind: 'why', system, exactly: has('exactly') };
@@ -90,6 +93,13 @@ export function askOf(
   return system !== null && !starts('is-it')
     ? { kind: 'how-is-it-going', system }
     : { kind: 'unknown' };
+}
+
+/** `needs`, and `brauchen Wasser` where that is one phrase. */
+function saysNeed(frame: Frame, term: Term): boolean {
+  const { water } = frame.lexicon.own.vocabulary.words;
+  const isWater = water.some((word) => term.text.endsWith(` ${word}`));
+  return means(term, 'need') || (isWater && means(term, 'intention'));
 }
 
 function topsUp(terms: readonly Term[]): boolean {

@@ -16,7 +16,14 @@ function isAboutBefore(terms: readonly Term[], i: number): boolean {
   let j = i - 1;
   while (means(terms[j], 'article', 'at', 'to', 'link') && !means(terms[j], 'about') && j > i - 4)
     j--;
-  return means(terms[j], 'about');
+  return means(terms[j], 'about') || isGuessed(terms, j);
+}
+
+/** `I'd say dwc ph 5.8`: the clause opens with what makes a guess of it. */
+function isGuessed(terms: readonly Term[], before: number): boolean {
+  let from = before;
+  while (from > 0 && terms[from - 1]?.kind !== 'stop') from--;
+  return from < before && means(terms[from], 'ish') && !means(terms[from], 'about');
 }
 
 function isIshAfter(terms: readonly Term[], i: number): boolean {

@@ -58,8 +58,11 @@ function numbersInARow(frame: Frame, start: number): number[] {
 }
 
 function isOfShorthand(measure: Measure): boolean {
+  // `2 and 3 half full`: a share is of something.
   return (
-    isBare(measure) || unitIs(measure, 'celsius', 'fahrenheit', 'degree') || isConductivity(measure)
+    (isBare(measure) && !measure.share) ||
+    unitIs(measure, 'celsius', 'fahrenheit', 'degree') ||
+    isConductivity(measure)
   );
 }
 

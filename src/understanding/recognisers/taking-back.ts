@@ -6,6 +6,7 @@ import { type Frame, frameOf, isMeasure } from '../reading/frame.ts';
 import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import type { TakingBack, TakingBackStatement } from '../statement.ts';
 import type { Concept } from '../vocabulary/concept.ts';
+import { choreHinted } from './chores.ts';
 import { correctOfDay } from './correct-of-day.ts';
 import type { Named } from './named.ts';
 import { numbersCorrected } from './numbers-corrected.ts';
@@ -133,12 +134,14 @@ function deny(frame: Frame): TakingBack | null {
   const probe = frame.terms.flatMap((term) =>
     term.kind === 'word' ? (term.word.probe ?? []) : [],
   )[0];
+  const chore = choreDenied(frame);
   return {
     kind: 'deny',
     system: onlyName(frame),
-    quantity: deedOf(frame),
+    quantity: chore === null ? deedOf(frame) : 'duty-done',
     ...(product === null ? {} : { product }),
     ...(probe === undefined ? {} : { probe }),
+    ...(chore === null ? {} : { chore }),
     ...(some(frame, (term) => means(term, 'after-all') && !means(term, 'filler'))
       ? {}
       : { isOfJustNow: true }),
@@ -163,7 +166,7 @@ function leadsDenial(frame: Frame, i: number): boolean {
   const isLead =
     means(terms[0], 'after-all') ||
     (means(terms[0], 'no-wait') && !means(terms[0], 'no', 'said-no'));
-  if (i !== 0 || !isLead || deedOf(frame) === null) return false;
+  if (i !== 0 || !isLead || (deedOf(frame) ?? choreDenied(frame)) === null) return false;
   let at = 1;
   while (terms[at]?.kind === 'stop' || means(terms[at], 'no-wait', 'filler')) at++;
   const isSelf = means(terms[at], 'self');
@@ -174,6 +177,12 @@ function leadsDenial(frame: Frame, i: number): boolean {
   if (means(terms[denial], 'did-not')) return true;
   // `ich hab … nicht zugegeben`: the verb ends it.
   return isSelf && isDeed(terms.at(-1)) && means(terms.at(-2), 'not');
+}
+
+/** `no wait, i didn't turn it`: a chore by a word of it, where nothing else is denied. */
+function choreDenied(frame: Frame): string | null {
+  const isOfOther = deedOf(frame) !== null && deedOf(frame) !== 'duty-done';
+  return isOfOther ? null : choreHinted(frame, { from: 0, to: frame.terms.length });
 }
 
 function deedOf(frame: Frame): Quantity | null {
@@ -248,6 +257,9 @@ function correct(frame: Frame): TakingBack | null {
 function tellsAnew({ terms, context }: Frame, opening: number): boolean {
   if (context.openQuestions.length > 0 || !means(terms[opening], 'said-no')) return false;
   const rest = terms.slice(opening + 1);
+  // `keine 5 l in die Wanne gekippt` denies it, and puts nothing right.
+  const first = rest.find((term) => isMeasure(term) || term.kind === 'name');
+  if (first?.kind !== 'name' || !means(terms[opening], 'no-wait')) return false;
   const isName = (term: Term): boolean => term.kind === 'name' && term.sure;
   return (
     rest.filter(isName).length === 1 &&

@@ -111,6 +111,10 @@ function harmlessIn(
 
 /** `no mould`, `fixed the pump`, `cut off the yellow leaves`: nothing is wrong, or not any more. */
 function isOver(frame: Frame, clause: Clause): boolean {
+  // `I'm wiping off the algae tonight`: somebody sees to it.
+  const isThisEvening = clauseHas(frame, clause, 'today') && clauseHas(frame, clause, 'evening');
+  const isSeenTo = isThisEvening || clauseHas(frame, clause, 'tonight', 'tomorrow');
+  if (isSeenTo && clauseHas(frame, clause, 'self')) return true;
   return clauseHas(
     frame,
     clause,
@@ -127,5 +131,6 @@ function isOver(frame: Frame, clause: Clause): boolean {
     'all-good',
     'done',
     'except',
+    'ceased',
   );
 }

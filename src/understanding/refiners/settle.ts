@@ -79,7 +79,7 @@ function systemsOf(
         return { systems: byId([fact.byDevice]), askSystem: null, assumptions: [] };
       return { systems: [], askSystem: { offer: all, written: scope.written }, assumptions: [] };
     case 'unnamed':
-      return unnamed(context, fact, mentions, all);
+      return unnamed(frame, fact, mentions, all);
   }
 }
 
@@ -100,11 +100,12 @@ function deviceFor(
 
 /** Nothing named: a device or crop that only one has, the system replied to, the one of the talk, else a question. */
 function unnamed(
-  context: Context,
+  frame: Frame,
   fact: Fact,
   mentions: readonly Mention[],
   all: readonly System[],
 ): Found {
+  const { context } = frame;
   const one = (id: SystemId, assumptions: readonly Assumption[] = []): Found => ({
     systems: all.filter((system) => system.id === id),
     askSystem: null,
@@ -115,7 +116,9 @@ function unnamed(
   if (replied !== null) return one(replied);
   const { recentSystem } = context;
   const othersNamed = mentions.some(({ systems }) => systems.some((id) => id !== recentSystem));
-  if (recentSystem !== null && !othersNamed)
+  // `the other one ph 6.1`: whichever it is, not the one that was spoken of.
+  const isOther = frame.places.has('other-one', 0, frame.terms.length);
+  if (recentSystem !== null && !othersNamed && !isOther)
     return one(recentSystem, [{ kind: 'system-from-conversation', system: recentSystem }]);
   return { systems: [], askSystem: { offer: all, written: null }, assumptions: [] };
 }

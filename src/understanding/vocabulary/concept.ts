@@ -274,6 +274,8 @@ export type MoodConcept =
   | 'third-person'
   /** Whoever it was: someone else. */
   | 'another-person'
+  /** Not the one that was spoken of: the other one. */
+  | 'other-one'
   /** The name of a member of the household; no vocabulary lists them. */
   | 'member'
   | 'capacity';

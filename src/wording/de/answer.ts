@@ -104,6 +104,10 @@ export function answerText(answer: Answer, s: Speaker): string {
       return 'Gut, es wurde nichts eingetragen.';
     case 'thanks':
       return 'Gern.';
+    case 'greeted':
+      return 'Hallo.';
+    case 'heard':
+      return 'Alles klar.';
     case 'cannot-tell':
       return cannotTell(answer.because);
     case 'household':

@@ -104,6 +104,10 @@ export function answerText(answer: Answer, s: Speaker): string {
       return 'All right, nothing was logged.';
     case 'thanks':
       return "You're welcome.";
+    case 'greeted':
+      return 'Hello.';
+    case 'heard':
+      return 'All right.';
     case 'cannot-tell':
       return cannotTell(answer.because);
     case 'household':

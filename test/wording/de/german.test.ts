@@ -228,6 +228,8 @@ describe('a German answer', () => {
     ['nothing-to-put-back', 'Es ist nichts gestrichen, was ich wieder eintragen könnte.'],
     ['left-out', 'Gut, es wurde nichts eingetragen.'],
     ['thanks', 'Gern.'],
+    ['greeted', 'Hallo.'],
+    ['heard', 'Alles klar.'],
   ] as const)('tells %s', (kind, told) => {
     expect(tell(answers[kind])).toBe(told);
   });

@@ -83,6 +83,8 @@ describe('an English answer', () => {
     ['too-late', 'That is no longer open, so nothing was changed.'],
     ['left-out', 'All right, nothing was logged.'],
     ['thanks', "You're welcome."],
+    ['greeted', 'Hello.'],
+    ['heard', 'All right.'],
     ['cannot-tell', 'I cannot work that out yet.'],
     [
       'help',

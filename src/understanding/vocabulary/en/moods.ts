@@ -1304,6 +1304,7 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'pails',
     'vat',
   ],
+  'other-one': ['the other one', 'the other', 'other one', 'the others', 'the other ones'],
   'another-person': ['someone else', 'somebody else', 'someone', 'somebody'],
   'third-person': ['he', 'she', 'they', "he's", "she's", "they've", "they're", 'him'],
   capacity: [

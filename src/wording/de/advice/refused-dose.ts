@@ -18,7 +18,7 @@ export function refusedDoseText(because: DoseRefusal, s: Speaker): string {
     case 'unfit-probe':
       return `${because.probe}: bei der letzten Kalibrierung durchgefallen, nach diesen Werten wird nicht dosiert. Erst reinigen oder ersetzen und neu kalibrieren.`;
     case 'unknown-volume':
-      return `Wie viel drin ist, ist zu ungewiss (etwa ${s.amount(roughVolume(because.litres, s.units.volume))}, plus/minus ${s.amount(roughVolume(because.litresSd, s.units.volume))}): sag mir erst den Stand.`;
+      return `Um eine Dosis zu nennen, muss ich wissen, wie viel drin ist, und das ist zu ungewiss (etwa ${s.amount(roughVolume(because.litres, s.units.volume))}, plus/minus ${s.amount(roughVolume(because.litresSd, s.units.volume))}): sag mir erst den Stand.`;
     case 'meters-disagree': {
       const [one, other] = [because.one, because.other].map(
         (entry) =>

@@ -24,7 +24,7 @@ export function refusedDoseText(because: DoseRefusal, s: Speaker): string {
     case 'unfit-probe':
       return `The ${because.probe} failed its last calibration, so its readings bear no dose. Clean or replace it and calibrate again first.`;
     case 'unknown-volume':
-      return `How much is in it is not known well enough (about ${s.amount(roughVolume(because.litres, s.units.volume))}, give or take ${s.amount(roughVolume(because.litresSd, s.units.volume))}): tell me the level first.`;
+      return `Before I name a dose I must know how full it is, and that is not known well enough (about ${s.amount(roughVolume(because.litres, s.units.volume))}, give or take ${s.amount(roughVolume(because.litresSd, s.units.volume))}): tell me the level.`;
     case 'meters-disagree': {
       const [one, other] = [because.one, because.other].map(
         (entry) =>
