@@ -127,6 +127,8 @@ export type ChoiceLabel =
   | { readonly kind: 'system'; readonly system: SystemId }
   | { readonly kind: 'systems'; readonly systems: readonly SystemId[] }
   | { readonly kind: 'quantity'; readonly quantity: Quantity }
+  /** The whole amount in, or added to, each of several systems. */
+  | { readonly kind: 'quantity-of-each'; readonly quantity: Quantity }
   | { readonly kind: 'value'; readonly quantity: Quantity; readonly value: number }
   | { readonly kind: 'amount'; readonly text: string }
   | { readonly kind: 'product'; readonly product: string }

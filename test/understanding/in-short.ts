@@ -87,6 +87,8 @@ function choiceInShort({ label }: Choice, nameOf: NameOf): string {
       return String(Number(label.value.toFixed(2)));
     case 'quantity':
       return label.quantity;
+    case 'quantity-of-each':
+      return `${label.quantity} each`;
     case 'product':
       return label.product;
     case 'systems':

@@ -141,6 +141,7 @@ const choiceLabels: OfEach<ChoiceLabel> = {
   system: { kind: 'system', system: bench },
   systems: { kind: 'systems', systems: [bench, buckets, gutters] },
   quantity: { kind: 'quantity', quantity: 'water-temperature' },
+  'quantity-of-each': { kind: 'quantity-of-each', quantity: 'top-up' },
   value: { kind: 'value', quantity: 'ph', value: 5.4 },
   amount: { kind: 'amount', text: '1,413 µS/cm as a thousand four hundred' },
   each: { kind: 'each' },

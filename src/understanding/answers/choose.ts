@@ -66,6 +66,8 @@ function fits({ label }: Choice, said: Said): boolean {
       );
     case 'all-work':
       return said.ofAll || said.inAll;
+    // `added` alone leaves open whether to each of them.
+    case 'quantity-of-each':
     case 'amount':
     case 'work':
     case 'yes':

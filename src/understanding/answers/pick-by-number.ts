@@ -9,6 +9,7 @@ const numbered: readonly ChoiceLabel['kind'][] = [
   'system',
   'systems',
   'quantity',
+  'quantity-of-each',
   'yes',
   'no',
   'one-top-up',

@@ -78,6 +78,7 @@ function leftOver(frame: Frame, clause: Clause, i: number, told: readonly Fact[]
         ...(isPartPutIn(frame, clause, i)
           ? {}
           : { doubt: { kind: 'in-it-or-added' as const, litres: 0 } }),
+        ...(clauseHas(frame, clause, 'each') ? { each: true } : {}),
         because: 'volume without a verb',
       },
     ];

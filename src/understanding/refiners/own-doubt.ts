@@ -1,11 +1,12 @@
 import { isReading, type Quantity } from '../../greenhouse/quantity.ts';
 import type { System } from '../../greenhouse/system.ts';
 import type { Fact } from '../fact.ts';
-import { isVolume, litresFactor } from '../numbers/quantity-of-measure.ts';
+import { isVolume } from '../numbers/quantity-of-measure.ts';
 import type { Frame } from '../reading/frame.ts';
 import type { Choice, DoubtReason, DoubtStatement, Waiting } from '../statement.ts';
 import { doubt, soundDraft } from './doubt-of.ts';
 import { draftOf, isApproximate } from './draft-of.ts';
+import { inItOrAdded } from './in-it-or-added.ts';
 import type { Settled } from './settled.ts';
 
 /** Doubts that a recogniser had: what a number is of, whether it was there or added. */
@@ -14,23 +15,7 @@ export function ownDoubt(frame: Frame, settled: Settled, reason: DoubtReason): D
   const { fact, systems } = one;
   const [system] = systems ?? [];
   if (reason.kind === 'in-it-or-added' && fact.amount.kind === 'measure') {
-    const { measure } = fact.amount;
-    const litres = measure.values[0]! * (litresFactor(measure) ?? 1);
-    const asLevel = { ...one, fact: { ...fact, quantity: 'level' as const } };
-    const choices =
-      (systems ?? []).length === 1
-        ? [asChoice(frame, asLevel, system!), asChoice(frame, one, system!)].filter(
-            (choice) => choice !== null,
-          )
-        : [];
-    const named = systems && systems.length > 1 ? systems : frame.context.greenhouse.systems;
-    const pool = named.flatMap((each) =>
-      [asChoice(frame, asLevel, each), asChoice(frame, one, each)].flatMap(
-        (choice) => choice?.drafts ?? [],
-      ),
-    );
-    const drafts = choices.length > 0 ? choices.flatMap((choice) => choice.drafts) : pool;
-    return doubt(frame, one, { ...reason, litres }, choices, { for: 'quantity', drafts });
+    return inItOrAdded(frame, one, fact.amount.measure);
   }
   if (reason.kind === 'which-quantity' && system && fact.amount.kind === 'measure') {
     const guesses = guessesFor(fact);

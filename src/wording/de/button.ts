@@ -65,6 +65,8 @@ export function choiceText(choice: ChoiceLabel, s: Speaker): string {
     case 'quantity':
       if (choice.quantity === 'level') return 'jetzt drin';
       return choice.quantity === 'top-up' ? 'nachgefüllt' : quantityNames[choice.quantity];
+    case 'quantity-of-each':
+      return choice.quantity === 'level' ? 'jetzt in jedem' : 'in jedes nachgefüllt';
     case 'value':
       return valueText(choice.quantity, choice.value, s);
     case 'amount':

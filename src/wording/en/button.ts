@@ -65,6 +65,8 @@ export function choiceText(choice: ChoiceLabel, s: Speaker): string {
     case 'quantity':
       if (choice.quantity === 'level') return 'in it now';
       return choice.quantity === 'top-up' ? 'added' : quantityNames[choice.quantity];
+    case 'quantity-of-each':
+      return choice.quantity === 'level' ? 'in each now' : 'added to each';
     case 'value':
       return valueText(choice.quantity, choice.value, s);
     case 'amount':
