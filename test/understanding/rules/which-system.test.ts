@@ -51,7 +51,10 @@ describe('a name governs what follows, or the clause it ends', () => {
     'both the jars and the buckets ph 6': 'Bucket row ph 6; Jar shelf ph 6',
     'ph 6 in both the jars and the buckets': 'Bucket row ph 6; Jar shelf ph 6',
     'jars and buckets are full': 'Bucket row level 108; Jar shelf level 24',
-    '10 l in the bench and the jars': '? in-it-or-added',
+    '10 l in the bench and the jars': '? in-it-or-added (level each, top-up each)',
+    'bench and jars 5 l each': '? in-it-or-added (level, top-up)',
+    // More than the jars hold.
+    'bench and jars 30 l each': '? in-it-or-added',
     'topped up the bench and the jars with 10 l': '? shared-amount (each, North bench, Jar shelf)',
     'topped up the bench and the jars': '? missing-amount',
     'put 10 l each in the bench and jars': 'North bench top-up 10; Jar shelf top-up 10',
