@@ -3,8 +3,9 @@ import type { Measure } from '../numbers/measure.ts';
 import { litresFactor } from '../numbers/quantity-of-measure.ts';
 import type { Frame } from '../reading/frame.ts';
 import type { Choice, DoubtStatement } from '../statement.ts';
-import { doubt, soundDraft } from './doubt-of.ts';
+import { doubt, doubtOf, soundDraft } from './doubt-of.ts';
 import type { Settled } from './settled.ts';
+import { valueOf } from './value-of.ts';
 
 /**
  * `12 l in the dwc`: there now, or added. Of several systems that share one amount a button says `each`;
@@ -20,6 +21,11 @@ export function inItOrAdded(frame: Frame, one: Settled, measure: Measure): Doubt
   };
   const choices = ways.flatMap((way) => choiceOf(frame, way, systems));
   if (systems.length > 1 && fact.each) return doubt(frame, one, reason, choices);
+  const [system] = systems;
+  const value = valueOf(fact, system ?? null, frame.context.greenhouse.units);
+  // More than it holds: it is neither.
+  if (system && choices.length === 0 && value.kind === 'asked')
+    return doubtOf(frame, one, value, systems);
   const named = systems.length > 0 ? systems : frame.context.greenhouse.systems;
   const drafts = named.flatMap((each) => ways.flatMap((way) => soundDraft(frame, way, each) ?? []));
   return doubt(frame, one, reason, choices, { for: 'quantity', drafts });

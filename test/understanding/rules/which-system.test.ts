@@ -54,6 +54,7 @@ describe('a name governs what follows, or the clause it ends', () => {
     '10 l in the bench and the jars': '? in-it-or-added (level each, top-up each)',
     'bench and jars 5 l each': '? in-it-or-added (level, top-up)',
     // More than the jars hold.
+    '50 l in the jars': '? out-of-range (0.05, 5)',
     'bench and jars 30 l each': '? in-it-or-added',
     'topped up the bench and the jars with 10 l': '? shared-amount (each, North bench, Jar shelf)',
     'topped up the bench and the jars': '? missing-amount',
