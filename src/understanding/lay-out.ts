@@ -22,6 +22,7 @@ import type { Term } from './reading/term.ts';
 import { termsOf } from './reading/terms-of.ts';
 import type { Token } from './reading/token.ts';
 import { tokenise } from './reading/tokenise.ts';
+import { withUnitsPutRight } from './reading/units-put-right.ts';
 import { countVessels } from './reading/vessels-counted.ts';
 import { sizeVessels } from './reading/vessels-sized.ts';
 
@@ -60,5 +61,5 @@ function allTermsIn({ tokens, lexicon }: Pieces, units: SpokenUnits): readonly T
   const sized = withOtherValues(sizeVessels(countVessels(written, lexicon), lexicon));
   const vessels = shareContainers(sized, lexicon);
   const counted = shadeMeasures(withArrows(cutAtSo(countOneInPart(shareVolume(vessels)))));
-  return cutAtSame(putNamesRight(putRight(withoutStruck(counted))));
+  return cutAtSame(putNamesRight(putRight(withUnitsPutRight(withoutStruck(counted), lexicon))));
 }

@@ -20,7 +20,7 @@ import { eachItsOwn, type OwnAmount, oneAndOthers } from './each-its-own.ts';
 import { fillSystem } from './fill-system.ts';
 import { fillSystems } from './fill-systems.ts';
 import { type Answered, fillValue } from './fill-value.ts';
-import { outageAnswered, outageDated } from './how-long-out.ts';
+import { failedAfterAll, outageAnswered, outageDated } from './how-long-out.ts';
 import { answerOfSeveral, isOfSeveral } from './of-several.ts';
 import { pickByNumber } from './pick-by-number.ts';
 import { productTold } from './product-told.ts';
@@ -91,6 +91,11 @@ function answerTo(frame: Frame, question: OpenQuestion): readonly Statement[] | 
     const dated = outageDated(frame, doubt, said);
     if (dated) return [dated];
     return said?.yes ? [again(frame, doubt)] : null;
+  }
+  if (doubt.reason.kind === 'switched-or-failed') {
+    const out = failedAfterAll(frame, doubt);
+    if (out) return [answered(out)];
+    if (said?.yes) return [again(frame, doubt)];
   }
   const ofSeveral = isOfSeveral(doubt) ? answerOfSeveral(frame, doubt, said, answered) : null;
   if (ofSeveral) return ofSeveral;
