@@ -26,6 +26,7 @@ export const corpora: readonly { readonly file: string; readonly isSealed: boole
   { file: 'understanding/corpus/ninth-tried.jsonl', isSealed: false },
   { file: 'understanding/corpus/tenth-talks.jsonl', isSealed: false },
   { file: 'understanding/corpus/tenth-rules.jsonl', isSealed: false },
+  { file: 'understanding/corpus/eleventh-short.jsonl', isSealed: false },
   { file: 'understanding/corpus/put-right.jsonl', isSealed: false },
   { file: 'understanding/corpus/english-sealed.jsonl', isSealed: true },
   { file: 'understanding/corpus/german-sealed.jsonl', isSealed: true },

@@ -2,16 +2,25 @@ import type { TimeConcept } from '../concept.ts';
 import type { Words } from '../vocabulary.ts';
 
 export const times: Words<TimeConcept> = {
-  yesterday: ['yesterday', 'yday', 'yesteday', 'y/day', 'the day before'],
+  yesterday: [
+    'yesterday',
+    'yday',
+    'yesteday',
+    'y/day',
+    'yest',
+    'yestday',
+    'ystrday',
+    'the day before',
+  ],
   'day-before-yesterday': [
     'the day before yesterday',
     'day before yesterday',
     'two days ago',
     '2 days ago',
   ],
-  today: ['today', "today's"],
+  today: ['today', 'tdy', "today's"],
   tomorrow: ['tomorrow', 'tmrw', 'tomoz', 'tmr', 'the day after tomorrow', 'day after tomorrow'],
-  tonight: ['tonight', 'this night'],
+  tonight: ['tonight', 'tonite', 'this night'],
   'this-night': ['overnight'],
   this: ['this'],
   last: ['last', 'previous', 'this past', 'past'],
@@ -63,6 +72,7 @@ export const times: Words<TimeConcept> = {
   ],
   night: [
     'night',
+    'nite',
     'at night',
     'in the night',
     'overnight',
