@@ -1,7 +1,6 @@
 import type { DutyKind } from '../../greenhouse/duty.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import { clauseHas, type Frame, type TermRange } from '../reading/frame.ts';
-import type { Term } from '../reading/term.ts';
 import type { WorkNamed } from '../statement.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import { choreIn } from './chores.ts';
@@ -25,10 +24,6 @@ export function systemsNamedIn(frame: Frame, { from, to }: TermRange): SystemId[
   return [...found];
 }
 
-function isProbe(term: Term): boolean {
-  return term.kind === 'word' && term.word.probe !== null;
-}
-
 /** The kind of duty that is spoken of: `the top-up`, `the checks`, `calibrating the pen`. */
 export function dutyNamed(frame: Frame, range: TermRange): DutyKind | null {
   const has = (...concepts: readonly Concept[]) => clauseHas(frame, range, ...concepts);
@@ -36,8 +31,6 @@ export function dutyNamed(frame: Frame, range: TermRange): DutyKind | null {
   if (has('changed-solution', 'change')) return 'reservoir-change';
   if (has('calibrate')) return 'calibration';
   if (has('clean')) return 'clean';
-  // `everything except the stick thing`: what is done with a probe by itself.
-  if (frame.places.hasWhere(isProbe, range.from, range.to)) return 'calibration';
   if (has('check', 'ph', 'ec', 'temperature')) return 'check';
   return null;
 }
