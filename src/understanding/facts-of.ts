@@ -20,6 +20,7 @@ import { recogniseReadings } from './recognisers/readings.ts';
 import { recogniseRemainders } from './recognisers/remainder.ts';
 import { recogniseSameAsBefore, withEachOfJoined } from './recognisers/same-as-before.ts';
 import { recogniseShorthand } from './recognisers/shorthand.ts';
+import { recogniseSwitchedByTime } from './recognisers/switched-by-time.ts';
 import { recogniseTopUps } from './recognisers/top-up.ts';
 import { recogniseTroubles } from './recognisers/trouble.ts';
 import { recogniseWellBeing } from './recognisers/well-being.ts';
@@ -31,6 +32,7 @@ const recognisers: readonly ((frame: Frame, told: readonly Fact[]) => Fact[])[] 
   recogniseAeration,
   recogniseFillTimes,
   recogniseCleaning,
+  recogniseSwitchedByTime,
   recogniseOutages,
   recogniseDoses,
   recogniseHarvests,

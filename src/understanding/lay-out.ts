@@ -17,11 +17,14 @@ import { shadeMeasures } from './reading/shade-measures.ts';
 import { shareContainers } from './reading/shared-container.ts';
 import { shareVolume } from './reading/shared-volume.ts';
 import { joinSplitDecimals } from './reading/split-decimals.ts';
+import { joinSpokenDigits } from './reading/spoken-digits.ts';
 import { withoutStruck } from './reading/struck-value.ts';
 import type { Term } from './reading/term.ts';
 import { termsOf } from './reading/terms-of.ts';
+import { withTextSpeak } from './reading/text-speak.ts';
 import type { Token } from './reading/token.ts';
 import { tokenise } from './reading/tokenise.ts';
+import { withUnitsPutRight } from './reading/units-put-right.ts';
 import { countVessels } from './reading/vessels-counted.ts';
 import { sizeVessels } from './reading/vessels-sized.ts';
 
@@ -55,10 +58,12 @@ function termsIn(pieces: Pieces, units: SpokenUnits): readonly Term[] {
 }
 
 function allTermsIn({ tokens, lexicon }: Pieces, units: SpokenUnits): readonly Term[] {
-  const read = joinSplitDecimals(withoutCompounds(tokens, lexicon), lexicon);
-  const written = withoutBrackets(saidOnce(termsOf(readingOf(read, lexicon)), units));
+  const spelt = withoutCompounds(withTextSpeak(tokens, lexicon), lexicon);
+  const read = joinSplitDecimals(spelt, lexicon);
+  const spoken = joinSpokenDigits(termsOf(readingOf(read, lexicon)));
+  const written = withoutBrackets(saidOnce(spoken, units));
   const sized = withOtherValues(sizeVessels(countVessels(written, lexicon), lexicon));
   const vessels = shareContainers(sized, lexicon);
   const counted = shadeMeasures(withArrows(cutAtSo(countOneInPart(shareVolume(vessels)))));
-  return cutAtSame(putNamesRight(putRight(withoutStruck(counted))));
+  return cutAtSame(putNamesRight(putRight(withUnitsPutRight(withoutStruck(counted), lexicon))));
 }

@@ -67,6 +67,8 @@ export type DoubtReason =
   | { readonly kind: 'since-when'; readonly of: Supply; readonly written: string }
   /** It was out at some time, and nobody said how long; isUndated: nor when. */
   | { readonly kind: 'how-long-out'; readonly of: Supply; readonly isUndated?: true }
+  /** `off at night now`: how it is set from now on, or out? */
+  | { readonly kind: 'switched-or-failed'; readonly of: Supply }
   | { readonly kind: 'is-it-a-reading' }
   | { readonly kind: 'shorthand-does-not-fit' }
   | { readonly kind: 'which-duties' }
@@ -126,7 +128,8 @@ export interface Choice {
 export type ChoiceLabel =
   | { readonly kind: 'system'; readonly system: SystemId }
   | { readonly kind: 'systems'; readonly systems: readonly SystemId[] }
-  | { readonly kind: 'quantity'; readonly quantity: Quantity }
+  /** asWater: a top-up, among products that it could be instead. */
+  | { readonly kind: 'quantity'; readonly quantity: Quantity; readonly asWater?: true }
   /** The whole amount in, or added to, each of several systems. */
   | { readonly kind: 'quantity-of-each'; readonly quantity: Quantity }
   | { readonly kind: 'value'; readonly quantity: Quantity; readonly value: number }

@@ -167,6 +167,15 @@ const english: Readonly<Record<Exclude<DoubtReason['kind'], ElsewhereTried>, Ask
       no: [],
     },
   },
+  'switched-or-failed': {
+    said: 'venturi off at night now',
+    answers: {
+      'still out': ['Gutter run outage 1'],
+      'keep it': ['Gutter run note 1'],
+      yes: [],
+      no: [],
+    },
+  },
   'is-it-a-reading': {
     said: 'dwc ph 5.4?',
     answers: {

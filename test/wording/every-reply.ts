@@ -113,6 +113,7 @@ export const doubtReasons: OfEach<DoubtReason> = {
   'which-time': { kind: 'which-time', written: 'at 18:00' },
   'since-when': { kind: 'since-when', of: 'power', written: 'since 14:30' },
   'how-long-out': { kind: 'how-long-out', of: 'power' },
+  'switched-or-failed': { kind: 'switched-or-failed', of: 'air-pump' },
   'is-it-a-reading': { kind: 'is-it-a-reading' },
   'shorthand-does-not-fit': { kind: 'shorthand-does-not-fit' },
   'whose-photo': { kind: 'whose-photo' },

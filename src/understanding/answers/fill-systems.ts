@@ -17,6 +17,8 @@ export function fillSystems(
 ): Statement | null {
   const { waiting } = doubt;
   if (waiting?.for !== 'system' || said.measure || said.systems.length < 2) return null;
+  // `one each`: so many of what was counted, and not all of it in each.
+  if (frame.terms.some((term) => term.kind === 'word' && term.word.number !== null)) return null;
   const isSure = frame.terms.every((term) => term.kind !== 'name' || term.sure);
   if (!isSure && !said.both) return null;
   const named = frame.context.greenhouse.systems.filter(({ id }) => said.systems.includes(id));

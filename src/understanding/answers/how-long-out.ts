@@ -30,6 +30,12 @@ export function outageAnswered(frame: Frame, doubt: Doubt, said: Said | null): E
   return fromTo(drafts, beganMs, backMs);
 }
 
+/** `still out`, where it was asked whether a device was only switched off. */
+export function failedAfterAll(frame: Frame, { choices }: Doubt): readonly EntryDraft[] | null {
+  const out = choices.find(({ label }) => label.kind === 'still-out');
+  return out && isStillOut(frame) ? out.drafts : null;
+}
+
 /** `yesterday evening`, where nobody had said when it was: how long is asked again, of that time. */
 export function outageDated(frame: Frame, doubt: Doubt, said: Said | null): DoubtStatement | null {
   const { reason, waiting } = doubt;

@@ -20,7 +20,7 @@ import { eachItsOwn, type OwnAmount, oneAndOthers } from './each-its-own.ts';
 import { fillSystem } from './fill-system.ts';
 import { fillSystems } from './fill-systems.ts';
 import { type Answered, fillValue } from './fill-value.ts';
-import { outageAnswered, outageDated } from './how-long-out.ts';
+import { failedAfterAll, outageAnswered, outageDated } from './how-long-out.ts';
 import { answerOfSeveral, isOfSeveral } from './of-several.ts';
 import { pickByNumber } from './pick-by-number.ts';
 import { productTold } from './product-told.ts';
@@ -92,6 +92,11 @@ function answerTo(frame: Frame, question: OpenQuestion): readonly Statement[] | 
     if (dated) return [dated];
     return said?.yes ? [again(frame, doubt)] : null;
   }
+  if (doubt.reason.kind === 'switched-or-failed') {
+    const out = failedAfterAll(frame, doubt);
+    if (out) return [answered(out)];
+    if (said?.yes) return [again(frame, doubt)];
+  }
   const ofSeveral = isOfSeveral(doubt) ? answerOfSeveral(frame, doubt, said, answered) : null;
   if (ofSeveral) return ofSeveral;
   if (!said) return null;
@@ -101,14 +106,18 @@ function answerTo(frame: Frame, question: OpenQuestion): readonly Statement[] | 
   }
   if (said.no) return [answered([])];
   if (isSomethingElse(doubt, said, frame.context.greenhouse.units)) return null;
+  // `total` of an amount that may be of each or of both together: how it is parted is still to be told.
+  const isShared = doubt.reason.kind === 'shared-amount' && said.inAll && said.measure === null;
+  if (isShared && !doubt.choices.some(({ label }) => label.kind === 'in-all'))
+    return [again(frame, doubt)];
   const product = productTold(frame, doubt, said, answered);
   if (product) return product;
   const dosed = dosesOf(doubt, said);
   if (dosed) return [answered(dosed)];
+  const ofUnit = chooseByUnit(frame, doubt, said, answered);
+  if (ofUnit) return [ofUnit];
   const chosen =
-    choose(doubt.choices, said) ??
-    chooseByUnit(frame, doubt, said) ??
-    pickByNumber(doubt, said, frame.context.greenhouse.systems);
+    choose(doubt.choices, said) ?? pickByNumber(doubt, said, frame.context.greenhouse.systems);
   if (chosen) return [answered(chosen.drafts)];
   const each = doubt.choices.find(({ label }) => label.kind === 'each');
   if (each && said.each && said.measure)
@@ -258,14 +267,23 @@ function fitsAny(frame: Frame, drafts: readonly EntryDraft[], measure: Measure):
 }
 
 /** `degrees`, where it was asked what a number is of: of all on offer, what has that unit. */
-function chooseByUnit(frame: Frame, { reason, choices }: Doubt, { unit }: Said): Choice | null {
+function chooseByUnit(
+  frame: Frame,
+  doubt: Doubt,
+  { unit }: Said,
+  answered: Answered,
+): Statement | null {
+  const { reason, choices } = doubt;
   if (unit === null || reason.kind !== 'which-quantity') return null;
   const measure = withUnit(frame, reason.value, unit);
   const fitting = choices.filter(
     ({ label, drafts }) =>
       label.kind === 'quantity' && measure !== null && fitsAny(frame, drafts, measure),
   );
-  return fitting.length === 1 ? fitting[0]! : null;
+  const [only] = fitting;
+  return only && measure && fitting.length === 1
+    ? fillValue(frame, doubt, only.drafts, measure, true, answered)
+    : null;
 }
 
 /** The unit alone of a number that was asked about: which it was, or what made it possible. */

@@ -45,6 +45,7 @@ export function whatIsSaid(frame: Frame): Said | null {
   const which = whichOfThem(frame);
   const measures = which === null ? rest.filter(({ term }) => isMeasure(term)) : [];
   const names = rest.flatMap(({ term }) => (term.kind === 'name' ? term.systems : []));
+  const isNaming = names.length > 0;
   const now = rest.some(({ term }) => means(term, 'just-now', 'now'));
   const unit = unitAlone(frame);
   if (measures.length > 1 || marks.length > 1) return release(frame, null);
@@ -103,7 +104,10 @@ export function whatIsSaid(frame: Frame): Said | null {
     );
     // `all of it`, and no part of an amount.
     const isWithoutFigure = productOf(term) !== null || means(term, 'of-it');
-    const isSaid = small || names || isCrop(term) || (measures.length === 0 && isWithoutFigure);
+    // `t2, sorry`: for not having said it at once.
+    const isExcuse = measures.length === 0 && isNaming && means(term, 'sorry');
+    const isSaid =
+      isExcuse || small || names || isCrop(term) || (measures.length === 0 && isWithoutFigure);
     if (!isSaid && term.word.ordinal === null) return release(frame, null);
   }
   const first = measures[0]?.term;

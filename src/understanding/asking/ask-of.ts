@@ -51,6 +51,9 @@ export function askOf(
     return has('last-out', 'empty', 'low') && !has('due', 'next', 'need')
       ? { kind: 'how-long', system }
       : { kind: 'when-next', system, duty: dutyAsked(frame, from, to) };
+  // `which probe needs calibrating`, `how often should i calibrate`.
+  if (starts('which', 'how', 'what') && has('calibrate') && !has('most-recent', 'was'))
+    return { kind: 'when-next', system: null, duty: 'calibration' };
   if (starts('how-much')) return howMuch(frame, from, to, system, has);
   if (measured >= 0 && (has('judged') || starts('is-it')))
     return isItRight(frame, from + measured, system, quantity);

@@ -1,5 +1,5 @@
-import { type Clause, clauseHas, type Frame, isVolumeTerm } from '../reading/frame.ts';
-import { means } from '../reading/term.ts';
+import { type Clause, clauseHas, type Frame, isName, isVolumeTerm } from '../reading/frame.ts';
+import { isUnknown, means } from '../reading/term.ts';
 
 /** `3 l left over in the can`, `the can still has 3 l left`: amounts that are in a vessel, and in no system. */
 export function leftInVessel(frame: Frame, clause: Clause): readonly number[] {
@@ -10,6 +10,36 @@ export function leftInVessel(frame: Frame, clause: Clause): readonly number[] {
   return frame.places
     .within(isVolumeTerm, clause.from, clause.to)
     .filter((i) => isInVesselAfter(frame, clause, i) || isOfVesselBefore(frame, clause, i));
+}
+
+/** `left tub 2 jugs left over in shed`: behind a name, amounts that are left in a place which is none of ours. */
+export function leftElsewhere(frame: Frame, clause: Clause): readonly number[] {
+  if (!clauseHas(frame, clause, 'left-over')) return [];
+  return frame.places
+    .within(isVolumeTerm, clause.from, clause.to)
+    .filter(
+      (i) =>
+        frame.places.hasWhere(isName, clause.from, i) &&
+        isStranger(frame, placeOf(frame, clause, i)),
+    );
+}
+
+/** Where the word stands for what an amount is left in; the clause's end, if there is none. */
+function placeOf(frame: Frame, clause: Clause, i: number): number {
+  let at = i + 1;
+  while (
+    at < clause.to &&
+    means(frame.terms[at], 'left-over') &&
+    !means(frame.terms[at], 'article')
+  )
+    at++;
+  if (at === i + 1 || !means(frame.terms[at], 'place')) return clause.to;
+  while (at < clause.to && means(frame.terms[at], 'place', 'article')) at++;
+  return at;
+}
+
+function isStranger({ terms, clauseOf }: Frame, at: number): boolean {
+  return clauseOf[at] === clauseOf[at - 1] && isUnknown(terms[at]);
 }
 
 function isInVesselAfter(frame: Frame, clause: Clause, i: number): boolean {

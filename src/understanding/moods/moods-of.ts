@@ -227,10 +227,22 @@ function remember(frame: Frame, clause: Clause, c: number, mark: Marker): void {
     if (means(frame.terms[i], 'forgot') && !isGiven(frame, clause, i)) {
       const told = toldAfterColon(frame, clause, i);
       const isForgotten = (other: Clause) => clauseHas(frame, other, 'forgot');
-      mark(clause.from, told ?? reach(frame, c, false, isForgotten), 'forgotten');
+      const from = nameForgotten(frame, clause, i) ?? clause.from;
+      mark(from, told ?? reach(frame, c, false, isForgotten), 'forgotten');
       return;
     }
   }
+}
+
+/** `tray 5.9 ph wall 6.1 tower forgot`: behind what was told of others, the last name alone was forgotten. */
+function nameForgotten(frame: Frame, clause: Clause, i: number): number | null {
+  let at = i - 1;
+  while (at > clause.from && means(frame.terms[at], 'self', 'filler', 'link')) at--;
+  const isBehindValues =
+    frame.terms[at]?.kind === 'name' && measuresIn(frame, { ...clause, to: at }).length > 0;
+  const isOfOthers = frame.terms.slice(clause.from, at).some(({ kind }) => kind === 'name');
+  const isEnd = measuresIn(frame, { ...clause, from: i }).length === 0;
+  return isBehindValues && isOfOthers && isEnd ? at : null;
 }
 
 function isGiven(frame: Frame, clause: Clause, i: number): boolean {

@@ -1,4 +1,4 @@
-import { type Clause, clauseHas, type Frame, nextIn } from '../reading/frame.ts';
+import { type Clause, clauseHas, clauseToldBefore, type Frame, nextIn } from '../reading/frame.ts';
 import { isCrop, isUnknown, means } from '../reading/term.ts';
 import {
   couldNotAt,
@@ -59,6 +59,11 @@ export function negate(frame: Frame, clause: Clause, c: number, mark: Marker): v
       else if (means(term, 'about-or-almost') && !isAmount) mark(clause.from, clause.to, 'queried');
     }
     if (!means(term, 'did-not', 'not', 'no', 'no-outage')) continue;
+    const poured = pouredNot(frame, clause, i);
+    if (poured !== null) {
+      mark(poured, clause.to, 'negation');
+      return;
+    }
     const next = nextIn(
       frame,
       clause,
@@ -93,4 +98,24 @@ export function negate(frame: Frame, clause: Clause, c: number, mark: Marker): v
 
 function hasLabel(frame: Frame, from: number, to: number): boolean {
   return frame.places.hasWhere(isLabel, from, to);
+}
+
+/**
+ * `filled a can for the gutters, not poured in yet`: where what was filled did not go in; from where that was told.
+ * Null: it says something of its own.
+ */
+function pouredNot(frame: Frame, clause: Clause, i: number): number | null {
+  const after = frame.terms.slice(i + 1, clause.to);
+  const isDenied =
+    after.some((term) => means(term, 'add', 'goes-in') && !means(term, 'place')) &&
+    after.every((term) => means(term, 'add', 'goes-in', 'filler', 'pronoun', 'place', 'not'));
+  if (!isDenied) return null;
+  const isFilled = (range: Pick<Clause, 'from' | 'to'>) =>
+    clauseHas(frame, range, 'fill', 'measure-full');
+  if (isFilled({ from: clause.from, to: i })) return clause.from;
+  const before = clauseToldBefore(frame, clause);
+  const isBare = frame.terms
+    .slice(clause.from, i)
+    .every((term) => means(term, 'filler', 'pronoun', 'self', 'link'));
+  return isBare && before?.sentence === clause.sentence && isFilled(before) ? before.from : null;
 }

@@ -32,7 +32,7 @@ export function noFlowAt(frame: Frame, clause: Clause): number | null {
 export function pumpSpokenOf(frame: Frame, clause: Clause, to: number): number | null {
   const own = inClause(frame, clause, (term, i) => i < to && means(term, 'pump'))[0];
   if (own !== undefined) return own;
-  if (namesIn(frame, clause).length > 0) return null;
+  if (namesIn(frame, clause).length > 0 && !means(frame.terms[to], 'dry')) return null;
   const before = clauseToldBefore(frame, clause);
   if (before?.sentence !== clause.sentence) return null;
   if (frame.places.hasWhere(isMeasure, before.from, before.to)) return null;
@@ -42,7 +42,20 @@ export function pumpSpokenOf(frame: Frame, clause: Clause, to: number): number |
 function isNoWater(frame: Frame, clause: Clause, i: number): boolean {
   const [term, next] = [frame.terms[i], i + 1 < clause.to ? frame.terms[i + 1] : undefined];
   if (means(term, 'no-water-in')) return true;
+  if (means(term, 'dry')) return isPumpedDry(frame, clause, i);
   if (!means(term, 'no', 'did-not')) return false;
   // `no water` is one phrase of what was not done.
   return means(term, 'top-up') || means(next, 'water', 'solution');
+}
+
+/** `pump humming but the gutters dry`: what it is to bring there does not come. */
+function isPumpedDry(frame: Frame, clause: Clause, i: number): boolean {
+  const before = clauseToldBefore(frame, clause);
+  const isLead =
+    before !== undefined && clauseHas(frame, before, 'pump') && namesIn(frame, before).length === 0;
+  const runs = isLead && !clauseHas(frame, before, 'broken', 'not', 'did-not');
+  const isPlain = frame.terms
+    .slice(clause.from, i)
+    .every((term) => term.kind === 'name' || means(term, 'article', 'link', 'filler'));
+  return runs && isPlain && namesIn(frame, clause).length > 0;
 }

@@ -10,11 +10,12 @@ import {
 import { means, type Term } from '../reading/term.ts';
 import { isLabel } from './clause-kinds.ts';
 import type { Marker } from './hearsay.ts';
-import { leftInVessel } from './left-in-vessel.ts';
+import { leftElsewhere, leftInVessel } from './left-in-vessel.ts';
 
 /** `the can was EC 2.1`, `mixed a can at ec 1.4`, `in der Kanne EC 1,4`: read in a vessel, and in no system. */
 export function ofVessel(frame: Frame, clause: Clause, mark: Marker): void {
   for (const i of leftInVessel(frame, clause)) mark(i, i + 1, 'not-a-reading');
+  for (const i of leftElsewhere(frame, clause)) mark(i, i + 1, 'queried');
   if (!isReadInVessel(frame, clause)) return;
   let last = clause;
   for (const next of frame.clauses.slice(frame.clauseOf[clause.from]! + 1)) {

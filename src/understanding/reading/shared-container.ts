@@ -23,11 +23,20 @@ function told(terms: readonly Term[], i: number): MeasureTerm | null {
   if (isRow(terms, i) && isOfContainers(terms[i - 2])) return terms[i - 2] as MeasureTerm;
   const likewise = toldLikewise(terms, i);
   if (likewise) return likewise;
-  const verb = means(terms[i - 1], 'add') && terms[i - 1]!.text === terms[i - 5]?.text ? 1 : 0;
-  const [name, cut, before] = [terms[i - 1 - verb], terms[i - 2 - verb], terms[i - 3 - verb]];
-  const isLike = terms[i - 4 - 2 * verb]?.kind === 'name';
-  const isListed = name?.kind === 'name' && cut !== undefined && isCut(cut) && isLike;
+  const name = terms[i - 1]?.kind === 'name' ? i - 1 : i - 2;
+  const cut = behindArticle(terms, name);
+  const before = terms[cut - 1];
+  const verb = i - 1 - name;
+  const isVerb =
+    verb === 0 || (means(terms[i - 1], 'add') && terms[i - 1]!.text === terms[cut - 2]?.text);
+  const isLike = terms[cut - 2 - verb]?.kind === 'name';
+  const isListed = isVerb && terms[name]?.kind === 'name' && terms[cut]?.kind === 'stop' && isLike;
   return isListed && isOfContainers(before) ? before : null;
+}
+
+/** `the bench 2 cans, the jars 1`: what stands before a name and its article. */
+function behindArticle(terms: readonly Term[], name: number): number {
+  return means(terms[name - 1], 'article') ? name - 2 : name - 1;
 }
 
 /** `the gutters with 3 cans, the buckets with one and a half`: told of each system with the same small words. */
@@ -35,7 +44,7 @@ function toldLikewise(terms: readonly Term[], i: number): MeasureTerm | null {
   const isLed = means(terms[i - 1], 'with');
   let at = isLed ? i - 2 : i - 1;
   if (terms[at]?.kind !== 'name') return null;
-  at -= isLed && means(terms[at - 1], 'article') ? 2 : 1;
+  at = behindArticle(terms, at);
   if (terms[at]?.kind !== 'stop') return null;
   at -= means(terms[at - 1], 'add', 'top-up', 'fill') ? 2 : 1;
   const before = terms[at];

@@ -136,7 +136,14 @@ function leftOut(frame: Frame, range: TermRange): WorkNamed | null {
   const work = workNamed(frame, range);
   if (work?.chore || work?.duty) return work;
   const chore = choreHinted(frame, range);
-  return chore === null ? work : { systems: null, duty: null, chore };
+  if (chore !== null) return { systems: null, duty: null, chore };
+  // `everything except the stick thing`: what is done with a probe by itself.
+  const isOfProbe = !work && frame.places.hasWhere(isProbe, range.from, range.to);
+  return isOfProbe ? { systems: null, duty: 'calibration', chore: null } : work;
+}
+
+function isProbe(term: Term): boolean {
+  return term.kind === 'word' && term.word.probe !== null;
 }
 
 function statement(

@@ -36,7 +36,8 @@ export function recogniseFailures(frame: Frame): Fact[] {
         takeRange(frame, d === c ? startOf(frame, clause, verb) : from, to);
     }
     const names = namesIn(frame, clause);
-    const at = names[0] ?? verb;
+    // `did the pond couldn't reach the rail`: the name behind it, else the one nearest before.
+    const at = names.find((i) => i > verb) ?? names.findLast((i) => i < verb) ?? verb;
     facts.push({
       quantity: 'duty-failed',
       amount: { kind: 'value', value: 1 },

@@ -39,8 +39,16 @@ export function fromBrim(frame: Frame, clause: Clause): Fact[] {
     );
     // `auf 70 l runter`: down to there, and not by so much.
     const leadsThere = leadsTo(frame, i - 1);
+    // `an inch low`: so deep that it is low, or so much below the brim.
+    const isLow = means(after, 'low') && cmFactor(measure) !== null;
+    if (isLow && !belowBrim) {
+      // How much that leaves, nobody has said.
+      take(frame, i);
+      continue;
+    }
     const isDown =
       means(after, 'down') &&
+      !isPouredAlong(frame, clause, i + 1) &&
       !leadsThere &&
       !means(frame.terms[i + 2], 'to') &&
       !isProductAt(frame, i + 1);
@@ -69,6 +77,12 @@ export function fromBrim(frame: Frame, clause: Clause): Fact[] {
     });
   }
   return facts;
+}
+
+/** `chucked 3 cans down the gutters`: where it went, and not by how much something fell. */
+function isPouredAlong(frame: Frame, clause: Clause, down: number): boolean {
+  const after = nextIn(frame, clause, down, (term) => means(term, 'article'));
+  return frame.terms[after]?.kind === 'name' && clauseHas(frame, clause, 'add', 'top-up', 'fill');
 }
 
 /** A word that leads to a mark, or a phrase that runs up to one: `ging auf`. */

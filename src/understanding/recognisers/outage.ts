@@ -3,6 +3,7 @@ import type { Fact } from '../fact.ts';
 import { noFlowAt, pumpSpokenOf } from '../moods/no-water.ts';
 import { type Clause, clauseHas, type Frame, inClause, isMeasure, take } from '../reading/frame.ts';
 import { isUnknown, means, type Term } from '../reading/term.ts';
+import { type TimeMark, unsaidTime } from '../times/time-mark.ts';
 import { systemOfDevice } from './devices.ts';
 
 /** `power out since 2`, `air pump dead on the dwc`, `power back`. */
@@ -79,14 +80,39 @@ function inClauseAlone(frame: Frame, clause: Clause, spokenOf: number | null): F
       isState(frame, clause, i) &&
       (own !== null || frame.terms[i]!.text.length > 2),
   );
-  if (working !== undefined && isRestored(frame, working))
-    return [outage(frame, 'restored', supply, device, working)];
+  if (working !== undefined && isRestored(frame, working)) {
+    const back = outage(frame, 'restored', supply, device, working);
+    return broken !== undefined && isTimedBefore(frame, clause, broken, working)
+      ? [outage(frame, 'outage', supply, device, broken), { ...back, time: atWriting(frame, back) }]
+      : [back];
+  }
   const parted = partedState(frame, clause);
   if (parted !== null && (own !== null || parted.quantity === 'restored'))
     return [outage(frame, parted.quantity, supply, device, parted.at)];
   return broken === undefined || own === null
     ? []
     : [outage(frame, 'outage', supply, device, broken)];
+}
+
+/** `power went 10 min ago back now`: the time is of what is over, and nobody told another. */
+function isTimedBefore(frame: Frame, clause: Clause, broken: number, working: number): boolean {
+  const isTimed = (from: number, to: number) => frame.timed.slice(from, to).includes(true);
+  return (
+    broken < working &&
+    isTimed(broken + 1, working) &&
+    !isTimed(clause.from, broken) &&
+    !isTimed(working + 1, clause.to) &&
+    !inClause(
+      frame,
+      clause,
+      (term, i) => frame.timed[i] === true && means(term, 'until', 'since', 'for-so-long'),
+    ).length
+  );
+}
+
+function atWriting(frame: Frame, { from, to, at }: Fact): TimeMark {
+  const { writtenAtMs } = frame.context;
+  return { ...unsaidTime, from, to, clause: frame.clauseOf[at]!, atMs: writtenAtMs };
 }
 
 /** `back on`, `running again` and nothing else: of the one thing that is out. */
@@ -178,7 +204,8 @@ function isRestored(frame: Frame, i: number): boolean {
 /** A state told of the device: `down 5 cm` and `off the top` tell of something else. */
 function isState(frame: Frame, clause: Clause, i: number): boolean {
   const after = i + 1 < clause.to ? frame.terms[i + 1] : undefined;
-  if (after?.kind === 'measure' && means(frame.terms[i], 'down', 'link')) return false;
+  const isAmount = after?.kind === 'measure' && frame.timed[i + 1] !== true;
+  if (isAmount && means(frame.terms[i], 'down', 'link')) return false;
   if (means(frame.terms[i], 'place', 'from') && frame.timed[i + 1] !== true) {
     const leads =
       after?.kind === 'name' ||

@@ -65,8 +65,15 @@ function isJoined(frame: Frame, c: number): boolean {
     before !== undefined &&
     before.to > before.from &&
     frame.terms[before.to - 1]!.kind === 'name' &&
+    !opensWithSame(frame, clause) &&
     !isOnlyNames(frame, c - 1)
   );
+}
+
+/** `5 l in the jars and the same in the gutters`: said of the next by itself. */
+function opensWithSame(frame: Frame, clause: Clause): boolean {
+  const first = inClause(frame, clause, (term) => !means(term, 'article', 'filler'))[0];
+  return first !== undefined && means(frame.terms[first], 'same');
 }
 
 /** `right the same but ec 2.1`: what is told next is not as before; a bare number may be of any that it would do for. */

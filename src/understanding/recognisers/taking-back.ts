@@ -14,6 +14,7 @@ import { nutrientAt, otherProduct, productCorrected } from './product-put-right.
 import { productAt } from './products.ts';
 import { retime } from './retime.ts';
 import { strikeValue } from './strike-value.ts';
+import { unitPutRight } from './unit-put-right.ts';
 import { wasOf } from './was-of.ts';
 
 /** `undo`, `sorry, 5.6 not 5.4`, `I meant the gutters`, `didn't top up the jars after all`. */
@@ -31,6 +32,7 @@ export function recogniseTakingBack(frame: Frame): TakingBackStatement | null {
     correct(frame) ??
     correctOfDay(frame, named) ??
     otherProduct(frame) ??
+    unitPutRight(frame) ??
     move(frame) ??
     wasOf(frame, () => labelled(frame));
   if (!back || opensAsAsked(frame)) return null;

@@ -181,7 +181,8 @@ function wasOut(frame: Frame, fact: Fact, marks: readonly TimeMark[]): boolean {
   const { writtenAtMs, greenhouse } = frame.context;
   const today = localDateOf(writtenAtMs, greenhouse.timeZone);
   return (
-    clauseHas(frame, clause, 'was') &&
+    // `went off 3 times last night`: and came back as often.
+    (clauseHas(frame, clause, 'was') || saysHowOften(frame, clause)) &&
     (marks.length === 0 ||
       marks.some(({ since, until, atMs, askFrom, vague }) => {
         if (since || until || askFrom !== null || atMs >= writtenAtMs) return false;
@@ -229,4 +230,13 @@ function lengthSaid(frame: Frame, clause: Clause): number | null {
     if (ms !== null) return ms;
   }
   return null;
+}
+
+function saysHowOften(frame: Frame, clause: Clause): boolean {
+  return (
+    clauseHas(frame, clause, 'twice') ||
+    frame.terms
+      .slice(clause.from, clause.to)
+      .some((term) => means(term, 'times') && /^\p{L}{2,}$/u.test(term.text))
+  );
 }

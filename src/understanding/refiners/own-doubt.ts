@@ -36,6 +36,7 @@ export function ownDoubt(frame: Frame, settled: Settled, reason: DoubtReason): D
     const drafts = note ? [note] : [];
     return doubt(frame, one, reason, [{ label: { kind: 'keep-as-note' }, drafts }]);
   }
+  if (reason.kind === 'switched-or-failed') return switchedOrFailed(frame, one, reason);
   if (reason.kind === 'how-long-out') return howLongOut(frame, one, reason);
   return doubt(frame, one, reason, [], reason.kind === 'which-unit' ? amountAwaited(one) : null);
 }
@@ -67,7 +68,9 @@ function whichProduct(frame: Frame, one: Settled, reason: DoubtReason): DoubtSta
     const isSound = drafts.length === systems.length;
     return isSound ? [{ label: { kind: 'product', product }, drafts }] : [];
   });
-  return doubt(frame, one, reason, water ? [...choices, water] : choices, awaitedDose(frame, one));
+  const label = { kind: 'quantity', quantity: 'top-up', asWater: true } as const;
+  const all = water ? [...choices, { ...water, label }] : choices;
+  return doubt(frame, one, reason, all, awaitedDose(frame, one));
 }
 
 /** The millilitres of which neither the product nor the system was told. */
@@ -75,6 +78,25 @@ function awaitedDose(frame: Frame, one: Settled): Waiting | null {
   if (one.systems?.length !== 0) return null;
   const draft = soundDraft(frame, { ...one, fact: { ...one.fact, quantity: 'dose' } }, null);
   return draft && { for: 'system', drafts: [draft] };
+}
+
+/** Out as of now, or a note of how it is set. */
+function switchedOrFailed(frame: Frame, one: Settled, reason: DoubtReason): DoubtStatement {
+  const [system] = one.systems?.length === 1 ? one.systems : [];
+  const now = { ...one, atMs: frame.context.writtenAtMs, mark: null };
+  const out = system && soundDraft(frame, { ...now, fact: outageOf(one.fact) }, system);
+  const { of: _of, ...setting } = one.fact;
+  const note = soundDraft(frame, { ...now, fact: setting }, system ?? null);
+  const choices: Choice[] = [
+    ...(note ? [{ label: { kind: 'keep-as-note' } as const, drafts: [note] }] : []),
+    ...(out ? [{ label: { kind: 'still-out' } as const, drafts: [out] }] : []),
+  ];
+  return doubt(frame, now, reason, choices);
+}
+
+function outageOf(fact: Fact): Fact {
+  const { note: _note, ...out } = fact;
+  return { ...out, quantity: 'outage' };
 }
 
 /** As it stands it would be out until now. */

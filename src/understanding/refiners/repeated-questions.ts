@@ -13,6 +13,8 @@ export function withoutRepeatedQuestions(statements: readonly Statement[]): Stat
 }
 
 function asksTheSame(a: DoubtStatement, b: DoubtStatement): boolean {
+  // `bucket 1 5.8, bucket 2 5.9`: which is which is asked once.
+  if (a.reason.kind === 'shorthand-does-not-fit') return b.reason.kind === a.reason.kind;
   return (
     a.reason.kind === 'missing-amount' &&
     b.reason.kind === 'missing-amount' &&
@@ -24,7 +26,8 @@ function asksTheSame(a: DoubtStatement, b: DoubtStatement): boolean {
 
 function joined(a: DoubtStatement, b: DoubtStatement): DoubtStatement {
   const drafts = [...(a.waiting?.drafts ?? []), ...(b.waiting?.drafts ?? [])];
-  if (a.reason.kind !== 'missing-amount') return a;
+  if (a.reason.kind !== 'missing-amount')
+    return { ...a, span: { from: a.span.from, to: b.span.to } };
   return {
     ...a,
     reason: { kind: 'missing-amount', quantity: a.reason.quantity },

@@ -127,7 +127,11 @@ function scopeAmong(named: Named, fact: Fact): Scope {
   const following = mentions[next];
   const later = inClause || following?.clause !== clause ? undefined : following;
   // `ph 5.8 dwc ec 1.7`: the name stands between values; whose the first is, only what was said before can blur.
-  if (later && !before) return scopeBy(later);
+  if (later && !before) {
+    const other = everydayNameBefore(frame, fact, later);
+    if (other === null) return scopeBy(later);
+    return { kind: 'unsure', systems: [...other, ...later.systems], written: later.written };
+  }
   if (later && before) {
     const systems = [...new Set([...before.systems, ...later.systems])];
     return { kind: 'unsure', systems, written: later.written };
@@ -159,4 +163,17 @@ function trailingOver(named: Named, fact: Fact, next: number): Mention | undefin
 function scopeBy(mention: Mention): Scope {
   if (mention.unsure) return { kind: 'unsure', systems: mention.systems, written: mention.written };
   return { kind: 'named', mention };
+}
+
+/**
+ * `gave left a pail right half a pail back wall 4`: where no name can stand, the everyday word of another system may
+ * be meant as its name all the same; what stands behind it is then not surely of the name that comes after.
+ */
+function everydayNameBefore(frame: Frame, fact: Fact, later: Mention): readonly SystemId[] | null {
+  const { from } = frame.clauses[frame.clauseOf[fact.at]!]!;
+  const said = new Set(frame.terms.slice(from, fact.at).map(({ text }) => text));
+  const others = frame.lexicon.names.flatMap(({ system, words }) =>
+    words.length === 1 && said.has(words[0]!) && !later.systems.includes(system) ? [system] : [],
+  );
+  return others.length > 0 ? [...new Set(others)] : null;
 }

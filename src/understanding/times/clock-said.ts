@@ -55,7 +55,7 @@ export function clockAt(frame: Frame, i: number, term: Term, building: Building)
     if (value >= 0 && value < 24 && minute < 60)
       return settle(frame, i, 1, Math.floor(value) * 60 + minute, false, building);
   }
-  if (!isHour(value, measure.whole)) return 0;
+  if (!isHour(value, measure.whole) || countsTimes(frame, i)) return 0;
   if (!marked && !asHour && !asksForClock(frame, i)) return 0;
   // `18 Uhr` is said by the clock; a bare 18 is the latest that has passed.
   const byClock = value > 12 && means(frame.terms[i + 1], 'o-clock');
@@ -116,4 +116,11 @@ function settle(
     meridiem,
   };
   return used;
+}
+
+/** `off 2 or 3 times`, `went 4 times`: how often, and not when. */
+function countsTimes({ terms }: Frame, i: number): boolean {
+  let at = i + 1;
+  while (isMeasure(terms[at]) || means(terms[at], 'or')) at++;
+  return at - i <= 3 && means(terms[at], 'times') && /\p{L}/u.test(terms[at]!.text);
 }

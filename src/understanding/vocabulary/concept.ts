@@ -176,6 +176,8 @@ export type SupplyConcept =
   | 'no-water-in'
   | 'broken'
   | 'working'
+  /** Of a device that is off, but need not have failed. */
+  | 'switched-off'
   /** The first half of `works again` and `does not work` where a language parts them: läuft … nicht. */
   /** Of a pump that does not run. */
   | 'stands'
@@ -358,6 +360,8 @@ export type TimeConcept =
   | 'evening'
   | 'night'
   | 'midnight'
+  /** Said of what holds day by day: at night. */
+  | 'part-of-every-day'
   | 'ago'
   | 'ago-before'
   | 'since'

@@ -65,6 +65,8 @@ export interface Vocabulary {
   readonly ordinalMarks: readonly string[];
   /** What is glued to a pH buffer's value to name the buffer: 7er. */
   readonly bufferMarks: readonly string[];
+  /** Words as they are typed with digits in them: b4, l8r. */
+  readonly textSpeak: ReadonlyMap<string, string>;
   /** Monday first. */
   readonly weekdays: readonly (readonly string[])[];
   /** January first. */

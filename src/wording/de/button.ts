@@ -63,6 +63,7 @@ export function choiceText(choice: ChoiceLabel, s: Speaker): string {
         s,
       );
     case 'quantity':
+      if (choice.asWater) return 'Wasser';
       if (choice.quantity === 'level') return 'jetzt drin';
       return choice.quantity === 'top-up' ? 'nachgefüllt' : quantityNames[choice.quantity];
     case 'quantity-of-each':

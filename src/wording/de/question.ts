@@ -64,6 +64,8 @@ export function questionText(doubt: Doubt, s: Speaker): string {
       return sinceWhen(reason);
     case 'how-long-out':
       return howLongOut(reason);
+    case 'switched-or-failed':
+      return `${switchedTexts[reason.of]} Minuten je Stunde trage ich ein, Tageszeiten nicht: eine solche Einstellung kann ich als Notiz behalten.`;
     case 'is-it-a-reading':
       return isItAReading(doubt, s);
     case 'shorthand-does-not-fit':
@@ -152,6 +154,13 @@ const howLongOutTexts: Readonly<Record<Because<'how-long-out'>['of'], string>> =
   power: 'Wie lange war der Strom weg?',
   pump: 'Wie lange stand die Pumpe?',
   'air-pump': 'Wie lange stand die Luftpumpe?',
+};
+
+const switchedTexts: Readonly<Record<Because<'switched-or-failed'>['of'], string>> = {
+  power: 'Ist der Strom ab jetzt nur zu diesen Zeiten abgeschaltet, oder ist er ausgefallen?',
+  pump: 'Ist die Pumpe ab jetzt nur zu diesen Zeiten abgeschaltet, oder ist sie ausgefallen?',
+  'air-pump':
+    'Ist die Luftpumpe ab jetzt nur zu diesen Zeiten abgeschaltet, oder ist sie ausgefallen?',
 };
 
 function howLongOut({ of, isUndated }: Because<'how-long-out'>): string {

@@ -63,6 +63,7 @@ export function choiceText(choice: ChoiceLabel, s: Speaker): string {
         s,
       );
     case 'quantity':
+      if (choice.asWater) return 'water';
       if (choice.quantity === 'level') return 'in it now';
       return choice.quantity === 'top-up' ? 'added' : quantityNames[choice.quantity];
     case 'quantity-of-each':

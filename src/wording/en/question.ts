@@ -69,6 +69,8 @@ export function questionText(doubt: Doubt, s: Speaker): string {
       return sinceWhen(reason);
     case 'how-long-out':
       return howLongOut(reason);
+    case 'switched-or-failed':
+      return `Is the ${supplyNames[reason.of]} only switched off at such times from now on, or is it out? I log minutes an hour, but no times of day: such a setting I can keep as a note.`;
     case 'is-it-a-reading':
       return isItAReading(doubt, s);
     case 'shorthand-does-not-fit':

@@ -26,5 +26,8 @@ holdToCorpora([
 // As unlike all others as it could be made: what is not exact in it is asked about or passed over.
 holdToCorpora(['ninth-tried'], 0.89);
 
+// As half-knowing helpers type; what is not exact in it is asked about, passed over, or told in part.
+holdToCorpora(['eleventh-short'], 0.82);
+
 // Gone through the rules sentence by sentence; what is left in it is asked about or passed over.
 holdToCorpora(['tenth-rules'], 0.98);

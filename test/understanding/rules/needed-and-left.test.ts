@@ -171,7 +171,7 @@ describe('a container along a list', () => {
     'topped the gutters with 3 cans, the buckets with one':
       'Gutter run top-up 30; Bucket row top-up 10',
     'gave the gutters 3 cans, the buckets 2 and the jars half a can':
-      'Gutter run top-up 30; ? which-quantity (ec, water-temperature); ? in-it-or-added (level, top-up)',
+      'Gutter run top-up 30; Bucket row top-up 20; Jar shelf top-up 5',
     'bench got 3 cans, dwc 5.9':
       'North bench top-up 30; ? which-quantity (ph, ec, water-temperature)',
   });

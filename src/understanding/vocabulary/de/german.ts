@@ -121,6 +121,11 @@ export const german: Vocabulary = {
   ordinals: everySpellingOf(spokenOrdinals),
   ordinalMarks,
   bufferMarks: ['er', 'ner'],
+  textSpeak: new Map([
+    ['n8', 'nacht'],
+    ['gn8', 'gute nacht'],
+    ['w8', 'warte'],
+  ]),
   weekdays,
   months: months.map((names) => spelled(names, written)),
   clockTurns: everySpellingOf(clockTurns),

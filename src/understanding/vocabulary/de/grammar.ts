@@ -732,6 +732,10 @@ export const grammar: Words<GrammarConcept> = {
     'nicht ganz',
   ],
   ish: [
+    'und ein bisschen',
+    'und ein bisschen mehr',
+    'und etwas',
+    'und ein wenig',
     'oder so',
     'oder so was',
     'oder sowas',

@@ -107,6 +107,15 @@ export const times: Words<TimeConcept> = {
     'mitten in der nacht',
     'spät',
   ],
+  'part-of-every-day': [
+    'nachts',
+    'bei nacht',
+    'jede nacht',
+    'tagsüber',
+    'am tage',
+    'untertags',
+    'nur nachts',
+  ],
   midnight: ['mitternacht', 'um mitternacht', 'zu mitternacht', 'gegen mitternacht'],
   ago: ['her', 'ist her', 'zuvor'],
   'ago-before': [
