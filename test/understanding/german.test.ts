@@ -78,7 +78,7 @@ describe('German: water that was added', () => {
       'Wanne 8 l dazu': 'Südwanne top-up 8',
       'in die Gläser kamen 3 l rein': 'Gläserregal top-up 3',
       'beide Tonnen je 5 l nachgefüllt': 'Linke Tonne top-up 5; Rechte Tonne top-up 5',
-      'jeweils 4 l in die linke und die rechte Tonne': '? in-it-or-added',
+      'jeweils 4 l in die linke und die rechte Tonne': '? in-it-or-added (level, top-up)',
     },
     'lindenhof',
     'karin',

@@ -33,6 +33,9 @@ export function askOf(
   const supply = starts('is-it', 'runs') && !has('how-long') ? supplyOf(terms, has) : null;
   if (supply && !has('fill', 'flood', 'took', 'need', 'top-up'))
     return { kind: 'supply', of: supply };
+  // `which probe needs calibrating`, `how often should i calibrate`.
+  if (starts('which', 'how', 'what') && has('calibrate') && !has('most-recent', 'was'))
+    return { kind: 'when-next', system: null, duty: 'calibration' };
   // `which ones need water`, `wer braucht Wasser`: not who did anything.
   if (starts('which', 'who') && terms.some((term) => saysNeed(frame, term)))
     return { kind: 'what-is-due', system };
@@ -51,9 +54,6 @@ export function askOf(
     return has('last-out', 'empty', 'low') && !has('due', 'next', 'need')
       ? { kind: 'how-long', system }
       : { kind: 'when-next', system, duty: dutyAsked(frame, from, to) };
-  // `which probe needs calibrating`, `how often should i calibrate`.
-  if (starts('which', 'how', 'what') && has('calibrate') && !has('most-recent', 'was'))
-    return { kind: 'when-next', system: null, duty: 'calibration' };
   if (starts('how-much')) return howMuch(frame, from, to, system, has);
   if (measured >= 0 && (has('judged') || starts('is-it')))
     return isItRight(frame, from + measured, system, quantity);
