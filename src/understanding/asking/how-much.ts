@@ -17,13 +17,25 @@ export function howMuch(
   has: (...concepts: readonly Concept[]) => boolean,
 ): Ask {
   const products = frame.terms.slice(from, to).flatMap((_, n) => productAt(frame, from + n) ?? []);
-  if (products.length > 0) return { kind: 'how-much', system, product: products[0]! };
+  const isPast = asksWhatWentIn(has);
+  if (products.length > 0) {
+    return isPast && system !== null
+      ? { kind: 'who', system, quantity: 'dose', duty: null, chore: null }
+      : { kind: 'how-much', system, product: products[0]! };
+  }
   if (has('use') && !has('need'))
     return { kind: 'use', system, ...daysAsked(frame, from, to, has) };
   if (has('left-over')) return { kind: 'last-reading', system, quantity: 'level' };
+  if (isPast) return { kind: 'use', system, ...daysAsked(frame, from, to, has) };
   if ((has('top-up', 'fill') || saysWater(frame, from, to)) && !has('ph', 'ec'))
     return { kind: 'what-is-due', system };
   return { kind: 'how-much', system, product: null };
+}
+
+/** `how much went in the gutters`, `wie viel hat die Wanne bekommen`: what was added, and not what is to be. */
+function asksWhatWentIn(has: (...concepts: readonly Concept[]) => boolean): boolean {
+  if (has('need', 'intention', 'ph', 'ec', 'pick', 'left-over')) return false;
+  return has('goes-in', 'received') || (has('told-past') && has('top-up', 'add', 'fill'));
 }
 
 /** `how much water`: one phrase that opens the question, or two. */
@@ -50,7 +62,13 @@ function daySaidIn(
   return null;
 }
 
-const nothingBuilt = { said: nothingSaid, since: false, until: false, earlier: false };
+const nothingBuilt = {
+  said: nothingSaid,
+  since: false,
+  until: false,
+  earlier: false,
+  headDay: null,
+};
 
 /** `in June`: the latest that has begun; `may` alone is no month. */
 function monthIn(

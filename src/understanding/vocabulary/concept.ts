@@ -293,6 +293,13 @@ export type TakingBackConcept =
   | 'meant'
   /** Of a value told before, what it was in truth: should have been. */
   | 'ought-to-have-been'
+  | 'ought-to-be'
+  | 'had-said'
+  | 'every'
+  | 'received'
+  | 'told-past'
+  | 'the-most'
+  | 'in-the-right'
   | 'instead-of'
   | 'after-all'
   | 'no-wait'
