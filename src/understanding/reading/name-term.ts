@@ -73,7 +73,9 @@ export function nameAt(
       systems: match.systems,
       sure:
         match.near !== nearness.shortSlip &&
-        (match.systems.length === 1 || isSaidOfAll(before, match.systems.length)),
+        (match.systems.length === 1 ||
+          isSaidOfAll(before, match.systems.length) ||
+          isBothAfter(reading, at + match.length, match.systems.length)),
       slip: match.near >= nearness.slip,
       singular: match.singular,
       everyday,
@@ -105,6 +107,11 @@ function leadsLabel(reading: Reading, at: number): boolean {
 function isSaidOfAll(before: readonly Term[], systems: number): boolean {
   const last = before.findLast((term) => !means(term, 'article') || means(term, 'both', 'all'));
   return means(last, 'all') || (means(last, 'both') && systems === 2);
+}
+
+/** `tubs both full`, `die Tonnen alle beide`. */
+function isBothAfter(reading: Reading, at: number, systems: number): boolean {
+  return systems === 2 && phraseAt(reading, at)?.value.concepts.has('both') === true;
 }
 
 /** A slip of a name that is as well a slip of a word is taken for the word. */

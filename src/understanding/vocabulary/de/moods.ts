@@ -1956,6 +1956,8 @@ export const takingBack: Words<TakingBackConcept> = {
     'besser gesagt',
     'lieber',
     'mach daraus',
+    'mach draus',
+    'draus',
     'sagen wir',
   ],
 };
