@@ -297,6 +297,7 @@ export type TakingBackConcept =
   | 'had-said'
   | 'every'
   | 'received'
+  | 'carry'
   | 'told-past'
   | 'the-most'
   | 'in-the-right'

@@ -1845,6 +1845,7 @@ export const takingBack: Words<TakingBackConcept> = {
   ],
   'ought-to-be': ['sollte', 'sollten', 'müsste', 'müssten', 'muss', 'müssen', 'gehört'],
   'had-said': ['geschrieben', 'gesagt', 'aufgeschrieben', 'notiert', 'getippt', 'gemeldet'],
+  carry: ['schleppen', 'tragen', 'holen', 'mitbringen', 'schleppe', 'trage'],
   received: [
     'bekommen',
     'gekriegt',

@@ -172,7 +172,7 @@ export const arranging: ArrangingWords = {
     ],
     'at-somebodys': [
       ...['off to', 'visiting', 'staying with', 'staying at'],
-      ...['at my', 'at our', 'with my', 'with our'],
+      ...['with my', 'with our'],
     ],
     back: [
       'back',

@@ -1596,8 +1596,9 @@ export const takingBack: Words<TakingBackConcept> = {
     ...['i wrote', 'i said', 'i put down', 'i typed', 'i told you'],
   ],
   every: ['every', 'each'],
-  received: ['get', 'got', 'received', 'gotten', 'went', 'went in', 'went into'],
-  'told-past': ['did', 'did we', 'did i', 'did you', 'was'],
+  carry: ['carry', 'carrying', 'lug', 'haul', 'fetch', 'bring'],
+  received: ['get', 'received', 'gotten', 'went', 'went in', 'went into'],
+  'told-past': ['did', 'did we', 'did i', 'did you', 'was', 'went', 'went in', 'went into'],
   'the-most': ['most', 'least', 'more', 'fastest'],
   'in-the-right': ['right', 'wrong', 'correct'],
   'ought-to-have-been': [
