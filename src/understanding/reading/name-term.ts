@@ -109,9 +109,12 @@ function isSaidOfAll(before: readonly Term[], systems: number): boolean {
   return means(last, 'all') || (means(last, 'both') && systems === 2);
 }
 
-/** `tubs both full`, `die Tonnen alle beide`. */
+/** `tubs both full`, `die Tonnen alle beide leer`: how full each is; of other things it is asked which. */
 function isBothAfter(reading: Reading, at: number, systems: number): boolean {
-  return systems === 2 && phraseAt(reading, at)?.value.concepts.has('both') === true;
+  const said = systems === 2 ? phraseAt(reading, at) : null;
+  if (!said?.value.concepts.has('both')) return false;
+  const after = phraseAt(reading, at + said.length)?.value.concepts;
+  return after?.has('full') === true || after?.has('empty') === true;
 }
 
 /** A slip of a name that is as well a slip of a word is taken for the word. */
