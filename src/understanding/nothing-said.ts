@@ -37,6 +37,10 @@ export function nothingSaid(frame: Frame, moods: readonly (Mood | null)[]): Stat
       span,
     };
   }
+  // `nothing yet`, `noch nix`: only that there is nothing to tell.
+  const isNothing = words.some((term) => means(term, 'not', 'did-not'));
+  if (isNothing && words.every((term) => means(term, 'not', 'did-not', 'filler')))
+    return { kind: 'passed-over', why: 'negation', span };
   if (words.some((term) => means(term, 'outside')))
     return { kind: 'passed-over', why: 'not-a-reading', span };
   const why = moods.find(

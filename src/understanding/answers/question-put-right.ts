@@ -91,7 +91,9 @@ function toldAnew(frame: Frame, question: OpenQuestion, back: Correcting): State
       waiting: null,
     });
   const better = (draft: EntryDraft): EntryDraft => {
-    const isSame = draft.value === meant.value && isAlike(draft, meant);
+    // Of a number of which nobody knows what it is, each thing that it may be is put right.
+    const isOpen = reason.kind === 'which-quantity';
+    const isSame = isOpen || (draft.value === meant.value && isAlike(draft, meant));
     const value = isSame ? correctedValue(draft, back, systemOf(frame, draft)) : null;
     if (value === null || value === 'unsure') return draft;
     const { saidAs: _as, saidIn: _in, ...rest } = draft;
@@ -101,7 +103,7 @@ function toldAnew(frame: Frame, question: OpenQuestion, back: Correcting): State
   if (doubt.reason.kind === 'is-it-a-reading' && yes?.drafts.length === 1 && saysWhatItIs(frame))
     return answering(frame, question)(yes.drafts.map(better));
   return again(frame, {
-    reason: withLitres(reason, better(meant).value),
+    reason: withValue(frame, reason, better(meant).value),
     choices: choices.map((choice) => ({ ...choice, drafts: choice.drafts.map(better) })),
     waiting: waiting && { ...waiting, drafts: waiting.drafts.map(better) },
   });
@@ -138,7 +140,11 @@ function isAlike(draft: EntryDraft, meant: EntryDraft): boolean {
   return draft.quantity === meant.quantity || (isWater(draft) && isWater(meant));
 }
 
-function withLitres(reason: DoubtReason, litres: number): DoubtReason {
+function withValue(frame: Frame, reason: DoubtReason, litres: number): DoubtReason {
+  if (reason.kind === 'which-quantity') {
+    const at = frame.terms.findIndex(isMeasure);
+    return at < 0 ? reason : { ...reason, value: measureOf(frame, at).written };
+  }
   return reason.kind === 'in-it-or-added' ? { ...reason, litres } : reason;
 }
 

@@ -7,6 +7,9 @@ import { canGoAfterAll, cannotGo } from './hindrance.ts';
 export function readClause(view: ClauseView, isCoverAsked: boolean): Arranging | null {
   const later = laterToday(view);
   if (later) return later;
+  // `who covers when I'm away`: as it is planned.
+  const isOfAway = view.has('condition') && view.has('away') && view.strangers === 0;
+  if (view.starts('who-goes') && isOfAway) return { kind: 'plan', days: null };
   if (view.hasFigures || view.has('condition')) return null;
   if (view.has('when-is')) return whenBack(view);
   return (
@@ -70,7 +73,8 @@ function asked(view: ClauseView): Arranging | null {
 }
 
 function away(view: ClauseView): Arranging | null {
-  if (!view.has('away') || view.isQuestion || view.systems.length > 0) return null;
+  if (!(view.has('away') || staysElsewhere(view)) || view.isQuestion || view.systems.length > 0)
+    return null;
   if (view.has('past', 'until') && !view.said) return null;
   const bare = view.rest.every(
     ({ concepts }) => concepts.has('away') || concepts.has('filler') || concepts.has('self-is'),
@@ -82,9 +86,15 @@ function away(view: ClauseView): Arranging | null {
   return { kind: 'away', handle, days: view.said?.days ?? null };
 }
 
+/** `off to my sister's Thursday till Monday`: with somebody, over more than a day. */
+function staysElsewhere(view: ClauseView): boolean {
+  const { said } = view;
+  return said !== null && said.days.from < said.days.until && view.has('at-somebodys');
+}
+
 /** `das Wasser ist heute weg`: what is away is named before, and nobody of the family. */
 function isOfAnother({ rest }: ClauseView): boolean {
-  const at = rest.findIndex(({ concepts }) => concepts.has('away'));
+  const at = rest.findIndex(({ concepts }) => concepts.has('away') || concepts.has('at-somebodys'));
   return rest.slice(0, at).some(({ isStrange }) => isStrange);
 }
 

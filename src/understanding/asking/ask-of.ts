@@ -1,3 +1,4 @@
+import { readings } from '../../greenhouse/quantity.ts';
 import { type Frame, isMeasure } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
 import type { Ask, EntryStatement } from '../statement.ts';
@@ -39,9 +40,24 @@ export function askOf(
   // `which ones need water`, `wer braucht Wasser`: not who did anything.
   if (starts('which', 'who') && terms.some((term) => saysNeed(frame, term)))
     return { kind: 'what-is-due', system };
+  // `which one drinks most`, `wer säuft am meisten`: a thing of the systems, and of no member.
+  if (starts('which', 'who') && has('use') && has('the-most'))
+    return { kind: 'use', system, ...daysAsked(frame, from, to, has) };
+  // `who's right`: not who did anything.
+  if (starts('who') && has('in-the-right')) return { kind: 'unknown' };
   if (starts('who') || (starts('is-it') && has('who')) || (starts('what') && has('member')))
     return { kind: 'who', system, ...work };
   if (starts('why')) return { kind: 'why', system, exactly: has('exactly') };
+  if (starts('how-long') && has('since', 'ago', 'most-recent') && !has('last-out')) {
+    // `how long since we changed the buckets`: when that was.
+    const { quantity: deed, duty, chore } = work;
+    const isDeed = deed !== null && !(readings as readonly string[]).includes(deed);
+    if (isDeed || duty !== null || chore !== null) return { kind: 'who', system, ...work };
+  }
+  if (starts('how') && has('habit')) {
+    const duty = dutyAsked(frame, from, to);
+    if (duty !== null) return { kind: 'when-next', system, duty };
+  }
   if (starts('how-long') && !has('next')) return { kind: 'how-long', system };
   if (
     starts('when') &&

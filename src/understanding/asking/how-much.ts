@@ -1,6 +1,7 @@
 import { DateTime } from 'luxon';
 import { type LocalDate, localDateOf, localTimeOf, plusDays } from '../../greenhouse/local-time.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
+import { stems } from '../names/inflection.ts';
 import type { Frame } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
 import { productAt } from '../recognisers/products.ts';
@@ -17,13 +18,31 @@ export function howMuch(
   has: (...concepts: readonly Concept[]) => boolean,
 ): Ask {
   const products = frame.terms.slice(from, to).flatMap((_, n) => productAt(frame, from + n) ?? []);
-  if (products.length > 0) return { kind: 'how-much', system, product: products[0]! };
+  const isPast = asksWhatWentIn(has);
+  // `how much did we pick off the buckets`: what was weighed there.
+  if (has('pick') && system !== null)
+    return { kind: 'who', system, quantity: 'harvest', duty: null, chore: null };
+  if (isPast && saysShortProduct(frame, from, to))
+    return { kind: 'who', system, quantity: 'dose', duty: null, chore: null };
+  if (products.length > 0) {
+    return isPast && system !== null
+      ? { kind: 'who', system, quantity: 'dose', duty: null, chore: null }
+      : { kind: 'how-much', system, product: products[0]! };
+  }
   if (has('use') && !has('need'))
     return { kind: 'use', system, ...daysAsked(frame, from, to, has) };
   if (has('left-over')) return { kind: 'last-reading', system, quantity: 'level' };
-  if ((has('top-up', 'fill') || saysWater(frame, from, to)) && !has('ph', 'ec'))
+  if (isPast) return { kind: 'use', system, ...daysAsked(frame, from, to, has) };
+  const isOfWater = has('top-up', 'fill', 'carry') || saysWater(frame, from, to);
+  if ((isOfWater || countsVessels(frame, from, to)) && !has('ph', 'ec'))
     return { kind: 'what-is-due', system };
   return { kind: 'how-much', system, product: null };
+}
+
+/** `how much went in the gutters`, `wie viel hat die Wanne bekommen`: what was added, and not what is to be. */
+function asksWhatWentIn(has: (...concepts: readonly Concept[]) => boolean): boolean {
+  if (has('need', 'intention', 'ph', 'ec', 'pick', 'left-over')) return false;
+  return has('goes-in') || (has('told-past') && has('received', 'top-up', 'add', 'fill'));
 }
 
 /** `how much water`: one phrase that opens the question, or two. */
@@ -32,6 +51,29 @@ function saysWater(frame: Frame, from: number, to: number): boolean {
   return frame.terms
     .slice(from, to)
     .some(({ text }) => water.some((word) => text === word || text.endsWith(` ${word}`)));
+}
+
+/** `how much A went in the gutters`: a product by its letter, straight after the words that ask. */
+function saysShortProduct(frame: Frame, from: number, to: number): boolean {
+  return frame.terms
+    .slice(from, to)
+    .some(
+      (term, n) =>
+        term.kind === 'word' &&
+        term.word.shyProduct !== null &&
+        means(frame.terms[from + n - 1], 'how-much'),
+    );
+}
+
+/** `how many cans till Friday`: what water is carried in. */
+function countsVessels(frame: Frame, from: number, to: number): boolean {
+  const { endings } = frame.lexicon.own.vocabulary;
+  const names = frame.context.greenhouse.containers.map(({ name }) => name.toLowerCase());
+  return frame.terms.slice(from, to).some((term) => {
+    if (term.kind !== 'word') return false;
+    const word = term.text.split(' ').at(-1)!;
+    return [word, ...stems(word, endings)].some((form) => names.includes(form));
+  });
 }
 
 /** `since Sunday`, `on the 24th`: a day that the question names. */
@@ -50,7 +92,13 @@ function daySaidIn(
   return null;
 }
 
-const nothingBuilt = { said: nothingSaid, since: false, until: false, earlier: false };
+const nothingBuilt = {
+  said: nothingSaid,
+  since: false,
+  until: false,
+  earlier: false,
+  headDay: null,
+};
 
 /** `in June`: the latest that has begun; `may` alone is no month. */
 function monthIn(

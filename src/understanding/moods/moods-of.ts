@@ -1,6 +1,13 @@
 import { localTimeOf } from '../../greenhouse/local-time.ts';
 import { isBare, isVolume } from '../numbers/quantity-of-measure.ts';
-import { type Clause, clauseHas, type Frame, measureOf, measuresIn } from '../reading/frame.ts';
+import {
+  type Clause,
+  clauseHas,
+  type Frame,
+  inClause,
+  measureOf,
+  measuresIn,
+} from '../reading/frame.ts';
 import { isMark, isWeekday, means, type Term } from '../reading/term.ts';
 import { isMorningOfDay } from '../times/find-times.ts';
 import type { TimeMark } from '../times/time-mark.ts';
@@ -227,6 +234,7 @@ function remember(frame: Frame, clause: Clause, c: number, mark: Marker): void {
     if (means(frame.terms[i], 'forgot') && !isGiven(frame, clause, i)) {
       const told = toldAfterColon(frame, clause, i);
       const isForgotten = (other: Clause) => clauseHas(frame, other, 'forgot');
+      if (told !== null && isOnlyForgotten(frame, clause, told)) return mark(i, i + 1, 'forgotten');
       const from = nameForgotten(frame, clause, i) ?? clause.from;
       mark(from, told ?? reach(frame, c, false, isForgotten), 'forgotten');
       return;
@@ -248,6 +256,17 @@ function nameForgotten(frame: Frame, clause: Clause, i: number): number | null {
 function isGiven(frame: Frame, clause: Clause, i: number): boolean {
   const isAmount = (term: Term) => term.kind === 'measure' && isVolume(term.measure);
   return means(frame.terms[i], 'add') && frame.terms.slice(clause.from, clause.to).some(isAmount);
+}
+
+/** `hatte gestern vergessen: …`: nothing else is told of before the colon, and the time is that of what follows. */
+function isOnlyForgotten(frame: Frame, clause: Clause, told: number): boolean {
+  return (
+    inClause(
+      frame,
+      { ...clause, to: told },
+      (term) => (isDeed(term) || isLabel(term)) && !means(term, 'forgot'),
+    ).length === 0
+  );
 }
 
 /** `forgot: topped up the jars 3 l`: what was forgotten was to say it. */

@@ -78,7 +78,11 @@ function opensQuestion(
     return asked || term.text.includes(' ') || !(means(next, 'self') || hasMeasure(frame, clause));
   }
   if (means(term, 'which'))
-    return asked || isAlone(frame, clause, first) || clauseMeans(frame, clause, 'going', 'need');
+    return (
+      asked ||
+      isAlone(frame, clause, first) ||
+      clauseMeans(frame, clause, 'going', 'need', 'the-most')
+    );
   if (means(term, 'show') && first + 1 < clause.to) return !hasMeasure(frame, clause);
   if (means(term, 'unanswered')) return true;
   if (means(term, 'anything'))

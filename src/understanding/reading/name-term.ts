@@ -73,7 +73,9 @@ export function nameAt(
       systems: match.systems,
       sure:
         match.near !== nearness.shortSlip &&
-        (match.systems.length === 1 || isSaidOfAll(before, match.systems.length)),
+        (match.systems.length === 1 ||
+          isSaidOfAll(before, match.systems.length) ||
+          isBothAfter(reading, at + match.length, match.systems.length)),
       slip: match.near >= nearness.slip,
       singular: match.singular,
       everyday,
@@ -105,6 +107,14 @@ function leadsLabel(reading: Reading, at: number): boolean {
 function isSaidOfAll(before: readonly Term[], systems: number): boolean {
   const last = before.findLast((term) => !means(term, 'article') || means(term, 'both', 'all'));
   return means(last, 'all') || (means(last, 'both') && systems === 2);
+}
+
+/** `tubs both full`, `die Tonnen alle beide leer`: how full each is; of other things it is asked which. */
+function isBothAfter(reading: Reading, at: number, systems: number): boolean {
+  const said = systems === 2 ? phraseAt(reading, at) : null;
+  if (!said?.value.concepts.has('both')) return false;
+  const after = phraseAt(reading, at + said.length)?.value.concepts;
+  return after?.has('full') === true || after?.has('empty') === true;
 }
 
 /** A slip of a name that is as well a slip of a word is taken for the word. */

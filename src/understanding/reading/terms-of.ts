@@ -10,7 +10,7 @@ import { markTerm } from './mark-term.ts';
 import { type Found, isEverydayWord, nameAt } from './name-term.ts';
 import type { Match } from './phrase-trie.ts';
 import { placeOf } from './place-of.ts';
-import { means, type Term } from './term.ts';
+import { means, type NameTerm, type Term } from './term.ts';
 import { both, meaningless, type Word } from './word.ts';
 
 /** Reads tokens as names, numbers with their units, words of the vocabulary, and cuts between clauses. */
@@ -92,26 +92,41 @@ function leadOf(previous: Term | undefined): Lead | null {
   return isLabel(previous) ? 'label' : null;
 }
 
-/** `totes 2 and 3`: the number goes on from a name that ends in one. */
+/** `totes 2 and 3`, `tote two and three`: the number goes on from a name that ends in one. */
 function numberedNameAt(reading: Reading, at: number, before: readonly Term[]): Found | null {
   const { tokens, lexicon } = reading;
   const [name, stop] = [before.at(-2), before.at(-1)];
   const token = tokens[at]!;
   const joins =
     stop?.kind === 'stop' && (stop.cut === 'and' || stop.text === ',' || stop.text === '/');
-  if (token.kind !== 'number' || !joins || name?.kind !== 'name' || !/ \d+$/.test(name.text))
-    return null;
-  const words = [...name.text.split(' ').slice(0, -1), token.text];
+  if (!joins || name?.kind !== 'name' || !endsInNumber(name, lexicon)) return null;
+  const spoken = phraseWithin(reading, at, 1)?.value.number ?? null;
+  const number = token.kind === 'number' ? token.text : spoken === null ? null : String(spoken);
+  if (number === null) return null;
+  const words = [...name.text.split(' ').slice(0, -1), number];
   const form = lexicon.names.find(
     (each) =>
       each.words.length === words.length &&
-      each.words.at(-1) === token.text &&
+      each.words.at(-1) === number &&
       sameButForEnding(words[0]!, each.words[0]!, lexicon.own.vocabulary.endings),
   );
   if (!form || unitAt(reading, at + 1)) return null;
   const { from, to, text, glued } = token;
   const called = [...words.slice(0, -1), text].join(' ');
   return { term: { ...name, systems: [form.system], from, to, text: called, glued }, length: 1 };
+}
+
+/** As it is written, or as its system is called. */
+function endsInNumber({ text, systems }: NameTerm, { names }: Lexicon): boolean {
+  if (!text.includes(' ')) return false;
+  if (/ \d+$/.test(text)) return true;
+  return names.some(
+    ({ system, words }) =>
+      systems.length === 1 &&
+      system === systems[0] &&
+      words.length > 1 &&
+      /^\d+$/.test(words.at(-1)!),
+  );
 }
 
 /** `halb drei`, `ten to eight`: words before an hour, though they may be a number or a share as well. */

@@ -8,8 +8,8 @@ import type { Named } from './named.ts';
 import { numbersCorrected } from './numbers-corrected.ts';
 
 /**
- * `it was 10 l last night not 12`, `yesterday's bench ph should have been 6.0`, `das von gestern abend waren nur 8 l`:
- * what was told of another day, put right.
+ * `it was 10 l last night not 12`, `yesterday's bench ph should have been 6.0`, `das von gestern abend waren nur 8 l`,
+ * `the 1.7 from yesterday should be 1.9`: what was told of another day, put right.
  */
 export function correctOfDay(frame: Frame, named: () => Named): TakingBack | null {
   const { terms, timed, places } = frame;
@@ -29,7 +29,7 @@ export function correctOfDay(frame: Frame, named: () => Named): TakingBack | nul
 }
 
 function saysHowItWas(term: Term): boolean {
-  return means(term, 'ought-to-have-been', 'was');
+  return means(term, 'ought-to-have-been', 'ought-to-be', 'was');
 }
 
 /** The one day spoken of, where it is over; its words are left marked as time. */
@@ -57,6 +57,7 @@ function valuesOf(
     const ought = terms.some((term) => means(term, 'ought-to-have-been'));
     return ought || speaksOfWhatWasTold(frame) ? [first, null] : null;
   }
+  if (isOneGivenUp(frame, first, second)) return [second, first];
   const isOfWas = terms.slice(0, first).some((term) => means(term, 'was'));
   if (!isOfWas) return null;
   const lead = (i: number) => {
@@ -64,8 +65,20 @@ function valuesOf(
     while (before >= 0 && (timed[before] || means(terms[before], 'article', 'pronoun'))) before--;
     return terms[before];
   };
-  if (means(lead(second), 'not')) return [first, second];
+  if (means(lead(second), 'not', 'instead-of')) return [first, second];
+  // `i'd written 3`, `3 hatte ich geschrieben`: what had been told.
+  if (terms.slice(first + 1).some((term) => means(term, 'had-said'))) return [first, second];
   return means(lead(first), 'not') ? [second, first] : null;
+}
+
+/** `the 12 l from yesterday were only 10`, `die 1,7 von gestern sollten 1,9 sein`: first what was told, then what was. */
+function isOneGivenUp({ terms }: Frame, first: number, second: number): boolean {
+  const between = terms.slice(first + 1, second);
+  const isSaidSo = means(terms[first - 1], 'article') && !means(terms[first - 1], 'indefinite');
+  const isVerb = (term: Term) =>
+    means(term, 'was', 'ought-to-be', 'ought-to-have-been') && !means(term, 'place', 'at-hour');
+  const wasBefore = terms.slice(0, first).some(isVerb);
+  return isSaidSo && !wasBefore && between.some(isVerb);
 }
 
 /** `the one from last night was 8 l`, `das von gestern waren nur 8 l`. */
@@ -89,6 +102,9 @@ function isSmall(term: Term): boolean {
   return means(
     term,
     'ought-to-have-been',
+    'ought-to-be',
+    'had-said',
+    'instead-of',
     'article',
     'pronoun',
     'was',
@@ -105,5 +121,8 @@ function isSmall(term: Term): boolean {
     'condition',
     'still-there',
     'water',
+    'top-up',
+    'add',
+    'for-somebody',
   );
 }

@@ -21,6 +21,8 @@ export function recogniseFillTimes(frame: Frame): Fact[] {
       return minutesFactor(measure) !== null || (isBare(measure) && isTakenTime(frame, i));
     });
     if (at === undefined || means(frame.terms[at + 1], 'ago')) return [];
+    // `the bench floods every 3 hours`: how often, and not how long.
+    if (means(frame.terms[at - 1], 'every')) return [];
     take(frame, at, word);
     for (const i of inClause(frame, clause, (term) => means(term, 'fill', 'took'))) take(frame, i);
     const only = onlySystemWith(frame, ({ floods }) => floods !== null);

@@ -13,7 +13,7 @@ import {
   previousIn,
   take,
 } from '../reading/frame.ts';
-import { isCrop, means, type Term } from '../reading/term.ts';
+import { isCrop, isMark, means, type Term } from '../reading/term.ts';
 import { systemOfCrop } from './devices.ts';
 
 /** `picked 1.2 kg off the buckets`, `1.2 kg of cucumbers`: mass that was brought in. */
@@ -54,14 +54,19 @@ function followsIt(frame: Frame, missing: Fact, next: Fact): boolean {
 
 function inEveryClause(frame: Frame): Fact[] {
   let spoken: number | null = null;
+  let counted: Clause | null = null;
   return frame.clauses.flatMap((clause) => {
+    const countedBefore: Clause | null = counted;
+    counted = goesOnCounting(frame, clause, counted);
     const own = inClause(frame, clause, (term, i) => means(term, 'pick') && !frame.taken[i])[0];
     // `harvest: bench 1.5 kg, buckets 800 g`: the word goes on over names and masses.
     const goesOn = isNameAndMass(frame, clause) || isMoreCrop(frame, clause);
     const verb = own ?? (spoken !== null && goesOn ? spoken : undefined);
     spoken = own ?? (verb === undefined && clause.from < clause.to ? null : spoken);
-    const crops = inClause(frame, clause, isCrop);
-    if (verb === undefined && !isBroughtIn(frame, clause, crops.length)) return [];
+    const isOfCount = countedBefore !== null && isMassAlone(frame, clause);
+    const crops = inClause(frame, isOfCount ? countedBefore : clause, isCrop);
+    if (isOfCount) take(frame, ...measuresIn(frame, countedBefore));
+    else if (verb === undefined && !isBroughtIn(frame, clause, crops.length)) return [];
     if (clauseHas(frame, clause, 'money', 'vessel') && verb === undefined) return [];
     const masses = measuresIn(frame, clause).filter(
       (i) => gramsFactor(measureOf(frame, i)) !== null,
@@ -86,6 +91,61 @@ function inEveryClause(frame: Frame): Fact[] {
     }
     return verb === undefined ? [] : withoutMass(frame, clause, verb, byDevice, crops.length > 0);
   });
+}
+
+/** The clause with the crop that masses after it are of: `14 cucumbers off the buckets, 4.2 kg`. */
+function goesOnCounting(frame: Frame, clause: Clause, before: Clause | null): Clause | null {
+  if (clause.from === clause.to || (before !== null && isMassAlone(frame, clause))) return before;
+  const isPlain = inClause(frame, clause, isBesideCount).length === clause.to - clause.from;
+  const isOfOne = inClause(frame, clause, isCrop).length === 1;
+  return isPlain && isOfOne && measuresIn(frame, clause).every((i) => isCountOrMass(frame, i))
+    ? clause
+    : null;
+}
+
+/** `, 4.2 kg`, `and 350 g just now`: nothing else, and not so much of each. */
+function isMassAlone(frame: Frame, clause: Clause): boolean {
+  const masses = measuresIn(frame, clause).filter((i) => gramsFactor(measureOf(frame, i)) !== null);
+  return (
+    masses.length === 1 &&
+    (clause.opens === 'comma' || clause.opens === 'and') &&
+    !clauseHas(frame, clause, 'each') &&
+    inClause(frame, clause, (term) => isMass(term) || isSaidOfMass(term)).length ===
+      clause.to - clause.from
+  );
+}
+
+function isBesideCount(term: Term): boolean {
+  return (
+    isMeasure(term) ||
+    isCrop(term) ||
+    term.kind === 'name' ||
+    isMark(term, ':', '-') ||
+    means(term, 'article', 'place', 'from') ||
+    isSaidOfMass(term)
+  );
+}
+
+function isSaidOfMass(term: Term): boolean {
+  return means(
+    term,
+    'filler',
+    'about',
+    'in-all',
+    'part-of-day',
+    'yesterday',
+    'evening',
+    'morning',
+    'today',
+    'now',
+    'just-now',
+    'this',
+  );
+}
+
+function isCountOrMass(frame: Frame, i: number): boolean {
+  const measure = measureOf(frame, i);
+  return gramsFactor(measure) !== null || (isBare(measure) && measure.whole);
 }
 
 /** Without a verb: a mass of a crop, or off a system. */

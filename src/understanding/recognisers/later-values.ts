@@ -6,6 +6,7 @@ import {
   type Clause,
   clauseHas,
   type Frame,
+  inClause,
   isMeasure,
   isName,
   isPadding,
@@ -69,7 +70,19 @@ export function headingOf(
     const named = frame.places.hasWhere(isName, opens ? at : 0, at);
     return named || label < 0 ? null : { quantity: fact!.quantity, label: at };
   }
-  return found.length === 0 && clause.from < clause.to ? before : null;
+  if (found.length > 0 || clause.from === clause.to) return null;
+  return headOfLines(frame, clause) ?? before;
+}
+
+/** `ph` on a line of its own, above lines of a name and a number each. */
+function headOfLines(frame: Frame, clause: Clause): Heading | null {
+  const next = frame.clauses[frame.clauseOf[clause.from]! + 1];
+  if (next?.opens !== 'line' || (clause.opens !== 'start' && clause.opens !== 'line')) return null;
+  const words = inClause(frame, clause, (term) => !isMark(term, ':') && !isPadding(term));
+  const [label] = words;
+  if (words.length !== 1 || label === undefined) return null;
+  const quantity = quantityOf(frame, clause, label);
+  return quantity === null ? null : { quantity, label };
 }
 
 export function readingUnderHeading(

@@ -49,6 +49,10 @@ function isNoReading(frame: Frame, clause: Clause, i: number): boolean {
   const isOfBottle = isCalled || means(before, 'buffer');
   const isInBuffer =
     (means(after, 'buffer') && isMeasure(frame.terms[i + 2])) ||
+    // `7er zeigte 7,1`: what was shown in it is told.
+    (means(after, 'buffer') &&
+      means(frame.terms[i + 2], 'read-as') &&
+      isMeasure(frame.terms[i + 3])) ||
     (means(before, 'buffer') && isMeasure(frame.terms[i - 2]));
   if (bare && isOfBottle && !isInBuffer && !calibrates(frame, clause)) return true;
   if (bare && isOfBuffer(frame, clause, i)) return true;

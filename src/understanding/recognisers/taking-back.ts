@@ -388,6 +388,8 @@ function saysLittleElse(frame: Frame): boolean {
     if (term.kind === 'stop' || term.kind === 'mark' || term.kind === 'name' || isMeasure(term))
       return true;
     if (isStar(term)) return true;
+    // `mach 5,8 draus`.
+    if (means(term, 'plain-deed') && means(term, 'yes')) return true;
     if (term.kind !== 'word' || isUnknown(term)) return false;
     if (
       means(

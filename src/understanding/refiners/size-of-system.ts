@@ -10,19 +10,28 @@ export function withSizesAsked(frame: Frame, facts: readonly Fact[]): readonly F
   return facts.map((fact) => {
     if (fact.quantity !== 'level' || fact.amount.kind !== 'measure' || fact.doubt) return fact;
     const { measure } = fact.amount;
-    if (!tellsSize(frame, fact) || !systemsOf(frame, fact).some((one) => isSize(measure, one)))
+    const isNow = clauseHas(frame, frame.clauses[frame.clauseOf[fact.at]!]!, 'now');
+    const isIt = isNow ? mayBeSize : isSize;
+    if (!tellsSize(frame, fact) || !systemsOf(frame, fact).some((one) => isIt(measure, one)))
       return fact;
     return { ...fact, amount: { kind: 'measure', measure: { ...measure, bound: true } } };
   });
 }
 
-/** Said of the system itself, and not of the water or of the present. */
+/** `the left tub is 70 l now`, and its brim was 80: another tub, or what is in it. */
+function mayBeSize(measure: Measure, { brimL }: System): boolean {
+  const litres = litresFactor(measure);
+  return litres !== null && measure.values[0]! * litres >= leastOfBrim * brimL;
+}
+
+/** Less than so much of the brim is what is in it. */
+const leastOfBrim = 0.75;
+
+/** Said of the system itself, and not of the water. */
 function tellsSize(frame: Frame, { at }: Fact): boolean {
   const clause = frame.clauses[frame.clauseOf[at]!]!;
   const isSaid = means(frame.terms[at - 1], 'link') && frame.terms[at - 2]?.kind === 'name';
-  return (
-    isSaid && !clauseHas(frame, clause, 'now', 'was', 'water', 'solution', 'full', 'level', 'today')
-  );
+  return isSaid && !clauseHas(frame, clause, 'was', 'water', 'solution', 'full', 'level', 'today');
 }
 
 function systemsOf(frame: Frame, { at }: Fact): readonly System[] {

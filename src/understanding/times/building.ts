@@ -1,3 +1,4 @@
+import type { LocalDate } from '../../greenhouse/local-time.ts';
 import type { SaidTime } from './day-time.ts';
 
 export const nothingSaid: SaidTime = {
@@ -18,4 +19,6 @@ export interface Building {
   since: boolean;
   until: boolean;
   earlier: boolean;
+  /** The day that heads what is told. */
+  headDay: LocalDate | null;
 }

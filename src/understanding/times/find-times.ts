@@ -1,4 +1,4 @@
-import { localDateOf, localTimeOf, plusDays } from '../../greenhouse/local-time.ts';
+import { type LocalDate, localDateOf, localTimeOf, plusDays } from '../../greenhouse/local-time.ts';
 import { hasPastDeed } from '../moods/clause-kinds.ts';
 import { type Frame, takeTime } from '../reading/frame.ts';
 import { isWeekday, means, type Term } from '../reading/term.ts';
@@ -7,14 +7,25 @@ import { type Building, nothingSaid } from './building.ts';
 import { clockAt } from './clock-said.ts';
 import { dayAt } from './day-said.ts';
 import { type DayPart, workOut } from './day-time.ts';
+import { headsWhatFollows, isOfToday } from './head-day.ts';
 import type { TimeMark } from './time-mark.ts';
+
+/** A time, and the day that it names itself. */
+interface Built {
+  readonly mark: TimeMark;
+  readonly day: LocalDate | null;
+}
 
 /** Every time that the message speaks of; their terms are taken. */
 export function findTimes(frame: Frame): TimeMark[] {
   const marks: TimeMark[] = [];
+  let headDay: LocalDate | null = null;
   let i = 0;
   while (i < frame.terms.length) {
-    const mark = agoAt(frame, i) ?? expressionAt(frame, i);
+    const ago = agoAt(frame, i);
+    const built: Built | null = ago ? null : expressionAt(frame, i, headDay);
+    const mark = ago ?? built?.mark;
+    if (built && built.day !== null) headDay = built.mark.heads === true ? built.day : null;
     if (mark) {
       takeTime(frame, mark.from, mark.to + 1);
       marks.push(mark);
@@ -25,7 +36,7 @@ export function findTimes(frame: Frame): TimeMark[] {
 }
 
 /** Day, part of day and clock time, in any order, with small words between. */
-function expressionAt(frame: Frame, start: number): TimeMark | null {
+function expressionAt(frame: Frame, start: number, headDay: LocalDate | null): Built | null {
   const clause = frame.clauseOf[start]!;
   const building: Building = {
     said: nothingSaid,
@@ -34,6 +45,7 @@ function expressionAt(frame: Frame, start: number): TimeMark | null {
     since: false,
     until: false,
     earlier: false,
+    headDay,
   };
   let found = false;
   let i = start;
@@ -58,13 +70,18 @@ function expressionAt(frame: Frame, start: number): TimeMark | null {
   if (!found) return null;
   for (let j = start; j <= building.to; j++) {
     const begins =
-      means(frame.terms[j], 'since') ||
+      (means(frame.terms[j], 'since') && !means(frame.terms[j], 'from')) ||
       (means(frame.terms[j], 'from') && isOutageSentence(frame, j));
     if (begins) building.since = true;
     if (means(frame.terms[j], 'until') && !means(frame.terms[j], 'since')) building.until = true;
   }
+  const ownDay = building.said.day;
+  const heads = ownDay !== null && headsWhatFollows(frame, building);
+  if (ownDay === null && headDay !== null && !isOfToday(frame, building))
+    building.said = { ...building.said, day: headDay };
   const mark = finished(frame, building, clause);
-  return { ...mark, vague: mark.vague || isAbout(frame, mark.from, mark.to) };
+  const vague = mark.vague || isAbout(frame, mark.from, mark.to);
+  return { mark: { ...mark, vague, ...(heads ? { heads } : {}) }, day: ownDay };
 }
 
 function finished(
@@ -143,7 +160,10 @@ function partOfDayAt(frame: Frame, i: number, term: Term, building: Building): n
   const isLast =
     part === 'night' && (means(before, 'last', 'yesterday') || isNightPassed(frame, i, building));
   const hasDay =
-    building.said.day !== null || building.said.minutes !== null || means(before, 'this', 'last');
+    building.said.day !== null ||
+    building.headDay !== null ||
+    building.said.minutes !== null ||
+    means(before, 'this', 'last');
   const standsAlone =
     part === 'noon' ||
     part === 'midnight' ||

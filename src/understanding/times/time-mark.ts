@@ -14,6 +14,8 @@ export interface TimeMark {
   /** Still to come, or not to be told: the likely times, latest first. */
   readonly askFrom: readonly number[] | null;
   readonly written: string;
+  /** A day that heads what is told: clock times after it are of that day. */
+  readonly heads?: boolean;
 }
 
 /** What a time has that the message does not say: neither a beginning nor an end, nor a part of a day. */

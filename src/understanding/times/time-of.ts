@@ -2,7 +2,7 @@ import type { Fact } from '../fact.ts';
 import { hasPastDeed, isDeed, isLabel, leansOnPrevious } from '../moods/clause-kinds.ts';
 import type { Mood } from '../moods/mood.ts';
 import { type Clause, clauseHas, type Frame } from '../reading/frame.ts';
-import { isUnknown, means, type Term } from '../reading/term.ts';
+import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import type { TimeMark } from './time-mark.ts';
 
 /**
@@ -26,7 +26,10 @@ export function timeOf(
   );
   const c = frame.clauseOf[fact.at]!;
   const clause = frame.clauses[c]!;
-  const own = usable.filter((mark) => mark.clause === c);
+  const inClause = usable.filter((mark) => mark.clause === c);
+  // `yesterday: bench ph 6.1 at 19:10`: the day is in the clock time already.
+  const closer = inClause.filter(({ heads }) => heads !== true);
+  const own = closer.length > 0 ? closer : inClause;
   if (own.length > 0) return leading(own, fact, facts, clause) ?? nearest(own, fact);
   if (clauseHas(frame, clause, 'now') && saysNow(frame, clause)) return null;
   return closing(frame, fact, facts, usable) ?? opening(frame, fact, facts, usable);
@@ -115,6 +118,8 @@ function opensWithWas(frame: Frame, { from, to }: Clause): boolean {
 function isAlone(frame: Frame, clause: Clause, mark: TimeMark): boolean {
   for (let i = clause.from; i < clause.to; i++) {
     if (i >= mark.from && i <= mark.to) continue;
+    if (mark.heads === true && (isMark(frame.terms[i], ':') || means(frame.terms[i], 'to-say')))
+      continue;
     if (
       !means(
         frame.terms[i],

@@ -23,6 +23,7 @@ export type ArrangingConcept =
   | 'everybody'
   | 'in-turn'
   | 'away'
+  | 'at-somebodys'
   | 'back'
   /** Asks for the day of what follows: when is Ines back. */
   | 'when-is'

@@ -130,6 +130,14 @@ export const arranging: ArrangingWords = {
     anybody: ['jemand', 'jemand anders', 'jemand anderes', 'irgendwer'],
     everybody: ['alle', 'alle drei', 'jeder'],
     'in-turn': ['abwechselnd', 'reihum', 'der reihe nach', 'im wechsel', 'wechseln sich ab'],
+    'at-somebodys': [
+      ...['bei', 'zu'].flatMap((at) =>
+        ['meiner', 'meinem', 'meinen', 'unserer', 'unserem', 'unseren'].map(
+          (whose) => `${at} ${whose}`,
+        ),
+      ),
+      ...['zu besuch', 'bei freunden'],
+    ],
     away: [
       'weg',
       'verreist',
@@ -203,6 +211,14 @@ export const arranging: ArrangingWords = {
       'vorbei',
     ],
     cover: [
+      'hat das sagen',
+      'das sagen hat',
+      'ist verantwortlich',
+      'verantwortlich',
+      'zuständig',
+      'ist zuständig',
+      'hält die stellung',
+
       'ich übernehme',
       'übernimmt',
       'übernehme',
@@ -315,6 +331,11 @@ export const arranging: ArrangingWords = {
     'to-somebody': ['gib', 'überlasse', 'übergebe'],
     'who-goes': [
       'wer gießt',
+      'wer macht das',
+      'wer macht es',
+      'wer vertritt mich',
+      'wer vertritt uns',
+      'wer springt ein',
       'wer giesst',
       'wer ist dran',
       'wer ist an der reihe',

@@ -371,6 +371,9 @@ export const grammar: Words<GrammarConcept> = {
     'daraufhin',
   ],
   filler: [
+    ...['nix', 'nichts', 'nicht viel', 'wenig'].flatMap((little) =>
+      ['gebracht', 'geholfen', 'bewirkt', 'genützt', 'genutzt'].map((done) => `${little} ${done}`),
+    ),
     'licht brennt',
     'auf lecks',
     'nach lecks',

@@ -605,6 +605,7 @@ export const asking: Words<AskConcept> = {
     'take',
     'taken',
     'drink',
+    'drinks',
     'drunk',
     'drank',
     'consume',

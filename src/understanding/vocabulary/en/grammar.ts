@@ -249,6 +249,14 @@ export const grammar: Words<GrammarConcept> = {
     'later on',
   ],
   filler: [
+    ...[
+      'made no difference',
+      'had no effect',
+      'did no good',
+      "didn't help",
+      'did not help',
+      'didnt help',
+    ],
     'for leaks',
     'for any leaks',
     'for a leak',

@@ -1588,6 +1588,19 @@ export const takingBack: Words<TakingBackConcept> = {
     'was wrong',
   ],
   'after-all': ['after all', 'afterall', 'in the end', 'actually'],
+  'ought-to-be': ['should be', 'should read'],
+  'had-said': [
+    ...["i'd", 'id', 'i had', 'we had', "we'd"].flatMap((who) =>
+      ['written', 'said', 'put down', 'noted', 'told you', 'typed'].map((deed) => `${who} ${deed}`),
+    ),
+    ...['i wrote', 'i said', 'i put down', 'i typed', 'i told you'],
+  ],
+  every: ['every', 'each'],
+  carry: ['carry', 'carrying', 'lug', 'haul', 'fetch', 'bring'],
+  received: ['get', 'received', 'gotten', 'went', 'went in', 'went into'],
+  'told-past': ['did', 'did we', 'did i', 'did you', 'was', 'went', 'went in', 'went into'],
+  'the-most': ['most', 'least', 'more', 'fastest'],
+  'in-the-right': ['right', 'wrong', 'correct'],
   'ought-to-have-been': [
     'should have been',
     'should of been',

@@ -309,7 +309,7 @@ export const englishWishes: WishWords = {
     ],
     'set-container': [
       'the {vessel} is|holds|has|takes {litres}',
-      'a|one|our|my {container} is|holds|has|takes {litres}',
+      'a|one|our|my {container} is|holds|has|takes really|actually|more_like|rather|only|about|exactly|in_fact|just? {litres} ,? i|we? have? measured|weighed|checked? it?',
       'new container : {container} , {litres}',
       'new container :? {container} {litres}',
       'add a|the? container {container} of|with|,? {litres}',
@@ -443,7 +443,7 @@ export const englishWishes: WishWords = {
       'still_got|only_got|still_have|only_have {amount} of? {product}',
       '{product} :? {amount} left',
       "the|our? {product} bottle? is|are|'s|gets? getting|running|quite|very|rather|really|pretty|a_bit|nearly|almost? low|short|out|empty|gone|finished ,|:? there|there's|there_is? about|maybe|only|just|still|perhaps? {amount} left|remaining|in_it",
-      '{amount} of? {product} left|remaining',
+      'about|around|roughly|maybe|some|ca|only|still? {amount} of? {product} left|remaining',
       '{product} has {amount} left',
     ],
     'ask-one-stock': [
@@ -454,6 +454,8 @@ export const englishWishes: WishWords = {
       'is|are {product} run|running|nearly|almost? out|empty|low|gone',
       'which|what {product} do|should|can|must|shall|would i|we use|take|need|want',
       'how long will|does our|the? {product} last',
+      'will|does the|our? {product} last until|till|til|to|for|through {words}',
+      'will|does the|our? {product} last',
       'when do|will we|i run out of {product}',
       'is there|do_we_have enough {product} left?',
     ],
@@ -558,6 +560,9 @@ export const englishWishes: WishWords = {
       'what did|have i do {day}',
     ],
     'ask-logged-all': [
+      'has|have|was|were anyone|anybody|someone|somebody been? in|there|here|by|out|round|in_there|in_the_greenhouse|up {day}? already|yet?',
+      'has|have anyone|anybody|someone|somebody already? been_in|been_there|been_here|logged|done|measured|checked anything|something|it? {day}? already|yet?',
+      'did anyone|anybody|someone|somebody log|do|measure|check|go|come anything|something|in|there|by|out|it? {day}?',
       'what did|have|was we|anyone|anybody|everyone|everybody|they? log|logged|enter|entered|record|recorded|reported so_far|already? {day}?',
       "what|whats is|'s|has_been in_the_log|in_the_logbook|been_logged {day}?",
     ],

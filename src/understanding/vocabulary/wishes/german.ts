@@ -288,7 +288,7 @@ export const germanWishes: WishWords = {
     ],
     'set-container': [
       'der|die|das {vessel} fasst|hat|ist|hält {litres}',
-      'ein|eine|unser|unsere|mein|meine {container} fasst|hat|sind|ist|hält {litres}',
+      'ein|eine|unser|unsere|mein|meine {container} fasst|hat|sind|ist|hält eher|eigentlich|nur|genau|etwa|tatsächlich|in_wirklichkeit? {litres} ,? hab|habe|haben? ich|wir? nachgemessen|gemessen|gewogen?',
       'neues gefäß :? {container} mit|,? {litres}',
       'neuer behälter :? {container} mit|,? {litres}',
     ],
@@ -406,13 +406,15 @@ export const germanWishes: WishWords = {
     count: [
       'es? sind|ist noch|nur? noch? {amount} {product} da|übrig|drin',
       'wir|ich? haben|habe|hab wir? nur? noch {amount} {product} übrig|da?',
-      'nur|bloß|gerade? noch {amount} {product} da|übrig|drin',
+      'nur|bloß|gerade|es_sind? noch nur|etwa|ungefähr|ca|rund|vielleicht|so? {amount} von|vom? {product} da|übrig|drin|vorhanden',
       'von? {product} ist|sind noch {amount} da|übrig',
       'das|der|die|unser|unsere? {product} flasche? ist|wird|geht? fast|bald|beinahe|langsam|ziemlich? leer|alle|knapp|zur_neige|zu_ende|aus ,|:? es_sind|da_sind|sind? nur|noch|nur_noch|etwa|vielleicht? noch|nur|etwa? {amount} da|übrig|drin?',
     ],
     'ask-one-stock': [
       'wie|wieviel viel? {product} ist|haben|hab|habe noch|wir|ich? noch? da|übrig|drin?',
       'wie lange reicht|hält das|der|die|unser? {product} noch?',
+      'reicht|hält das|der|die|unser? {product} noch? bis|für {words}',
+      'reicht|hält das|der|die|unser? {product} noch?',
       'wann geht|ist uns|das|der|die? {product} aus|leer|alle',
       'haben wir noch genug {product}',
       'wie viel {product} haben|habe|hab wir|ich noch|denn|eigentlich? auf_lager|da?',
@@ -508,6 +510,8 @@ export const germanWishes: WishWords = {
       'was habe|hab ich denn|schon|alles? {day}? denn|schon|alles|bisher? eingetragen|geloggt|aufgeschrieben|gemeldet|notiert|gesagt|gemacht',
     ],
     'ask-logged-all': [
+      'war|waren {day}? denn|schon? {day}? jemand|wer|irgendwer|einer denn|schon? {day}? schon? drin|da|dort|drüben|draußen|im_gewächshaus',
+      'ist|hat {day}? denn|schon? {day}? jemand|wer|irgendwer denn|schon? {day}? schon|was|etwas? drin_gewesen|da_gewesen|dagewesen|gemacht|gemessen|eingetragen|nachgesehen|geschaut',
       'was haben|hat|wurde wir|alle|jemand? denn|schon|alles? {day}? denn|schon|alles|bisher? eingetragen|geloggt|aufgeschrieben|gemeldet|notiert',
       'was steht im logbuch',
     ],
