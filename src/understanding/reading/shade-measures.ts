@@ -2,9 +2,14 @@ import { isMark, type MeasureTerm, means, type Term } from './term.ts';
 
 /** Lets `about`, `-ish`, `more than` and their like colour the number beside them. */
 export function shadeMeasures(terms: readonly Term[]): Term[] {
+  let isGuess = false;
+  let opens = true;
   return terms.map((term, i) => {
+    if (opens) isGuess = opensGuess(term);
+    opens = term.kind === 'stop';
     if (term.kind !== 'measure') return term;
-    const approximate = term.measure.approximate || isAboutBefore(terms, i) || isIshAfter(terms, i);
+    const approximate =
+      term.measure.approximate || isGuess || isAboutBefore(terms, i) || isIshAfter(terms, i);
     const bound = isBound(terms, i);
     if (approximate === term.measure.approximate && !bound) return term;
     const shaded: MeasureTerm = { ...term, measure: { ...term.measure, approximate, bound } };
@@ -16,14 +21,12 @@ function isAboutBefore(terms: readonly Term[], i: number): boolean {
   let j = i - 1;
   while (means(terms[j], 'article', 'at', 'to', 'link') && !means(terms[j], 'about') && j > i - 4)
     j--;
-  return means(terms[j], 'about') || isGuessed(terms, j);
+  return means(terms[j], 'about');
 }
 
 /** `I'd say dwc ph 5.8`: the clause opens with what makes a guess of it. */
-function isGuessed(terms: readonly Term[], before: number): boolean {
-  let from = before;
-  while (from > 0 && terms[from - 1]?.kind !== 'stop') from--;
-  return from < before && means(terms[from], 'ish') && !means(terms[from], 'about');
+function opensGuess(term: Term): boolean {
+  return means(term, 'ish') && !means(term, 'about');
 }
 
 function isIshAfter(terms: readonly Term[], i: number): boolean {
