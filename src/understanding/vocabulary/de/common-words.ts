@@ -1,4 +1,7 @@
-/** Ordinary words that are no slip of anything: written down from memory, ordered by nothing. */
+/**
+ * Ordinary words that are no slip of anything: written down from memory, and what a general
+ * list of frequent words held beside that was a slip away from a word of ours. Ordered by nothing.
+ */
 export const commonWords: readonly string[] = `
 aal abend abends aber abfall abfluss ablage abschnitt absicht abstand abteil acht achten achtung ader affe ahnung akku aktuell alarm album alge algen alle allein allem allerdings
 allgemein alltag als also alt alte alter amsel amseln amt anders anderes andere anderen anfang anfangen angebot angst anlage anlass anruf ansatz anschluss ansicht anteil antwort anzahl anzeige anzug apfel apotheke april arbeit
@@ -45,6 +48,30 @@ rissig samtig schlapp schleim schimmert schlaufe schnürt sprießen sprießt sta
 eingetroffen angekommen geschehen passierte läutet klingelt gewitzt grüßt winkt schläft träumt frisst fressen gefressen hüpft krabbelt krabbeln kriechend nagt pickt piept piepen piepst schleicht singt singen fliegt flattert nistet
 hocke leiche mitbringsel spitzenmäßig klasse spannend blöd doof ärgerlich schade supergut traumwetter sauwetter mistwetter regenwetter sonnenaufgang sonnenuntergang wetterchen feiertag ostern pfingstferien urlaubszeit
 mama papa oma opa
+deinen verrückt gefällt hierher hölle verlieren kennst verschwinden gesprochen schluss verändert ansehen beziehung gestohlen vertrauen damen verraten geboren
+aufhalten wisst gespielt aufnahme lebe schauen gewartet fürchte gefangen falschen schwanger entkommen werfen verschwinde blumen verbrechen schützen fühlst
+hielt schätzchen aufpassen brüder guck lacht wahre nachgedacht willen einzigen meilen aufgeben engel verfolgen pläne hingehen geschäfte geschossen fühlte
+spiele lügen zurückkommen vermisse überlegen feinde geglaubt ausgehen getrennt helden trauen schien aufgeregt besprechen verboten ertragen bricht gewählt
+bieten übergeben vernichten vermissen spüren schlacht zählen zeugen stammt verschwindet gucken verbracht presse angreifen führer gelegt zurückkehren wache
+schnappen aufstehen anhalten streiten lebte geworfen heilen gewissen locke aufgefallen einziger beten gefühlt reisen scheck angezogen sender herkommen worum
+hauen erfüllen gewöhnt akten gnade verschwenden reagiert schwerer verwenden schock angestellt lege reingehen trafen anzurufen angeschossen vernichtet
+schenken wunde starben bestehen abschluss bande einfallen taschen worten einladen nachsehen anklage reiten wenden verlasse getragen versetzt diener
+aufgewacht sünde zurückgehen vermeiden zeuge aufwachen unhöflich schüchtern überfall arten ankommen fürchten verhandeln ungern weglaufen schmecken senden
+getrieben schwäche welten verärgert geflohen küste bereitet verlaufen brennen wecken ausgesetzt bereiten gesichert leber einkaufen ausgerechnet ausmachen
+segne schieben ausgedacht ausgeben abschalten gejagt irren geweint gene betrachten wunden vertreten gemalt gelangen angehen scheiden verlieben gerecht
+aufgebaut einsteigen betrachtet länder abhalten wiederkommen anzusehen gestehen volkes andauernd aufhört reißen aufgehoben erdbeben vorschlagen gesungen
+gebissen schiessen schulen gemocht ausschalten beißen verletzungen aussuchen ausgegeben anlegen töchter schnapp anfing überwacht gerede spruch verlass
+stammen verschaffen gestoßen verlegen mütter ausgeraubt schrott biete papst geschieden gefühlen aufgepasst lungen eingefallen trete geweckt verhindert
+verschieben steck schmuck blutung aufbrechen käufer legte vorgehen anlügen angerichtet unterbrochen schach überstehen tauchte hinlegen angesicht geschützt
+ansieht verletzung vertraust gründlich versichern angefasst aufeinander fischer ausgebrochen aufzugeben aufstellen verschwendet gehandelt nüsse versammelt
+zehen verbrachte verschieden verderben ernstes abschließen aufregen gesendet belästigt antreten tauchen schoss rauszukommen zugelassen verklagen gelten
+vorlesen geehrt bedingung ausgezogen kater gestattet schrieben schrecken geliehen bauten väter herzlich heilung auslösen getäuscht abgelenkt schwerter münzen
+bude kanonen fischen empfehlen vergeuden gebunden weisen geschlecht binden verdorben riefen butler hintertür genossen aufgelöst aufgebracht ausländer
+ausgemacht datei benommen angestellte eintreten tinte manchen erholen adler puppen falken südlich hasen geliebten geleitet betäubt abgeschossen anmachen
+anhaben betrügt positionen flüchten boxen angehört befragt geriet geboten abgesetzt klaut zurückzukommen hexen reinlegen läden übersetzen mieten betten
+reinlassen beseitigt aufgezogen rippen kiefer hörer branche angelegt stechen ausgabe kluger verbrennt drohen mathe absetzen geliebter wehen verbringt
+schließfach geschmissen lacher berufung anstand vorstand schurken einlassen verwirren verschonen schlitten baute ausgeliefert ausgeflippt geistern aufsicht
+zugesehen verstorben stadion vertrieben
 `
   .trim()
   .split(/\s+/);

@@ -1,4 +1,7 @@
-/** Ordinary words of three letters and more that are no slip of anything: written down from memory, ordered by nothing. */
+/**
+ * Ordinary words of three letters and more that are no slip of anything: written down from memory, and what a general
+ * list of frequent words held beside that was a slip away from a word of ours. Ordered by nothing.
+ */
 export const commonWords: readonly string[] = `
 we're i'm you're they're he'll she'll they'll you'll you've they've i'll we'll he'd she'd they'd who're there're able above across act actually add adult afraid again age agree ahead air alive allow almost alone along already alright although always among amount
 angle angry animal another answer any anyone anything anyway apart appear apple april area arm around arrive art ask asleep aunt autumn away awful
@@ -57,6 +60,27 @@ twisted twitch two type tyre ugly umbrella uncle under unit until up upper uprig
 was wash washed wasp wasps waste watch watched water watered watery wave way weak weaker wealth wear weather web wedding weed weeds week weigh weight weird welcome well went were west wet wetter whale what wheat wheel when where which while whip whisper whistle white whiteflies whitefly who whole whom whose why wick wide wider widow width wife wild will willing willow wilt wilted wilting wilts win wind window
 windows windy wine wing wink winner winter wipe wiped wire wires wise wish with within without woke wolf woman women won wonder wonderful wood wooden wool word words wore work worked working works world worm worms worn worried worry worse worst worth would wound wrap wrapped write writing wrong wrote yard yawn year yeast yellow yellowed yellowing yellows yes yesterday yet yield young your yours youth zip
 aphid aphids algae crispy curling droplet droplets germinated humming gurgling gurgle leggy lush mildew nozzle nozzles pollinate pollinated rattle rattling root rotted runner runners rockwool slime sludge splashing trickling truss trusses vermiculite perlite sponge blossoms nutrient bloomed budding buds buzzing clog crusty drooped dripper drippers flopped floppy flutter foggy gnats mites thrips whining whirring wobbly wonky
+abide abort advent aided alike apologise apologised apologises apologize apologized apologizes arming assuring backs band bans basics battle bears beats
+bogged boiled boils bond bones boots bores boring brake breach breed bugger buried calculation calculator carbon cared cares cased cases casting casts
+celebrate celebrated celebrating celebration cells charged charging charter chat chess chips chopped chorus chucking chucks circulated circulates circulating
+clause cleared clone coarse coats codes coding collated collection college compelled compete competed competes compressed compresses compression computed
+connected connection continues continuum copes coping corrected correcting correctly correlation corruption crass create creates cure cured cures curing
+currency curry daring decoded defending delimiters demanding dependent descending diner drafted drawn dries drugs eater electing electronics entirety
+exceeding excepting executing exploding export facing fearing feeding filmed filming films fined finer firing flashed flips flowing folds fond foods forests
+formatting forming frames freed fund glowing gown grabs groan handed handing hardest header hearing heats herd hoped horses hosts housing indexed indicator
+instructing kills lacked laser lasers launch lawyers leaded leading leaned leaning leans leaving lest libel listed lists loader locking loops lumps mapped
+mapping marking menus messed messing minded minds mined mining mislead misled necessity newer noting optical outrage overloaded owning packing pairs palace
+parked parks petty phrase pins planes planets planting plotted ported ports precious predicting prefixed premise prime production prose prosecuted protected
+punched putted quote races rage raising ranks recalling recording refined reforming regain remarking reminding renders rending rends repairing repeating
+repent resort resorted resorting resorts restrained retain retained retaining retains revolting riding ringed ringing risking roads robots rocks rooms
+rotating routing ruined ruining sails saving scaled scratching screwing sealing seats sells sends senior settling sheds shells shoes shopped shopping shots
+shouting shouts sided sine sinks skilled slang slash slid slots slowing slows spares speeds spelled spelling spellings spells spelt spitted spitting spoilt
+sports spreading squaring squeezing stairs starring startled startling starved starving stating staying stealing stepped stirs stopping stores storing
+stretching strive stroke subset sundry sung supplying supporting swamped sweats swims tacked tacking talking tapes tasted tasting taxes texts thanking themes
+thorough titles token tolerance tolerate tone tones translated trapped tread tuned understood unlocked vague vended vice waked wander wandering wedded whites
+willed wills wired wished wishing withdrew wording worlds dipping dips floored flailed foiled framing leaped leaping leaps leased leeks licked massing
+panning pecking poring pouting pricking scraping screening seated stings squeaking steaming streaming swells taping tapping tasking tickled tipping tricked
+tucked welded worming cleansed cheeked chanted burping damped doused droop
 `
   .trim()
   .split(/\s+/);
