@@ -737,6 +737,11 @@ export const grammar: Words<GrammarConcept> = {
   ish: [
     'und ein bisschen',
     'und ein bisschen mehr',
+    'ein bisschen mehr',
+    'bisschen mehr',
+    'etwas mehr',
+    'ein wenig mehr',
+    'oder mehr',
     'und etwas',
     'und ein wenig',
     'oder so',
