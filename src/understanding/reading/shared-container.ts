@@ -49,7 +49,16 @@ function toldLikewise(terms: readonly Term[], i: number): MeasureTerm | null {
   at -= means(terms[at - 1], 'add', 'top-up', 'fill') ? 2 : 1;
   const before = terms[at];
   if (!isOfContainers(before) || means(terms[at - 1], 'with') !== isLed) return null;
-  return terms[isLed ? at - 2 : at - 1]?.kind === 'name' ? before : null;
+  const isNamed = terms[isLed ? at - 2 : at - 1]?.kind === 'name';
+  return isNamed || opensList(terms, at) ? before : null;
+}
+
+/** `the bench took 2 cans`, `Tisch hat 2 Kannen gekriegt`: the first of a list tells the verb for all of it. */
+function opensList(terms: readonly Term[], at: number): boolean {
+  if (terms[at - 2]?.kind !== 'name') return false;
+  const verb = terms[at - 1];
+  const isOfAdding = (term: Term | undefined) => means(term, 'add', 'top-up', 'fill');
+  return isOfAdding(verb) || (means(verb, 'has') && isOfAdding(terms[at + 1]));
 }
 
 /** Name and amount, name and number, and nothing that parts them. */
