@@ -11,7 +11,9 @@ export function isRunOn(
   if (asksBehindReport(terms, from, i, lexicon) || tellsBehindQuestion(terms, from, i))
     return 'sentence';
   const parts =
-    needsBehindValue(terms, from, i) || isThereUnneeded(terms, from, i, lexicon) || isMoreDone(terms, from, i);
+    needsBehindValue(terms, from, i) ||
+    isThereUnneeded(terms, from, i, lexicon) ||
+    isMoreDone(terms, from, i);
   return parts ? 'comma' : null;
 }
 
@@ -27,7 +29,9 @@ function asksBehindReport(
   if (!vocabulary.asksOneself.includes(text) && !vocabulary.asksReader.includes(text)) return false;
   if (means(terms[i - 1], ...asking)) return false;
   const said = terms.slice(from, i);
-  return said.some(({ kind }) => kind === 'measure') && !said.some((term) => means(term, ...asking));
+  return (
+    said.some(({ kind }) => kind === 'measure') && !said.some((term) => means(term, ...asking))
+  );
 }
 
 const asking = [
@@ -90,11 +94,7 @@ function isThereUnneeded(
   if (!isThere || means(terms[i - 1], 'there-is', 'still-there', 'link', 'about')) return false;
   const said = terms.slice(from, i);
   const denied = said.findIndex((term) => means(term, 'did-not', 'not', 'no'));
-  return (
-    denied >= 0 &&
-    said.some(({ kind }) => kind === 'name') &&
-    saysNone(terms[i - 1], lexicon)
-  );
+  return denied >= 0 && said.some(({ kind }) => kind === 'name') && saysNone(terms[i - 1], lexicon);
 }
 
 /** `any`, `water`, `braucht nichts`: what there was no need of. */
@@ -122,11 +122,10 @@ function isMoreDone(terms: readonly Term[], from: number, i: number): boolean {
   if (isNot) return true;
   return isOpened
     ? means(term, 'did') && term.text === said[0]!.text && terms[i - 1]!.kind === 'name'
-    : did === said.length - 1 && isNameWithSame(terms, i, terms[i - 1]!.text);
+    : did === said.length - 1 && isNameAt(terms, i);
 }
 
-/** `Tisch gemacht` behind `Wanne gemacht`. */
-function isNameWithSame(terms: readonly Term[], i: number, word: string): boolean {
-  const name = means(terms[i], 'article') ? i + 1 : i;
-  return terms[name]?.kind === 'name' && terms[name + 1]?.text === word;
+/** `Tisch …` behind `Wanne gemacht`. */
+function isNameAt(terms: readonly Term[], i: number): boolean {
+  return terms[means(terms[i], 'article') ? i + 1 : i]?.kind === 'name';
 }

@@ -114,7 +114,8 @@ function isOver(frame: Frame, clause: Clause): boolean {
   // `I'm wiping off the algae tonight`: somebody sees to it.
   const isThisEvening =
     (clauseHas(frame, clause, 'today') && clauseHas(frame, clause, 'evening')) ||
-    inClause(frame, clause, (term) => means(term, 'evening') && opensWithToday(frame, term)).length > 0;
+    inClause(frame, clause, (term) => means(term, 'evening') && opensWithToday(frame, term))
+      .length > 0;
   const isSeenTo = isThisEvening || clauseHas(frame, clause, 'tonight', 'tomorrow');
   if (isSeenTo && clauseHas(frame, clause, 'self')) return true;
   return clauseHas(
