@@ -16,8 +16,7 @@ export function shareContainers(terms: readonly Term[], lexicon: Lexicon): reado
     const like = isListed ? before : another;
     const many = like && asMany(term, like, lexicon, another !== null);
     const last = shared.length - 3;
-    // Where nobody says that they were added, one question is of both.
-    if (many && another && another === shared[last] && !terms.some(isOfAdding))
+    if (many && another && another === shared[last] && areOneAmount(terms, shared[last + 1], many))
       shared.splice(last, 3, together(another, many));
     else shared.push(many ?? term);
   }
@@ -73,15 +72,24 @@ function anotherBefore(
   i: number,
 ): MeasureTerm | null {
   const more = terms[i - 1];
-  if (!means(more, 'another') || terms[i - 2]?.kind !== 'stop' || !endsList(terms, i + 1))
+  let cut = before.length - 2;
+  if (!means(more, 'another') || before[cut]?.kind !== 'stop' || !endsList(terms, i + 1))
     return null;
+  // `…, then another`: nothing stands between the comma and `then`.
+  while (before[cut - 1]?.kind === 'stop') cut--;
   const { kind, text } = terms[i]!;
   // `noch halb` is what is left; `noch eine halbe` is one more.
   if (kind === 'measure' && !text.includes(' ') && !means(more, 'indefinite')) return null;
-  const from = before.findLastIndex((term, n) => n < i - 2 && term.kind === 'stop') + 1;
-  const measures = before.slice(from, i - 2).filter((term) => term.kind === 'measure');
+  const from = before.findLastIndex((term, n) => n < cut && term.kind === 'stop') + 1;
+  const measures = before.slice(from, cut).filter((term) => term.kind === 'measure');
   const [only] = measures;
   return measures.length === 1 && isOfContainers(only) ? only : null;
+}
+
+/** `a jug and another half` is one and a half; of whole ones only where nobody says that they were added. */
+function areOneAmount(terms: readonly Term[], joint: Term | undefined, more: MeasureTerm): boolean {
+  const isJoined = joint?.kind === 'stop' && joint.cut === 'and';
+  return isJoined && (!Number.isInteger(more.measure.values[0]) || !terms.some(isOfAdding));
 }
 
 function together(one: MeasureTerm, other: MeasureTerm): MeasureTerm {

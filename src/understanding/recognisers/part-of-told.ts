@@ -50,7 +50,7 @@ function isNoPartOfList(term: Term): boolean {
 /** Straight behind it in the same breath. */
 function followsTopUp(frame: Frame, clause: Clause, told: readonly Fact[]): boolean {
   const before = clauseToldBefore(frame, clause);
-  if (!before || before.sentence !== clause.sentence) return false;
+  if (before?.sentence !== clause.sentence) return false;
   const last = told.findLast(({ at }) => at >= before.from && at < before.to);
   return last?.quantity === 'top-up';
 }

@@ -41,15 +41,16 @@ describe('A vessel shared along a list, and a part that may be of anything', () 
 
 describe('One more of the vessel, or half of one', () => {
   understood({
-    'topped jars a jug and another half': 'Jar shelf top-up 2; Jar shelf top-up 1',
+    'topped jars a jug and another half': 'Jar shelf top-up 3',
+    'topped jars a jug and another': 'Jar shelf top-up 2; Jar shelf top-up 2',
+    'topped jars a jug, then another half': 'Jar shelf top-up 2; Jar shelf top-up 1',
     'jars a jug and another half': '? in-it-or-added (level, top-up)',
   });
   understood(
     {
       'Gläser einen Krug nachgefüllt und noch einen halben':
         'Gläserregal top-up 2; Gläserregal top-up 1',
-      'in die Gläser ein Krug und noch ein halber gekippt':
-        'Gläserregal top-up 2; Gläserregal top-up 1',
+      'in die Gläser ein Krug und noch ein halber gekippt': 'Gläserregal top-up 3',
       'Gläser ein Krug und noch ein halber': '? in-it-or-added (level, top-up)',
       'Tisch eine Kanne und noch eine': '? in-it-or-added (level, top-up)',
       'ein Krug in die Gläser gekippt und noch halb voll':
@@ -180,6 +181,24 @@ describe('What was done, one after another', () => {
       'Wanne gemacht Tisch gemacht konnte nicht an die Rinne':
         '? which-duties; Rinnenstrecke duty-failed 1',
       'Wanne gemacht Tisch pH 6 gemessen': '? which-duties; Nordtisch ph 6',
+    },
+    'lindenhof',
+    'jonas',
+  );
+});
+
+describe('The unit of an amount that is asked about', () => {
+  understood({
+    'put 300 l in the jars || ml, not l': 'answered Jar shelf top-up 0.3 at 4 May 08:20',
+    'put 300 l in the jars || ml': 'answered Jar shelf top-up 0.3 at 4 May 08:20',
+    'put 3000 in the jars || ml not litres': 'answered Jar shelf top-up 3 at 4 May 08:20',
+    'put 300 l in the jars || not ml': '? unclear (keep-as-note)',
+  });
+  understood(
+    {
+      'hab 300 l in die Gläser gekippt || ml, nicht l':
+        'answered Gläserregal top-up 0.3 at 4 May 09:20',
+      'hab 3000 in die Gläser gekippt || ml und nicht l': '? unclear (keep-as-note)',
     },
     'lindenhof',
     'jonas',
