@@ -16,6 +16,7 @@ import { takeNotReadings } from './recognisers/not-readings.ts';
 import { recogniseMoreOfLogged } from './recognisers/of-just-logged.ts';
 import { recogniseOneMore } from './recognisers/one-more.ts';
 import { recogniseOutages } from './recognisers/outage.ts';
+import { recognisePartsOfTold } from './recognisers/part-of-told.ts';
 import { recogniseReadings } from './recognisers/readings.ts';
 import { recogniseRemainders } from './recognisers/remainder.ts';
 import { recogniseSameAsBefore, withEachOfJoined } from './recognisers/same-as-before.ts';
@@ -41,6 +42,7 @@ const recognisers: readonly ((frame: Frame, told: readonly Fact[]) => Fact[])[] 
   recogniseRemainders,
   recogniseOneMore,
   recogniseMoreOfLogged,
+  recognisePartsOfTold,
   recogniseLevels,
   recogniseReadings,
   recogniseShorthand,

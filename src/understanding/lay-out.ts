@@ -4,6 +4,7 @@ import { withArrows } from './reading/arrows.ts';
 import { withoutCompounds } from './reading/compounds.ts';
 import { cutAtSame } from './reading/cut-at-same.ts';
 import { cutAtSo } from './reading/cut-at-so.ts';
+import { cutRunOns } from './reading/cut-run-ons.ts';
 import type { Folded } from './reading/fold.ts';
 import { type Frame, frameOf } from './reading/frame.ts';
 import { type Lexicon, languageOf, lexiconFor } from './reading/lexicon.ts';
@@ -65,5 +66,6 @@ function allTermsIn({ tokens, lexicon }: Pieces, units: SpokenUnits): readonly T
   const sized = withOtherValues(sizeVessels(countVessels(written, lexicon), lexicon));
   const vessels = shareContainers(sized, lexicon);
   const counted = shadeMeasures(withArrows(cutAtSo(countOneInPart(shareVolume(vessels)))));
-  return cutAtSame(putNamesRight(putRight(withUnitsPutRight(withoutStruck(counted), lexicon))));
+  const right = putNamesRight(putRight(withUnitsPutRight(withoutStruck(counted), lexicon)));
+  return cutRunOns(cutAtSame(right), lexicon);
 }

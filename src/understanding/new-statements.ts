@@ -51,7 +51,9 @@ export function newStatements(frame: Frame): readonly Statement[] {
     withoutLowOnceFilled(statementsOf(frame, settled, phases)),
   );
   const entries = withoutConflicts(found, (draft) => phases.get(draft));
-  const done = recogniseDone(frame, moods).map((statement) => answeredDuties(frame, statement));
+  const done = onceAsked(
+    recogniseDone(frame, moods).map((statement) => answeredDuties(frame, statement)),
+  );
   const said = inPhaseOrder([...entries, ...done], (draft) => phases.get(draft));
   const statements = [...said, ...questions(frame, moods, said)];
   return statements.length > 0 ? statements : [nothingSaid(frame, moods)];
@@ -71,6 +73,12 @@ function answeredDuties(frame: Frame, done: Statement): Statement {
     span: done.span,
     because: ['nothing to answer'],
   };
+}
+
+/** `did the pond, did the table`: one question of what is done. */
+function onceAsked(done: readonly Statement[]): readonly Statement[] {
+  const first = done.find(({ kind }) => kind === 'doubt');
+  return done.filter((statement) => statement.kind !== 'doubt' || statement === first);
 }
 
 /** `did both`, where more than two are asked for, or one alone. */

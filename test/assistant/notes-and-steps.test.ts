@@ -68,6 +68,20 @@ describe('A note kept with a system', () => {
   });
 });
 
+describe('How to calibrate', () => {
+  it('is told of the probe that is named, whether it is due or not', async () => {
+    const { say } = talking(openRehearsal(store, household));
+    const [steps] = await say('tomas', 'how do i calibrate the pen');
+    expect(steps?.text).toContain('Calibrate the pen');
+  });
+
+  it('asks which probe where none is named and there are several', async () => {
+    const { say } = talking(openRehearsal(store, household));
+    const [choice] = await say('tomas', 'how do i calibrate');
+    expect(choice?.text).toContain('Which of these');
+  });
+});
+
 describe('A photo', () => {
   it('whose caption names a system comes with the steps of its work', async () => {
     const { say } = talking(openRehearsal(store, household));

@@ -35,7 +35,7 @@ export function hearArrangings(
   if (arrangings.length === 0) return { text, putOff: [] };
   handling.conversation = withQuestionsLapsed(handling.conversation);
   if (asked) handling.conversation = withoutQuestion(handling.conversation, asked.questionId);
-  act(handling, arrangings, asked, around);
+  act(handling, arrangings, asked, around, text);
   if (rest !== null) nameSystems(handling, arrangings);
   return { text: rest, putOff: arrangings.flatMap(systemPutOff) };
 }
@@ -59,6 +59,7 @@ function act(
   arrangings: readonly Arranging[],
   asked: AwayAsked | null,
   { alerts }: Surroundings,
+  text: string,
 ): void {
   const toSettle = arrangings.filter(
     ({ kind }) =>
@@ -93,7 +94,7 @@ function act(
         tellPlan(handling, each.days);
         break;
       case 'how-to':
-        tellHowTo(handling, each, null);
+        tellHowTo(handling, each, null, text);
         break;
       default:
         break;

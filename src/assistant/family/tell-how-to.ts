@@ -1,5 +1,6 @@
 import type { Duty } from '../../greenhouse/duty.ts';
-import { localDateOf } from '../../greenhouse/local-time.ts';
+import type { Greenhouse } from '../../greenhouse/greenhouse.ts';
+import { type LocalDate, localDateOf } from '../../greenhouse/local-time.ts';
 import { dutiesForMember } from '../../planning/duties-for-member.ts';
 import { howTo } from '../../planning/family/how-to.ts';
 import type { About } from '../../understanding/wishes/wish.ts';
@@ -19,8 +20,14 @@ const mostOffered = 8;
  * A duty unfolded into steps: of the work that is named, else of the duties of the message replied
  * to, else of what is due today. Where several are meant, each has a button.
  */
-export function tellHowTo(handling: Handling, about: About, asked: AskedDuties | null): void {
-  const meant = meantOf(handling, about, asked);
+export function tellHowTo(
+  handling: Handling,
+  about: About,
+  asked: AskedDuties | null,
+  /** The question as it was written. */
+  said = '',
+): void {
+  const meant = meantOf(handling, about, asked, said);
   const [only, ...others] = meant;
   if (only && others.length === 0) return unfold(handling, only);
   noteWork(handling, { ...ofSystem(about.system), duty: about.duty });
@@ -60,7 +67,12 @@ export function unfold(handling: Handling, duty: Duty): void {
   }
 }
 
-function meantOf(handling: Handling, about: About, asked: AskedDuties | null): readonly Duty[] {
+function meantOf(
+  handling: Handling,
+  about: About,
+  asked: AskedDuties | null,
+  said: string,
+): readonly Duty[] {
   const { standing, nowMs, heard } = handling;
   const { greenhouse } = standing;
   const { today } = boardOf(standing, nowMs);
@@ -72,6 +84,8 @@ function meantOf(handling: Handling, about: About, asked: AskedDuties | null): r
   const isNamed = about.system !== null || about.duty !== null;
   const system =
     about.system ?? (greenhouse.systems.length === 1 ? greenhouse.systems[0]!.id : null);
+  if (about.duty === 'calibration' && about.system === null)
+    return calibrations(greenhouse, said, localDateOf(nowMs, greenhouse.timeZone));
   if (isNamed) {
     if (named.length > 0 || system === null) return named;
     const dueOn = localDateOf(nowMs, greenhouse.timeZone);
@@ -80,4 +94,13 @@ function meantOf(handling: Handling, about: About, asked: AskedDuties | null): r
   const recent = recentSystem(handling.conversation, heard.writtenAtMs);
   const ofRecent = recent === null ? [] : due.filter((duty) => duty.system === recent);
   return ofRecent.length === 1 ? ofRecent : due;
+}
+
+/** Of the probe that is named, or of each that measures what is named, whether it is due or not; else of every one. */
+function calibrations({ probes }: Greenhouse, said: string, dueOn: LocalDate): readonly Duty[] {
+  const words: readonly string[] = said.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
+  const called = probes.filter(({ name }) => words.includes(name.toLowerCase()));
+  const measuring = probes.filter(({ measures }) => measures.some((each) => words.includes(each)));
+  const meant = [called, measuring, probes].find((each) => each.length > 0) ?? [];
+  return meant.map(({ name }) => ({ kind: 'calibration', system: null, probe: name, dueOn }));
 }

@@ -159,7 +159,7 @@ function grant(handling: Handling, wish: Wish, text: string, around: Surrounding
     case 'attach-note':
       return attachNote(handling, wish);
     case 'how-to':
-      return tellHowTo(handling, wish.about, around.askedDuties ?? null);
+      return tellHowTo(handling, wish.about, around.askedDuties ?? null, text);
     case 'drop-notes':
       return dropNotes(handling, wish.about);
     case 'notes':

@@ -2,7 +2,7 @@ import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { Measure } from '../numbers/measure.ts';
 import { type Frame, isMeasure } from '../reading/frame.ts';
-import { phraseWithin, readingOf, unitAt } from '../reading/look-up.ts';
+import { phraseWithin, type Reading, readingOf, unitAt } from '../reading/look-up.ts';
 import { isCrop, isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import { tokenise } from '../reading/tokenise.ts';
 import { systemOfCrop } from '../recognisers/devices.ts';
@@ -125,7 +125,7 @@ export function whatIsSaid(frame: Frame): Said | null {
     systems: [...new Set(names)],
     ordinal: names.length > 0 ? null : ordinal,
     yes: some('yes') && measures.length === 0 && names.length === 0 && product === null,
-    no: some('said-no') && measures.length === 0 && names.length === 0,
+    no: some('said-no') && measures.length === 0 && names.length === 0 && unit === null,
     keep: some('keep') && measures.length === 0 && names.length === 0,
     both: some('both'),
     each: some('each', 'both'),
@@ -185,10 +185,19 @@ function unitAlone(frame: Frame): string | null {
   // `in litres`, `it was litres`: small words may lead to it.
   for (let from = 0; from < mostBeforeUnit && from < reading.tokens.length; from++) {
     const unit = unitAt(reading, from);
-    if (unit?.length === reading.tokens.length - from)
-      return frame.folded.text.slice(reading.tokens[from]!.from);
+    const end = from + (unit?.length ?? 0);
+    if (unit && (end === reading.tokens.length || isOtherGivenUp(reading, end)))
+      return frame.folded.text.slice(reading.tokens[from]!.from, reading.tokens[end - 1]!.to);
     const small = phraseWithin(reading, from, 1)?.value.concepts;
     if (!small || !leadsToUnit.some((concept) => small.has(concept))) return null;
   }
   return null;
+}
+
+/** `…, not l`: nothing but the unit that it is not of. */
+function isOtherGivenUp(reading: Reading, at: number): boolean {
+  const from = reading.tokens[at]?.text === ',' ? at + 1 : at;
+  const not = phraseWithin(reading, from, 1)?.value.concepts;
+  if (!not?.has('not') && !not?.has('instead-of')) return false;
+  return unitAt(reading, from + 1)?.length === reading.tokens.length - from - 1;
 }

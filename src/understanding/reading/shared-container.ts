@@ -12,8 +12,13 @@ export function shareContainers(terms: readonly Term[], lexicon: Lexicon): reado
     const next = terms[i + 1] ?? null;
     const isListed =
       before !== null && (endsList(terms, i + 1) || (isRow(terms, i) && next?.kind === 'name'));
-    const many = isListed ? asMany(term, before, lexicon) : null;
-    shared.push(many ?? term);
+    const another = isListed ? null : anotherBefore(shared, terms, i);
+    const like = isListed ? before : another;
+    const many = like && asMany(term, like, lexicon, another !== null);
+    const last = shared.length - 3;
+    if (many && another && another === shared[last] && areOneAmount(terms, shared[last + 1], many))
+      shared.splice(last, 3, together(another, many));
+    else shared.push(many ?? term);
   }
   return shared;
 }
@@ -49,7 +54,52 @@ function toldLikewise(terms: readonly Term[], i: number): MeasureTerm | null {
   at -= means(terms[at - 1], 'add', 'top-up', 'fill') ? 2 : 1;
   const before = terms[at];
   if (!isOfContainers(before) || means(terms[at - 1], 'with') !== isLed) return null;
-  return terms[isLed ? at - 2 : at - 1]?.kind === 'name' ? before : null;
+  const isNamed = terms[isLed ? at - 2 : at - 1]?.kind === 'name';
+  return isNamed || opensList(terms, at) ? before : null;
+}
+
+/** `the bench took 2 cans`, `Tisch hat 2 Kannen gekriegt`: the first of a list tells the verb for all of it. */
+function opensList(terms: readonly Term[], at: number): boolean {
+  if (terms[at - 2]?.kind !== 'name') return false;
+  const verb = terms[at - 1];
+  return isOfAdding(verb) || (means(verb, 'has') && isOfAdding(terms[at + 1]));
+}
+
+/** `a jug and another half`, `eine Kanne und noch eine`: of the container that the clause before told. */
+function anotherBefore(
+  before: readonly Term[],
+  terms: readonly Term[],
+  i: number,
+): MeasureTerm | null {
+  const more = terms[i - 1];
+  let cut = before.length - 2;
+  if (!means(more, 'another') || before[cut]?.kind !== 'stop' || !endsList(terms, i + 1))
+    return null;
+  // `…, then another`: nothing stands between the comma and `then`.
+  while (before[cut - 1]?.kind === 'stop') cut--;
+  const { kind, text } = terms[i]!;
+  // `noch halb` is what is left; `noch eine halbe` is one more.
+  if (kind === 'measure' && !text.includes(' ') && !means(more, 'indefinite')) return null;
+  const from = before.findLastIndex((term, n) => n < cut && term.kind === 'stop') + 1;
+  const measures = before.slice(from, cut).filter((term) => term.kind === 'measure');
+  const [only] = measures;
+  return measures.length === 1 && isOfContainers(only) ? only : null;
+}
+
+/** `a jug and another half` is one and a half; of whole ones only where nobody says that they were added. */
+function areOneAmount(terms: readonly Term[], joint: Term | undefined, more: MeasureTerm): boolean {
+  const isJoined = joint?.kind === 'stop' && joint.cut === 'and';
+  return isJoined && (!Number.isInteger(more.measure.values[0]) || !terms.some(isOfAdding));
+}
+
+function together(one: MeasureTerm, other: MeasureTerm): MeasureTerm {
+  const text = `${one.text} + ${other.text}`;
+  const values = [one.measure.values[0]! + other.measure.values[0]!];
+  return { ...one, to: other.to, text, measure: { ...one.measure, values, written: text } };
+}
+
+function isOfAdding(term: Term | undefined): boolean {
+  return means(term, 'add', 'top-up', 'fill');
 }
 
 /** Name and amount, name and number, and nothing that parts them. */
@@ -71,8 +121,13 @@ function isOfContainers(term: Term | undefined): term is MeasureTerm {
   return term?.kind === 'measure' && term.measure.unit !== null && 'litres' in term.measure.unit;
 }
 
-function asMany(term: Term, like: MeasureTerm, lexicon: Lexicon): MeasureTerm | null {
-  const count = countOf(term, lexicon);
+function asMany(
+  term: Term,
+  like: MeasureTerm,
+  lexicon: Lexicon,
+  isMore = false,
+): MeasureTerm | null {
+  const count = countOf(term, lexicon, isMore);
   if (count === null || count > mostContainers) return null;
   const { from, to, text, glued } = term;
   const measure = {
@@ -86,14 +141,14 @@ function asMany(term: Term, like: MeasureTerm, lexicon: Lexicon): MeasureTerm | 
   return { kind: 'measure', from, to, text, glued, measure };
 }
 
-function countOf(term: Term, lexicon: Lexicon): number | null {
+function countOf(term: Term, lexicon: Lexicon, isMore: boolean): number | null {
   if (term.kind === 'word') {
     const number = lexicon.own.phrases.get([term.text])?.number ?? null;
     return number ?? (means(term, 'indefinite') ? 1 : null);
   }
   if (term.kind !== 'measure' || term.measure.unit !== null) return null;
   // `a half`, `eine halbe`: with its article it is of a thing, and no level.
-  const isPart = term.measure.share && term.text.includes(' ');
+  const isPart = term.measure.share && (isMore || term.text.includes(' '));
   const isCount = term.measure.whole || isPart || isHalvesInWords(term);
   return isCount && term.measure.values.length === 1 ? term.measure.values[0]! : null;
 }

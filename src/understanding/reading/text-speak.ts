@@ -7,7 +7,7 @@ export function withTextSpeak(tokens: readonly Token[], lexicon: Lexicon): reado
   const read: Token[] = [];
   for (let at = 0; at < tokens.length; ) {
     const length = gluedFrom(tokens, at);
-    const meant = length > 1 ? textSpeak.get(textOf(tokens, at, length)) : undefined;
+    const meant = textSpeak.get(textOf(tokens, at, length));
     if (meant !== undefined && !isName(tokens, at, length, lexicon)) {
       const last = tokens[at + length - 1]!;
       read.push({ ...tokens[at]!, kind: 'word', text: meant, to: last.to, values: [] });

@@ -94,7 +94,11 @@ function saysOnlySame(frame: Frame, clause: Clause): boolean {
   const rest = inClause(
     frame,
     clause,
-    (term) => term.kind !== 'name' && !means(term, 'same', 'alike', 'article', 'place', 'with'),
+    (term, i) =>
+      term.kind !== 'name' &&
+      !means(term, 'same', 'alike', 'article', 'place', 'with') &&
+      // `20 l in den Tisch und dasselbe in die Wanne gekippt`: the verb of both.
+      !(i === clause.to - 1 && means(term, 'top-up', 'add', 'fill')),
   );
   return same.length > 0 && rest.length === 0;
 }

@@ -41,7 +41,11 @@ export function recogniseTopUps(frame: Frame, told: readonly Fact[] = []): Fact[
       governed = ahead;
       continue;
     }
-    if (own !== null && own === governed && measuresIn(frame, clause).length === 0) continue;
+    if (own !== null && own === governed && measuresIn(frame, clause).length === 0) {
+      const missing = unsaidOfNext(frame, c, own);
+      if (missing) facts.push(missing);
+      continue;
+    }
     // `gutters took 7 l, topped up`: what was told, said in another word.
     if (
       own !== null &&
@@ -243,6 +247,8 @@ function verbAhead(frame: Frame, c: number, before = 0): number | null {
       'about',
       'solution',
       'of',
+      'same',
+      'alike',
     );
     if (term.kind !== 'name' && !isLitres && !isSmall) return null;
   }
@@ -279,6 +285,24 @@ function verbBehind(frame: Frame, c: number): number | null {
   const verb = verbOf(frame, next);
   if (verb === null || verbOf(frame, clause) !== null) return null;
   return isVerbAlone(frame, next, verb) ? verb : null;
+}
+
+/** `Nordtisch 20 l und die Südwanne nachgefüllt`: how much the second got is not said; null: the amount is of both. */
+function unsaidOfNext(frame: Frame, c: number, verb: number): Fact | null {
+  const [before, clause] = [frame.clauses[c - 1], frame.clauses[c]!];
+  const endsInAmount = before !== undefined && isMeasure(frame.terms[before.to - 1]);
+  if (!endsInAmount || namesIn(frame, before).length === 0) return null;
+  const isNamed = namesIn(frame, clause).length > 0 && !clauseHas(frame, clause, 'same', 'alike');
+  if (!isNamed) return null;
+  const because = 'topped up';
+  return {
+    quantity: 'top-up',
+    amount: { kind: 'missing' },
+    at: verb,
+    from: verb,
+    to: verb,
+    because,
+  };
 }
 
 /** The water put in that the clause before told in litres. */

@@ -10,7 +10,7 @@ import {
   isMeasure,
   takeRange,
 } from '../reading/frame.ts';
-import { isCrop, means } from '../reading/term.ts';
+import { isCrop, means, type Term } from '../reading/term.ts';
 import { choreIn } from './chores.ts';
 import { systemOfCrop, systemOfDevice } from './devices.ts';
 
@@ -112,7 +112,10 @@ function harmlessIn(
 /** `no mould`, `fixed the pump`, `cut off the yellow leaves`: nothing is wrong, or not any more. */
 function isOver(frame: Frame, clause: Clause): boolean {
   // `I'm wiping off the algae tonight`: somebody sees to it.
-  const isThisEvening = clauseHas(frame, clause, 'today') && clauseHas(frame, clause, 'evening');
+  const isThisEvening =
+    (clauseHas(frame, clause, 'today') && clauseHas(frame, clause, 'evening')) ||
+    inClause(frame, clause, (term) => means(term, 'evening') && opensWithToday(frame, term))
+      .length > 0;
   const isSeenTo = isThisEvening || clauseHas(frame, clause, 'tonight', 'tomorrow');
   if (isSeenTo && clauseHas(frame, clause, 'self')) return true;
   return clauseHas(
@@ -133,4 +136,9 @@ function isOver(frame: Frame, clause: Clause): boolean {
     'except',
     'ceased',
   );
+}
+
+/** `heute Abend` may be one phrase. */
+function opensWithToday({ lexicon }: Frame, { text }: Term): boolean {
+  return lexicon.own.vocabulary.words.today.includes(text.split(' ')[0]!);
 }

@@ -221,6 +221,16 @@ export const german: Vocabulary = {
     'könnte ich',
     'könnten wir',
   ],
+  asksReader: [
+    'willst du',
+    'wollt ihr',
+    'möchtest du',
+    'kannst du',
+    'könntest du',
+    'könnt ihr',
+    'hast du',
+    'habt ihr',
+  ],
   everyday: spelled(everydayWords, written),
   common: spelled(commonWords, written),
 };
