@@ -230,7 +230,8 @@ function isAmongNames(
   if (joint?.value.concepts.has('and') !== true) return false;
   const next = at + length + joint.length;
   const article = phraseWithin(reading, next, 1)?.value.concepts.has('article') === true ? 1 : 0;
-  return matchName(tokens, next + article, lexicon) !== null;
+  const name = next + article;
+  return name < tokens.length && matchName(tokens, name, lexicon) !== null;
 }
 
 function isOfReading(term: Term | undefined): boolean {

@@ -51,6 +51,8 @@ describe('a name governs what follows, or the clause it ends', () => {
     'both the jars and the buckets ph 6': 'Bucket row ph 6; Jar shelf ph 6',
     'ph 6 in both the jars and the buckets': 'Bucket row ph 6; Jar shelf ph 6',
     'jars and buckets are full': 'Bucket row level 108; Jar shelf level 24',
+    // The message ends where another name was to come.
+    'dwc row and': '? unclear (keep-as-note)',
     '10 l in the bench and the jars': '? in-it-or-added (level each, top-up each)',
     'bench and jars 5 l each': '? in-it-or-added (level, top-up)',
     // More than the jars hold.
