@@ -178,6 +178,9 @@ function isOver(frame: Frame, clause: Clause, at: number): boolean {
   const isPadded = (term: Term): boolean => means(term, 'was', 'filler', 'now', 'link');
   const beside = [nextIn(frame, clause, at, isPadded), previousIn(frame, clause, at, isPadded)];
   if (beside.some((i) => means(frame.terms[i], 'ceased'))) return true;
+  // `the drippers are dripping fine`: as they should.
+  const next = frame.terms[at + 1];
+  if (means(next, 'all-good') || (means(next, 'judged') && means(next, 'filler'))) return true;
   if (frame.places.has('intention', clause.from, at)) return true;
   return clauseHas(frame, clause, 'other-deed', 'clean', 'all-good', 'condition');
 }

@@ -18,8 +18,9 @@ import { means, type Term } from '../reading/term.ts';
 export function recogniseOneMore(frame: Frame, told: readonly Fact[]): Fact[] {
   return frame.clauses.flatMap((clause, c): Fact[] => {
     const again = asMuchAgain(frame, clause);
-    if (again === null && !saysOnlyMore(frame, clause) && !saysOneElsewhere(frame, clause))
-      return [];
+    const isSome = saysSomeElsewhere(frame, clause);
+    const isOne = saysOnlyMore(frame, clause) || saysOneElsewhere(frame, clause);
+    if (again === null && !isSome && !isOne) return [];
     // `…, then another`: nothing stands between the comma and `then`.
     const last = frame.clauses.findLastIndex(({ from, to }, i) => i < c && from < to);
     const before = told.findLast(({ at }) => frame.clauseOf[at] === last);
@@ -28,6 +29,14 @@ export function recogniseOneMore(frame: Frame, told: readonly Fact[]): Fact[] {
     if (again !== null && amount.kind === 'measure') {
       takeRange(frame, clause.from, clause.to);
       return [{ ...before, at: again, from: again, to: again, because: 'as much again' }];
+    }
+    if (isSome) {
+      const place = clause.from;
+      takeRange(frame, place, clause.to);
+      const missing = { kind: 'missing' } as const;
+      return [
+        { ...before, amount: missing, at: place, from: place, to: place, because: 'some more' },
+      ];
     }
     if (amount.kind !== 'measure' || !isContainer(amount.measure)) return [];
     const [at] = measuresIn(frame, clause);
@@ -84,6 +93,18 @@ function saysOneElsewhere(frame: Frame, clause: Clause): boolean {
         !frame.taken[clause.from + n] &&
         (term.kind === 'name' || isOfMore(term) || means(term, 'place') || isOne(frame, term)),
     )
+  );
+}
+
+/** `…, a little more in the jars`: more of it went there, and nobody has said how much. */
+function saysSomeElsewhere(frame: Frame, clause: Clause): boolean {
+  const terms = frame.terms.slice(clause.from, clause.to);
+  const isLed = terms.some((term, n) => means(term, 'place') && leadsToName(terms, n));
+  return (
+    isLed &&
+    means(terms[0], 'ish') &&
+    terms.filter(({ kind }) => kind === 'name').length === 1 &&
+    terms.slice(1).every((term) => term.kind === 'name' || isPadding(term) || means(term, 'place'))
   );
 }
 

@@ -33,11 +33,20 @@ export function settleFacts(
       mood: moods[fact.at] ?? null,
     };
     const isPlainNote =
-      fact.quantity === 'note' && fact.byDevice === undefined && scopeOf(fact).kind !== 'named';
+      fact.quantity === 'note' &&
+      fact.byDevice === undefined &&
+      isOfAllOrNone(frame, scopeOf(fact));
     if (isOfGreenhouse(fact) || isPlainNote)
       return { fact, systems: null, askSystem: null, assumptions: [], ...time };
     return { fact, ...systemsOf(frame, fact, mentions, scopeOf), ...time };
   });
+}
+
+/** `all good, checked everything`: a note of the whole greenhouse, as if none were named. */
+function isOfAllOrNone(frame: Frame, scope: Scope): boolean {
+  if (scope.kind !== 'named') return true;
+  const { systems } = frame.context.greenhouse;
+  return systems.length > 1 && scope.mention.systems.length === systems.length;
 }
 
 type Found = Pick<Settled, 'systems' | 'askSystem' | 'assumptions'>;

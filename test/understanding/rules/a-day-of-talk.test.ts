@@ -95,3 +95,30 @@ describe('what is put right after a no, and what needs water', () => {
     'jonas',
   );
 });
+
+describe('more of it, and nobody says how much', () => {
+  understood({
+    'put a can in the bench, maybe a bit more': 'North bench top-up 10',
+    'put a can in the bench, a little more in the jars': 'North bench top-up 10; ? missing-amount',
+    'put a can in the bench and another': 'North bench top-up 10; North bench top-up 10',
+  });
+  understood(
+    {
+      'eine Kanne in den Tisch gekippt, vielleicht etwas mehr': 'Nordtisch top-up 10',
+      'eine Kanne in den Tisch gekippt, etwas mehr in die Wanne':
+        'Nordtisch top-up 10; ? missing-amount',
+    },
+    'lindenhof',
+    'jonas',
+  );
+});
+
+describe('words that are a slip away from an alarm', () => {
+  understood({
+    'leaving the jars alone': '? unclear (keep-as-note)',
+    'bench leaking': '? trouble (keep-as-note)',
+    'bench leaking bad': '? trouble (keep-as-note)',
+    'bench drippers dripping fine': '? unclear (keep-as-note)',
+    'checked everything, all good': 'greenhouse note 1 "all good"',
+  });
+});
