@@ -99,7 +99,12 @@ function meantOf(
 /** Of the probe that is named, or of each that measures what is named, whether it is due or not; else of every one. */
 function calibrations({ probes }: Greenhouse, said: string, dueOn: LocalDate): readonly Duty[] {
   const words: readonly string[] = said.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
-  const called = probes.filter(({ name }) => words.includes(name.toLowerCase()));
+  const isSaid = (name: string): boolean =>
+    name
+      .toLowerCase()
+      .split(' ')
+      .every((word) => words.includes(word));
+  const called = probes.filter(({ name }) => isSaid(name));
   const measuring = probes.filter(({ measures }) => measures.some((each) => words.includes(each)));
   const meant = [called, measuring, probes].find((each) => each.length > 0) ?? [];
   return meant.map(({ name }) => ({ kind: 'calibration', system: null, probe: name, dueOn }));

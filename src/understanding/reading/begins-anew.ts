@@ -112,13 +112,14 @@ function isWhatWasNotGiven(term: Term | undefined): boolean {
 /** `did pond did table couldn't reach rail`, `Wanne gemacht Tisch gemacht konnte nicht an die Rinne`. */
 function isMoreDone(terms: readonly Term[], from: number, i: number): boolean {
   const term = terms[i]!;
+  const isNot = means(term, 'could-not', 'did-not', 'could');
+  if (!isNot && !means(term, 'did') && !isNameAt(terms, i)) return false;
   const said = terms.slice(from, i);
   const did = said.findIndex((each) => means(each, 'did'));
   if (did < 0 || said.some(({ kind }) => kind === 'measure')) return false;
   const isOpened = means(said[0], 'did');
   const hasName = said.some(({ kind }) => kind === 'name');
   if (!hasName || !(isOpened || did === said.length - 1)) return false;
-  const isNot = means(term, 'could-not', 'did-not', 'could');
   if (isNot) return true;
   return isOpened
     ? means(term, 'did') && term.text === said[0]!.text && terms[i - 1]!.kind === 'name'
