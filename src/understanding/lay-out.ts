@@ -11,6 +11,7 @@ import { type Lexicon, languageOf, lexiconFor } from './reading/lexicon.ts';
 import { readingOf } from './reading/look-up.ts';
 import { countOneInPart } from './reading/one-in-part.ts';
 import { withOtherValues } from './reading/other-value.ts';
+import { withPartsOfAmounts } from './reading/part-of-amount.ts';
 import { putNamesRight } from './reading/put-names-right.ts';
 import { putRight } from './reading/put-right.ts';
 import { saidOnce, withoutBrackets } from './reading/said-twice.ts';
@@ -62,7 +63,7 @@ function allTermsIn({ tokens, lexicon }: Pieces, units: SpokenUnits): readonly T
   const spelt = withoutCompounds(withTextSpeak(tokens, lexicon), lexicon);
   const read = joinSplitDecimals(spelt, lexicon);
   const spoken = joinSpokenDigits(termsOf(readingOf(read, lexicon)));
-  const written = withoutBrackets(saidOnce(spoken, units));
+  const written = withPartsOfAmounts(withoutBrackets(saidOnce(spoken, units)));
   const sized = withOtherValues(sizeVessels(countVessels(written, lexicon), lexicon));
   const vessels = shareContainers(sized, lexicon);
   const counted = shadeMeasures(withArrows(cutAtSo(countOneInPart(shareVolume(vessels)))));

@@ -107,7 +107,10 @@ function measured(frame: Frame, clause: Clause): Fact[] {
 function isByHowMuch(frame: Frame, clause: Clause, i: number): boolean {
   const before = previousIn(frame, clause, i, (term) => means(term, 'about', 'article'));
   const lead = frame.terms[before];
-  return before >= clause.from && means(lead, 'moved', 'by') && !means(lead, 'to');
+  if (before >= clause.from && means(lead, 'moved', 'by') && !means(lead, 'to')) return true;
+  // `4 cm since Saturday`, `4 cm lower than on Saturday`: against how it stood then.
+  const next = i + 1 < clause.to ? frame.terms[i + 1] : undefined;
+  return means(next, 'compared') || (means(next, 'since') && frame.timed[i + 2] === true);
 }
 
 /** `level 52 cm (390 l)`: the level before it in another unit. */

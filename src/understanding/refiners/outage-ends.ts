@@ -34,6 +34,8 @@ export function withEnds(frame: Frame, told: readonly Fact[], marks: readonly Ti
       ended.add(fact.of);
       return over;
     }
+    const back = begun ? null : endTimedBefore(frame, facts, fact, marks);
+    if (back) return [{ ...fact, time: { ...back, vague: true } }];
     const later = restoredLater(frame, facts, fact, marks);
     if (later && begun) {
       // `Sicherung letzte Nacht rausgeflogen, läuft wieder`: since when, nobody has said.
@@ -110,6 +112,22 @@ function isEndTimed(
     const isEnd = quantity === 'restored' && of === outage.of && c > clause;
     return isEnd && marks.some((mark) => mark.clause === c);
   });
+}
+
+/** `pump was off, back on at 7`: where the end alone has a time, it had gone out by then; how long before is not known. */
+function endTimedBefore(
+  frame: Frame,
+  facts: readonly Fact[],
+  outage: Fact,
+  marks: readonly TimeMark[],
+): TimeMark | null {
+  const clause = frame.clauseOf[outage.at]!;
+  const end = facts.find(
+    ({ quantity, of, at }) =>
+      quantity === 'restored' && of === outage.of && frame.clauseOf[at]! > clause,
+  );
+  const mark = end && marks.find((each) => each.clause === frame.clauseOf[end.at]! && !each.since);
+  return mark && mark.askFrom === null && mark.atMs < frame.context.writtenAtMs ? mark : null;
 }
 
 /** That it runs again, told in a clause after the outage's own, with no time and no `now`. */

@@ -56,6 +56,8 @@ export type GrammarConcept =
   /** Leads to how much something changed, and not to what it is: rose by. */
   | 'by'
   /** Verbs of change that may stand before how much: fell 0.2. */
+  /** `lower than`: against something else. */
+  | 'compared'
   | 'moved'
   /** It was near being done: nearly put. */
   | 'almost'

@@ -122,3 +122,25 @@ describe('words that are a slip away from an alarm', () => {
     'checked everything, all good': 'greenhouse note 1 "all good"',
   });
 });
+
+describe('against how it stood before, and a part of what there was', () => {
+  understood({
+    'dwc 4 cm since saturday': '? which-quantity',
+    '4 cm lower than saturday in the dwc': '? which-quantity',
+    'the dwc is losing water, 4 cm since saturday': '? which-quantity',
+    'bench 40 cm': 'North bench level 300',
+    '10 of the 12 l got into the jars': 'Jar shelf top-up 10',
+    'poured 2 of the 5 l into the jars': 'Jar shelf top-up 2',
+    'gutter pump was off, back on at 7':
+      'Gutter run outage ~1 pump at 4 May 07:00; Gutter run restored 1 pump at 4 May 07:00',
+  });
+  understood(
+    {
+      'Wanne 4 cm seit Samstag': '? which-quantity',
+      'Wanne 4 cm tiefer als am Samstag': '? which-quantity',
+      '10 von den 12 l in die Wanne gekippt': 'Südwanne top-up 10',
+    },
+    'lindenhof',
+    'jonas',
+  );
+});
