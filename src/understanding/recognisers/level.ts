@@ -110,6 +110,7 @@ function isByHowMuch(frame: Frame, clause: Clause, i: number): boolean {
   if (before >= clause.from && means(lead, 'moved', 'by') && !means(lead, 'to')) return true;
   // `4 cm since Saturday`, `4 cm lower than on Saturday`: against how it stood then.
   const next = i + 1 < clause.to ? frame.terms[i + 1] : undefined;
+  if (isVolume(measureOf(frame, i))) return false;
   return means(next, 'compared') || (means(next, 'since') && frame.timed[i + 2] === true);
 }
 

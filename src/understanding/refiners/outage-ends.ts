@@ -127,7 +127,7 @@ function endTimedBefore(
       quantity === 'restored' && of === outage.of && frame.clauseOf[at]! > clause,
   );
   const mark = end && marks.find((each) => each.clause === frame.clauseOf[end.at]! && !each.since);
-  return mark && mark.askFrom === null && mark.atMs < frame.context.writtenAtMs ? mark : null;
+  return mark?.askFrom === null && mark.atMs < frame.context.writtenAtMs ? mark : null;
 }
 
 /** That it runs again, told in a clause after the outage's own, with no time and no `now`. */
