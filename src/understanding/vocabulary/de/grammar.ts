@@ -915,7 +915,6 @@ export const grammar: Words<GrammarConcept> = {
     'höher als',
     'niedriger',
     'tiefer',
-    'weniger',
   ],
   moved: ['stieg', 'sank', 'fiel', 'sprang', 'kletterte', 'stiegen', 'sanken', 'fielen', 'verlor'],
   almost: ['fast', 'beinahe', 'beinah', 'um ein haar', 'ums haar', 'um haaresbreite'],

@@ -769,7 +769,7 @@ export const grammar: Words<GrammarConcept> = {
   and: ['and', '&', '+', 'plus', 'as well as', 'n', "'n'"],
   plus: ['+', 'plus'],
   by: ['by', 'fell by', 'dropped by', 'went down by', 'went up by', 'rose by', 'up by', 'down by'],
-  compared: ['lower than', 'less than', 'more than', 'higher than', 'deeper than', 'lower', 'less'],
+  compared: ['lower than', 'less than', 'more than', 'higher than', 'deeper than', 'lower'],
   moved: [
     'rose',
     'fell',
