@@ -182,6 +182,11 @@ export function previousIn(
   return -1;
 }
 
+/** `half`, `a third`: a part, and nothing says of what. */
+export function isShare(term: Term): boolean {
+  return term.kind === 'measure' && term.measure.share && term.measure.unit === null;
+}
+
 export function isName(term: Term | undefined): term is NameTerm {
   return term?.kind === 'name';
 }

@@ -29,6 +29,7 @@ function isPart({ kind }: Token): boolean {
 }
 
 function textOf(tokens: readonly Token[], at: number, length: number): string {
+  if (length === 1) return tokens[at]!.text;
   return tokens
     .slice(at, at + length)
     .map(({ text }) => text)

@@ -1,4 +1,4 @@
-import { type Clause, clauseHas, type Frame, takeRange } from '../reading/frame.ts';
+import { type Clause, clauseHas, type Frame, isShare, takeRange } from '../reading/frame.ts';
 import { isWeekday, means, type Term } from '../reading/term.ts';
 import { isSaidAsNamed, isSaidAsPresent } from './chores.ts';
 
@@ -56,10 +56,6 @@ function saysPart(frame: Frame, clause: Clause): boolean {
   return (
     clauseHas(frame, clause, 'about') || frame.places.hasWhere(isShare, clause.from, clause.to)
   );
-}
-
-function isShare(term: Term): boolean {
-  return term.kind === 'measure' && term.measure.share && term.measure.unit === null;
 }
 
 function isOfPart(term: Term): boolean {

@@ -10,6 +10,7 @@ import {
   isPadding,
   measureOf,
   measuresIn,
+  namesIn,
   takeRange,
 } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
@@ -18,9 +19,10 @@ import { means, type Term } from '../reading/term.ts';
 export function recogniseOneMore(frame: Frame, told: readonly Fact[]): Fact[] {
   return frame.clauses.flatMap((clause, c): Fact[] => {
     const again = asMuchAgain(frame, clause);
-    const isSome = saysSomeElsewhere(frame, clause);
-    const isOne = saysOnlyMore(frame, clause) || saysOneElsewhere(frame, clause);
-    if (again === null && !isSome && !isOne) return [];
+    const isElsewhere = goesElsewhere(frame, clause);
+    const isSome = isElsewhere && saysSome(frame, clause);
+    const isMore = saysOnlyMore(frame, clause) || (isElsewhere && saysOne(frame, clause));
+    if (again === null && !isSome && !isMore) return [];
     // `…, then another`: nothing stands between the comma and `then`.
     const last = frame.clauses.findLastIndex(({ from, to }, i) => i < c && from < to);
     const before = told.findLast(({ at }) => frame.clauseOf[at] === last);
@@ -80,12 +82,17 @@ function saysOnlyMore(frame: Frame, clause: Clause): boolean {
   );
 }
 
-/** `…, one more in the buckets`, `…, einen in die Wanne`: the same vessel once, and where it went. */
-function saysOneElsewhere(frame: Frame, clause: Clause): boolean {
+/** `… in the buckets`: one system, behind a word that leads to it. */
+function goesElsewhere(frame: Frame, clause: Clause): boolean {
+  if (namesIn(frame, clause).length !== 1) return false;
   const terms = frame.terms.slice(clause.from, clause.to);
-  const names = terms.filter(({ kind }) => kind === 'name');
-  const isLed = terms.some((term, n) => means(term, 'place') && leadsToName(terms, n));
-  if (names.length !== 1 || !isLed || terms.some((term) => isMeasure(term))) return false;
+  return terms.some((term, n) => means(term, 'place') && leadsToName(terms, n));
+}
+
+/** `…, one more in the buckets`, `…, einen in die Wanne`: the same vessel once, and where it went. */
+function saysOne(frame: Frame, clause: Clause): boolean {
+  const terms = frame.terms.slice(clause.from, clause.to);
+  if (terms.some((term) => isMeasure(term))) return false;
   return (
     terms.some((term) => means(term, 'another', 'indefinite') || isOne(frame, term)) &&
     terms.every(
@@ -97,14 +104,11 @@ function saysOneElsewhere(frame: Frame, clause: Clause): boolean {
 }
 
 /** `…, a little more in the jars`: more of it went there, and nobody has said how much. */
-function saysSomeElsewhere(frame: Frame, clause: Clause): boolean {
-  const terms = frame.terms.slice(clause.from, clause.to);
-  const isLed = terms.some((term, n) => means(term, 'place') && leadsToName(terms, n));
+function saysSome(frame: Frame, clause: Clause): boolean {
+  const [first, ...rest] = frame.terms.slice(clause.from, clause.to);
   return (
-    isLed &&
-    means(terms[0], 'ish') &&
-    terms.filter(({ kind }) => kind === 'name').length === 1 &&
-    terms.slice(1).every((term) => term.kind === 'name' || isPadding(term) || means(term, 'place'))
+    means(first, 'ish') &&
+    rest.every((term) => term.kind === 'name' || isPadding(term) || means(term, 'place'))
   );
 }
 

@@ -1,5 +1,12 @@
 import type { Fact } from '../fact.ts';
-import { type Clause, clauseToldBefore, type Frame, namesIn, take } from '../reading/frame.ts';
+import {
+  type Clause,
+  clauseToldBefore,
+  type Frame,
+  isShare,
+  namesIn,
+  take,
+} from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
 
 /**
@@ -26,15 +33,11 @@ export function recognisePartsOfTold(frame: Frame, told: readonly Fact[]): Fact[
 
 /** The part, where a clause tells nothing but it and its system. */
 function partAlone(frame: Frame, clause: Clause): number | null {
-  const parts = frame.places.within(isBarePart, clause.from, clause.to);
+  const parts = frame.places.within(isShare, clause.from, clause.to);
   const [at] = parts;
   if (at === undefined || parts.length > 1 || frame.taken[at]) return null;
   if (namesIn(frame, clause).length !== 1) return null;
   return frame.places.hasWhere(isNoPartOfList, clause.from, clause.to) ? null : at;
-}
-
-function isBarePart(term: Term): boolean {
-  return term.kind === 'measure' && term.measure.share && term.measure.unit === null;
 }
 
 /** `half full` says of what. */
@@ -42,7 +45,7 @@ function isNoPartOfList(term: Term): boolean {
   if (means(term, 'full', 'empty', 'left-over', 'brim')) return true;
   return !(
     term.kind === 'name' ||
-    isBarePart(term) ||
+    isShare(term) ||
     means(term, 'article', 'place', 'filler', 'about')
   );
 }

@@ -1,6 +1,7 @@
-import { type Frame, isMeasure, isName } from '../reading/frame.ts';
+import type { Frame } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
 import type { TakingBack } from '../statement.ts';
+import { besideCorrection, isMeasureOrName } from './beside-correction.ts';
 import { productAt } from './products.ts';
 
 /** `sorry, B was 25`: a nutrient by its short name, where that is no article. */
@@ -41,10 +42,6 @@ export function otherProduct({ terms, places }: Frame): TakingBack | null {
   };
 }
 
-function isMeasureOrName(term: Term): boolean {
-  return isMeasure(term) || isName(term);
-}
-
 function productSaid(term: Term): string | null {
   if (term.kind !== 'word' || means(term, 'article')) return null;
   return term.word.product ?? term.word.shyProduct;
@@ -58,20 +55,5 @@ function isGivenUp(terms: readonly Term[], i: number): boolean {
 function mayStandBeside(term: Term): boolean {
   if (term.kind === 'stop') return term.cut !== 'question';
   if (term.kind === 'mark') return term.text !== '?';
-  return means(
-    term,
-    'ph',
-    'not',
-    'instead-of',
-    'meant',
-    'sorry',
-    'no-wait',
-    'said-no',
-    'rather',
-    'link',
-    'article',
-    'pronoun',
-    'filler',
-    'self',
-  );
+  return means(term, 'ph', ...besideCorrection);
 }

@@ -2,11 +2,12 @@ import type { EntryDraft } from '../../greenhouse/entry.ts';
 import type { Measure } from '../numbers/measure.ts';
 import { convert, litresFactor, litresPerUsGallon, round } from '../numbers/quantity-of-measure.ts';
 import { readablesOf } from '../numbers/readables-of.ts';
-import { type Frame, isMeasure, isName } from '../reading/frame.ts';
+import type { Frame } from '../reading/frame.ts';
 import { isMark, means, type Term } from '../reading/term.ts';
 import { unitAt } from '../reading/units-put-right.ts';
 import type { Unit } from '../reading/word-list.ts';
 import type { TakingBack } from '../statement.ts';
+import { besideCorrection, isMeasureOrName } from './beside-correction.ts';
 
 /**
  * `ml, not l`, `I meant gallons`: nothing but another unit, right after what was logged. The one number of it that can
@@ -51,10 +52,6 @@ const plain = {
   decimals: 0,
 } as const;
 
-function isMeasureOrName(term: Term): boolean {
-  return isMeasure(term) || isName(term);
-}
-
 /** The unit meant and the one given up; null: something else is said as well, or nothing of correcting. */
 function unitsSaid(frame: Frame): { readonly meant: Unit; readonly givenUp: Unit | null } | null {
   const { terms } = frame;
@@ -83,22 +80,7 @@ function unitsSaid(frame: Frame): { readonly meant: Unit; readonly givenUp: Unit
 function mayStandBeside(term: Term): boolean {
   if (term.kind === 'stop') return term.cut !== 'question';
   if (term.kind === 'mark') return isMark(term, '*', '-', '.', '"', "'");
-  return means(
-    term,
-    'not',
-    'instead-of',
-    'meant',
-    'sorry',
-    'no-wait',
-    'said-no',
-    'rather',
-    'link',
-    'article',
-    'pronoun',
-    'filler',
-    'self',
-    'was',
-  );
+  return means(term, ...besideCorrection, 'was');
 }
 
 /** The number of what was logged, as it was said; null: nobody can tell. */

@@ -106,12 +106,18 @@ function isEndTimed(
   outage: Fact,
   marks: readonly TimeMark[],
 ): boolean {
+  return endsAfter(frame, facts, outage).some(({ at }) =>
+    marks.some((mark) => mark.clause === frame.clauseOf[at]),
+  );
+}
+
+/** What tells in a clause after the outage's own that it is over. */
+function endsAfter(frame: Frame, facts: readonly Fact[], outage: Fact): readonly Fact[] {
   const clause = frame.clauseOf[outage.at]!;
-  return facts.some(({ quantity, of, at }) => {
-    const c = frame.clauseOf[at]!;
-    const isEnd = quantity === 'restored' && of === outage.of && c > clause;
-    return isEnd && marks.some((mark) => mark.clause === c);
-  });
+  return facts.filter(
+    ({ quantity, of, at }) =>
+      quantity === 'restored' && of === outage.of && frame.clauseOf[at]! > clause,
+  );
 }
 
 /** `pump was off, back on at 7`: where the end alone has a time, it had gone out by then; how long before is not known. */
@@ -121,11 +127,7 @@ function endTimedBefore(
   outage: Fact,
   marks: readonly TimeMark[],
 ): TimeMark | null {
-  const clause = frame.clauseOf[outage.at]!;
-  const end = facts.find(
-    ({ quantity, of, at }) =>
-      quantity === 'restored' && of === outage.of && frame.clauseOf[at]! > clause,
-  );
+  const [end] = endsAfter(frame, facts, outage);
   const mark = end && marks.find((each) => each.clause === frame.clauseOf[end.at]! && !each.since);
   return mark?.askFrom === null && mark.atMs < frame.context.writtenAtMs ? mark : null;
 }
@@ -137,11 +139,7 @@ function restoredLater(
   outage: Fact,
   marks: readonly TimeMark[],
 ): Fact | null {
-  const clause = frame.clauseOf[outage.at]!;
-  const later = facts.find(({ quantity, of, at }) => {
-    const c = frame.clauseOf[at]!;
-    return quantity === 'restored' && of === outage.of && c > clause;
-  });
+  const [later] = endsAfter(frame, facts, outage);
   if (!later) return null;
   const c = frame.clauseOf[later.at]!;
   const isTimed =
