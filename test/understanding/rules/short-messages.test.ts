@@ -5,6 +5,7 @@ describe('a device that is off at a part of every day', () => {
   understood({
     'venturi off at night now': '? switched-or-failed (keep-as-note, still-out)',
     'air pump off at night now': '? switched-or-failed (keep-as-note, still-out)',
+    'venturi off at nite now': '? switched-or-failed (keep-as-note, still-out)',
     'air pump off during the day, jars ph 5.9':
       '? switched-or-failed (keep-as-note, still-out); Jar shelf ph 5.9',
     'the venturi is off from 10pm to 6am now': '? switched-or-failed (keep-as-note, still-out)',

@@ -51,6 +51,7 @@ export const english: Vocabulary = {
     ['2moro', 'tomorrow'],
     ['2morrow', 'tomorrow'],
     ['2mrw', 'tomorrow'],
+    ['nite', 'night'],
     ['2nite', 'tonight'],
     ['2night', 'tonight'],
     ['gr8', 'great'],
