@@ -7,6 +7,7 @@ import {
   type Frame,
   hasUnknown,
   inClause,
+  isShare,
   isVolumeTerm,
   measuresIn,
   namesIn,
@@ -87,7 +88,9 @@ function isTiedToName(frame: Frame, clause: Clause, i: number): boolean {
 /** `jars full`, not `full of roots`, `the full sun`, `the bottle is empty`. */
 function isStateOfSystem(frame: Frame, clause: Clause, i: number): boolean {
   const after = i + 1 < clause.to ? frame.terms[i + 1] : undefined;
-  if (isCounted(frame, after)) return false;
+  const filling = whatFillsIt(frame, clause, i);
+  if (isCounted(frame, after) || (filling !== null && !means(filling, 'solution', 'water')))
+    return false;
   if (
     after &&
     (means(after, 'of') ||
@@ -107,8 +110,30 @@ function isStateOfSystem(frame: Frame, clause: Clause, i: number): boolean {
   if (subject < clause.from && leansBack(frame, clause, subject)) return false;
   if (isOneSpokenOf(frame, clause, subject, i)) return true;
   if (subject < clause.from) return !mayBeOfFloor || after?.kind === 'name';
+  if (isOfPart(frame, clause, subject)) return false;
   const term = frame.terms[subject];
   return term?.kind === 'name' || means(term, 'all', 'both', 'reservoir', 'level');
+}
+
+/** `the corner of the table is dry`, `half of the jars are empty`: said of a part, and not of the whole system. */
+function isOfPart({ terms }: Frame, clause: Clause, subject: number): boolean {
+  if (terms[subject]?.kind !== 'name') return false;
+  const of = means(terms[subject - 1], 'article') ? subject - 2 : subject - 1;
+  if (of >= clause.from && isShare(terms[of]!)) return true;
+  if (of <= clause.from || !means(terms[of], 'of')) return false;
+  const part = terms[of - 1];
+  if (part?.kind === 'measure') return true;
+  return (
+    part?.kind === 'word' &&
+    !means(part, 'level', 'water', 'solution', 'reservoir', 'all', 'both', 'each', 'whole')
+  );
+}
+
+/** What it is full of, where that is told: `full of algae`, `voll mit Wasser`. */
+function whatFillsIt({ terms }: Frame, clause: Clause, i: number): Term | null {
+  if (i + 2 >= clause.to || !means(terms[i + 1], 'of', 'with')) return null;
+  const of = means(terms[i + 2], 'article', 'fresh') && i + 3 < clause.to ? i + 3 : i + 2;
+  return terms[of]?.kind === 'word' ? terms[of] : null;
 }
 
 /** `Zisterne ist aber leer`: the subject stands before the `but`, and is no system. */

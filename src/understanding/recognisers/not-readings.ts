@@ -11,6 +11,7 @@ import {
 } from '../reading/frame.ts';
 import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import type { Concept } from '../vocabulary/concept.ts';
+import { isHeldAgainst } from './held-against.ts';
 import { isHeightOfWater } from './level-talk.ts';
 
 /** Takes out the numbers that measure nothing here: counts, labels, sizes, prices, the weather outside. */
@@ -76,6 +77,7 @@ function isNoReading(frame: Frame, clause: Clause, i: number): boolean {
   if (isLength && isSized && !isHeightOfWater(frame, clause)) return true;
   if (isSetting(frame, clause, i)) return true;
   if (isStep(frame, clause, i)) return true;
+  if (isHeldAgainst(frame, clause, i)) return true;
   if (isPartNumber(frame, clause, i)) return true;
   // The 10 l bucket.
   if (isVolume(measure) && after?.kind === 'name' && means(before, 'article')) return true;

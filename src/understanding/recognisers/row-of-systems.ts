@@ -1,54 +1,98 @@
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { Fact } from '../fact.ts';
 import { convert, isBelievable } from '../numbers/quantity-of-measure.ts';
-import { type Frame, isMeasure, measureOf } from '../reading/frame.ts';
-import { isMark, means } from '../reading/term.ts';
+import { type Frame, isMeasure, measureOf, take } from '../reading/frame.ts';
+import { isMark, means, type Term } from '../reading/term.ts';
 import { quantityOf } from './labels.ts';
 import { readingOf, type Slot, withLabelUnit } from './reading-fact.ts';
 
 /**
- * `pH: Tisch 6,1, Wanne 5,8; EC: 2,4, 1,9`: one label, and as many values as systems were named before it, each in
- * its turn. As many as do not fit are asked about.
+ * `pH: Tisch 6,1, Wanne 5,8; EC: 2,4, 1,9`, `bench, dwc: ph 6.1, 5.8, ec 2.2, 1.8`: one label, and as many values as
+ * systems were named before it, each in its turn. Where a list of systems opens it, another count of values is
+ * asked about.
  */
 export function rowsOfSystems(frame: Frame): Fact[] {
   const facts: Fact[] = [];
+  let last: { readonly list: number; readonly end: number } | null = null;
   for (let i = 0; i < frame.terms.length; i++) {
-    const label = headOfRow(frame, i);
+    const label = labelAt(frame, i);
     if (!label) continue;
+    const list: number | null =
+      last !== null && isOnlyStops(frame, last.end + 1, i) ? last.list : listBefore(frame, i);
+    if (list === null && !isAnnounced(frame, i)) continue;
     const row = rowAfter(frame, label);
     if (row.length < 2) continue;
-    const systems = namedBefore(frame, i);
-    if (systems.length < 2) continue;
-    if (systems.length !== row.length || !row.every((at) => isUsual(frame, label, at))) continue;
-    for (const [n, at] of row.entries()) {
-      frame.taken[label.at] = false;
-      const clause = frame.clauses[frame.clauseOf[at]!]!;
-      const fact = readingOf(frame, clause, label, at);
-      if (fact) facts.push({ ...fact, from: at, to: at, inTurn: systems[n]! });
-    }
+    const systems = namedBefore(frame, list ?? 0, i);
+    if (systems.length < 2 || !row.every((at) => isUsual(frame, label, at))) continue;
+    if (systems.length === row.length) facts.push(...eachInTurn(frame, label, row, systems));
+    else if (list !== null) facts.push(doesNotFit(frame, label, row));
+    else continue;
     i = row.at(-1)!;
+    last = list === null ? null : { list, end: i };
   }
   return facts;
 }
 
-/** A quantity's word that opens what it is said of: a clause, or behind a colon. */
-function headOfRow(frame: Frame, i: number): Slot | null {
+function eachInTurn(
+  frame: Frame,
+  label: Slot,
+  row: readonly number[],
+  systems: readonly SystemId[],
+): Fact[] {
+  return row.flatMap((at, n) => {
+    frame.taken[label.at] = false;
+    const clause = frame.clauses[frame.clauseOf[at]!]!;
+    const fact = readingOf(frame, clause, label, at);
+    return fact ? [{ ...fact, from: at, to: at, inTurn: systems[n]! }] : [];
+  });
+}
+
+function doesNotFit(frame: Frame, label: Slot, row: readonly number[]): Fact {
+  take(frame, label.at, ...row);
+  return {
+    quantity: label.quantity!,
+    amount: { kind: 'missing' },
+    at: row[0]!,
+    from: row[0]!,
+    to: row.at(-1)!,
+    doubt: { kind: 'shorthand-does-not-fit' },
+    because: 'another count of values than of systems',
+  };
+}
+
+function isOnlyStops({ terms }: Frame, from: number, to: number): boolean {
+  for (let i = from; i < to; i++) if (terms[i]!.kind !== 'stop') return false;
+  return true;
+}
+
+function labelAt(frame: Frame, i: number): Slot | null {
   const clause = frame.clauses[frame.clauseOf[i]!]!;
   if (i >= clause.to || frame.terms[i]!.kind !== 'word') return null;
-  const isAnnounced = isMark(frame.terms[i + 1], ':', '=');
-  const opens = isAnnounced && (i === clause.from || followsList(frame, i));
-  const quantity = opens ? quantityOf(frame, clause, i) : null;
+  const quantity = quantityOf(frame, clause, i);
   return quantity === null ? null : { at: i, quantity };
 }
 
-/** `bench, buckets, gutters ph:`: nothing but the names before it in its sentence. */
-function followsList(frame: Frame, i: number): boolean {
+/** `EC: 2,4, 1,9`: it opens a clause, and a sign leads to its values. */
+function isAnnounced({ terms, clauses, clauseOf }: Frame, i: number): boolean {
+  return isMark(terms[i + 1], ':', '=') && i === clauses[clauseOf[i]!]!.from;
+}
+
+/** `bench, buckets and gutters: ph`: where the names start that are all its sentence says before it; null: they are not. */
+function listBefore(frame: Frame, i: number): number | null {
   const { sentence } = frame.clauses[frame.clauseOf[i]!]!;
-  return frame.terms
-    .slice(frame.sentences[sentence]![0]!.from, i)
-    .every(
-      (term) => term.kind === 'name' || term.kind === 'stop' || means(term, 'article', 'filler'),
-    );
+  const { from } = frame.sentences[sentence]![0]!;
+  let names = 0;
+  for (let j = from; j < i; j++) {
+    const term = frame.terms[j]!;
+    if (term.kind === 'name') names++;
+    else if (term.kind !== 'stop' && !isMark(term, ':', '=', '-', '/') && !isSmall(term))
+      return null;
+  }
+  return names > 0 ? from : null;
+}
+
+function isSmall(term: Term): boolean {
+  return means(term, 'article', 'filler', 'place');
 }
 
 /** The bare numbers after the label with nothing but commas and the like between them, and no label after the last. */
@@ -57,18 +101,28 @@ function rowAfter(frame: Frame, label: Slot): number[] {
   for (let i = label.at + 1; i < frame.terms.length; i++) {
     const term = frame.terms[i]!;
     const joins = term.kind === 'stop' && (term.cut === 'comma' || term.cut === 'and');
+    const leads = row.length === 0 && means(term, 'link');
     if (isMeasure(term) && !frame.taken[i] && term.measure.unit === null) row.push(i);
-    else if (!joins && !isMark(term, ':', '=', '/') && !means(term, 'link', 'about')) break;
+    else if (!joins && !leads && !isMark(term, ':', '=', '/') && !means(term, 'about')) break;
   }
   const after = row.length > 0 ? row.at(-1)! + 1 : frame.terms.length;
   const clause = frame.clauses[frame.clauseOf[Math.min(after, frame.terms.length - 1)]!]!;
-  const isOfNext = after < clause.to && quantityOf(frame, clause, after) !== null;
-  return isOfNext || frame.terms[after]?.kind === 'name' ? [] : row;
+  const isOfNext =
+    after < clause.to &&
+    quantityOf(frame, clause, after) !== null &&
+    !isMeasure(frame.terms[after + 1]) &&
+    !isMark(frame.terms[after + 1], ':', '=');
+  return isOfNext || isMoreOf(frame.terms[after]) ? [] : row;
 }
 
-/** The systems named up to there, each once and surely. */
-function namedBefore(frame: Frame, to: number): readonly SystemId[] {
-  const names = frame.terms.slice(0, to).flatMap((term) => (term.kind === 'name' ? [term] : []));
+/** `ph 6.0, 5.9 dwc`, `ph 6.1 was 5.9`: the last number is said of more than its turn. */
+function isMoreOf(term: Term | undefined): boolean {
+  return term?.kind === 'name' || means(term, 'was', 'now', 'before', 'after', 'to');
+}
+
+/** The systems named in between, each once and surely. */
+function namedBefore(frame: Frame, from: number, to: number): readonly SystemId[] {
+  const names = frame.terms.slice(from, to).flatMap((term) => (term.kind === 'name' ? [term] : []));
   const ids = names.flatMap(({ systems, sure }) => (sure && systems.length === 1 ? systems : []));
   return ids.length === names.length ? [...new Set(ids)] : [];
 }

@@ -17,6 +17,7 @@ import {
 import { isUnknown, means, type Term } from '../reading/term.ts';
 import type { Unit } from '../reading/word-list.ts';
 import type { DoubtReason } from '../statement.ts';
+import { isOnlyHeldAgainst } from './held-against.ts';
 import { isPlural } from './not-readings.ts';
 import { isDoseSized, someProduct } from './some-product.ts';
 import { brimOrMark, type Target } from './top-up-mark.ts';
@@ -96,7 +97,8 @@ export function inOneClause(
       },
     ];
   }
-  if (facts.length === 0 && own && asksForAmount(frame, clause, verb)) {
+  const isUnsaid = asksForAmount(frame, clause, verb) || isOnlyHeldAgainst(frame, clause);
+  if (facts.length === 0 && own && isUnsaid) {
     facts.push({ ...shape(frame, verb, verb), amount: { kind: 'missing' } });
   }
   return facts;

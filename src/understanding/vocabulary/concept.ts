@@ -58,6 +58,10 @@ export type GrammarConcept =
   /** Verbs of change that may stand before how much: fell 0.2. */
   /** `lower than`: against something else. */
   | 'compared'
+  /** Of an amount: so much of it was missing to another. */
+  | 'fewer'
+  /** Leads to what an amount is held against: more of it than. */
+  | 'than'
   | 'moved'
   /** It was near being done: nearly put. */
   | 'almost'

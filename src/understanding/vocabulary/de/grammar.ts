@@ -916,6 +916,8 @@ export const grammar: Words<GrammarConcept> = {
     'niedriger',
     'tiefer',
   ],
+  fewer: ['weniger'],
+  than: ['als', 'wie', 'im vergleich zu'],
   moved: ['stieg', 'sank', 'fiel', 'sprang', 'kletterte', 'stiegen', 'sanken', 'fielen', 'verlor'],
   almost: ['fast', 'beinahe', 'beinah', 'um ein haar', 'ums haar', 'um haaresbreite'],
   'about-or-almost': ['beinahe', 'beinah'],

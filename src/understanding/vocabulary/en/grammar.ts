@@ -770,6 +770,8 @@ export const grammar: Words<GrammarConcept> = {
   plus: ['+', 'plus'],
   by: ['by', 'fell by', 'dropped by', 'went down by', 'went up by', 'rose by', 'up by', 'down by'],
   compared: ['lower than', 'less than', 'more than', 'higher than', 'deeper than', 'lower'],
+  fewer: ['less', 'fewer'],
+  than: ['than', 'compared to', 'compared with'],
   moved: [
     'rose',
     'fell',
