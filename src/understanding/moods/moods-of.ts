@@ -18,6 +18,7 @@ import type { Mood } from './mood.ts';
 import { negate, reach } from './negation.ts';
 import { noFlowAt } from './no-water.ts';
 import { ofVessel } from './of-a-vessel.ts';
+import { outageToCome } from './outage-to-come.ts';
 import { findQuestions } from './questions.ts';
 
 /** The mood of every term; null where something is plainly said. */
@@ -36,6 +37,8 @@ export function moodsOf(frame: Frame, marks: readonly TimeMark[]): readonly (Moo
   };
   for (const { from, to, mood } of findQuestions(frame)) mark(from, to, mood);
   frame.clauses.forEach((clause, c) => {
+    const toCome = outageToCome(frame, clause, marks);
+    if (toCome !== null) mark(clause.from, clause.to, toCome);
     negate(frame, clause, c, mark);
     intend(frame, clause, c, mark);
     suppose(frame, clause, mark);

@@ -164,8 +164,30 @@ function isStep(frame: Frame, clause: Clause, i: number): boolean {
   )
     return false;
   if (means(before, 'by') && !means(before, 'at-hour')) return hasLabel(frame, clause);
+  if (isTooLittle(frame, clause, i)) return true;
   return means(before, 'moved', 'by') && leadsOn;
 }
+
+/** `ec up 0.2`, `temp 2 runter`, `ec 0.2 higher`: so little of it is a step and no value. */
+function isTooLittle(frame: Frame, clause: Clause, i: number): boolean {
+  const measure = measureOf(frame, i);
+  const [before, after] = [frame.terms[i - 1], i + 1 < clause.to ? frame.terms[i + 1] : undefined];
+  const isMoved =
+    means(before, 'by') ||
+    [before, after].some((term) => means(term, 'rising', 'down', 'compared') && !means(term, 'to'));
+  if (!isMoved || means(before, 'to', 'at')) return false;
+  return leastValues.some(
+    ([quantity, least]) => clauseHas(frame, clause, quantity) && measure.values[0]! < least,
+  );
+}
+
+/** What is below them is no value of a solution that feeds plants, beside a word of its rising or falling. */
+const leastValues: readonly (readonly [Concept, number])[] = [
+  ['ec', 0.7],
+  ['temperature', 5],
+  ['air', 5],
+  ['inside', 5],
+];
 
 function hasLabel(frame: Frame, clause: Clause): boolean {
   return frame.places.hasWhere(isLabel, clause.from, clause.to);

@@ -10,6 +10,7 @@ import {
 } from '../reading/frame.ts';
 import { means } from '../reading/term.ts';
 import { spanMs } from '../times/ago.ts';
+import { type Stretch, stretchOf } from '../times/stretch.ts';
 import { type TimeMark, unsaidTime } from '../times/time-mark.ts';
 
 /** `power was out from 2 to 4`, `power was out for 2 hours last night` tell the end of the outage as well. */
@@ -22,14 +23,17 @@ export function withEnds(frame: Frame, told: readonly Fact[], marks: readonly Ti
     const inClause = marks.filter((mark) => mark.clause === clause);
     const end = inClause.find(({ until }) => until);
     const begun = inClause.find(({ until }) => !until);
+    const stretch = end && begun && stretchOf(frame, begun, end);
     // `from 9 to 11`, written at 10: no end that could have come yet.
-    if (end && begun && end.atMs < begun.atMs) return [howLong(fact, [begun])];
-    const over =
-      end && begun
-        ? [fact, { ...fact, quantity: 'restored' as const, ends: true }]
-        : isEndTimed(frame, facts, fact, marks)
-          ? null
-          : lasted(frame, fact, inClause);
+    if (stretch && !isPast(frame, stretch)) return [howLong(fact, [stretch.begun])];
+    const over = stretch
+      ? [
+          { ...fact, time: { ...stretch.begun, since: false } },
+          { ...fact, quantity: 'restored' as const, ends: true, time: stretch.end },
+        ]
+      : isEndTimed(frame, facts, fact, marks)
+        ? null
+        : lasted(frame, fact, inClause);
     if (over) {
       ended.add(fact.of);
       return over;
@@ -50,6 +54,10 @@ export function withEnds(frame: Frame, told: readonly Fact[], marks: readonly Ti
   // `out from 3 to 5, all running again`: the end is known, and not now.
   const kept = ending.filter((fact) => !(ended.has(fact.of) && isToldAgain(facts, fact)));
   return kept.flatMap((fact) => withBeginning(frame, kept, fact, marks));
+}
+
+function isPast({ context }: Frame, { begun, end }: Stretch): boolean {
+  return begun.atMs < end.atMs && end.atMs <= context.writtenAtMs;
 }
 
 /** `power just came back, was off about an hour`: where nobody told that it was out, it went out so long before. */

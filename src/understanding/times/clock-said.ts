@@ -12,6 +12,8 @@ export function clockAt(frame: Frame, i: number, term: Term, building: Building)
     const hour = frame.terms[i + 1];
     if (!isMeasure(hour) || !isHour(hour.measure.values[0]!, hour.measure.whole)) return 0;
     if (hour.measure.unit !== null) return 0;
+    // `out from 10 to 2`: as likely from ten until two.
+    if (means(frame.terms[i - 1], 'from') && /^\d/.test(term.text)) return 0;
     return settle(
       frame,
       i,

@@ -852,6 +852,12 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
   forecast: [
     'gemeldet',
     'angesagt',
+    'geplant am',
+    'geplant für',
+    'ist geplant',
+    'geplanter stromausfall',
+    'stromausfall geplant',
+    'stromabschaltung',
     'vorhergesagt',
     'vorhersage',
     'vorhersagen',

@@ -280,7 +280,6 @@ export const levels: Words<LevelConcept> = {
     'left in it',
     'in there',
     'still in there',
-    'to go',
     'currently in',
     'of water left',
     'left in',
@@ -303,7 +302,7 @@ export const levels: Words<LevelConcept> = {
     'short of full',
     'dropped by',
   ],
-  rising: ['up', 'up by'],
+  rising: ['up', 'up by', 'higher'],
   brim: [
     'very top',
     'edge',

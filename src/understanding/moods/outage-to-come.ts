@@ -1,0 +1,73 @@
+import { type Clause, clauseHas, type Frame } from '../reading/frame.ts';
+import { isWeekday, means, type Term } from '../reading/term.ts';
+import type { TimeMark } from '../times/time-mark.ts';
+import type { Mood } from './mood.ts';
+
+/**
+ * `power cut tomorrow`, `no power tonight`: an outage that is told of in advance, with nothing else beside it; of
+ * `no power on Thursday` nobody can tell. Not `power out until tomorrow`. Null: it is told as something that is.
+ */
+export function outageToCome(
+  frame: Frame,
+  clause: Clause,
+  marks: readonly TimeMark[],
+): Mood | null {
+  if (!clauseHas(frame, clause, 'no-power', 'broken') || !tellsOutageAlone(frame, clause))
+    return null;
+  for (let i = clause.from; i < clause.to; i++) {
+    if (means(frame.terms[i], 'tomorrow') && !means(frame.terms[i - 1], 'until'))
+      return 'intention';
+  }
+  const own = marks.filter((mark) => !mark.until && frame.clauses[mark.clause] === clause);
+  const isTonight = (mark: TimeMark) => mark.askFrom !== null && has(frame, mark, saysTonight);
+  if (own.some(isTonight)) return 'intention';
+  const isOfWeekday = own.some((mark) => has(frame, mark, isWeekday));
+  return isOfWeekday && !tellsOfPast(frame, clause) ? 'queried' : null;
+}
+
+function has({ terms }: Frame, { from, to }: TimeMark, test: (term: Term) => boolean): boolean {
+  return terms.slice(from, to + 1).some(test);
+}
+
+function saysTonight(term: Term): boolean {
+  return means(term, 'tonight');
+}
+
+/** `power went out on Friday`, `no power since Friday`: not the bare noun. */
+function tellsOfPast(frame: Frame, clause: Clause): boolean {
+  if (!clauseHas(frame, clause, 'no-power') || clauseHas(frame, clause, 'was', 'last', 'has'))
+    return true;
+  return frame.terms
+    .slice(clause.from, clause.to)
+    .some((term) => means(term, 'since') && !means(term, 'from'));
+}
+
+function tellsOutageAlone(frame: Frame, { from, to }: Clause): boolean {
+  for (let i = from; i < to; i++) {
+    const term = frame.terms[i]!;
+    if (term.kind === 'word' && frame.timed[i] !== true && !isOfOutage(term)) return false;
+  }
+  return true;
+}
+
+function isOfOutage(term: Term): boolean {
+  return means(
+    term,
+    'tomorrow',
+    'no-power',
+    'broken',
+    'power',
+    'pump',
+    'air-pump',
+    'was',
+    'has',
+    'from',
+    'to',
+    'until',
+    'at-hour',
+    'article',
+    'place',
+    'link',
+    'filler',
+  );
+}
