@@ -246,12 +246,21 @@ export function elsewhere(frame: Frame, clause: Clause, mark: Marker): void {
   }
 }
 
-/** `drained the left tub and mixed 75 l new`: what was emptied is told to be filled again. */
+/** `drained the left tub, rinsed it and mixed 75 l new`: what was emptied is told to be filled again. */
 function isRefilled(frame: Frame, clause: Clause): boolean {
-  const next = frame.clauses[frame.clauseOf[clause.from]! + 1];
-  if (!clauseHas(frame, clause, 'empty-out') || next?.sentence !== clause.sentence) return false;
-  const isOfPart = hasVolume(frame, clause);
-  return !isOfPart && clauseHas(frame, next, 'refill', 'fill', 'fresh', 'mixed');
+  if (!clauseHas(frame, clause, 'empty-out') || hasVolume(frame, clause)) return false;
+  const following = frame.sentences[clause.sentence]!.filter(({ from }) => from >= clause.to);
+  const refilled = following.findIndex((next) =>
+    clauseHas(frame, next, 'refill', 'fill', 'fresh', 'mixed'),
+  );
+  return (
+    refilled >= 0 &&
+    following
+      .slice(0, refilled)
+      .every(
+        (next) => !clauseTells(frame, next) && !frame.places.hasWhere(isName, next.from, next.to),
+      )
+  );
 }
 
 /** `tap water 10 l with 5 ml A into the gutters`: water, an amount of it, and the system that it went into. */

@@ -44,7 +44,8 @@ export function nameAt(
 ): Found | null {
   const { tokens, lexicon } = reading;
   const match = matchName(tokens, at, lexicon);
-  if (!match || match.length < phraseLength) return null;
+  if (!match || match.length < phraseLength || isTimeBeforeName(reading, at, match, before))
+    return null;
   // `wann` is no singular of a system called Wanne.
   if (match.near !== nearness.exact && match.length === 1 && asks(phrase)) return null;
   const corrected = reading.spelt[at] !== tokens[at]!.text;
@@ -84,6 +85,21 @@ export function nameAt(
     length: match.length,
   };
 }
+
+/** `this morning jars ph 6.1`, of the Morning jars: the first word tells when, and the next ones name the system too. */
+function isTimeBeforeName(
+  { tokens, lexicon }: Reading,
+  at: number,
+  { length, systems }: NameMatch,
+  before: readonly Term[],
+): boolean {
+  if (length < 2 || !means(before.at(-1), 'this', 'yesterday', 'today', 'last')) return false;
+  const concepts = lexicon.own.phrases.get([tokens[at]!.text])?.concepts;
+  const isPartOfDay = partsOfDay.some((part) => concepts?.has(part) === true);
+  return isPartOfDay && matchName(tokens, at + 1, lexicon)?.systems.join() === systems.join();
+}
+
+const partsOfDay = ['morning', 'noon', 'afternoon', 'evening', 'night'] as const;
 
 /** `nor ph 6`: an ordinary word is the beginning of a name only where a reading follows it straight. */
 function isFollowedByReading(reading: Reading, at: number, before: readonly Term[]): boolean {

@@ -16,12 +16,12 @@ interface Litres {
   readonly last: number;
 }
 
-/** The litres of the change: in its own clause, or in one that goes on about nothing else. */
-export function litresOf(frame: Frame, c: number, verb: number): Litres {
+/** The litres of the change: in its own clause, or in one from `from` on that goes on about nothing else. */
+export function litresOf(frame: Frame, c: number, verb: number, from = c + 1): Litres {
   const clause = frame.clauses[c]!;
   const own = volumesIn(frame, clause);
   if (own.length > 0) return { at: own.at(0)!, last: c };
-  for (let d = c + 1; d < frame.clauses.length && d <= c + 2; d++) {
+  for (let d = from; d < frame.clauses.length && d <= from + 1; d++) {
     const next = frame.clauses[d]!;
     if (next.from === next.to) continue;
     if (next.sentence !== clause.sentence && !goesOnAboutVolume(frame, next)) break;
@@ -31,12 +31,12 @@ export function litresOf(frame: Frame, c: number, verb: number): Litres {
     if (means(frame.terms[verb], 'empty-out')) continue;
     break;
   }
-  const refilled = frame.clauses[c + 1];
+  const refilled = frame.clauses[from];
   const isRefill =
     refilled &&
     means(frame.terms[verb], 'empty-out') &&
     clauseHas(frame, refilled, 'refill', 'fill');
-  return { at: null, last: isRefill ? c + 1 : c };
+  return { at: null, last: isRefill ? from : c };
 }
 
 function volumesIn(frame: Frame, clause: Clause): number[] {

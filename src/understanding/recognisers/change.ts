@@ -1,4 +1,5 @@
 import type { Fact } from '../fact.ts';
+import { isLabel } from '../moods/clause-kinds.ts';
 import { isBare, isVolume } from '../numbers/quantity-of-measure.ts';
 import {
   type Clause,
@@ -24,9 +25,10 @@ export function recogniseChanges(frame: Frame): Fact[] {
       facts.push(part);
       continue;
     }
-    const verb = changeIn(frame, clause) ?? emptiedAndRefilled(frame, c);
+    const refilled = emptiedAndRefilled(frame, c);
+    const verb = changeIn(frame, clause) ?? refilled?.verb ?? null;
     if (verb === null) continue;
-    const { at, last } = litresOf(frame, c, verb);
+    const { at, last } = litresOf(frame, c, verb, refilled?.clause ?? c + 1);
     if (at !== null) take(frame, at);
     takeRange(frame, verb, verb + 1);
     const end = Math.max(verb, at ?? verb, clause.to - 1);
@@ -218,8 +220,11 @@ function followedByThing(frame: Frame, clause: Clause, i: number): boolean {
   );
 }
 
-/** `emptied the jars and refilled them`: two clauses of one deed. */
-function emptiedAndRefilled(frame: Frame, c: number): number | null {
+/** `emptied the jars, scrubbed them and refilled them`: clauses of one deed; in which of them it was filled again. */
+function emptiedAndRefilled(
+  frame: Frame,
+  c: number,
+): { readonly verb: number; readonly clause: number } | null {
   const clause = frame.clauses[c]!;
   const emptied = inClause(
     frame,
@@ -233,10 +238,24 @@ function emptiedAndRefilled(frame: Frame, c: number): number | null {
     clause,
     (term, i) => i > emptied && means(term, 'refill', 'fill', 'mixed'),
   )[0];
-  const next = frame.clauses[c + 1];
-  const there =
-    next && (next.opens === 'and' || next.opens === 'comma' || next.opens === 'then')
-      ? inClause(frame, next, (term) => means(term, 'refill', 'fill', 'fresh', 'mixed'))[0]
-      : undefined;
-  return here !== undefined || there !== undefined ? emptied : null;
+  if (here !== undefined) return { verb: emptied, clause: c + 1 };
+  for (let d = c + 1; d < frame.clauses.length; d++) {
+    const next = frame.clauses[d]!;
+    const goesOn = next.opens === 'and' || next.opens === 'comma' || next.opens === 'then';
+    if (!goesOn) return null;
+    if (clauseHas(frame, next, 'refill', 'fill', 'fresh', 'mixed'))
+      return { verb: emptied, clause: d };
+    if (!isBetween(frame, next)) return null;
+  }
+  return null;
+}
+
+/** `, scrubbed them`, `, rinsed it well`: what else was done with the same system, and no amount. */
+function isBetween(frame: Frame, clause: Clause): boolean {
+  if (namesIn(frame, clause).length > 0) return false;
+  return inClause(frame, clause, (term) => tellsOfElse(term)).length === 0;
+}
+
+function tellsOfElse(term: Term): boolean {
+  return term.kind === 'measure' || isLabel(term) || means(term, 'top-up', 'add', 'not', 'did-not');
 }

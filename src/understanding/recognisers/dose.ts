@@ -2,6 +2,7 @@ import type { Fact } from '../fact.ts';
 import type { Measure } from '../numbers/measure.ts';
 import { type Clause, clauseHas, type Frame, isMeasure, take } from '../reading/frame.ts';
 import { means } from '../reading/term.ts';
+import { dosesAgain } from './dose-again.ts';
 import { amountOf, type FoundAmount } from './dose-amount.ts';
 import { missingDose } from './dose-missing.ts';
 import { type ProductGroup, productGroups } from './products.ts';
@@ -29,6 +30,7 @@ export function recogniseDoses(frame: Frame): Fact[] {
       facts.push(...missing);
     }
   }
+  facts.push(...dosesAgain(frame, facts));
   return facts;
 }
 

@@ -150,7 +150,7 @@ function isCountOrMass(frame: Frame, i: number): boolean {
 
 /** Without a verb: a mass of a crop, or off a system. */
 function isBroughtIn(frame: Frame, clause: Clause, crops: number): boolean {
-  if (clauseHas(frame, clause, 'top-up', 'change', 'take-away', 'other-deed', 'money'))
+  if (clauseHas(frame, clause, 'top-up', 'change', 'take-away', 'other-deed', 'money', 'unpicked'))
     return false;
   if (clauseHas(frame, clause, 'add'))
     return (

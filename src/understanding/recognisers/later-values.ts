@@ -258,8 +258,19 @@ function isSecondValue(frame: Frame, clause: Clause, last: Fact, at: number): bo
     return measureOf(frame, at).decimals > 0 && onlySmallWords(frame, clause, at);
   if (isDose || clause.from <= last.at) return false;
   if (clauseHas(frame, clause, 'was') || means(frame.terms[at - 1], 'from')) return true;
+  if (isOfAnotherProbe(frame, clause, at)) return true;
   const timed = frame.timed.slice(clause.from, clause.to).includes(true);
   return onlySmallWords(frame, clause, at) && (timed || clause.opens === 'and');
+}
+
+/** `…, the new one says 5.9`: by something else that was read, which is not named again. */
+function isOfAnotherProbe(frame: Frame, clause: Clause, at: number): boolean {
+  const isOther = (term: Term): boolean => means(term, 'other-one', 'fresh', 'another');
+  return (
+    means(frame.terms[at - 1], 'link', 'read-as') &&
+    frame.terms.slice(clause.from, at - 1).some((term) => isOther(term)) &&
+    onlySmallWords(frame, clause, at, isOther)
+  );
 }
 
 /** `6.9>6.3`: between two bare numbers it leads from one to the other. */

@@ -7,7 +7,7 @@ import { readingOf, type Slot, withLabelUnit } from './reading-fact.ts';
 
 /** `ph, ec: 5.8, 1.7`, `ph and ec 5.8 and 1.7`, `ph/ec: dwc 5.8/1.7, nft 6.0/1.2`: labels, then values in their order. */
 export function listedReadings(frame: Frame): Fact[] {
-  const facts: Fact[] = [];
+  const facts: Fact[] = labelledBehind(frame);
   for (let i = 0; i < frame.terms.length; i++) {
     const labels = labelsFrom(frame, i);
     // `7.5 ph, EC: 3.8`: the first has its number before it.
@@ -31,6 +31,38 @@ export function listedReadings(frame: Frame): Fact[] {
     }
   }
   return facts;
+}
+
+/** `gutters 1.3/5.9 ec/ph`, `5.9 and 1.3 for ph and ec`: values, then as many labels in their order and no more values. */
+function labelledBehind(frame: Frame): Fact[] {
+  const facts: Fact[] = [];
+  for (let i = 0; i < frame.terms.length; i++) {
+    if (!isFreeNumber(frame, i)) continue;
+    const row = [i];
+    let next = i + 1;
+    while (
+      next < frame.terms.length &&
+      (isFreeNumber(frame, next) || separates(frame.terms[next]!))
+    ) {
+      if (isFreeNumber(frame, next)) row.push(next);
+      next++;
+    }
+    if (means(frame.terms[next], 'for-somebody', 'link')) next++;
+    const labels = row.length < 2 ? [] : labelsFrom(frame, next);
+    i = next - 1;
+    const last = labels.at(-1);
+    if (!last || labels.length !== row.length || isMeasure(frame.terms[last.at + 1])) continue;
+    const opens = frame.terms[row[0]! - 1];
+    const isOfLabel = row[0]! > 0 && (labelAt(frame, row[0]! - 1) !== null || means(opens, 'link'));
+    if (!isOfLabel && row.every((at, n) => isOf(frame, labels[n]!, at)))
+      facts.push(...pairs(frame, labels, row));
+  }
+  return facts;
+}
+
+function isFreeNumber(frame: Frame, i: number): boolean {
+  const term = frame.terms[i];
+  return isMeasure(term) && !frame.taken[i] && term.measure.unit === null && !term.measure.share;
 }
 
 function labelAt(frame: Frame, i: number): Slot | null {

@@ -270,9 +270,17 @@ function isProduct(term: Term): boolean {
   return term.kind === 'word' && (term.word.product !== null || term.word.shyProduct !== null);
 }
 
+/** `3 air stones`, `2 pumps`: what is put in and is no water. */
+function isThing(term: Term | undefined): boolean {
+  const isProbe = term?.kind === 'word' && term.word.probe !== null;
+  return (
+    isProbe || means(term, 'air-stones', 'air-pump', 'pump', 'venturi', 'instrument', 'plant-part')
+  );
+}
+
 function hasProductsOrUnknown(frame: Frame, clause: Clause, i: number): boolean {
   const after = i + 1 < clause.to ? frame.terms[i + 1] : undefined;
-  if (isUnknown(after)) return true;
+  if (isUnknown(after) || isThing(after)) return true;
   return (
     inClause(
       frame,

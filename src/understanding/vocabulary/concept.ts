@@ -158,6 +158,8 @@ export type DeedConcept =
   | 'check'
   | 'read-as'
   | 'pick'
+  /** Of a crop: it hangs there still. */
+  | 'unpicked'
   | 'flood'
   | 'took'
   | 'set'
