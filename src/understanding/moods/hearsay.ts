@@ -12,6 +12,7 @@ import {
 } from '../reading/frame.ts';
 import { isCrop, isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import { productAt } from '../recognisers/products.ts';
+import { namesOthers } from '../systems/names-others.ts';
 import { hasPastDeed, isDeed, isLabel, isPlainDeed, opensWithName } from './clause-kinds.ts';
 import { perhapsTold, saysDone, toldAfterComma, toldInMessage } from './messages.ts';
 import type { Mood } from './mood.ts';
@@ -250,16 +251,13 @@ export function elsewhere(frame: Frame, clause: Clause, mark: Marker): void {
 function isRefilled(frame: Frame, clause: Clause): boolean {
   if (!clauseHas(frame, clause, 'empty-out') || hasVolume(frame, clause)) return false;
   const following = frame.sentences[clause.sentence]!.filter(({ from }) => from >= clause.to);
-  const refilled = following.findIndex((next) =>
+  const at = following.findIndex((next) =>
     clauseHas(frame, next, 'refill', 'fill', 'fresh', 'mixed'),
   );
-  return (
-    refilled >= 0 &&
-    following
-      .slice(0, refilled)
-      .every(
-        (next) => !clauseTells(frame, next) && !frame.places.hasWhere(isName, next.from, next.to),
-      )
+  const [refilled, between] = [following[at], following.slice(0, at)];
+  if (!refilled || namesOthers(frame, clause, refilled)) return false;
+  return between.every(
+    (next) => !clauseTells(frame, next) && !frame.places.hasWhere(isName, next.from, next.to),
   );
 }
 

@@ -20,6 +20,7 @@ import { noFlowAt } from './no-water.ts';
 import { ofVessel } from './of-a-vessel.ts';
 import { outageToCome } from './outage-to-come.ts';
 import { findQuestions } from './questions.ts';
+import { doubtSwapped } from './swapped.ts';
 
 /** The mood of every term; null where something is plainly said. */
 export function moodsOf(frame: Frame, marks: readonly TimeMark[]): readonly (Mood | null)[] {
@@ -39,6 +40,7 @@ export function moodsOf(frame: Frame, marks: readonly TimeMark[]): readonly (Moo
   frame.clauses.forEach((clause, c) => {
     const toCome = outageToCome(frame, clause, marks);
     if (toCome !== null) mark(clause.from, clause.to, toCome);
+    doubtSwapped(frame, clause, mark);
     negate(frame, clause, c, mark);
     intend(frame, clause, c, mark);
     suppose(frame, clause, mark);

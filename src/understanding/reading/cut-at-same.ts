@@ -1,22 +1,30 @@
 import { means, type Term } from './term.ts';
 
-/** `dwc 5.8/1.7/21 gutters the same`: the name of which the same holds begins a saying of its own, as after a comma. */
+/**
+ * `dwc 5.8/1.7/21 gutters the same`, `jars ph 6.2 same for the gutters`: the same of one more system is a saying of its
+ * own, as after a comma.
+ */
 export function cutAtSame(terms: readonly Term[]): readonly Term[] {
   return terms.flatMap((term, i): readonly Term[] => {
-    if (term.kind !== 'name' || terms[i - 1]?.kind !== 'measure') return [term];
+    if (terms[i - 1]?.kind !== 'measure') return [term];
+    if (leadsToName(terms, i)) return [{ ...comma, from: term.from, to: term.from }, term];
+    if (term.kind !== 'name') return [term];
     let end = i + 1;
     while (means(terms[end], 'article')) end++;
     const isSame = means(terms[end], 'same', 'alike');
     const closes = terms[end + 1] === undefined || terms[end + 1]!.kind === 'stop';
     if (!isSame || !closes) return [term];
-    const stop: Term = {
-      kind: 'stop',
-      cut: 'comma',
-      from: term.from,
-      to: term.from,
-      text: '',
-      glued: false,
-    };
-    return [stop, term];
+    return [{ ...comma, from: term.from, to: term.from }, term];
   });
+}
+
+const comma = { kind: 'stop', cut: 'comma', text: '', glued: false } as const;
+
+/** `same for the gutters`, and nothing behind it. */
+function leadsToName(terms: readonly Term[], i: number): boolean {
+  if (!means(terms[i], 'same')) return false;
+  let name = i + 1;
+  while (means(terms[name], 'place', 'article', 'both', 'all')) name++;
+  const closes = terms[name + 1] === undefined || terms[name + 1]!.kind === 'stop';
+  return name > i + 1 && terms[name]?.kind === 'name' && closes;
 }

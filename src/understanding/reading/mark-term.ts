@@ -17,7 +17,7 @@ export const cuts: ReadonlyMap<string, Cut> = new Map([
   ['?', 'question'],
 ]);
 
-const arrows = ['->', '=>', '→', '➡', '⇒', '⟶', '➔', '➜'];
+const arrows = ['->', '=>', '→', '➡', '⇒', '⟶', '➔', '➜', '➤', '▶', '►', '👉'];
 
 const dashes = ['-', '–', '—'];
 

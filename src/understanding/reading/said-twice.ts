@@ -182,9 +182,15 @@ export function withoutBrackets(terms: readonly Term[]): readonly Term[] {
     const close = terms.findIndex((other, j) => j > open && isBracket(other, ')'));
     if (close < 0 || close === open + 1) return;
     const inside = terms.slice(open + 1, close);
-    if (inside.every(isPlainAmount)) dropped.add(open).add(close);
+    const isOfNumber = terms[open - 1]?.kind === 'measure' && inside.every(isQuantity);
+    if (isOfNumber || inside.every(isPlainAmount)) dropped.add(open).add(close);
   });
   return terms.filter((_, i) => !dropped.has(i));
+}
+
+/** `5.9 (ph)`: what the number before it is of. */
+function isQuantity(term: Term): boolean {
+  return means(term, 'ph', 'ec', 'temperature', 'humidity', 'oxygen', 'water', 'air');
 }
 
 function isPlainAmount(term: Term): boolean {

@@ -12,6 +12,7 @@ import {
   takeRange,
 } from '../reading/frame.ts';
 import { isUnknown, means, type Term } from '../reading/term.ts';
+import { namesOthers } from '../systems/names-others.ts';
 import { litresOf } from './change-litres.ts';
 import { partChanged } from './part-changed.ts';
 
@@ -244,7 +245,7 @@ function emptiedAndRefilled(
     const goesOn = next.opens === 'and' || next.opens === 'comma' || next.opens === 'then';
     if (!goesOn) return null;
     if (clauseHas(frame, next, 'refill', 'fill', 'fresh', 'mixed'))
-      return { verb: emptied, clause: d };
+      return namesOthers(frame, clause, next) ? null : { verb: emptied, clause: d };
     if (!isBetween(frame, next)) return null;
   }
   return null;

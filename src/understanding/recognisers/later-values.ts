@@ -18,10 +18,10 @@ import { quantityOf } from './labels.ts';
 import { mayBeDosed } from './products.ts';
 import { believableReading, readingOf, type Slot } from './reading-fact.ts';
 
-/** `ph is down, 5.4`: the number comes after a comma, alone. */
+/** `ph is down, 5.4`: the number comes after a comma, alone; or behind an aside, as in `ph, which was fine, is now 5.4`. */
 export function readingAcrossComma(frame: Frame, c: number): Fact | null {
   const clause = frame.clauses[c]!;
-  const next = frame.clauses[c + 1];
+  const next = frame.clauses[isAside(frame, c + 1) ? c + 2 : c + 1];
   if (next?.opens !== 'comma') return null;
   let label: Slot | null = null;
   for (let i = clause.from; i < clause.to; i++) {
@@ -41,6 +41,19 @@ export function readingAcrossComma(frame: Frame, c: number): Fact | null {
   if (first >= next.to || !isMeasure(frame.terms[first]) || frame.taken[first]) return null;
   if (first + 1 < next.to && quantityOf(frame, next, first + 1) !== null) return null;
   return readingOf(frame, clause, label, first);
+}
+
+/** `, which was fine yesterday, is`: between commas, of what stands before it, with no number, label or name in it. */
+function isAside(frame: Frame, c: number): boolean {
+  const [aside, after] = [frame.clauses[c], frame.clauses[c + 1]];
+  if (aside?.opens !== 'comma' || after?.opens !== 'comma') return false;
+  const opens = means(frame.terms[aside.from], 'which', 'that-clause', 'article', 'pronoun');
+  const told = inClause(
+    frame,
+    aside,
+    (term, i) => isName(term) || isMeasure(term) || quantityOf(frame, aside, i) !== null,
+  );
+  return opens && told.length === 0 && means(frame.terms[after.from], 'link');
 }
 
 /** A quantity word that stands before any name and goes on for the names that follow. */

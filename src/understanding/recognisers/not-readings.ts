@@ -9,6 +9,7 @@ import {
   nextIn,
   take,
 } from '../reading/frame.ts';
+import { isBracket } from '../reading/said-twice.ts';
 import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import { isHeldAgainst } from './held-against.ts';
@@ -33,10 +34,10 @@ function isNoReading(frame: Frame, clause: Clause, i: number): boolean {
   const before = frame.terms[i - 1];
   const after = i + 1 < clause.to ? frame.terms[i + 1] : undefined;
   const bare = measure.unit === null && !measure.share;
-  // `1. dwc ph 5.8`: the number of a line.
+  // `1. dwc ph 5.8`, `1) dwc ph 5.8`: the number of a line.
   const isLineNumber =
     clause.to - clause.from === 1 &&
-    clause.closes === 'sentence' &&
+    (clause.closes === 'sentence' || isBracket(frame.terms[clause.to], ')')) &&
     (clause.opens === 'start' || clause.opens === 'line');
   if (bare && measure.whole && isLineNumber) return true;
   // `at the third mark`: which of several.
@@ -44,6 +45,8 @@ function isNoReading(frame: Frame, clause: Clause, i: number): boolean {
   if (isOneOf && isUnknown(after)) return true;
   if (i > clause.from && bare && isNumberOf(before)) return true;
   if (means(before, 'money') || means(after, 'money')) return true;
+  // `5.9 plus minus 0.1`: how far off it may be.
+  if (means(before, 'tolerance') && isMeasure(frame.terms[i - 2])) return true;
   // The 4.01 solution, the 7.00 buffer, buffer 7: what a bottle is called.
   const isCalled =
     means(after, 'buffer', 'vessel') || (means(after, 'solution') && means(before, 'article'));
@@ -77,7 +80,7 @@ function isNoReading(frame: Frame, clause: Clause, i: number): boolean {
   if (isLength && isSized && !isHeightOfWater(frame, clause)) return true;
   if (isSetting(frame, clause, i)) return true;
   if (isStep(frame, clause, i)) return true;
-  if (isHeldAgainst(frame, clause, i)) return true;
+  if (isHeldAgainst(frame, clause, i) || isGivenUp(frame, clause, i)) return true;
   if (isPartNumber(frame, clause, i)) return true;
   // The 10 l bucket.
   if (isVolume(measure) && after?.kind === 'name' && means(before, 'article')) return true;
@@ -138,6 +141,16 @@ function isCounted(frame: Frame, clause: Clause, i: number, after: Term | undefi
   // `ph6 lv half full`: the label's own number.
   if (i > clause.from && isLabel(frame.terms[i - 1])) return false;
   return isUnknown(after) && nextIn(frame, clause, i, () => false) >= 0;
+}
+
+/** `instead of the 12 l I gave the bench 2 cans`: what was not given, before what was. */
+function isGivenUp(frame: Frame, clause: Clause, i: number): boolean {
+  const lead = means(frame.terms[i - 1], 'article', 'about') ? i - 2 : i - 1;
+  return (
+    lead === clause.from &&
+    means(frame.terms[lead], 'instead-of') &&
+    frame.places.hasWhere(isMeasure, i + 1, clause.to)
+  );
 }
 
 /** `heater set at 18C`: what a device is turned to, no temperature that was read. */

@@ -26,10 +26,11 @@ export function recogniseMoreOfLogged(frame: Frame): Fact[] {
   const clause = onlyClause(frame);
   if (!last || others.length > 0 || last.system === null || !clause) return [];
   if (last.quantity !== 'top-up' && last.quantity !== 'dose') return [];
-  const [at, ...more] = measuresIn(frame, clause);
-  if (at === undefined || more.length > 0 || !saysOnlyMore(frame, clause)) return [];
-  const measure = measureOf(frame, at);
-  const told = asMuchMore(frame, measure, last);
+  const [number, ...more] = measuresIn(frame, clause);
+  if (more.length > 0 || !saysOnlyMore(frame, clause)) return [];
+  const at = number ?? clause.from;
+  const told =
+    number === undefined ? oneMore(frame, last) : asMuchMore(frame, measureOf(frame, number), last);
   if (!told) return [];
   takeRange(frame, clause.from, clause.to);
   const { product } = last;
@@ -71,6 +72,17 @@ function isOfMore(term: Term): boolean {
     isPadding(term) ||
     means(term, 'another', 'after', 'then', 'add', 'indefinite')
   );
+}
+
+/** `and one more`: of the vessel that it was told in; null: nothing that there is one of. */
+function oneMore(
+  { context }: Frame,
+  { quantity, saidIn }: EntryDraft,
+): Pick<Fact, 'amount' | 'saidIn'> | null {
+  if (quantity !== 'top-up' || !saidIn || saidIn.zeroAt !== 0) return null;
+  const { perUnit } = saidIn;
+  const isVessel = context.greenhouse.containers.some(({ litres }) => litres === perUnit);
+  return isVessel ? { amount: { kind: 'value', value: perUnit }, saidIn } : null;
 }
 
 /** In the unit that is said, else in the one that the entry was told in; null: of something else. */

@@ -35,6 +35,8 @@ export type GrammarConcept =
   | 'all'
   | 'except'
   | 'about'
+  /** Leads to how far off a number may be: plus or minus. */
+  | 'tolerance'
   /** about, said after the number: -ish, or so. */
   | 'ish'
   /** more than, under: no reading. */
@@ -312,6 +314,8 @@ export type TakingBackConcept =
   | 'the-most'
   | 'in-the-right'
   | 'instead-of'
+  /** What was told stands in the place of one another: the other way round. */
+  | 'swapped'
   | 'after-all'
   | 'no-wait'
   | 'rather';

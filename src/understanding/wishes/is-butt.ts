@@ -3,8 +3,9 @@ import { onceFor } from '../reading/once-for.ts';
 import { wordsOf } from '../reading/word-list.ts';
 import type { WishWorld } from './wish-world.ts';
 
-/** Whether words name what rain water is kept in: as such, or as the household calls its water. */
+/** Whether words name what rain water is kept in: as such, or as the household calls its water; not where a system is called so. */
 export function isButt(said: string, world: WishWorld): boolean {
+  if (systemNames(world.greenhouse).has(said)) return false;
   return world.words.butts.includes(said) || (isRainUsual(world) && said === nameOf(world));
 }
 
@@ -19,3 +20,12 @@ function nameOf({ greenhouse }: WishWorld): string {
 }
 
 const waterName = onceFor(({ water }: Greenhouse) => wordsOf(water.name.toLowerCase()).join(' '));
+
+const systemNames = onceFor(
+  ({ systems }: Greenhouse): ReadonlySet<string> =>
+    new Set(
+      systems.flatMap(({ name, aliases }) =>
+        [name, ...aliases].map((each) => wordsOf(each.toLowerCase()).join(' ')),
+      ),
+    ),
+);

@@ -734,6 +734,7 @@ export const grammar: Words<GrammarConcept> = {
     'etwas weniger als',
     'nicht ganz',
   ],
+  tolerance: ['plus minus', 'plus oder minus', '+ / -', '±'],
   ish: [
     'und ein bisschen',
     'und ein bisschen mehr',
