@@ -185,9 +185,11 @@ function isStep(frame: Frame, clause: Clause, i: number): boolean {
 function isTooLittle(frame: Frame, clause: Clause, i: number): boolean {
   const measure = measureOf(frame, i);
   const [before, after] = [frame.terms[i - 1], i + 1 < clause.to ? frame.terms[i + 1] : undefined];
-  const isMoved =
-    means(before, 'by') ||
-    [before, after].some((term) => means(term, 'rising', 'down', 'compared') && !means(term, 'to'));
+  // `higher by 0.2`; `um 0,2 gestiegen` may be told of a time.
+  const [lead, tail] = means(before, 'by') ? [frame.terms[i - 2], undefined] : [before, after];
+  const isMoved = [lead, tail].some(
+    (term) => means(term, 'rising', 'down', 'compared') && !means(term, 'to'),
+  );
   if (!isMoved || means(before, 'to', 'at')) return false;
   return leastValues.some(
     ([quantity, least]) => clauseHas(frame, clause, quantity) && measure.values[0]! < least,

@@ -77,18 +77,23 @@ function isAnnounced({ terms, clauses, clauseOf }: Frame, i: number): boolean {
   return isMark(terms[i + 1], ':', '=') && i === clauses[clauseOf[i]!]!.from;
 }
 
-/** `bench, buckets and gutters: ph`: where the names start that are all its sentence says before it; null: they are not. */
+/**
+ * `bench, buckets and gutters: ph`: where the names start that are all its sentence says before it; null: they are
+ * not, or are joined by `and` alone (`dwc and nft ph 5.8 and 6.1`), and whether each has its own is asked.
+ */
 function listBefore(frame: Frame, i: number): number | null {
   const { sentence } = frame.clauses[frame.clauseOf[i]!]!;
   const { from } = frame.sentences[sentence]![0]!;
   let names = 0;
+  let isList = false;
   for (let j = from; j < i; j++) {
     const term = frame.terms[j]!;
     if (term.kind === 'name') names++;
-    else if (term.kind !== 'stop' && !isMark(term, ':', '=', '-', '/') && !isSmall(term))
-      return null;
+    else if (term.kind === 'stop') isList ||= term.cut === 'comma';
+    else if (isMark(term, ':', '=', '-', '/')) isList = true;
+    else if (!isSmall(term)) return null;
   }
-  return names > 0 ? from : null;
+  return names > 0 && isList ? from : null;
 }
 
 function isSmall(term: Term): boolean {

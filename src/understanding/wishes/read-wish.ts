@@ -40,17 +40,18 @@ export function readWish(
     if (world.tokens.length === 0) continue;
     const read: ReadSlot = (slot, words) => readSlot(slot, words, world);
     const fit = wishPatterns(world.words).firstFit(world.tokens, read);
-    if (fit?.item.kind === 'brim-now' && !isMoreThanItHeld(new Slots(fit.slots), greenhouse))
-      continue;
+    if (fit && mayBeReading(fit.item.kind, new Slots(fit.slots), greenhouse)) continue;
     if (fit) return wishOf(fit.item.kind, new Slots(fit.slots), world);
   }
   return null;
 }
 
-/** `the bench holds 620 l now`: below the brim it may as well be what is in it. */
-function isMoreThanItHeld(slots: Slots, { systems }: Greenhouse): boolean {
-  const brimL = systems.find(({ id }) => id === slots.system)?.brimL;
-  return brimL !== undefined && slots.number('litres') > brimL;
+/** `the bench holds 520 l now`, `the bench is 52 cm deep`: as far as it could till now it may as well be what is in it. */
+function mayBeReading(kind: WishKind, slots: Slots, { systems }: Greenhouse): boolean {
+  if (kind !== 'brim-now' && kind !== 'depth-now') return false;
+  const system = systems.find(({ id }) => id === slots.system);
+  if (kind === 'brim-now') return system === undefined || slots.number('litres') <= system.brimL;
+  return system !== undefined && slots.number('cm') <= system.depthCm;
 }
 
 /** What the slots of a pattern that fitted hold; the readers of the slots give these types. */
@@ -281,6 +282,7 @@ function changeOf(kind: ChangeKind, slots: Slots, world: WishWorld): SetUpChange
     case 'set-low':
       return figure('lowL', slots.system, slots.number('litres'));
     case 'set-depth':
+    case 'depth-now':
       return figure('depthCm', slots.system, slots.number('cm'));
     case 'set-plants':
       return figure('plants', slots.system, slots.number('count'));

@@ -151,6 +151,7 @@ export type ChangeKind =
   | 'brim-now'
   | 'set-low'
   | 'set-depth'
+  | 'depth-now'
   | 'set-plants'
   | 'set-range'
   | 'add-alias'

@@ -207,11 +207,9 @@ export const englishWishes: WishWords = {
       'set|change|move the? low mark of|in|for {system} to {litres}',
       "{system} 's? low mark is|to|should_be? {litres}",
     ],
-    'set-depth': [
-      'the? depth of {system} is|to {cm}',
-      '{system} is|are {cm} deep',
-      'set|change the? depth of {system} to {cm}',
-    ],
+    'set-depth': ['the? depth of {system} is|to {cm}', 'set|change the? depth of {system} to {cm}'],
+    // Deeper than it was till now; less deep would be what is in it.
+    'depth-now': ['{system} is|are {cm} deep'],
     'set-plants': [
       'we|i? now? have|got now? {count} {fruit} plants? now? in|on|at {system} now?',
       'we|i? now have {count} plants? in|on|at {system}',

@@ -199,7 +199,8 @@ export const germanWishes: WishWords = {
       'setz|setze|stell|stelle die untere marke von|bei|für {system} auf {litres}',
       'setz|setze|stell|stelle die mindestmarke|untermarke von|bei|für {system} auf {litres}',
     ],
-    'set-depth': ['{system} ist|sind {cm} tief', 'die? tiefe von|bei {system} ist|auf {cm}'],
+    'set-depth': ['die? tiefe von|bei {system} ist|auf {cm}'],
+    'depth-now': ['{system} ist|sind {cm} tief'],
     'set-plants': [
       'auf|in|an {system} sind|stehen|wachsen nur|noch|jetzt|nur_noch? {count} {fruit} übrig|da?',
       'es? sind nur|noch|jetzt|nur_noch? {count} {fruit} auf|in|an {system}',
