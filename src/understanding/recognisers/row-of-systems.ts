@@ -13,18 +13,21 @@ import { readingOf, type Slot, withLabelUnit } from './reading-fact.ts';
  */
 export function rowsOfSystems(frame: Frame): Fact[] {
   const facts: Fact[] = [];
-  let last: { readonly list: number; readonly end: number } | null = null;
+  let last: { readonly list: List; readonly end: number } | null = null;
   for (let i = 0; i < frame.terms.length; i++) {
     const label = labelAt(frame, i);
     if (!label) continue;
-    const list: number | null =
+    const list: List | null =
       last !== null && isOnlyStops(frame, last.end + 1, i) ? last.list : listBefore(frame, i);
     if (list === null && !isAnnounced(frame, i)) continue;
     const row = rowAfter(frame, label);
     if (row.length < 2) continue;
-    const systems = namedBefore(frame, list ?? 0, i);
+    const systems = namedBefore(frame, list?.from ?? 0, i);
     if (systems.length < 2 || !row.every((at) => isUsual(frame, label, at))) continue;
-    if (systems.length === row.length) facts.push(...eachInTurn(frame, label, row, systems));
+    // `dwc and nft ph 5.8 and 6.1`: which one is right is asked for each of them.
+    if (list?.isLoose && !leadsOn(frame, row)) continue;
+    if (systems.length === row.length && !list?.isLoose)
+      facts.push(...eachInTurn(frame, label, row, systems));
     else if (list !== null) facts.push(doesNotFit(frame, label, row));
     else continue;
     i = row.at(-1)!;
@@ -77,23 +80,33 @@ function isAnnounced({ terms, clauses, clauseOf }: Frame, i: number): boolean {
   return isMark(terms[i + 1], ':', '=') && i === clauses[clauseOf[i]!]!.from;
 }
 
-/**
- * `bench, buckets and gutters: ph`: where the names start that are all its sentence says before it; null: they are
- * not, or are joined by `and` alone (`dwc and nft ph 5.8 and 6.1`), and whether each has its own is asked.
- */
-function listBefore(frame: Frame, i: number): number | null {
+/** Names that are all its sentence says before a label. */
+interface List {
+  readonly from: number;
+  /** Joined by `and` alone: whether each has its own value is not plain. */
+  readonly isLoose: boolean;
+}
+
+/** `bench, buckets and gutters: ph`; null: something else is said before it. */
+function listBefore(frame: Frame, i: number): List | null {
   const { sentence } = frame.clauses[frame.clauseOf[i]!]!;
   const { from } = frame.sentences[sentence]![0]!;
   let names = 0;
-  let isList = false;
+  let isLoose = true;
   for (let j = from; j < i; j++) {
     const term = frame.terms[j]!;
     if (term.kind === 'name') names++;
-    else if (term.kind === 'stop') isList ||= term.cut === 'comma';
-    else if (isMark(term, ':', '=', '-', '/')) isList = true;
+    else if (term.kind === 'stop') isLoose &&= term.cut !== 'comma';
+    else if (isMark(term, ':', '=', '-', '/')) isLoose = false;
     else if (!isSmall(term)) return null;
   }
-  return names > 0 && isList ? from : null;
+  return names > 0 ? { from, isLoose } : null;
+}
+
+/** `ph 6.2 and 5.8 ec 2.2 and 1.8`: another label stands behind the row. */
+function leadsOn(frame: Frame, row: readonly number[]): boolean {
+  const after = row.at(-1)! + 1;
+  return after < frame.terms.length && labelAt(frame, after) !== null;
 }
 
 function isSmall(term: Term): boolean {

@@ -258,6 +258,8 @@ export const grammar: Words<GrammarConcept> = {
       'did not help',
       'didnt help',
     ],
+    'the top off',
+    'the lid off',
     'for leaks',
     'for any leaks',
     'for a leak',
