@@ -12,8 +12,9 @@ export function outageToCome(
   clause: Clause,
   marks: readonly TimeMark[],
 ): Mood | null {
-  if (!clauseHas(frame, clause, 'no-power', 'broken') || !tellsOutageAlone(frame, clause))
-    return null;
+  if (!clauseHas(frame, clause, 'no-power', 'broken')) return null;
+  if (isOfEveryDay(frame, clause)) return 'hearsay';
+  if (!tellsOutageAlone(frame, clause)) return null;
   for (let i = clause.from; i < clause.to; i++) {
     if (means(frame.terms[i], 'tomorrow') && !means(frame.terms[i - 1], 'until'))
       return 'intention';
@@ -23,6 +24,13 @@ export function outageToCome(
   if (own.some(isTonight)) return 'intention';
   const isOfWeekday = own.some((mark) => has(frame, mark, isWeekday));
   return isOfWeekday && !tellsOfPast(frame, clause) ? 'queried' : null;
+}
+
+/** `the power goes out every Friday`: of no day in particular. */
+function isOfEveryDay({ terms, timed }: Frame, { from, to }: Clause): boolean {
+  for (let i = from; i + 1 < to; i++)
+    if (means(terms[i], 'every') && (timed[i + 1] === true || isWeekday(terms[i + 1]))) return true;
+  return false;
 }
 
 function has({ terms }: Frame, { from, to }: TimeMark, test: (term: Term) => boolean): boolean {

@@ -6,6 +6,7 @@ import {
   type Frame,
   inClause,
   isMeasure,
+  isName,
   isPadding,
   measureOf,
   measuresIn,
@@ -14,7 +15,7 @@ import {
 import { means, type Term } from '../reading/term.ts';
 import type { Unit } from '../reading/word-list.ts';
 
-/** `put 10 ml of down in the dwc and then another 5`: as much more of the product that the clause before told of. */
+/** `put 10 ml of down in the dwc and then another 5`, `and another 5 in the nft`: more of the product just told of. */
 export function dosesAgain(frame: Frame, told: readonly Fact[]): Fact[] {
   if (told.length === 0) return [];
   const facts: Fact[] = [];
@@ -60,6 +61,9 @@ function onlyMoreOf(frame: Frame, clause: Clause): number | null {
 
 function isOfMore(term: Term): boolean {
   return (
-    isMeasure(term) || isPadding(term) || means(term, 'another', 'after', 'then', 'add', 'of-it')
+    isMeasure(term) ||
+    isName(term) ||
+    isPadding(term) ||
+    means(term, 'another', 'after', 'then', 'add', 'of-it', 'place')
   );
 }

@@ -79,7 +79,7 @@ function oneMore(
   { context }: Frame,
   { quantity, saidIn }: EntryDraft,
 ): Pick<Fact, 'amount' | 'saidIn'> | null {
-  if (quantity !== 'top-up' || !saidIn || saidIn.zeroAt !== 0) return null;
+  if (quantity !== 'top-up' || saidIn?.zeroAt !== 0) return null;
   const { perUnit } = saidIn;
   const isVessel = context.greenhouse.containers.some(({ litres }) => litres === perUnit);
   return isVessel ? { amount: { kind: 'value', value: perUnit }, saidIn } : null;
