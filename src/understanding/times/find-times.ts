@@ -28,11 +28,20 @@ export function findTimes(frame: Frame): TimeMark[] {
     if (built && built.day !== null) headDay = built.mark.heads === true ? built.day : null;
     if (mark) {
       takeTime(frame, mark.from, mark.to + 1);
-      marks.push(mark);
+      if (!isHeldAgainst(frame, mark)) marks.push(mark);
       i = mark.to + 1;
     } else i++;
   }
   return marks;
+}
+
+/** `0.3 more than yesterday`, `5,8 wie gestern`, `the same as yesterday`: of another value, and not of what is told. */
+function isHeldAgainst({ terms, clauses }: Frame, { from, clause }: TimeMark): boolean {
+  const before = terms[from - 1];
+  // `als gestern der Strom weg war`: at the front it tells when.
+  if (means(before, 'compared', 'than')) return from - 1 > clauses[clause]!.from;
+  if (means(before, 'beyond')) return !means(before, 'at-hour', 'place');
+  return means(terms[from - 2], 'same') && means(before, 'link');
 }
 
 /** Day, part of day and clock time, in any order, with small words between. */

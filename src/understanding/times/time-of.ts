@@ -37,9 +37,6 @@ export function timeOf(
 
 /** `22 degrees instead of 24 yesterday`: the time is that of what it is no more. */
 function isOfWhatWas({ terms, clauseOf }: Frame, { from, clause }: TimeMark, fact: Fact): boolean {
-  // `0.3 more than yesterday`, `5,8 wie gestern`, `the same as yesterday`: what it is held against.
-  if (means(terms[from - 1], 'beyond', 'compared', 'than')) return true;
-  if (means(terms[from - 2], 'same') && means(terms[from - 1], 'link')) return true;
   if (clause !== clauseOf[fact.at]) return false;
   for (let i = fact.at + 1; i < from; i++)
     if (means(terms[i], 'instead-of') && !means(terms[i], 'not', 'link')) return true;
