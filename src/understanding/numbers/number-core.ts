@@ -43,25 +43,25 @@ export function coreAt(reading: Reading, at: number): Core | null {
   };
   if (word.number !== null) {
     const spoken = spokenFrom(reading, at, word, length);
-    return withDecimals(reading, at, { ...plain, length: spoken.length, values: [spoken.value] });
+    return withDecimals(reading, at, { values: [spoken.value], ...plain, length: spoken.length });
   }
   const point = word.concepts.has('point') ? pointAlone(reading, at) : 0;
   if (point > 0) {
     const part = decimalsFrom(reading, at + point, 'in-words');
     if (!part) return null;
     const { length: digits, part: value } = part;
-    return { ...plain, length: point + digits, values: [value], whole: false, decimals: digits };
+    return { values: [value], ...plain, length: point + digits, whole: false, decimals: digits };
   }
   if (word.fraction !== null)
-    return { ...plain, values: [word.fraction], share: true, whole: false };
+    return { values: [word.fraction], ...plain, share: true, whole: false };
   if (word.concepts.has('couple'))
-    return { ...plain, values: [2], approximate: true, needsUnit: true };
+    return { values: [2], ...plain, approximate: true, needsUnit: true };
   if (word.concepts.has('indefinite') && length === 1) {
     const about = concept(reading, at + 1, 'measure-about');
     const unit = unitAt(reading, at + 1 + about + fullAt(reading, at + 1 + about));
     const isLong = unit !== null && (unit.length > 1 || tokens[at + 1 + about]!.text.length > 1);
     if (!isLong) return null;
-    return { ...plain, values: [1], length: 1 + about, approximate: about > 0, needsUnit: true };
+    return { values: [1], ...plain, length: 1 + about, approximate: about > 0, needsUnit: true };
   }
   return null;
 }
@@ -121,19 +121,19 @@ function afterNumeral(reading: Reading, at: number, token: Token): Core {
     // `2 hundred litres`.
     const times = phraseWithin(reading, at + 1, 1)?.value;
     if (times?.number != null && times.concepts.has('multiplier'))
-      return { ...plain, values: [token.values[0]! * times.number], length: 2 };
+      return { values: [token.values[0]! * times.number], ...plain, length: 2 };
     const alone = fractionFrom(tokens, at);
     if (alone !== null && (isShareOfSomething(reading, at + 3) || isLevelSaid(reading, at))) {
       const of = shareOf(reading, at + 3);
-      return { ...plain, values: [alone], length: 3 + of, share: true, whole: false };
+      return { values: [alone], ...plain, length: 3 + of, share: true, whole: false };
     }
     const mixed = tokens[at + 1]?.kind === 'number' ? fractionFrom(tokens, at + 1) : null;
     if (mixed !== null)
-      return { ...plain, values: [token.values[0]! + mixed], length: 4, whole: false };
+      return { values: [token.values[0]! + mixed], ...plain, length: 4, whole: false };
     const product = timesFrom(reading, at, token.values[0]!);
     if (product) return { ...plain, ...product };
   }
-  return withDecimals(reading, at, { ...plain, values: token.values });
+  return withDecimals(reading, at, { values: token.values, ...plain });
 }
 
 /** `level of the gutters is 3/4`: the word stands a few words before. */

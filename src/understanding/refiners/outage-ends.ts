@@ -73,7 +73,7 @@ function withBeginning(
     .map((each) => begunAt(frame, each, overAtMs, marks))
     .find((atMs) => atMs !== null);
   if (begunAtMs == null || begunAtMs < existsSinceMs || begunAtMs >= overAtMs) return [fact];
-  const base = own ?? { ...unsaidTime, from: fact.at, to: fact.at, clause: c };
+  const base = own ?? { from: fact.at, to: fact.at, clause: c, ...unsaidTime };
   return [
     { ...fact, quantity: 'outage', time: { ...base, atMs: begunAtMs, vague: true } },
     { ...fact, time: { ...base, atMs: overAtMs } },

@@ -92,7 +92,7 @@ function finished(
   const { writtenAtMs, greenhouse } = frame.context;
   const written = frame.folded.text.slice(frame.terms[from]!.from, frame.terms[to]!.to);
   const base = { from, to, clause, since, until, written };
-  if (earlier) return { ...base, atMs: writtenAtMs, vague: true, askFrom: null };
+  if (earlier) return { atMs: writtenAtMs, vague: true, askFrom: null, ...base };
   return { ...base, ...workOut(said, greenhouse, writtenAtMs) };
 }
 
