@@ -21,6 +21,17 @@ export interface Core {
   readonly needsUnit: boolean;
 }
 
+const oneInWords: Core = {
+  values: [1],
+  length: 1,
+  approximate: false,
+  share: false,
+  inWords: true,
+  whole: true,
+  decimals: 0,
+  needsUnit: false,
+};
+
 export function coreAt(reading: Reading, at: number): Core | null {
   const { tokens } = reading;
   const token = tokens[at];
@@ -32,36 +43,28 @@ export function coreAt(reading: Reading, at: number): Core | null {
   const last = lastOneAt(reading, at);
   if (last) return last;
   const { value: word, length } = phrase;
-  const plain = {
-    length,
-    approximate: false,
-    share: false,
-    inWords: true,
-    whole: true,
-    decimals: 0,
-    needsUnit: false,
-  };
+  const plain = { ...oneInWords, length };
   if (word.number !== null) {
     const spoken = spokenFrom(reading, at, word, length);
-    return withDecimals(reading, at, { values: [spoken.value], ...plain, length: spoken.length });
+    return withDecimals(reading, at, { ...plain, values: [spoken.value], length: spoken.length });
   }
   const point = word.concepts.has('point') ? pointAlone(reading, at) : 0;
   if (point > 0) {
     const part = decimalsFrom(reading, at + point, 'in-words');
     if (!part) return null;
     const { length: digits, part: value } = part;
-    return { values: [value], ...plain, length: point + digits, whole: false, decimals: digits };
+    return { ...plain, values: [value], length: point + digits, whole: false, decimals: digits };
   }
   if (word.fraction !== null)
-    return { values: [word.fraction], ...plain, share: true, whole: false };
+    return { ...plain, values: [word.fraction], share: true, whole: false };
   if (word.concepts.has('couple'))
-    return { values: [2], ...plain, approximate: true, needsUnit: true };
+    return { ...plain, values: [2], approximate: true, needsUnit: true };
   if (word.concepts.has('indefinite') && length === 1) {
     const about = concept(reading, at + 1, 'measure-about');
     const unit = unitAt(reading, at + 1 + about + fullAt(reading, at + 1 + about));
     const isLong = unit !== null && (unit.length > 1 || tokens[at + 1 + about]!.text.length > 1);
     if (!isLong) return null;
-    return { values: [1], ...plain, length: 1 + about, approximate: about > 0, needsUnit: true };
+    return { ...plain, length: 1 + about, approximate: about > 0, needsUnit: true };
   }
   return null;
 }
@@ -107,33 +110,25 @@ function signedAt(reading: Reading, at: number): Core | null {
 function afterNumeral(reading: Reading, at: number, token: Token): Core {
   const { tokens } = reading;
   const decimals = decimalsOf(token.text);
-  const plain = {
-    length: 1,
-    approximate: false,
-    share: false,
-    inWords: false,
-    whole: decimals === 0,
-    decimals,
-    needsUnit: false,
-  };
+  const plain = { ...oneInWords, inWords: false, whole: decimals === 0, decimals };
   const isWhole = token.values.length === 1 && decimals === 0;
   if (isWhole) {
     // `2 hundred litres`.
     const times = phraseWithin(reading, at + 1, 1)?.value;
     if (times?.number != null && times.concepts.has('multiplier'))
-      return { values: [token.values[0]! * times.number], ...plain, length: 2 };
+      return { ...plain, values: [token.values[0]! * times.number], length: 2 };
     const alone = fractionFrom(tokens, at);
     if (alone !== null && (isShareOfSomething(reading, at + 3) || isLevelSaid(reading, at))) {
       const of = shareOf(reading, at + 3);
-      return { values: [alone], ...plain, length: 3 + of, share: true, whole: false };
+      return { ...plain, values: [alone], length: 3 + of, share: true, whole: false };
     }
     const mixed = tokens[at + 1]?.kind === 'number' ? fractionFrom(tokens, at + 1) : null;
     if (mixed !== null)
-      return { values: [token.values[0]! + mixed], ...plain, length: 4, whole: false };
+      return { ...plain, values: [token.values[0]! + mixed], length: 4, whole: false };
     const product = timesFrom(reading, at, token.values[0]!);
     if (product) return { ...plain, ...product };
   }
-  return withDecimals(reading, at, { values: token.values, ...plain });
+  return withDecimals(reading, at, { ...plain, values: token.values });
 }
 
 /** `level of the gutters is 3/4`: the word stands a few words before. */
@@ -225,14 +220,5 @@ function lastOneAt(reading: Reading, at: number): Core | null {
   if (!has(0, 'article') || !has(1, 'last')) return null;
   const unit = unitAt(reading, at + 2)?.value;
   if (!unit || !('litres' in unit)) return null;
-  return {
-    values: [1],
-    length: 2,
-    approximate: false,
-    share: false,
-    inWords: true,
-    whole: true,
-    decimals: 0,
-    needsUnit: true,
-  };
+  return { ...oneInWords, length: 2, needsUnit: true };
 }

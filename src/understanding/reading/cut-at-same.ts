@@ -1,3 +1,4 @@
+import { stopBefore } from './make-term.ts';
 import { means, type Term } from './term.ts';
 
 /** `dwc 5.8/1.7/21 gutters the same`: the name of which the same holds begins a saying of its own, as after a comma. */
@@ -9,14 +10,6 @@ export function cutAtSame(terms: readonly Term[]): readonly Term[] {
     const isSame = means(terms[end], 'same', 'alike');
     const closes = terms[end + 1] === undefined || terms[end + 1]!.kind === 'stop';
     if (!isSame || !closes) return [term];
-    const stop: Term = {
-      kind: 'stop',
-      cut: 'comma',
-      from: term.from,
-      to: term.from,
-      text: '',
-      glued: false,
-    };
-    return [stop, term];
+    return [stopBefore(term, 'comma'), term];
   });
 }

@@ -1,4 +1,5 @@
 import { isDeed, isLabel } from '../moods/clause-kinds.ts';
+import { stopBefore, stopTerm } from './make-term.ts';
 import { isTakenBackBy } from './put-right.ts';
 import { means, type NameTerm, type Term } from './term.ts';
 
@@ -27,7 +28,7 @@ function cutAtDashes(terms: readonly Term[]): Term[] {
     const opens = means(terms[i + 1], 'no-wait') && !means(terms[i + 1], 'filler');
     const closes = isWithin && terms[i - 1]?.kind === 'name';
     isWithin = opens || (isWithin && !closes);
-    return opens || closes ? { ...term, kind: 'stop', cut: 'comma' } : term;
+    return opens || closes ? stopTerm(term, 'comma') : term;
   });
 }
 
@@ -39,10 +40,7 @@ function cutBeforeNames(terms: readonly Term[]): Term[] {
     if (term.kind === 'measure') hasMeasure = true;
     const isCut = hasMeasure && isTakenBackBy(term) && nameMeant(terms, i - 1) !== null;
     if (!isCut) return [term];
-    return [
-      { kind: 'stop', cut: 'comma', from: term.from, to: term.from, text: '', glued: false },
-      term,
-    ];
+    return [stopBefore(term, 'comma'), term];
   });
 }
 

@@ -1,4 +1,5 @@
 import type { Lexicon } from './lexicon.ts';
+import { measureTerm } from './make-term.ts';
 import { type MeasureTerm, means, type Term } from './term.ts';
 
 /** More than so many cans go into nothing at a time. */
@@ -129,16 +130,15 @@ function asMany(
 ): MeasureTerm | null {
   const count = countOf(term, lexicon, isMore);
   if (count === null || count > mostContainers) return null;
-  const { from, to, text, glued } = term;
   const measure = {
     ...like.measure,
     values: [count],
-    written: text,
+    written: term.text,
     whole: true,
     share: false,
     decimals: 0,
   };
-  return { kind: 'measure', from, to, text, glued, measure };
+  return measureTerm(term, measure);
 }
 
 function countOf(term: Term, lexicon: Lexicon, isMore: boolean): number | null {
