@@ -24,12 +24,16 @@ export function putNamesRight(terms: readonly Term[]): readonly Term[] {
 function cutAtDashes(terms: readonly Term[]): Term[] {
   let isWithin = false;
   return terms.map((term, i) => {
-    if (!['-', '–', '—'].includes(term.text)) return term;
+    if (!isDash(term)) return term;
     const opens = means(terms[i + 1], 'no-wait') && !means(terms[i + 1], 'filler');
     const closes = isWithin && terms[i - 1]?.kind === 'name';
     isWithin = opens || (isWithin && !closes);
     return opens || closes ? stopTerm(term, 'comma') : term;
   });
+}
+
+function isDash({ kind, text }: Term): boolean {
+  return (kind === 'mark' || kind === 'stop') && ['-', '–', '—'].includes(text);
 }
 
 /** `gutters ec 1.4 i mean jars`: what takes a name back is a clause of its own, without a comma as well. */

@@ -7,6 +7,7 @@ const mostContainers = 20;
 
 /** `bench 3 cans, buckets 2, gutters one`, `bench 12 cans dwc 2 gutters 3`: counts that stand for the container told before them. */
 export function shareContainers(terms: readonly Term[], lexicon: Lexicon): readonly Term[] {
+  if (!terms.some(isOfContainers)) return terms;
   const shared: Term[] = [];
   for (const [i, term] of terms.entries()) {
     const before = told(shared, i);

@@ -9,7 +9,7 @@ import { isMark, type MeasureTerm, means, type NameTerm, type Term } from './ter
 export function countVessels(terms: readonly Term[], lexicon: Lexicon): readonly Term[] {
   const counted: Term[] = [];
   for (let i = 0; i < terms.length; i++) {
-    const to = endOfVessels(terms, i, lexicon);
+    const to = terms[i]!.kind === 'measure' ? endOfVessels(terms, i, lexicon) : null;
     counted.push(to === null ? terms[i]! : asOne(terms, i, to));
     if (to !== null) i = to;
   }

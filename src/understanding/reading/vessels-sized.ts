@@ -11,8 +11,9 @@ const largestVesselL = 30;
 export function sizeVessels(terms: readonly Term[], lexicon: Lexicon): readonly Term[] {
   const sized: Term[] = [];
   for (let i = 0; i < terms.length; i++) {
-    const to = endOfSize(terms, i, lexicon) ?? endOfOneSized(terms, i, lexicon);
-    const open = to === null ? endOfOpenCount(terms, i, lexicon) : null;
+    const mayBegin = terms[i]!.kind === 'measure' || means(terms[i], 'indefinite');
+    const to = mayBegin ? (endOfSize(terms, i, lexicon) ?? endOfOneSized(terms, i, lexicon)) : null;
+    const open = to === null && mayBegin ? endOfOpenCount(terms, i, lexicon) : null;
     const end = to ?? open;
     if (end === null) sized.push(terms[i]!);
     else {
