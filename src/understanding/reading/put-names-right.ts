@@ -37,7 +37,8 @@ function isDash({ kind, text }: Term): boolean {
 }
 
 /** `gutters ec 1.4 i mean jars`: what takes a name back is a clause of its own, without a comma as well. */
-function cutBeforeNames(terms: readonly Term[]): Term[] {
+function cutBeforeNames(terms: Term[]): Term[] {
+  if (!terms.some(isTakenBackBy)) return terms;
   let hasMeasure = false;
   return terms.flatMap((term, i): Term[] => {
     if (term.kind === 'stop') hasMeasure = false;

@@ -97,7 +97,11 @@ function areOneAmount(terms: readonly Term[], joint: Term | undefined, more: Mea
 function together(one: MeasureTerm, other: MeasureTerm): MeasureTerm {
   const text = `${one.text} + ${other.text}`;
   const values = [one.measure.values[0]! + other.measure.values[0]!];
-  return { ...one, to: other.to, text, measure: { ...one.measure, values, written: text } };
+  const { from, glued } = one;
+  return measureTerm(
+    { from, to: other.to, text, glued },
+    { ...one.measure, values, written: text },
+  );
 }
 
 function isOfAdding(term: Term | undefined): boolean {

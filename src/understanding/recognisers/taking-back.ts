@@ -211,7 +211,7 @@ function namesIn(frame: Frame): ReadonlySet<SystemId> {
 
 /** A slip put right: the number meant, and the one given up if it is told. */
 function correct(frame: Frame): TakingBack | null {
-  const numbers = frame.terms.flatMap((term, i) => (isMeasure(term) ? [i] : []));
+  const numbers = frame.places.where(isMeasure);
   if (numbers.length === 0 || numbers.length > 2) return null;
   // `no, 5`, `ach nee, 5`.
   const opening = frame.terms.findIndex((term) => !means(term, 'filler') || means(term, 'said-no'));

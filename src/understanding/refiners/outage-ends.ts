@@ -13,7 +13,12 @@ import { spanMs } from '../times/ago.ts';
 import { type TimeMark, unsaidTime } from '../times/time-mark.ts';
 
 /** `power was out from 2 to 4`, `power was out for 2 hours last night` tell the end of the outage as well. */
-export function withEnds(frame: Frame, told: readonly Fact[], marks: readonly TimeMark[]): Fact[] {
+export function withEnds(
+  frame: Frame,
+  told: readonly Fact[],
+  marks: readonly TimeMark[],
+): readonly Fact[] {
+  if (!told.some(isOfSupply)) return told;
   const facts = ofOnePower(frame, told, marks);
   const ended = new Set<Fact['of']>();
   const ending = facts.flatMap((fact) => {
@@ -50,6 +55,10 @@ export function withEnds(frame: Frame, told: readonly Fact[], marks: readonly Ti
   // `out from 3 to 5, all running again`: the end is known, and not now.
   const kept = ending.filter((fact) => !(ended.has(fact.of) && isToldAgain(facts, fact)));
   return kept.flatMap((fact) => withBeginning(frame, kept, fact, marks));
+}
+
+function isOfSupply({ quantity }: Fact): boolean {
+  return quantity === 'outage' || quantity === 'restored';
 }
 
 /** `power just came back, was off about an hour`: where nobody told that it was out, it went out so long before. */
