@@ -1,3 +1,4 @@
+import { stopBefore } from './make-term.ts';
 import { means, type Term } from './term.ts';
 
 /**
@@ -5,20 +6,22 @@ import { means, type Term } from './term.ts';
  * own, as after a comma.
  */
 export function cutAtSame(terms: readonly Term[]): readonly Term[] {
+  if (!terms.some(isSame)) return terms;
   return terms.flatMap((term, i): readonly Term[] => {
     if (terms[i - 1]?.kind !== 'measure') return [term];
-    if (leadsToName(terms, i)) return [{ ...comma, from: term.from, to: term.from }, term];
+    if (leadsToName(terms, i)) return [stopBefore(term, 'comma'), term];
     if (term.kind !== 'name') return [term];
     let end = i + 1;
     while (means(terms[end], 'article')) end++;
-    const isSame = means(terms[end], 'same', 'alike');
     const closes = terms[end + 1] === undefined || terms[end + 1]!.kind === 'stop';
-    if (!isSame || !closes) return [term];
-    return [{ ...comma, from: term.from, to: term.from }, term];
+    if (!isSame(terms[end]) || !closes) return [term];
+    return [stopBefore(term, 'comma'), term];
   });
 }
 
-const comma = { kind: 'stop', cut: 'comma', text: '', glued: false } as const;
+function isSame(term: Term | undefined): boolean {
+  return means(term, 'same', 'alike');
+}
 
 /** `same for the gutters`, and nothing behind it. */
 function leadsToName(terms: readonly Term[], i: number): boolean {

@@ -1,5 +1,6 @@
 import { isBare } from '../numbers/quantity-of-measure.ts';
 import { isShare } from './frame.ts';
+import { measureTerm } from './make-term.ts';
 import { type MeasureTerm, means, type Term } from './term.ts';
 
 /** `10 of the 12 l`, `10 von den 12 l`, `half of the 12 l`: so much of it, and not all that there was. */
@@ -24,7 +25,8 @@ function shareAt(terms: readonly Term[], i: number): MeasureTerm | null {
   const whole = terms[at];
   if (at === i + 1 || whole?.kind !== 'measure' || whole.measure.unit === null) return null;
   const values = whole.measure.values.map((value) => value * share.measure.values[0]!);
-  return { ...whole, from: share.from, measure: { ...whole.measure, values } };
+  const place = { from: share.from, to: whole.to, text: whole.text, glued: share.glued };
+  return measureTerm(place, { ...whole.measure, values });
 }
 
 function partAt(terms: readonly Term[], i: number): MeasureTerm | null {
@@ -36,5 +38,7 @@ function partAt(terms: readonly Term[], i: number): MeasureTerm | null {
   if (!isOfIt || means(terms[i + 4], 'vessel')) return null;
   if (part.measure.values[0]! > whole.measure.values[0]!) return null;
   const measure = { ...part.measure, unit: whole.measure.unit };
-  return { ...part, to: whole.to, text: `${part.text} ${of!.text} ${whole.text}`, measure };
+  const { from, glued } = part;
+  const text = `${part.text} ${of!.text} ${whole.text}`;
+  return measureTerm({ from, to: whole.to, text, glued }, measure);
 }
