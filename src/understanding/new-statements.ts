@@ -23,6 +23,7 @@ import { withoutRepeatedQuestions } from './refiners/repeated-questions.ts';
 import { settleFacts } from './refiners/settle.ts';
 import { withSizesAsked } from './refiners/size-of-system.ts';
 import { statementsOf } from './refiners/statements-of.ts';
+import { withTimesOfMoves } from './refiners/times-of-moves.ts';
 import { inUnitSaidBefore } from './refiners/unit-said-before.ts';
 import type { Ask, AskStatement, EntryStatement, Statement } from './statement.ts';
 import { FactsInOrder } from './systems/facts-in-order.ts';
@@ -34,7 +35,8 @@ export function newStatements(frame: Frame): readonly Statement[] {
   const marks = findTimes(frame);
   const moods = moodsOf(frame, marks);
   const told = inUnitSaidBefore(withSizesAsked(frame, withParts(frame, factsOf(frame, moods))));
-  const facts = withPhases(frame, withEnds(frame, withPartsOfIt(frame, told, moods), marks));
+  const phased = withPhases(frame, withEnds(frame, withPartsOfIt(frame, told, moods), marks));
+  const facts = withTimesOfMoves(frame, phased, marks);
   const inOrder = new FactsInOrder(facts);
   const mentions = mentionsOf(frame, inOrder);
   const scopeOf = scopesAmong(frame, inOrder, mentions);
