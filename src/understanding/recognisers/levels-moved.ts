@@ -11,6 +11,7 @@ import {
   measuresIn,
 } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
+import type { Concept } from '../vocabulary/concept.ts';
 import { fact } from './level-fact.ts';
 import { isHeightOfWater, isTalkOfLevel } from './level-talk.ts';
 
@@ -20,7 +21,8 @@ export function levelsMoved(frame: Frame, clause: Clause): Fact[] {
   const [first, second, ...others] = measures;
   if (first === undefined || second === undefined || others.length > 0) return [];
   const from = [first, second].find((i) => isLedBy(frame, i, 'from'));
-  const to = [first, second].find((i) => i !== from && isLedBy(frame, i, 'to'));
+  // `down to 80 l`: one phrase.
+  const to = [first, second].find((i) => i !== from && isLedBy(frame, i, 'to', 'still-there'));
   if (from === undefined || to === undefined || !mayBeLevels(frame, clause)) return [];
   const [was, is] = inOneUnit(measureOf(frame, from), measureOf(frame, to));
   if (!was || !is || !isUnitOfLevel(frame, clause, is)) return [];
@@ -30,10 +32,10 @@ export function levelsMoved(frame: Frame, clause: Clause): Fact[] {
   ];
 }
 
-function isLedBy(frame: Frame, i: number, lead: 'from' | 'to'): boolean {
+function isLedBy(frame: Frame, i: number, ...leads: readonly Concept[]): boolean {
   let j = i - 1;
   while (means(frame.terms[j], 'about') || frame.timed[j] === true) j--;
-  return means(frame.terms[j], lead);
+  return means(frame.terms[j], ...leads);
 }
 
 /** Of a system that is named, of no other quantity, and poured in by nobody. */

@@ -107,7 +107,7 @@ function spanIn(frame: Frame, clause: Clause): TimeMark | null {
   const at = frame.places.within(isMeasure, clause.from, clause.to).find((i) => {
     const lead = means(frame.terms[i - 1], 'last', 'for-so-long') ? i - 2 : i - 1;
     const isLed = lead < i - 1 || means(frame.terms[lead], 'place', 'for-so-long', 'beyond');
-    return isLed && !frame.taken[i] && daysOrMs(frame, i) !== null;
+    return isLed && !frame.timed[i] && daysOrMs(frame, i) !== null;
   });
   if (at === undefined) return null;
   const { writtenAtMs, greenhouse } = frame.context;
