@@ -7,7 +7,7 @@ import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import type { TakingBack, TakingBackStatement } from '../statement.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import { choreHinted } from './chores.ts';
-import { correctOfDay } from './correct-of-day.ts';
+import { correctOfTold } from './correct-of-told.ts';
 import type { Named } from './named.ts';
 import { numbersCorrected } from './numbers-corrected.ts';
 import { nutrientAt, otherProduct, productCorrected } from './product-put-right.ts';
@@ -30,7 +30,7 @@ export function recogniseTakingBack(frame: Frame): TakingBackStatement | null {
     retime(frame) ??
     deny(frame) ??
     correct(frame) ??
-    correctOfDay(frame, named) ??
+    correctOfTold(frame, named) ??
     otherProduct(frame) ??
     unitPutRight(frame) ??
     move(frame) ??
