@@ -5,6 +5,7 @@ import {
   clauseHas,
   type Frame,
   inClause,
+  isVolumeTerm,
   measureOf,
   measuresIn,
 } from '../reading/frame.ts';
@@ -14,6 +15,7 @@ import type { TimeMark } from '../times/time-mark.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import { hasPastDeed, isDeed, isLabel, isPlainDeed } from './clause-kinds.ts';
 import { elsewhere, endOfTalkOf, hear, type Marker } from './hearsay.ts';
+import { saysDone } from './messages.ts';
 import type { Mood } from './mood.ts';
 import { negate, reach } from './negation.ts';
 import { noFlowAt } from './no-water.ts';
@@ -101,8 +103,15 @@ function intend(frame: Frame, clause: Clause, c: number, mark: Marker): void {
     !means(frame.terms[i - 1], 'was');
   const told = deedToldAfter(frame, clause, i) ?? outcomeAt(frame, clause);
   const isMeant = (other: Clause) => intentionAt(frame, other) !== null;
+  if (isObeyed(frame, clause, i)) return mark(clause.from, frame.clauses[c + 1]!.to, 'queried');
   const mood = mayBeOver(frame, clause, i) ? 'queried' : 'intention';
   mark(done ? i : clause.from, told ?? reach(frame, c, true, isMeant), mood);
+}
+
+/** `ich soll 10 l in den Tisch kippen, erledigt`: what was to be done, and that it was. */
+function isObeyed(frame: Frame, clause: Clause, intention: number): boolean {
+  const isOwed = frame.places.hasWhere(isVolumeTerm, intention, clause.to);
+  return isOwed && saysDone(frame, clause);
 }
 
 /** Before that nobody tells what they did after lunch. */

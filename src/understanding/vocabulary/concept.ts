@@ -247,6 +247,10 @@ export type MoodConcept =
   | 'hearsay'
   | 'according-to'
   | 'says'
+  /** That it was done in the way somebody said, and nothing of what they said: as you said, as agreed. */
+  | 'as-told'
+  /** Leads to whose word something was done by: as, like. */
+  | 'in-the-way'
   /** Of somebody, before what they are to do: told, asked, got. */
   | 'orders'
   /** What somebody is told by: a note, a message; `written on the board`. */

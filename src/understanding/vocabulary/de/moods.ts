@@ -445,6 +445,42 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'rechnet',
     'hätte gemessen',
   ],
+  'as-told': [
+    ...['wie', 'was', 'so wie', 'genau wie', 'genau was', 'das was'].flatMap((lead) => [
+      ...[
+        'gesagt',
+        'geschrieben',
+        'gewollt',
+        'verlangt',
+        'empfohlen',
+        'vorgeschlagen',
+        'geraten',
+        'gemeint',
+      ].flatMap((deed) => [
+        `${lead} du ${deed} hast`,
+        `${lead} du mir ${deed} hast`,
+        `${lead} du's ${deed} hast`,
+      ]),
+      ...['sagst', 'sagtest', 'wolltest', 'meintest', 'schreibst'].map(
+        (deed) => `${lead} du ${deed}`,
+      ),
+      ...['gesagt', 'gewünscht', 'verlangt', 'empfohlen', 'vorgeschlagen'].map(
+        (deed) => `${lead} von dir ${deed}`,
+      ),
+    ]),
+    ...[
+      'besprochen',
+      'vereinbart',
+      'abgemacht',
+      'abgesprochen',
+      'gewünscht',
+      'angeordnet',
+      'verlangt',
+      'vorgeschlagen',
+      'empfohlen',
+    ].map((deed) => `wie ${deed}`),
+  ],
+  'in-the-way': ['wie', 'so wie', 'genau wie'],
   orders: [
     'gebeten',
     'bat',
