@@ -15,7 +15,7 @@ import type { Concept } from '../vocabulary/concept.ts';
 import { fact } from './level-fact.ts';
 import { isHeightOfWater, isTalkOfLevel } from './level-talk.ts';
 
-/** `went from 100 l to 80 l`, `down to 80 l from 95`, `von 100 auf 80 l gefallen`: where the water stood, and where it stands. */
+/** `went from 100 l to 80 l`, `down to 80 l from 95`, `von 100 auf 80 l gefallen`: how far the water has fallen. */
 export function levelsMoved(frame: Frame, clause: Clause): Fact[] {
   const measures = measuresIn(frame, clause).filter((i) => !frame.timed[i]);
   const [first, second, ...others] = measures;
@@ -25,7 +25,7 @@ export function levelsMoved(frame: Frame, clause: Clause): Fact[] {
   const to = [first, second].find((i) => i !== from && isLedBy(frame, i, 'to', 'still-there'));
   if (from === undefined || to === undefined || !mayBeLevels(frame, clause)) return [];
   const [was, is] = inOneUnit(measureOf(frame, from), measureOf(frame, to));
-  if (!was || !is || !isUnitOfLevel(frame, clause, is)) return [];
+  if (!was || !is || !isUnitOfLevel(frame, clause, is) || !isFall(was, is)) return [];
   return [
     { ...fact(frame, from, { kind: 'measure', measure: was }, 'level moved'), phase: 'before' },
     { ...fact(frame, to, { kind: 'measure', measure: is }, 'level moved'), phase: 'after' },
@@ -57,6 +57,11 @@ function inOneUnit(was: Measure, is: Measure): readonly [Measure | null, Measure
   if (isBare(was)) return [{ ...was, unit: is.unit }, is];
   if (isBare(is)) return [was, { ...is, unit: was.unit }];
   return isVolume(was) === isVolume(is) ? [was, is] : [null, null];
+}
+
+/** Water falls by itself; where it has risen, somebody may have poured it in. */
+function isFall(was: Measure, is: Measure): boolean {
+  return was.values.length === 1 && is.values.length === 1 && is.values[0]! < was.values[0]!;
 }
 
 function isUnitOfLevel(frame: Frame, clause: Clause, measure: Measure): boolean {

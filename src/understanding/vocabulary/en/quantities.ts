@@ -964,7 +964,6 @@ export const deeds: Words<DeedConcept> = {
     'fell by',
     'consumed',
     'ran off',
-    'overflowed',
     'dribbled',
   ],
   'plain-deed': [
@@ -1184,6 +1183,7 @@ export const supplies: Words<SupplyConcept> = {
     'stops',
   ],
   broken: [
+    'is off',
     'is down',
     'out',
     'dead',
