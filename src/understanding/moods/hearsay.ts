@@ -164,8 +164,15 @@ function isPassedOn(frame: Frame, clause: Clause): boolean {
     const before = previousIn(frame, clause, i, (term) =>
       means(term, 'article', 'pronoun', 'self'),
     );
+    if (isOfSystemNamed(frame, clause, i)) return false;
     return before < 0 || !means(frame.terms[before], 'for-somebody');
   });
+}
+
+/** `fed the buckets their can`: of the system that was named, and of nobody else. */
+function isOfSystemNamed(frame: Frame, clause: Clause, i: number): boolean {
+  if (!means(frame.terms[i], 'of-its-own')) return false;
+  return frame.places.hasWhere(isName, clause.from, i);
 }
 
 /** `laut Tom war die Rinne bei 2,2`: a clause that opens with whose word it is; `laut Messgerät` is a reading. */

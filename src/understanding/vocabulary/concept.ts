@@ -247,6 +247,10 @@ export type MoodConcept =
   | 'hearsay'
   | 'according-to'
   | 'says'
+  /** As much as ever: the usual. */
+  | 'as-ever'
+  /** Of whoever or whatever was named: their, its. */
+  | 'of-its-own'
   /** That it was done in the way somebody said, and nothing of what they said: as you said, as agreed. */
   | 'as-told'
   /** Leads to whose word something was done by: as, like. */

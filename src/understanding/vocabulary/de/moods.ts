@@ -445,6 +445,19 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'rechnet',
     'hätte gemessen',
   ],
+  'as-ever': [
+    'übliche',
+    'das übliche',
+    'die übliche menge',
+    'übliche menge',
+    'wie immer',
+    'wie üblich',
+    'wie sonst',
+    'wie gewohnt',
+    'so viel wie immer',
+    'so viel wie sonst',
+  ],
+  'of-its-own': ['seine', 'seinen', 'sein', 'ihre', 'ihren', 'ihr'],
   'as-told': [
     ...['wie', 'was', 'so wie', 'genau wie', 'genau was', 'das was'].flatMap((lead) => [
       ...[

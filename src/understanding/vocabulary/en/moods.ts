@@ -416,6 +416,22 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'estimated',
     'saw',
   ],
+  'as-ever': [
+    'usual',
+    'the usual',
+    'as usual',
+    'as always',
+    'as ever',
+    'usual amount',
+    'usual lot',
+    'usual drink',
+    ...['same', 'the same'].flatMap((same) =>
+      ['always', 'ever', 'usual', 'normal', 'every day', 'every time'].map(
+        (ever) => `${same} as ${ever}`,
+      ),
+    ),
+  ],
+  'of-its-own': ['their', 'its', 'his', 'her'],
   'as-told': [
     ...[
       'as',
