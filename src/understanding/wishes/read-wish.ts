@@ -15,6 +15,7 @@ import type {
 } from '../../greenhouse/set-up/set-up-change.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { Days } from '../arranging/arranging.ts';
+import { probesMeant } from '../probes-meant.ts';
 import { isRainUsual } from './is-butt.ts';
 import type { ReadSlot } from './match-pattern.ts';
 import { systemOfTask } from './read-names.ts';
@@ -236,7 +237,14 @@ function wishOf(kind: WishKind, slots: Slots, world: WishWorld): Wish {
     case 'drop-notes':
       return { kind: 'drop-notes', about: slots.about };
     case 'how-to':
-      return { kind: 'how-to', about: slots.about };
+      return {
+        kind: 'how-to',
+        about: slots.about,
+        probes: probesMeant(
+          world.tokens.map(({ text }) => text),
+          world.greenhouse,
+        ),
+      };
     case 'ask-notes':
       return { kind: 'notes', about: slots.about };
     case 'first-fruit':

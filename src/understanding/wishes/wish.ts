@@ -34,8 +34,8 @@ export type Wish =
       readonly note: string;
       readonly isInstead: boolean;
     }
-  /** How that is done; of all that is due, where nothing is named. */
-  | { readonly kind: 'how-to'; readonly about: About }
+  /** How that is done; of all that is due, where nothing is named. `probes`: which of them it speaks of, by name. */
+  | { readonly kind: 'how-to'; readonly about: About; readonly probes: readonly string[] }
   | { readonly kind: 'drop-notes'; readonly about: About }
   | { readonly kind: 'notes'; readonly about: About }
   /** Something was planted, and nobody said where; null: nor how many. */
