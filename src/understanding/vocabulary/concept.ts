@@ -247,6 +247,12 @@ export type MoodConcept =
   | 'hearsay'
   | 'according-to'
   | 'says'
+  /** Asks whether there is one at all: any, and not something. */
+  | 'any-at-all'
+  /** Something that is not as it should be, in general: problems, wrong. */
+  | 'amiss'
+  /** Looked at or measured, and nobody says what it was: checked. */
+  | 'checked'
   /** As much as ever: the usual. */
   | 'as-ever'
   /** Of whoever or whatever was named: their, its. */

@@ -445,6 +445,18 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'rechnet',
     'hätte gemessen',
   ],
+  'any-at-all': ['irgendwelche', 'irgendein'],
+  amiss: [
+    'problem',
+    'probleme',
+    'problemen',
+    'ärger',
+    'schief',
+    'im argen',
+    'nicht in ordnung',
+    'kaputt',
+  ],
+  checked: ['kontrolliert', 'geprüft', 'überprüft', 'nachgesehen', 'nachgeschaut', 'durchgesehen'],
   'as-ever': [
     'übliche',
     'das übliche',
