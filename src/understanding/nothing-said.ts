@@ -69,6 +69,8 @@ export function nothingSaid(frame: Frame, moods: readonly (Mood | null)[]): Stat
 const besideNothing = [
   'filler',
   'need',
+  'took',
+  'use',
   'was',
   'has',
   'today',
