@@ -1,4 +1,4 @@
-import type { Danger, EntryDraft } from '../greenhouse/entry.ts';
+import type { EntryDraft, Trouble } from '../greenhouse/entry.ts';
 import { askOf } from './asking/ask-of.ts';
 import { systemsNamed } from './asking/asked-things.ts';
 import { dangerAskedIn } from './dangers/danger-in.ts';
@@ -9,6 +9,7 @@ import { moodsOf } from './moods/moods-of.ts';
 import { nothingSaid } from './nothing-said.ts';
 import type { Frame } from './reading/frame.ts';
 import { asksOfTwo, recogniseDone } from './recognisers/done.ts';
+import { harmlessIn } from './recognisers/trouble.ts';
 import { withoutConflicts } from './refiners/conflicts.ts';
 import { onDaysTold } from './refiners/days-told.ts';
 import { asDutiesAnswered } from './refiners/duties-answered.ts';
@@ -89,10 +90,18 @@ function isWhichTwo(frame: Frame, done: Statement): boolean {
   return namesNone && frame.places.has('both', 0, frame.terms.length) && !asksOfTwo(frame);
 }
 
-/** Where something dangerous is spoken of, `what do I do` asks for no list of duties. */
-function whatToDoFirst(danger: Danger | null, ask: Ask): Ask {
+/** Where something dangerous or foul is spoken of, `what do I do` asks for no list of duties. */
+function whatToDoFirst(of: Trouble | null, ask: Ask): Ask {
   const isWide = ask.kind === 'what-is-due' || ask.kind === 'unknown' || ask.kind === 'help';
-  return danger && isWide ? { kind: 'first-aid', of: danger } : ask;
+  return of && isWide ? { kind: 'first-aid', of } : ask;
+}
+
+/** `what should I do about the smell in the barrel`: what is amiss, in the question itself or told before it. */
+function troubleAskedIn(frame: Frame): Trouble | null {
+  const isAsked =
+    frame.places.has('what', 0, frame.terms.length) ||
+    frame.places.has('how', 0, frame.terms.length);
+  return isAsked ? (harmlessIn(frame, { from: 0, to: frame.terms.length })?.trouble ?? null) : null;
 }
 
 function questions(
@@ -104,13 +113,13 @@ function questions(
     (statement): statement is EntryStatement => statement.kind === 'entry',
   );
   const asks: AskStatement[] = [];
-  let danger: { readonly asked: Danger | null } | null = null;
+  let trouble: { readonly asked: Trouble | null } | null = null;
   for (let i = 0; i < moods.length; i++) {
     if (moods[i] !== 'question' || moods[i - 1] === 'question') continue;
     let to = i;
     while (moods[to] === 'question') to++;
-    danger ??= { asked: dangerAskedIn(frame) };
-    const ask = whatToDoFirst(danger.asked, askOf(frame, i, to, entries));
+    trouble ??= { asked: dangerAskedIn(frame) ?? troubleAskedIn(frame) };
+    const ask = whatToDoFirst(trouble.asked, askOf(frame, i, to, entries));
     const systems = systemsNamed(frame, i, to);
     asks.push({
       kind: 'ask',

@@ -97,7 +97,7 @@ function inClauseAlone(frame: Frame, clause: Clause, spokenOf: number | null): F
 
 /** `off since we came back`: that is who was away. */
 function isOfSomebody(before: Term | undefined): boolean {
-  return means(before, 'self', 'member', 'third-person');
+  return means(before, 'self', 'member', 'third-person') && !means(before, 'filler');
 }
 
 /** `power went 10 min ago back now`: the time is of what is over, and nobody told another. */

@@ -38,6 +38,8 @@ export function asksForAmount(frame: Frame, clause: Clause, verb: number): boole
 function isGivenByReference(frame: Frame, clause: Clause, verb: number): boolean {
   const { terms } = frame;
   if (!means(terms[verb], 'add') || means(terms[verb], 'set', 'took')) return false;
+  // `bench needed 3 l, gave it that`.
+  if (tellsAmount(frame, clause)) return false;
   const rest = inClause(frame, clause, (_, i) => i !== verb && !frame.timed[i]);
   if (!rest.every((i) => terms[i]!.kind === 'name' || isOfReference(terms[i]!))) return false;
   const names = namesIn(frame, clause);
@@ -90,11 +92,16 @@ function isPouredSomewhere(frame: Frame, clause: Clause, verb: number): boolean 
   );
   const name = namesIn(frame, clause)[0];
   // `12 l not into the dwc but poured into the gutters`: the amount stands in another clause.
-  const told = frame.sentences[clause.sentence]!.filter((other) => !isReadInVessel(frame, other));
-  if (told.some(({ from, to }) => frame.places.hasWhere(isVolumeTerm, from, to))) return false;
+  if (tellsAmount(frame, clause)) return false;
   if (rest.length > 0 || name === undefined) return false;
   const before = means(frame.terms[name - 1], 'article') ? name - 2 : name - 1;
   return before >= clause.from && means(frame.terms[before], 'place');
+}
+
+/** Whether the sentence tells an amount that was poured, in whichever of its clauses. */
+function tellsAmount(frame: Frame, { sentence }: Clause): boolean {
+  const told = frame.sentences[sentence]!.filter((other) => !isReadInVessel(frame, other));
+  return told.some(({ from, to }) => frame.places.hasWhere(isVolumeTerm, from, to));
 }
 
 function hasOtherObject(frame: Frame, clause: Clause, verb: number): boolean {

@@ -115,6 +115,9 @@ export const troubles: Words<TroubleConcept> = {
     'riecht nach kloake',
     'riecht streng',
     'gestank',
+    'geruch',
+    'den geruch',
+    'der geruch',
   ],
   'weak-bubbles': [
     ...['kaum', 'wenig', 'wenige', 'nur wenige', 'schwache', 'weniger'].flatMap((how) =>
