@@ -153,7 +153,7 @@ function grant(handling: Handling, wish: Wish, text: string, around: Surrounding
       return answer(handling, { kind: 'how-long', systems });
     }
     case 'who-is-away':
-      return answerWhoIsAway(handling);
+      return answerWhoIsAway(handling, wish.ofOneself ? handling.heard.member.handle : null);
     case 'logged':
       return answer(handling, loggedBy(handling.standing, wish.handle, wish.on));
     case 'supply':

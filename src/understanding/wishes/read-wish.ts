@@ -209,6 +209,8 @@ function wishOf(kind: WishKind, slots: Slots, world: WishWorld): Wish {
       return { kind: 'how-long' };
     case 'ask-away':
       return { kind: 'who-is-away' };
+    case 'ask-own-away':
+      return { kind: 'who-is-away', ofOneself: true };
     case 'ask-logged-by':
       return { kind: 'logged', handle: slots.text('member'), on: slots.day ?? null };
     case 'ask-logged-own':
