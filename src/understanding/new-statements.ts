@@ -10,6 +10,7 @@ import { nothingSaid } from './nothing-said.ts';
 import type { Frame } from './reading/frame.ts';
 import { asksOfTwo, recogniseDone } from './recognisers/done.ts';
 import { harmlessIn } from './recognisers/trouble.ts';
+import { namesOneOfSeveral } from './recognisers/work-named.ts';
 import { withoutConflicts } from './refiners/conflicts.ts';
 import { onDaysTold } from './refiners/days-told.ts';
 import { asDutiesAnswered } from './refiners/duties-answered.ts';
@@ -67,7 +68,7 @@ function answeredDuties(frame: Frame, done: Statement): Statement {
   const { repliedTo, roundDuties } = frame.context;
   const isOfChore = done.kind === 'done' && done.chore !== null;
   const isAnswer = repliedTo !== null || roundDuties !== null || isOfChore;
-  if (isAnswer && !isWhichTwo(frame, done)) return done;
+  if (isAnswer && !isWhichTwo(frame, done) && !isOfOneOfSeveral(frame, done)) return done;
   return {
     kind: 'doubt',
     reason: { kind: 'which-duties' },
@@ -82,6 +83,12 @@ function answeredDuties(frame: Frame, done: Statement): Statement {
 function onceAsked(done: readonly Statement[]): readonly Statement[] {
   const first = done.find(({ kind }) => kind === 'doubt');
   return done.filter((statement) => statement.kind !== 'doubt' || statement === first);
+}
+
+/** `did the tub`, `did everything but the tub`, where there are two. */
+function isOfOneOfSeveral(frame: Frame, done: Statement): boolean {
+  const namesNone = done.kind === 'done' && done.systems === null;
+  return namesNone && namesOneOfSeveral(frame, { from: 0, to: frame.terms.length });
 }
 
 /** `did both`, where more than two are asked for, or one alone. */
