@@ -31,6 +31,11 @@ export function withTimesOfMoves(
     times.set(move.before, began);
     times.set(move.after, ownTime(frame, move, marks, began) ?? nowAt(frame, move.after));
   }
+  for (const after of facts) {
+    if (times.has(after) || !isOnlyOutcome(frame, after)) continue;
+    if (beginningOf(frame, { before: after, after }, marks) !== null)
+      times.set(after, nowAt(frame, after));
+  }
   if (times.size === 0) return facts;
   return facts.map((fact) => {
     const time = times.get(fact);
@@ -49,6 +54,12 @@ function movesAmong(frame: Frame, facts: readonly Fact[]): Move[] {
     );
     return after && !isParted(frame, before, after, facts) ? [{ before, after }] : [];
   });
+}
+
+/** `fell from 8 to 7 mg/l overnight`, `drifted 6.1 to 5.8 since last night`: the first was not read as a value of its own. */
+function isOnlyOutcome({ terms }: Frame, { quantity, phase, at }: Fact): boolean {
+  const isLed = means(terms[at - 1], 'to') && isMeasure(terms[at - 2]);
+  return isReading(quantity) && phase === undefined && isLed;
 }
 
 /** `6.4, 5 ml down, 5.9 since this morning`: what was done between the two is no move over time. */

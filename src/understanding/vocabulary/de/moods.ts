@@ -469,7 +469,7 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'so viel wie immer',
     'so viel wie sonst',
   ],
-  'of-its-own': ['seine', 'seinen', 'sein', 'ihre', 'ihren', 'ihr'],
+  'of-its-own': ['seine', 'seinen', 'ihre', 'ihren'],
   'as-told': [
     ...['wie', 'was', 'so wie', 'genau wie', 'genau was', 'das was'].flatMap((lead) => [
       ...[
