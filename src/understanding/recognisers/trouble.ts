@@ -93,10 +93,10 @@ export function harmlessIn(
   frame: Frame,
   clause: TermRange,
 ): { readonly trouble: Trouble; readonly at: number } | null {
-  const first = (...concepts: Parameters<typeof means>[1][]): number =>
-    frame.terms.findIndex(
-      (term, i) => i >= clause.from && i < clause.to && means(term, ...concepts),
-    );
+  const first = (...concepts: Parameters<typeof means>[1][]): number => {
+    for (let i = clause.from; i < clause.to; i++) if (means(frame.terms[i], ...concepts)) return i;
+    return -1;
+  };
   const noise = first('labouring');
   if (noise >= 0 && (first('pump', 'air-pump', 'venturi') >= 0 || first('instrument') >= 0))
     return { trouble: 'noise', at: noise };

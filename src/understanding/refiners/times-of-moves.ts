@@ -6,6 +6,7 @@ import { type Clause, type Frame, isMeasure, measureOf } from '../reading/frame.
 import { means } from '../reading/term.ts';
 import { spanMs } from '../times/ago.ts';
 import { nothingSaid } from '../times/building.ts';
+import { isDuration } from '../times/day-said.ts';
 import { workOut } from '../times/day-time.ts';
 import { type TimeMark, unsaidTime } from '../times/time-mark.ts';
 
@@ -115,7 +116,7 @@ function nowAt({ context, clauseOf }: Frame, { at }: Fact): TimeMark {
 
 /** `in two days`, `over the last 3 hours`: so long ago it was what it came from. */
 function spanIn(frame: Frame, clause: Clause): TimeMark | null {
-  const at = frame.places.within(isMeasure, clause.from, clause.to).find((i) => {
+  const at = frame.places.within(isDuration, clause.from, clause.to).find((i) => {
     const lead = means(frame.terms[i - 1], 'last', 'for-so-long') ? i - 2 : i - 1;
     const isLed = lead < i - 1 || means(frame.terms[lead], 'place', 'for-so-long', 'beyond');
     return isLed && !frame.timed[i] && daysOrMs(frame, i) !== null;
