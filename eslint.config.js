@@ -1,4 +1,5 @@
 import tseslint from 'typescript-eslint';
+import { newKeysFirst } from './lint/new-keys-first.js';
 
 export default tseslint.config(
   { ignores: ['dist/', 'coverage/', 'drizzle/', 'data/', 'src/channels/page/assets/'] },
@@ -31,6 +32,12 @@ export default tseslint.config(
       // A bound checked by the loop or the caller is asserted, not tested a second time.
       '@typescript-eslint/no-non-null-assertion': 'off',
     },
+  },
+  {
+    // The two rooms where the same few objects are made anew for every message and every day.
+    files: ['src/understanding/**/*.ts', 'src/estimation/**/*.ts'],
+    plugins: { own: { rules: { 'new-keys-first': newKeysFirst } } },
+    rules: { 'own/new-keys-first': 'error' },
   },
   {
     // A run of the program answers many households, and a run of the tests shares its modules.

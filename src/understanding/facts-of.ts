@@ -1,5 +1,5 @@
 import { takeDangerAmounts } from './dangers/danger-in.ts';
-import type { Fact } from './fact.ts';
+import { type Fact, inFull } from './fact.ts';
 import type { Mood } from './moods/mood.ts';
 import type { Frame } from './reading/frame.ts';
 import { recogniseAeration } from './recognisers/aeration.ts';
@@ -52,10 +52,10 @@ const recognisers: readonly ((frame: Frame, told: readonly Fact[]) => Fact[])[] 
 ];
 
 export function factsOf(frame: Frame, moods: readonly (Mood | null)[]): Fact[] {
-  const facts = recogniseFailures(frame);
+  const facts = recogniseFailures(frame).map(inFull);
   takeNotReadings(frame);
   takeDangerAmounts(frame, moods);
-  for (const recognise of recognisers) facts.push(...recognise(frame, facts));
+  for (const recognise of recognisers) facts.push(...recognise(frame, facts).map(inFull));
   facts.push(...recogniseSameAsBefore(frame, moods, facts));
   const given = withWhatWasNeeded(frame, facts, moods);
   facts.splice(0, facts.length, ...given);

@@ -38,7 +38,7 @@ function isOfItsDepth({ saidAs }: EntryDraft): boolean {
 
 function askForIt(frame: Frame, doubt: Doubt, draft: EntryDraft, system: System): Statement {
   const { quantity, value, saidAs: _saidAs, ...rest } = draft;
-  const waiting = { for: 'value' as const, drafts: [{ ...rest, quantity, value: 0 }] };
+  const waiting = { for: 'value' as const, drafts: [{ quantity, value: 0, ...rest }] };
   const open: Doubt = { ...doubt, waiting };
   if (isOfItsDepth(draft)) {
     return askAgain(frame, open, draft, { kind: 'missing-amount', quantity }, []);

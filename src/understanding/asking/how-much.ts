@@ -83,7 +83,7 @@ function daySaidIn(
   to: number,
 ): { readonly day: LocalDate; readonly isSince: boolean } | null {
   for (let i = from; i < to; i++) {
-    const building: Building = { ...nothingBuilt, from: i, to: i };
+    const building: Building = { from: i, to: i, ...nothingBuilt };
     dayAt(frame, i, frame.terms[i]!, building);
     const { day } = building.said;
     if (day === null) continue;

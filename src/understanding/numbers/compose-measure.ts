@@ -74,6 +74,7 @@ export function measureAt(
     approximate: core.approximate,
     bound: false,
     share: core.share,
+    disputedBy: undefined,
     written: writtenFrom(tokens, at, end),
     whole: core.whole && !more,
     decimals: core.decimals,

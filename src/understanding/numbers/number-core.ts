@@ -21,6 +21,17 @@ export interface Core {
   readonly needsUnit: boolean;
 }
 
+const oneInWords: Core = {
+  values: [1],
+  length: 1,
+  approximate: false,
+  share: false,
+  inWords: true,
+  whole: true,
+  decimals: 0,
+  needsUnit: false,
+};
+
 export function coreAt(reading: Reading, at: number): Core | null {
   const { tokens } = reading;
   const token = tokens[at];
@@ -32,25 +43,17 @@ export function coreAt(reading: Reading, at: number): Core | null {
   const last = lastOneAt(reading, at);
   if (last) return last;
   const { value: word, length } = phrase;
-  const plain = {
-    length,
-    approximate: false,
-    share: false,
-    inWords: true,
-    whole: true,
-    decimals: 0,
-    needsUnit: false,
-  };
+  const plain = { ...oneInWords, length };
   if (word.number !== null) {
     const spoken = spokenFrom(reading, at, word, length);
-    return withDecimals(reading, at, { ...plain, length: spoken.length, values: [spoken.value] });
+    return withDecimals(reading, at, { ...plain, values: [spoken.value], length: spoken.length });
   }
   const point = word.concepts.has('point') ? pointAlone(reading, at) : 0;
   if (point > 0) {
     const part = decimalsFrom(reading, at + point, 'in-words');
     if (!part) return null;
     const { length: digits, part: value } = part;
-    return { ...plain, length: point + digits, values: [value], whole: false, decimals: digits };
+    return { ...plain, values: [value], length: point + digits, whole: false, decimals: digits };
   }
   if (word.fraction !== null)
     return { ...plain, values: [word.fraction], share: true, whole: false };
@@ -61,7 +64,7 @@ export function coreAt(reading: Reading, at: number): Core | null {
     const unit = unitAt(reading, at + 1 + about + fullAt(reading, at + 1 + about));
     const isLong = unit !== null && (unit.length > 1 || tokens[at + 1 + about]!.text.length > 1);
     if (!isLong) return null;
-    return { ...plain, values: [1], length: 1 + about, approximate: about > 0, needsUnit: true };
+    return { ...plain, length: 1 + about, approximate: about > 0, needsUnit: true };
   }
   return null;
 }
@@ -107,15 +110,7 @@ function signedAt(reading: Reading, at: number): Core | null {
 function afterNumeral(reading: Reading, at: number, token: Token): Core {
   const { tokens } = reading;
   const decimals = decimalsOf(token.text);
-  const plain = {
-    length: 1,
-    approximate: false,
-    share: false,
-    inWords: false,
-    whole: decimals === 0,
-    decimals,
-    needsUnit: false,
-  };
+  const plain = { ...oneInWords, inWords: false, whole: decimals === 0, decimals };
   const isWhole = token.values.length === 1 && decimals === 0;
   if (isWhole) {
     // `2 hundred litres`.
@@ -225,14 +220,5 @@ function lastOneAt(reading: Reading, at: number): Core | null {
   if (!has(0, 'article') || !has(1, 'last')) return null;
   const unit = unitAt(reading, at + 2)?.value;
   if (!unit || !('litres' in unit)) return null;
-  return {
-    values: [1],
-    length: 2,
-    approximate: false,
-    share: false,
-    inWords: true,
-    whole: true,
-    decimals: 0,
-    needsUnit: true,
-  };
+  return { ...oneInWords, length: 2, needsUnit: true };
 }

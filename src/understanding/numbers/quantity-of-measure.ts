@@ -103,8 +103,12 @@ function scaled(measure: Measure, factor: number): readonly number[] {
   return valuesOf(measure).map((value) => round(value * factor));
 }
 
+/** Below it every whole number has no more than twelve digits. */
+const firstWithDust = 1e12;
+
 /** Away with the dust of binary fractions. */
 export function round(value: number): number {
+  if (Number.isInteger(value) && Math.abs(value) < firstWithDust) return value;
   return Number(value.toPrecision(12));
 }
 

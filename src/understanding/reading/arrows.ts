@@ -1,5 +1,6 @@
 import { isBare, unitIs } from '../numbers/quantity-of-measure.ts';
 import { isMeasure } from './frame.ts';
+import { markTerm } from './make-term.ts';
 import { type Term, type WordTerm } from './term.ts';
 
 /**
@@ -10,8 +11,7 @@ export function withArrows(terms: readonly Term[]): readonly Term[] {
   if (!terms.some(isSign) || !terms.some(isMillilitres)) return terms;
   return terms.map((term, i): Term => {
     if (!isSign(term) || !isValue(terms[i - 1]) || !isValue(terms[i + 1])) return term;
-    const { from, to, glued } = term;
-    return { kind: 'mark', text: '→', from, to, glued };
+    return markTerm(term, '→');
   });
 }
 

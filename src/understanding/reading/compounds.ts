@@ -10,7 +10,13 @@ const lettersOfPart = 3;
  */
 export function withoutCompounds(tokens: readonly Token[], lexicon: Lexicon): readonly Token[] {
   if (lexicon.own.vocabulary.compoundEnds.length === 0) return tokens;
-  return tokens.flatMap((token) => partsOf(token, lexicon) ?? [token]);
+  const parted: Token[] = [];
+  for (const token of tokens) {
+    const parts = partsOf(token, lexicon);
+    if (parts) parted.push(...parts);
+    else parted.push(token);
+  }
+  return parted;
 }
 
 function partsOf(token: Token, lexicon: Lexicon): Token[] | null {

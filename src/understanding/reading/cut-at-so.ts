@@ -1,3 +1,4 @@
+import { stopTerm } from './make-term.ts';
 import { means, type Term } from './term.ts';
 
 /** `bench at 380 l so I added 20 cans`: what follows is a saying of its own, as after `then`. */
@@ -6,7 +7,6 @@ export function cutAtSo(terms: readonly Term[]): readonly Term[] {
     if (!means(term, 'so') || i === 0 || terms[i - 1]!.kind === 'stop') return term;
     const next = terms[i + 1];
     if (!next || next.kind === 'stop' || next.kind === 'measure') return term;
-    const { from, to, text, glued } = term;
-    return { kind: 'stop', cut: 'then', from, to, text, glued };
+    return stopTerm(term, 'then');
   });
 }

@@ -1,6 +1,7 @@
 import { isRunOn } from './begins-anew.ts';
 import type { Lexicon } from './lexicon.ts';
-import type { Cut, StopTerm, Term } from './term.ts';
+import { stopBefore } from './make-term.ts';
+import type { Term } from './term.ts';
 
 /** Shorter messages hold no two sayings. */
 const shortestRunOn = 4;
@@ -23,8 +24,4 @@ export function cutRunOns(terms: readonly Term[], lexicon: Lexicon): readonly Te
     said.push(term);
   }
   return said;
-}
-
-function stopBefore({ from }: Term, cut: Cut): StopTerm {
-  return { kind: 'stop', cut, from, to: from, text: '', glued: false };
 }

@@ -51,27 +51,32 @@ export function frameOf(
   terms: readonly Term[],
 ): Frame {
   const clauses: Clause[] = [];
+  const sentences: Clause[][] = [];
   const clauseOf: number[] = [];
   let from = 0;
   let sentence = 0;
   let segment = 0;
   let opens: Clause['opens'] = 'start';
+  const close = (to: number, closes: Clause['closes']) => {
+    const clause = { from, to, sentence, segment, opens, closes };
+    clauses.push(clause);
+    if (sentence < sentences.length) sentences[sentence]!.push(clause);
+    else sentences.push([clause]);
+  };
   terms.forEach((term, i) => {
     clauseOf.push(clauses.length);
     if (term.kind !== 'stop') return;
-    clauses.push({ from, to: i, sentence, segment, opens, closes: term.cut });
+    close(i, term.cut);
     from = i + 1;
     opens = term.cut;
     const endsSentence = term.cut === 'sentence' || term.cut === 'question' || term.cut === 'line';
     if (endsSentence) sentence++;
     if (endsSentence || term.cut === 'semicolon') segment++;
   });
-  clauses.push({ from, to: terms.length, sentence, segment, opens, closes: 'end' });
+  close(terms.length, 'end');
   const taken = terms.map(() => false);
   const timed = terms.map(() => false);
   const places = new Places(terms);
-  const sentences = Array.from({ length: sentence + 1 }, (): Clause[] => []);
-  for (const clause of clauses) sentences[clause.sentence]!.push(clause);
   return { context, lexicon, folded, terms, places, clauses, sentences, clauseOf, taken, timed };
 }
 

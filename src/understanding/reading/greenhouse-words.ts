@@ -2,6 +2,7 @@ import type { Greenhouse } from '../../greenhouse/greenhouse.ts';
 import { inflected } from '../names/inflection.ts';
 import type { CommonProduct } from '../vocabulary/vocabulary.ts';
 import { spellingsOf } from './letters.ts';
+import { Meanings } from './meanings.ts';
 import { PhraseTrie } from './phrase-trie.ts';
 import { both, meaningless, type Word } from './word.ts';
 import { type Unit, type WordList, wordsOf } from './word-list.ts';
@@ -38,7 +39,7 @@ export function greenhouseWords(
       for (const phrase of vocabulary.shyProducts[common]) mean(phrase, { shyProduct: product });
     }
   }
-  mean(greenhouse.water.name, { concepts: new Set(['other-water']) });
+  mean(greenhouse.water.name, { concepts: new Meanings(['other-water']) });
   for (const { name } of greenhouse.probes)
     for (const form of formsOf(name, endings)) mean(form, { probe: name });
   for (const { name, litres } of greenhouse.containers) {

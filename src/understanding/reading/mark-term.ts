@@ -1,5 +1,6 @@
 import { matchName, nearness } from '../names/match-name.ts';
 import { phraseAt, type Reading } from './look-up.ts';
+import { markTerm, stopTerm } from './make-term.ts';
 import { placeOf } from './place-of.ts';
 import { type Cut, means, type Term } from './term.ts';
 
@@ -23,7 +24,7 @@ const dashes = ['-', '–', '—'];
 
 const quotes = ['"', "'"];
 
-export function markTerm(reading: Reading, at: number, before: readonly Term[]): Term | null {
+export function markAt(reading: Reading, at: number, before: readonly Term[]): Term | null {
   const previous = before.at(-1);
   const { tokens, lexicon } = reading;
   const token = tokens[at]!;
@@ -47,10 +48,10 @@ export function markTerm(reading: Reading, at: number, before: readonly Term[]):
   if (token.text === '.' && token.glued && isPointOfDate(reading, at, before)) return null;
   const cut =
     cuts.get(token.text) ?? (token.text.startsWith('..') || token.text === '…' ? 'sentence' : null);
-  if (cut) return { kind: 'stop', cut, ...place };
+  if (cut) return stopTerm(place, cut);
   if (token.text === '/' && previous?.kind === 'measure' && startsName(reading, at + 1))
-    return { kind: 'stop', cut: 'comma', ...place };
-  if (arrows.includes(token.text)) return { kind: 'mark', ...place, text: '→' };
+    return stopTerm(place, 'comma');
+  if (arrows.includes(token.text)) return markTerm(place, '→');
   if (dashes.includes(token.text)) {
     // `dwc - 5.8`, `jars - half full`: a name and what is said of it.
     const separates =
@@ -58,11 +59,9 @@ export function markTerm(reading: Reading, at: number, before: readonly Term[]):
       means(previous, 'level', 'ph', 'ec', 'temperature') ||
       tokens[at + 1]?.kind === 'number' ||
       (tokens[at + 1]?.kind === 'word' && token.glued && tokens[at + 1]!.glued);
-    return separates
-      ? { kind: 'mark', ...place, text: '-' }
-      : { kind: 'stop', cut: 'comma', ...place };
+    return separates ? markTerm(place, '-') : stopTerm(place, 'comma');
   }
-  return { kind: 'mark', ...place };
+  return markTerm(place);
 }
 
 /** `3. Mai`, `am 6.4.`: a point that belongs to the day before it. */

@@ -3,6 +3,7 @@ import type { Measure } from '../numbers/measure.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import { isKnown, type Lexicon } from './lexicon.ts';
 import { phraseAt, phraseWithin, type Reading, unitAt } from './look-up.ts';
+import { nameTerm } from './make-term.ts';
 import { placeOf } from './place-of.ts';
 import { isSideOfSaid } from './side-of-said.ts';
 import { isMark, means, type Term } from './term.ts';
@@ -72,8 +73,7 @@ export function nameAt(
     match.near === nearness.beginning && !match.wholeWords && isKnown(lexicon, tokens[at]!.text);
   if (isOrdinaryWord && !isFollowedByReading(reading, at, before)) return null;
   return {
-    term: {
-      kind: 'name',
+    term: nameTerm(placeOf(tokens, at, match.length), {
       systems: match.systems,
       sure:
         match.near !== nearness.shortSlip &&
@@ -83,8 +83,7 @@ export function nameAt(
       slip: match.near >= nearness.slip,
       singular: match.singular,
       everyday,
-      ...placeOf(tokens, at, match.length),
-    },
+    }),
     length: match.length,
   };
 }

@@ -1,3 +1,4 @@
+import { measureTerm } from './make-term.ts';
 import { type MeasureTerm, means, type Term } from './term.ts';
 
 /** `2 cans, the second one only half full`: of the vessels told before, one was not full. */
@@ -15,7 +16,7 @@ export function countOneInPart(terms: readonly Term[]): readonly Term[] {
     if (!counted.slice(cut + 1, i).some(isOrdinal)) continue;
     const { term, at } = of;
     const value = term.measure.values[0]! - 1 + share.measure.values[0]!;
-    counted[at] = { ...term, measure: { ...term.measure, values: [value], whole: false } };
+    counted[at] = measureTerm(term, { ...term.measure, values: [value], whole: false });
     counted.splice(cut, end - cut);
     i = cut;
   }

@@ -1,6 +1,7 @@
 import { isLabel } from '../moods/clause-kinds.ts';
 import type { Measure } from '../numbers/measure.ts';
 import { isBare } from '../numbers/quantity-of-measure.ts';
+import { measureTerm } from './make-term.ts';
 import { type MeasureTerm, means, type Term } from './term.ts';
 
 /**
@@ -56,7 +57,7 @@ function otherValue(kept: readonly Term[], terms: readonly Term[], maybe: number
   if (!isAlone) return null;
   const unit = second.measure.unit ?? first.measure.unit;
   const disputedBy: Measure = { ...second.measure, unit };
-  const term = { ...first, measure: { ...first.measure, disputedBy } };
+  const term = measureTerm(first, { ...first.measure, disputedBy });
   return { at, cut, term, last: end - 1 };
 }
 
@@ -118,6 +119,6 @@ function between(first: MeasureTerm, second: MeasureTerm): MeasureTerm {
     written: `${first.measure.written}–${second.measure.written}`,
     whole: false,
   };
-  const { to } = second;
-  return { ...first, to, text: measure.written, measure };
+  const { from, glued } = first;
+  return measureTerm({ from, to: second.to, text: measure.written, glued }, measure);
 }

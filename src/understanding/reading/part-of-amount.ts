@@ -1,4 +1,5 @@
 import { isBare } from '../numbers/quantity-of-measure.ts';
+import { measureTerm } from './make-term.ts';
 import { type MeasureTerm, means, type Term } from './term.ts';
 
 /** `10 of the 12 l`, `10 von den 12 l`: so much of it, and not all that there was. */
@@ -22,5 +23,7 @@ function partAt(terms: readonly Term[], i: number): MeasureTerm | null {
   if (!isOfIt || means(terms[i + 4], 'vessel')) return null;
   if (part.measure.values[0]! > whole.measure.values[0]!) return null;
   const measure = { ...part.measure, unit: whole.measure.unit };
-  return { ...part, to: whole.to, text: `${part.text} ${of!.text} ${whole.text}`, measure };
+  const { from, glued } = part;
+  const text = `${part.text} ${of!.text} ${whole.text}`;
+  return measureTerm({ from, to: whole.to, text, glued }, measure);
 }

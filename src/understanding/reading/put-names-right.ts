@@ -1,4 +1,5 @@
 import { isDeed, isLabel } from '../moods/clause-kinds.ts';
+import { stopBefore, stopTerm } from './make-term.ts';
 import { isTakenBackBy } from './put-right.ts';
 import { means, type NameTerm, type Term } from './term.ts';
 
@@ -23,26 +24,28 @@ export function putNamesRight(terms: readonly Term[]): readonly Term[] {
 function cutAtDashes(terms: readonly Term[]): Term[] {
   let isWithin = false;
   return terms.map((term, i) => {
-    if (!['-', '–', '—'].includes(term.text)) return term;
+    if (!isDash(term)) return term;
     const opens = means(terms[i + 1], 'no-wait') && !means(terms[i + 1], 'filler');
     const closes = isWithin && terms[i - 1]?.kind === 'name';
     isWithin = opens || (isWithin && !closes);
-    return opens || closes ? { ...term, kind: 'stop', cut: 'comma' } : term;
+    return opens || closes ? stopTerm(term, 'comma') : term;
   });
 }
 
+function isDash({ kind, text }: Term): boolean {
+  return (kind === 'mark' || kind === 'stop') && ['-', '–', '—'].includes(text);
+}
+
 /** `gutters ec 1.4 i mean jars`: what takes a name back is a clause of its own, without a comma as well. */
-function cutBeforeNames(terms: readonly Term[]): Term[] {
+function cutBeforeNames(terms: Term[]): Term[] {
+  if (!terms.some(isTakenBackBy)) return terms;
   let hasMeasure = false;
   return terms.flatMap((term, i): Term[] => {
     if (term.kind === 'stop') hasMeasure = false;
     if (term.kind === 'measure') hasMeasure = true;
     const isCut = hasMeasure && isTakenBackBy(term) && nameMeant(terms, i - 1) !== null;
     if (!isCut) return [term];
-    return [
-      { kind: 'stop', cut: 'comma', from: term.from, to: term.from, text: '', glued: false },
-      term,
-    ];
+    return [stopBefore(term, 'comma'), term];
   });
 }
 

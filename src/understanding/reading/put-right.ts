@@ -1,6 +1,7 @@
 import { isLabel } from '../moods/clause-kinds.ts';
 import type { Measure } from '../numbers/measure.ts';
 import { isBare, isVolume } from '../numbers/quantity-of-measure.ts';
+import { measureTerm } from './make-term.ts';
 import { isMark, type MeasureTerm, means, type Term } from './term.ts';
 
 /** `ph 5.9 no wait 6.2`: the second number takes the first one's place. */
@@ -14,7 +15,7 @@ export function putRight(terms: readonly Term[]): Term[] {
     if (second === null) continue;
     const better = kept[second] as MeasureTerm;
     const unit = better.measure.unit ?? first.measure.unit;
-    const right = { ...better, measure: { ...better.measure, unit } };
+    const right = measureTerm(better, { ...better.measure, unit });
     if (beside === null) {
       const end = endOfClause(kept, i);
       kept.splice(end, endOfSaidAgain(kept, second, unit) - end);
@@ -33,7 +34,7 @@ function endOfSaidAgain(terms: readonly Term[], i: number, unit: Measure['unit']
     return end;
   const isSame =
     again.measure.values[0] === first.measure.values[0] &&
-    (unit === null || sameUnits({ ...first, measure: { ...first.measure, unit } }, again));
+    (unit === null || sameUnits(measureTerm(first, { ...first.measure, unit }), again));
   return isSame ? end + 2 : end;
 }
 

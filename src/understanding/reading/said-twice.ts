@@ -9,6 +9,7 @@ import {
   litresFactor,
   litresPerUsGallon,
 } from '../numbers/quantity-of-measure.ts';
+import { measureTerm } from './make-term.ts';
 import { isMark, type MeasureTerm, means, type Term } from './term.ts';
 
 /**
@@ -33,7 +34,7 @@ export function saidOnce(terms: readonly Term[], units: SpokenUnits): readonly T
     if (same === null || (!same && !again.plainly)) continue;
     kept ??= [...terms];
     kept.splice(i + 1, again.end - i);
-    if (!same) kept[i] = { ...first, measure: { ...first.measure, disputedBy: second.measure } };
+    if (!same) kept[i] = measureTerm(first, { ...first.measure, disputedBy: second.measure });
     i--;
   }
   return kept ?? terms;
@@ -48,10 +49,8 @@ function sizedAfter(terms: readonly Term[], i: number): MeasureTerm | null {
   if (!unit || !('litres' in unit) || size === null) return null;
   if (near(unit.litres, size, tolerance * size)) return first;
   const inAll = second.measure.values.map((each) => each * value(first.measure));
-  return {
-    ...first,
-    measure: { ...first.measure, disputedBy: { ...second.measure, values: inAll } },
-  };
+  const disputedBy = { ...second.measure, values: inAll };
+  return measureTerm(first, { ...first.measure, disputedBy });
 }
 
 interface Again {

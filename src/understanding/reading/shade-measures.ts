@@ -1,4 +1,5 @@
-import { isMark, type MeasureTerm, means, type Term } from './term.ts';
+import { measureTerm } from './make-term.ts';
+import { isMark, means, type Term } from './term.ts';
 
 /** Lets `about`, `-ish`, `more than` and their like colour the number beside them. */
 export function shadeMeasures(terms: readonly Term[]): Term[] {
@@ -12,8 +13,7 @@ export function shadeMeasures(terms: readonly Term[]): Term[] {
       term.measure.approximate || isGuess || isAboutBefore(terms, i) || isIshAfter(terms, i);
     const bound = isBound(terms, i);
     if (approximate === term.measure.approximate && !bound) return term;
-    const shaded: MeasureTerm = { ...term, measure: { ...term.measure, approximate, bound } };
-    return shaded;
+    return measureTerm(term, { ...term.measure, approximate, bound });
   });
 }
 

@@ -1,4 +1,5 @@
 import type { Lexicon } from './lexicon.ts';
+import { measureTerm } from './make-term.ts';
 import { type MeasureTerm, means, type Term } from './term.ts';
 
 /** More than so many cans go into nothing at a time. */
@@ -6,6 +7,7 @@ const mostContainers = 20;
 
 /** `bench 3 cans, buckets 2, gutters one`, `bench 12 cans dwc 2 gutters 3`: counts that stand for the container told before them. */
 export function shareContainers(terms: readonly Term[], lexicon: Lexicon): readonly Term[] {
+  if (!terms.some(isOfContainers)) return terms;
   const shared: Term[] = [];
   for (const [i, term] of terms.entries()) {
     const before = told(shared, i);
@@ -95,7 +97,11 @@ function areOneAmount(terms: readonly Term[], joint: Term | undefined, more: Mea
 function together(one: MeasureTerm, other: MeasureTerm): MeasureTerm {
   const text = `${one.text} + ${other.text}`;
   const values = [one.measure.values[0]! + other.measure.values[0]!];
-  return { ...one, to: other.to, text, measure: { ...one.measure, values, written: text } };
+  const { from, glued } = one;
+  return measureTerm(
+    { from, to: other.to, text, glued },
+    { ...one.measure, values, written: text },
+  );
 }
 
 function isOfAdding(term: Term | undefined): boolean {
@@ -129,16 +135,15 @@ function asMany(
 ): MeasureTerm | null {
   const count = countOf(term, lexicon, isMore);
   if (count === null || count > mostContainers) return null;
-  const { from, to, text, glued } = term;
   const measure = {
     ...like.measure,
     values: [count],
-    written: text,
+    written: term.text,
     whole: true,
     share: false,
     decimals: 0,
   };
-  return { kind: 'measure', from, to, text, glued, measure };
+  return measureTerm(term, measure);
 }
 
 /** How many of something a term counts, by itself; null: it is no count. */

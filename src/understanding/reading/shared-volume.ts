@@ -1,5 +1,6 @@
 import { isLabel } from '../moods/clause-kinds.ts';
 import { gramsFactor, isBare, isVolume } from '../numbers/quantity-of-measure.ts';
+import { measureTerm } from './make-term.ts';
 import { isMark, type MeasureTerm, means, type Term } from './term.ts';
 
 /** `30, 12 and 2 litres`, `topped up 10, 10 and 5 l`, `added 5 then 3 l`: a list of numbers, and their one unit told with the last. */
@@ -12,7 +13,7 @@ export function shareVolume(terms: readonly Term[]): readonly Term[] {
     if (first === null) continue;
     for (let j = first; j < i; j += 2) {
       const number = shared[j] as MeasureTerm;
-      shared[j] = { ...number, measure: { ...number.measure, unit: last.measure.unit } };
+      shared[j] = measureTerm(number, { ...number.measure, unit: last.measure.unit });
     }
   }
   return shared;

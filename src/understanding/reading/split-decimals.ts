@@ -12,8 +12,8 @@ export function joinSplitDecimals(tokens: readonly Token[], lexicon: Lexicon): r
   const joined: Token[] = [];
   for (let at = 0; at < tokens.length; ) {
     const length = splitLength(tokens, at);
-    const isEnd = endsThere(tokens[at + length]) || isNameAfter(tokens, at, length, lexicon);
-    if (length > 0 && isLabelled(joined, lexicon) && isEnd) {
+    const isEnd = () => endsThere(tokens[at + length]) || isNameAfter(tokens, at, length, lexicon);
+    if (length > 0 && isLabelled(joined, lexicon) && isEnd()) {
       joined.push(decimalOf(tokens[at]!, tokens[at + length - 1]!));
       at += length;
     } else {

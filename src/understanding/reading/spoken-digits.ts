@@ -1,6 +1,7 @@
 import { isLabel } from '../moods/clause-kinds.ts';
 import type { Measure } from '../numbers/measure.ts';
 import { isBare } from '../numbers/quantity-of-measure.ts';
+import { measureTerm } from './make-term.ts';
 import { type MeasureTerm, means, type Term, type WordTerm } from './term.ts';
 
 /** `five nine ph`, `ec one four`: two digits in words beside their label are a whole and its decimal. */
@@ -59,10 +60,11 @@ function decimalOf(whole: SpokenDigit, rest: SpokenDigit): MeasureTerm {
     approximate: whole.kind === 'measure' && whole.measure.approximate,
     bound: false,
     share: false,
+    disputedBy: undefined,
     written: text,
     whole: false,
     decimals: 1,
   };
   const { from, glued } = whole;
-  return { kind: 'measure', from, to: rest.to, text, glued, measure };
+  return measureTerm({ from, to: rest.to, text, glued }, measure);
 }

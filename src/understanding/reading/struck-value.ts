@@ -1,4 +1,5 @@
 import { isBare } from '../numbers/quantity-of-measure.ts';
+import { measureTerm } from './make-term.ts';
 import { type MeasureTerm, means, type Term } from './term.ts';
 
 /** `nft 5.9 1.3, strike the 1.3, pen was wet, 1.2`: a value said again to be struck out, and the one in its place. */
@@ -14,7 +15,7 @@ export function withoutStruck(terms: readonly Term[]): readonly Term[] {
   if (better < 0)
     return [...terms.slice(0, said), ...terms.slice(said + 1, at - 1), ...terms.slice(at + 2)];
   const { measure } = terms[better] as MeasureTerm;
-  const right = { ...first, measure: { ...measure, unit: measure.unit ?? first.measure.unit } };
+  const right = measureTerm(first, { ...measure, unit: measure.unit ?? first.measure.unit });
   return [
     ...terms.slice(0, said),
     right,

@@ -1,12 +1,13 @@
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { Measure } from '../numbers/measure.ts';
 import type { Concept } from '../vocabulary/concept.ts';
+import type { Meanings } from './meanings.ts';
 import type { Word } from './word.ts';
 
 /** Where a message is cut: the stronger, the later in this list. */
 export type Cut = 'comma' | 'and' | 'then' | 'but' | 'semicolon' | 'sentence' | 'question' | 'line';
 
-interface Place {
+export interface Place {
   /** Offsets in the folded text. */
   readonly from: number;
   readonly to: number;
@@ -57,10 +58,7 @@ export type Term = MarkTerm | WordTerm | NameTerm | MeasureTerm | StopTerm | Dig
 
 export function means(term: Term | undefined, ...concepts: readonly Concept[]): boolean {
   if (term?.kind !== 'word') return false;
-  const meant = term.word.concepts;
-  // Most words mean nothing to the reader.
-  if (meant.size > 0) for (const concept of concepts) if (meant.has(concept)) return true;
-  return false;
+  return term.word.concepts.hasAny(concepts);
 }
 
 /** What is listened for where something may be wrong; elsewhere such a word means no more than a stranger. */
@@ -84,7 +82,7 @@ const ofTrouble: ReadonlySet<Concept> = new Set<Concept>([
   'hindered',
 ]);
 
-function meansNothing(concepts: ReadonlySet<Concept>): boolean {
+function meansNothing(concepts: Meanings): boolean {
   for (const concept of concepts) if (!ofTrouble.has(concept)) return false;
   return true;
 }

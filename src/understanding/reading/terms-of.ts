@@ -3,10 +3,11 @@ import { sameButForEnding } from '../names/inflection.ts';
 import { matchName, nearness } from '../names/match-name.ts';
 import { type Lead, measureAt } from '../numbers/compose-measure.ts';
 import { unitIs } from '../numbers/quantity-of-measure.ts';
-import type { Concept } from '../vocabulary/concept.ts';
 import type { Lexicon } from './lexicon.ts';
 import { phraseAt, phraseWithin, type Reading, unitAt } from './look-up.ts';
-import { markTerm } from './mark-term.ts';
+import { clockTerm, digitsTerm, measureTerm, stopTerm, wordTerm } from './make-term.ts';
+import { markAt } from './mark-term.ts';
+import { Meanings } from './meanings.ts';
 import { type Found, isEverydayWord, nameAt } from './name-term.ts';
 import type { Match } from './phrase-trie.ts';
 import { placeOf } from './place-of.ts';
@@ -30,8 +31,8 @@ function termAt(reading: Reading, at: number, before: readonly Term[]): Found {
   const { tokens, lexicon } = reading;
   const token = tokens[at]!;
   if (marksBuffer(reading, at, before.at(-1))) {
-    const word = { ...meaningless, concepts: new Set<Concept>(['buffer']) };
-    return { term: { kind: 'word', word, ...placeOf(tokens, at, 1) }, length: 1 };
+    const word = { ...meaningless, concepts: new Meanings(['buffer']) };
+    return { term: wordTerm(placeOf(tokens, at, 1), word), length: 1 };
   }
   const phrase = productAfterDose(reading, at, before) ?? phraseUpToName(reading, at);
   const name = nameAt(reading, at, before, phrase?.length ?? 0, phrase?.value ?? meaningless);
@@ -41,33 +42,23 @@ function termAt(reading: Reading, at: number, before: readonly Term[]): Found {
   const previous = before.at(-1);
   const measure = measureAt(reading, at, leadOf(previous));
   if (measure && !(phrase && turnsClock(reading, at, phrase, measure.length))) {
-    const term = {
-      kind: 'measure' as const,
-      measure: measure.value,
-      ...placeOf(tokens, at, measure.length),
-    };
+    const term = measureTerm(placeOf(tokens, at, measure.length), measure.value);
     return { term, length: measure.length };
   }
   if (phrase) return phraseTerm(reading, at, phrase.value, phrase.length);
   switch (token.kind) {
     case 'line':
-      return { term: { kind: 'stop', cut: 'line', ...placeOf(tokens, at, 1) }, length: 1 };
+      return { term: stopTerm(placeOf(tokens, at, 1), 'line'), length: 1 };
     case 'clock':
-      return {
-        term: { kind: 'clock', minutes: token.minutes, ...placeOf(tokens, at, 1) },
-        length: 1,
-      };
+      return { term: clockTerm(placeOf(tokens, at, 1), token.minutes), length: 1 };
     case 'date':
     case 'digits':
     case 'number':
-      return { term: { kind: 'digits', minutes: 0, ...placeOf(tokens, at, 1) }, length: 1 };
+      return { term: digitsTerm(placeOf(tokens, at, 1)), length: 1 };
     case 'mark':
-      return { term: markTerm(reading, at, before), length: 1 };
+      return { term: markAt(reading, at, before), length: 1 };
     case 'word':
-      return {
-        term: { kind: 'word', word: memberOr(token.text, lexicon), ...placeOf(tokens, at, 1) },
-        length: 1,
-      };
+      return { term: wordTerm(placeOf(tokens, at, 1), memberOr(token.text, lexicon)), length: 1 };
   }
 }
 
@@ -168,16 +159,16 @@ function phraseUpToName(reading: Reading, at: number): Match<Word> | null {
 
 function memberOr(text: string, lexicon: Lexicon): Word {
   return lexicon.memberNames.has(text)
-    ? { ...meaningless, concepts: new Set<Concept>(['member']) }
+    ? { ...meaningless, concepts: new Meanings(['member']) }
     : meaningless;
 }
 
 function phraseTerm(reading: Reading, at: number, word: Word, length: number): Found {
   const place = placeOf(reading.tokens, at, length);
   for (const cut of ['and', 'then', 'but'] as const) {
-    if (word.concepts.has(cut)) return { term: { kind: 'stop', cut, ...place }, length };
+    if (word.concepts.has(cut)) return { term: stopTerm(place, cut), length };
   }
   const isMember = length === 1 && reading.lexicon.memberNames.has(place.text);
   const meant = isMember ? both(word, memberOr(place.text, reading.lexicon)) : word;
-  return { term: { kind: 'word', word: meant, ...place }, length };
+  return { term: wordTerm(place, meant), length };
 }

@@ -1,5 +1,6 @@
 import { stems } from '../names/inflection.ts';
 import type { Lexicon } from './lexicon.ts';
+import { measureTerm } from './make-term.ts';
 import { isMark, type MeasureTerm, means, type NameTerm, type Term } from './term.ts';
 
 /**
@@ -9,7 +10,7 @@ import { isMark, type MeasureTerm, means, type NameTerm, type Term } from './ter
 export function countVessels(terms: readonly Term[], lexicon: Lexicon): readonly Term[] {
   const counted: Term[] = [];
   for (let i = 0; i < terms.length; i++) {
-    const to = endOfVessels(terms, i, lexicon);
+    const to = terms[i]!.kind === 'measure' ? endOfVessels(terms, i, lexicon) : null;
     counted.push(to === null ? terms[i]! : asOne(terms, i, to));
     if (to !== null) i = to;
   }
@@ -73,14 +74,14 @@ function leadsToAnother(terms: readonly Term[], i: number): boolean {
   return other?.kind === 'name' && other.systems.join() !== (terms[i] as NameTerm).systems.join();
 }
 
+/** How large it is nobody knows. */
+const unknown = { id: 'unknown', shy: false } as const;
+
 function asOne(terms: readonly Term[], from: number, to: number): MeasureTerm {
   const parts = terms.slice(from, to + 1);
   const count = parts.find((term) => term.kind === 'measure')!;
   const text = parts.map((part) => part.text).join(' ');
-  return {
-    ...count,
-    to: terms[to]!.to,
-    text,
-    measure: { ...count.measure, unit: { id: 'unknown', shy: false }, written: text },
-  };
+  const { from: start, glued } = count;
+  const measure = { ...count.measure, unit: unknown, written: text };
+  return measureTerm({ from: start, to: terms[to]!.to, text, glued }, measure);
 }

@@ -1,6 +1,7 @@
 import { stems } from '../names/inflection.ts';
 import { isVolume, litresFactor, unitIs } from '../numbers/quantity-of-measure.ts';
 import type { Lexicon } from './lexicon.ts';
+import { measureTerm } from './make-term.ts';
 import { type MeasureTerm, means, type Term } from './term.ts';
 import { isVesselName, isVesselNamed } from './vessels-counted.ts';
 
@@ -11,13 +12,14 @@ const largestVesselL = 30;
 export function sizeVessels(terms: readonly Term[], lexicon: Lexicon): readonly Term[] {
   const sized: Term[] = [];
   for (let i = 0; i < terms.length; i++) {
-    const to = endOfSize(terms, i, lexicon) ?? endOfOneSized(terms, i, lexicon);
-    const open = to === null ? endOfOpenCount(terms, i, lexicon) : null;
+    const mayBegin = terms[i]!.kind === 'measure' || means(terms[i], 'indefinite');
+    const to = mayBegin ? (endOfSize(terms, i, lexicon) ?? endOfOneSized(terms, i, lexicon)) : null;
+    const open = to === null && mayBegin ? endOfOpenCount(terms, i, lexicon) : null;
     const end = to ?? open;
     if (end === null) sized.push(terms[i]!);
     else {
       const one = asOne(terms, i, end);
-      sized.push(open === null ? one : { ...one, measure: { ...one.measure, unit: unknown } });
+      sized.push(open === null ? one : measureTerm(one, { ...one.measure, unit: unknown }));
       i = end;
     }
   }
@@ -138,5 +140,9 @@ function asOne(terms: readonly Term[], from: number, to: number): MeasureTerm {
   const times = measures.length > 1 ? count!.measure.values[0]! : 1;
   const values = measure.values.map((value) => value * times);
   const text = parts.map((part) => part.text).join(' ');
-  return { ...count!, to: terms[to]!.to, text, measure: { ...measure, values, written: text } };
+  const { from: start, glued } = count!;
+  return measureTerm(
+    { from: start, to: terms[to]!.to, text, glued },
+    { ...measure, values, written: text },
+  );
 }

@@ -1,5 +1,6 @@
 import type { Concept } from '../vocabulary/concept.ts';
 import type { UnitId, Vocabulary } from '../vocabulary/vocabulary.ts';
+import { Meanings } from './meanings.ts';
 import { PhraseTrie } from './phrase-trie.ts';
 import { type Spellings, spellingsOf } from './spellings.ts';
 import { tokenise } from './tokenise.ts';
@@ -40,7 +41,7 @@ export function wordListOf(vocabulary: Vocabulary): WordList {
     Concept,
     readonly string[],
   ][]) {
-    for (const phrase of list) mean(phrase, { concepts: new Set([concept]) });
+    for (const phrase of list) mean(phrase, { concepts: new Meanings([concept]) });
   }
   for (const [phrase, number] of vocabulary.numbers) mean(phrase, { number });
   for (const [phrase, fraction] of vocabulary.fractions) mean(phrase, { fraction });

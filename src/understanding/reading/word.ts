@@ -1,8 +1,8 @@
-import type { Concept } from '../vocabulary/concept.ts';
+import { Meanings } from './meanings.ts';
 
 /** All that a word or phrase can mean. */
 export interface Word {
-  readonly concepts: ReadonlySet<Concept>;
+  readonly concepts: Meanings;
   readonly number: number | null;
   readonly fraction: number | null;
   readonly ordinal: number | null;
@@ -20,7 +20,7 @@ export interface Word {
 }
 
 export const meaningless: Word = {
-  concepts: new Set(),
+  concepts: new Meanings(),
   number: null,
   fraction: null,
   ordinal: null,
@@ -37,7 +37,7 @@ export const meaningless: Word = {
 /** Two words read as one phrase that means all that either means. */
 export function both(a: Word, b: Word): Word {
   return {
-    concepts: new Set([...a.concepts, ...b.concepts]),
+    concepts: new Meanings([...a.concepts, ...b.concepts]),
     number: a.number ?? b.number,
     fraction: a.fraction ?? b.fraction,
     ordinal: a.ordinal ?? b.ordinal,

@@ -40,7 +40,7 @@ export function recogniseChanges(frame: Frame): Fact[] {
     const each = clauseHas(frame, clause, 'each') ? { each: true } : {};
     const told: Fact =
       at === null
-        ? { ...shape, amount: { kind: 'brim' }, approximate: true }
+        ? { amount: { kind: 'brim' }, approximate: true, ...shape }
         : { ...shape, ...amountAt(frame, at), ...each };
     const before = facts.at(-1);
     // `emptied the jars and refilled with fresh mix`: told twice, in other words.

@@ -59,15 +59,15 @@ function dosesOf(group: ProductGroup, found: FoundAmount, isOneOfSeveral: boolea
   const last = Math.max(found.at, group.terms.at(-1)!);
   const shape = { quantity: 'dose' as const, amount, from: first, to: last, because: 'dose' };
   if (group.products.length > 1 && !found.each) {
-    return [{ ...shape, at: found.at, product: group.products[0]!, shared: group.products }];
+    return [{ at: found.at, product: group.products[0]!, shared: group.products, ...shape }];
   }
   // `5 ml A and B each`, `5 ml A, 5 ml B each`: of each product, and not of each part of a system.
   const isOfProducts = isOneOfSeveral || group.products.length > 1;
   const each = { each: true, ...(isOfProducts ? { eachOf: 'products' as const } : {}) };
   return group.products.map((product, n) => ({
-    ...shape,
     at: group.terms[n]!,
     product,
+    ...shape,
     ...(found.each ? each : {}),
   }));
 }

@@ -62,10 +62,10 @@ function leftOver(frame: Frame, clause: Clause, i: number, told: readonly Fact[]
       take(frame, i);
       return [
         {
-          ...shape,
           quantity: 'dose',
           doubt: { kind: 'which-product', amount },
           because: 'dose of no product named',
+          ...shape,
         },
       ];
     }
@@ -73,13 +73,13 @@ function leftOver(frame: Frame, clause: Clause, i: number, told: readonly Fact[]
     take(frame, i);
     return [
       {
-        ...shape,
         quantity: 'top-up',
+        because: 'volume without a verb',
+        ...shape,
         ...(isPartPutIn(frame, clause, i)
           ? {}
           : { doubt: { kind: 'in-it-or-added' as const, litres: 0 } }),
         ...(clauseHas(frame, clause, 'each') ? { each: true } : {}),
-        because: 'volume without a verb',
       },
     ];
   }
@@ -92,24 +92,24 @@ function leftOver(frame: Frame, clause: Clause, i: number, told: readonly Fact[]
     take(frame, i);
     return [
       {
-        ...shape,
         quantity: 'top-up',
         doubt: { kind: 'which-unit', quantity: 'top-up', value },
         because: 'unit of unknown size',
+        ...shape,
       },
     ];
   }
   if (isAside(frame, clause, i)) return [];
   take(frame, i);
   const again = readAgain(frame, clause, i, told);
-  if (again !== null) return [{ ...shape, quantity: again, because: 'as it reads now' }];
+  if (again !== null) return [{ quantity: again, because: 'as it reads now', ...shape }];
   const quantity = gramsFactor(measure) !== null ? 'harvest' : 'ph';
   return [
     {
-      ...shape,
       quantity,
       doubt: { kind: 'which-quantity', value },
       because: isBare(measure) ? 'bare number' : 'nothing says what it is of',
+      ...shape,
     },
   ];
 }

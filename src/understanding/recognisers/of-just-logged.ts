@@ -125,7 +125,7 @@ export function sameAsLogged(frame: Frame, clause: Clause, at: number): Fact[] {
       ...(saidIn ? { saidIn } : {}),
       ...(isOfNow
         ? {}
-        : { time: { ...unsaidTime, from: at, to: at, clause: frame.clauseOf[at]!, atMs } }),
+        : { time: { from: at, to: at, clause: frame.clauseOf[at]!, atMs, ...unsaidTime } }),
       because: 'same as what was just told',
     };
   });

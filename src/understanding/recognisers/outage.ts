@@ -118,7 +118,7 @@ function isTimedBefore(frame: Frame, clause: Clause, broken: number, working: nu
 
 function atWriting(frame: Frame, { from, to, at }: Fact): TimeMark {
   const { writtenAtMs } = frame.context;
-  return { ...unsaidTime, from, to, clause: frame.clauseOf[at]!, atMs: writtenAtMs };
+  return { from, to, clause: frame.clauseOf[at]!, atMs: writtenAtMs, ...unsaidTime };
 }
 
 /** `back on`, `running again` and nothing else: of the one thing that is out. */

@@ -50,7 +50,7 @@ function some(frame: Frame, test: (term: Term, i: number) => boolean): boolean {
 
 /** `undo the undo`, `no wait, it was right`. */
 function putBack(frame: Frame): TakingBack | null {
-  if (!some(frame, (term) => means(term, 'put-back'))) return null;
+  if (!frame.places.hasAny(['put-back'])) return null;
   const isAlone = frame.terms.every((term) => {
     if (term.kind === 'stop') return term.cut !== 'question';
     return (
@@ -64,7 +64,7 @@ function putBack(frame: Frame): TakingBack | null {
 /** `no wait`, and nothing else, where nothing is asked. */
 function calledOff(frame: Frame): TakingBack | null {
   if (frame.context.openQuestions.length > 0) return null;
-  if (!some(frame, (term) => means(term, 'called-off'))) return null;
+  if (!frame.places.hasAny(['called-off'])) return null;
   const isAlone = frame.terms.every((term) =>
     term.kind === 'stop'
       ? term.cut !== 'question'
@@ -96,8 +96,8 @@ const quantities: readonly (readonly [Quantity, ...Concept[]])[] = [
 ];
 
 function undo(frame: Frame): TakingBack | null {
-  if (!some(frame, (term) => means(term, 'undo')) || some(frame, isMeasure)) return null;
-  if (some(frame, (term) => means(term, 'not', 'did-not'))) return null;
+  if (!frame.places.hasAny(['undo']) || some(frame, isMeasure)) return null;
+  if (frame.places.hasAny(['not', 'did-not'])) return null;
   const others = frame.terms.filter(
     (term) => term.kind === 'name' || isUnknown(term) || (isDeed(term) && !means(term, 'undo')),
   );
@@ -109,7 +109,7 @@ function undo(frame: Frame): TakingBack | null {
 /** `undo the jars`, and nothing else. */
 function undoOf(frame: Frame): TakingBack | null {
   const { terms } = frame;
-  if (!terms.some((term) => means(term, 'undo'))) return null;
+  if (!frame.places.hasAny(['undo'])) return null;
   const system = onlyName(frame);
   if (system === null) return null;
   const isAlone = terms.every(
@@ -122,7 +122,7 @@ function undoOf(frame: Frame): TakingBack | null {
 }
 
 function deny(frame: Frame): TakingBack | null {
-  const negated = some(frame, (term) => means(term, 'did-not', 'not', 'no-outage'));
+  const negated = frame.places.hasAny(['did-not', 'not', 'no-outage']);
   if (
     !negated ||
     !some(
@@ -159,7 +159,7 @@ function productDenied(frame: Frame): string | null {
   );
   const short = said?.kind === 'word' ? said.word.shyProduct : null;
   const isNutrient = short !== null && !short.startsWith('ph-');
-  return isNutrient && some(frame, (term) => means(term, 'add', 'add-plainly')) ? short : null;
+  return isNutrient && frame.places.hasAny(['add', 'add-plainly']) ? short : null;
 }
 
 /** `actually i didn't top up the jars`, `wait, I didn't calibrate the stick`, `Moment, ich hab den Stab nicht kalibriert`. */
@@ -189,13 +189,13 @@ function choreDenied(frame: Frame): string | null {
 
 function deedOf(frame: Frame): Quantity | null {
   if (productDenied(frame) !== null) return 'dose';
-  if (some(frame, (term) => means(term, 'no-power', 'no-outage', 'broken'))) return 'outage';
-  if (some(frame, (term) => means(term, 'top-up', 'fill', 'solution'))) return 'top-up';
-  if (some(frame, (term) => means(term, 'changed-solution', 'change'))) return 'reservoir-change';
-  if (some(frame, (term) => means(term, 'calibrate'))) return 'calibration';
-  if (some(frame, (term) => means(term, 'pick'))) return 'harvest';
-  if (some(frame, (term) => means(term, 'did', 'do', 'done'))) return 'duty-done';
-  return some(frame, (term) => means(term, 'add')) ? 'top-up' : null;
+  if (frame.places.hasAny(['no-power', 'no-outage', 'broken'])) return 'outage';
+  if (frame.places.hasAny(['top-up', 'fill', 'solution'])) return 'top-up';
+  if (frame.places.hasAny(['changed-solution', 'change'])) return 'reservoir-change';
+  if (frame.places.hasAny(['calibrate'])) return 'calibration';
+  if (frame.places.hasAny(['pick'])) return 'harvest';
+  if (frame.places.hasAny(['did', 'do', 'done'])) return 'duty-done';
+  return frame.places.hasAny(['add']) ? 'top-up' : null;
 }
 
 function onlyName(frame: Frame): SystemId | null {
@@ -211,7 +211,7 @@ function namesIn(frame: Frame): ReadonlySet<SystemId> {
 
 /** A slip put right: the number meant, and the one given up if it is told. */
 function correct(frame: Frame): TakingBack | null {
-  const numbers = frame.terms.flatMap((term, i) => (isMeasure(term) ? [i] : []));
+  const numbers = frame.places.where(isMeasure);
   if (numbers.length === 0 || numbers.length > 2) return null;
   // `no, 5`, `ach nee, 5`.
   const opening = frame.terms.findIndex((term) => !means(term, 'filler') || means(term, 'said-no'));
@@ -236,7 +236,7 @@ function correct(frame: Frame): TakingBack | null {
   // `gutters 1.4, oops, dwc`: of which of the two it is, a value alone does not put right.
   if (!pair && namesIn(frame).size > 1) return null;
   // `1.8 instead of 1.6 like yesterday` tells of both days.
-  const isOfDays = some(frame, (term) => means(term, 'yesterday', 'day-before-yesterday', 'week'));
+  const isOfDays = frame.places.hasAny(['yesterday', 'day-before-yesterday', 'week']);
   if (sorry < 0 && !star && (!pair || isOfDays)) return null;
   if (numbers.length === 2 && !pair) return null;
   if (!pair && !isAnew && !saysLittleElse(frame)) return null;
@@ -301,7 +301,7 @@ function valuesCorrected(
  * nothing that it could correct. Null: it gives no value up, or says that it was a slip.
  */
 export function withoutGivenUp(frame: Frame): Frame | null {
-  if (some(frame, (term) => means(term, 'sorry', 'meant', 'rather', 'no-wait'))) return null;
+  if (frame.places.hasAny(['sorry', 'meant', 'rather', 'no-wait'])) return null;
   const numbers = frame.terms.flatMap((term, i) => (isMeasure(term) ? [i] : []));
   const pair = valuesCorrected(frame, numbers);
   if (!pair) return null;
@@ -436,8 +436,7 @@ function saysLittleElse(frame: Frame): boolean {
 
 /** The quantity that the correction names, by a label or a verb. */
 function namedQuantity(frame: Frame): Quantity | null {
-  const has = (...concepts: Parameters<typeof means>[1][]) =>
-    some(frame, (term) => means(term, ...concepts));
+  const has = (...concepts: Parameters<typeof means>[1][]) => frame.places.hasAny(concepts);
   if (frame.terms.some((_, i) => productAt(frame, i) !== null)) return 'dose';
   if (has('ph')) return 'ph';
   if (has('ec', 'ppm-word', 'cf-word')) return 'ec';

@@ -48,17 +48,17 @@ export function inOneClause(
       const doubt = { kind: 'which-product' as const, amount };
       const measure = measureOf(frame, i);
       facts.push({
+        amount: { kind: 'measure', measure },
         ...shape(frame, i, verb),
         quantity: 'dose',
-        amount: { kind: 'measure', measure },
         doubt,
       });
       continue;
     }
     const doubt = doubtOf(frame, clause, i);
     facts.push({
-      ...shape(frame, i, verb),
       amount: { kind: 'measure', measure: times(measureOf(frame, i), parts) },
+      ...shape(frame, i, verb),
       ...each,
       ...(doubt ? { doubt } : {}),
       ...(isTwice(frame, i) ? { each: true } : {}),
@@ -90,14 +90,14 @@ export function inOneClause(
     const value = measureOf(frame, odd).written;
     return [
       {
-        ...shape(frame, odd, verb),
         amount: { kind: 'missing' },
+        ...shape(frame, odd, verb),
         doubt: { kind: 'which-unit', quantity: 'top-up', value },
       },
     ];
   }
   if (facts.length === 0 && own && asksForAmount(frame, clause, verb)) {
-    facts.push({ ...shape(frame, verb, verb), amount: { kind: 'missing' } });
+    facts.push({ amount: { kind: 'missing' }, ...shape(frame, verb, verb) });
   }
   return facts;
 }
@@ -231,11 +231,11 @@ function bareAmounts(
     const value = countedName(frame, clause, i);
     if (value !== null) {
       const doubt = { kind: 'which-unit' as const, quantity: 'top-up' as const, value };
-      return { ...shape(frame, i, verb), amount: { kind: 'missing' }, doubt };
+      return { amount: { kind: 'missing' }, ...shape(frame, i, verb), doubt };
     }
     return {
-      ...shape(frame, i, verb),
       amount: { kind: 'measure', measure: measureOf(frame, i) },
+      ...shape(frame, i, verb),
       bareVolume: true,
       ...each,
     };

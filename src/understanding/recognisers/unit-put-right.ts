@@ -23,7 +23,7 @@ export function unitPutRight(frame: Frame): TakingBack | null {
   const fitting = justLogged.flatMap((entry) => {
     const number = numberSaid(entry, units.volume === 'L', givenUp);
     if (number === null) return [];
-    const inUnit = (unit: Unit): Measure => ({ ...plain, values: [number], unit });
+    const inUnit = (unit: Unit): Measure => ({ values: [number], unit, ...plain });
     const [reading] = readablesOf(inUnit(meant), units, entry.quantity);
     if (!reading || isSame(reading.value, entry.value)) return [];
     // `ml, not l` is of nothing that was said in cans.
@@ -95,7 +95,7 @@ function numberSaid(
   if (!isVolume || isInLitres) return value;
   // Litres that were said, or gallons that went without saying.
   if (givenUp === null) return null;
-  return litresFactor({ ...plain, values: [value], unit: givenUp }) === 1
+  return litresFactor({ values: [value], unit: givenUp, ...plain }) === 1
     ? value
     : round(value / litresPerUsGallon);
 }

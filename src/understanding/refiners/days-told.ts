@@ -11,8 +11,9 @@ export function onDaysTold(
   frame: Frame,
   settled: readonly Settled[],
   marks: readonly TimeMark[],
-): Settled[] {
+): readonly Settled[] {
   const listOf = new Map(listsOf(frame, marks).flatMap((list) => list.map((mark) => [mark, list])));
+  if (listOf.size === 0) return settled;
   return settled.flatMap((one): Settled[] => {
     const days = one.mark && listOf.get(one.mark);
     if (!days || one.fact.quantity === 'outage' || one.fact.quantity === 'restored') return [one];

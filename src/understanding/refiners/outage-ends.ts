@@ -13,7 +13,12 @@ import { spanMs } from '../times/ago.ts';
 import { type TimeMark, unsaidTime } from '../times/time-mark.ts';
 
 /** `power was out from 2 to 4`, `power was out for 2 hours last night` tell the end of the outage as well. */
-export function withEnds(frame: Frame, told: readonly Fact[], marks: readonly TimeMark[]): Fact[] {
+export function withEnds(
+  frame: Frame,
+  told: readonly Fact[],
+  marks: readonly TimeMark[],
+): readonly Fact[] {
+  if (!told.some(isOfSupply)) return told;
   const facts = ofOnePower(frame, told, marks);
   const ended = new Set<Fact['of']>();
   const ending = facts.flatMap((fact) => {
@@ -52,6 +57,10 @@ export function withEnds(frame: Frame, told: readonly Fact[], marks: readonly Ti
   return kept.flatMap((fact) => withBeginning(frame, kept, fact, marks));
 }
 
+function isOfSupply({ quantity }: Fact): boolean {
+  return quantity === 'outage' || quantity === 'restored';
+}
+
 /** `power just came back, was off about an hour`: where nobody told that it was out, it went out so long before. */
 function withBeginning(
   frame: Frame,
@@ -73,7 +82,7 @@ function withBeginning(
     .map((each) => begunAt(frame, each, overAtMs, marks))
     .find((atMs) => atMs !== null);
   if (begunAtMs == null || begunAtMs < existsSinceMs || begunAtMs >= overAtMs) return [fact];
-  const base = own ?? { ...unsaidTime, from: fact.at, to: fact.at, clause: c };
+  const base = own ?? { from: fact.at, to: fact.at, clause: c, ...unsaidTime };
   return [
     { ...fact, quantity: 'outage', time: { ...base, atMs: begunAtMs, vague: true } },
     { ...fact, time: { ...base, atMs: overAtMs } },

@@ -45,11 +45,7 @@ export function agoAt(frame: Frame, i: number): TimeMark | null {
   };
   const ms = spanMs(measure);
   if (ms !== null)
-    return {
-      ...base,
-      atMs: writtenAtMs - ms,
-      vague: measure.approximate || isAbout(frame, start),
-    };
+    return { atMs: writtenAtMs - ms, vague: measure.approximate || isAbout(frame, start), ...base };
   const days = unitIs(measure, 'day') ? 1 : unitIs(measure, 'week') ? 7 : 0;
   if (days === 0) return null;
   const day = plusDays(

@@ -82,7 +82,7 @@ function expressionAt(frame: Frame, start: number, headDay: LocalDate | null): B
     building.said = { ...building.said, day: headDay };
   const mark = finished(frame, building, clause);
   const vague = mark.vague || isAbout(frame, mark.from, mark.to);
-  return { mark: { ...mark, vague, ...(heads ? { heads } : {}) }, day: ownDay };
+  return { mark: { ...mark, vague, heads }, day: ownDay };
 }
 
 function finished(
@@ -92,9 +92,10 @@ function finished(
 ): TimeMark {
   const { writtenAtMs, greenhouse } = frame.context;
   const written = frame.folded.text.slice(frame.terms[from]!.from, frame.terms[to]!.to);
-  const base = { from, to, clause, since, until, written };
-  if (earlier) return { ...base, atMs: writtenAtMs, vague: true, askFrom: null };
-  return { ...base, ...workOut(said, greenhouse, writtenAtMs) };
+  const base = { from, to, clause, since, until, written, heads: false };
+  if (earlier) return { atMs: writtenAtMs, vague: true, askFrom: null, ...base };
+  const { atMs, vague, askFrom } = workOut(said, greenhouse, writtenAtMs);
+  return { atMs, vague, askFrom, ...base };
 }
 
 /** `around 7`, `8ish`, `about lunchtime`: a clock time that is not said to the minute. */
