@@ -63,18 +63,18 @@ function sizeIn(
   const whole = { from, to };
   if (first?.kind === 'measure' && isSize(first) && means(second, 'vessel'))
     return isEnd(terms, at + 2, to) && !isGoingIn
-      ? { ...whole, size: first, vessel: second!.text }
+      ? { size: first, vessel: second!.text, ...whole }
       : null;
   const vessel = vesselAt(first, lexicon);
   if (vessel === null) return null;
   if (first?.kind === 'measure' && first.measure.disputedBy && at + 1 === to)
-    return { ...whole, size: { ...first, measure: first.measure.disputedBy }, vessel };
+    return { size: { ...first, measure: first.measure.disputedBy }, vessel, ...whole };
   if (!means(second, ...(isGoingIn ? (['runs'] as const) : saysSize))) return null;
   let last = at + 2;
   while (last < to && isSmall(terms[last]!)) last++;
   const size = terms[last];
   if (size?.kind !== 'measure' || !isSize(size)) return null;
-  return isEnd(terms, last + 1, to) ? { ...whole, size, vessel } : null;
+  return isEnd(terms, last + 1, to) ? { size, vessel, ...whole } : null;
 }
 
 const saysSize = ['link', 'has', 'capacity', 'is-it'] as const;

@@ -111,7 +111,7 @@ function ownTime(
 }
 
 function nowAt({ context, clauseOf }: Frame, { at }: Fact): TimeMark {
-  return { ...unsaidTime, from: at, to: at, clause: clauseOf[at]!, atMs: context.writtenAtMs };
+  return { from: at, to: at, clause: clauseOf[at]!, atMs: context.writtenAtMs, ...unsaidTime };
 }
 
 /** `in two days`, `over the last 3 hours`: so long ago it was what it came from. */
@@ -127,7 +127,7 @@ function spanIn(frame: Frame, clause: Clause): TimeMark | null {
   const day = plusDays(localDateOf(writtenAtMs, greenhouse.timeZone), -days);
   const atMs =
     days > 0 ? workOut({ ...nothingSaid, day }, greenhouse, writtenAtMs).atMs : writtenAtMs - ms;
-  return { ...unsaidTime, from: at, to: at, clause: frame.clauseOf[at]!, atMs, vague: true };
+  return { from: at, to: at, clause: frame.clauseOf[at]!, atMs, ...unsaidTime, vague: true };
 }
 
 function daysOrMs(frame: Frame, i: number): { readonly days: number; readonly ms: number } | null {
