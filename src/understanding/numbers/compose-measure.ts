@@ -1,5 +1,5 @@
 import { phraseAt, phraseWithin, type Reading, unitAt } from '../reading/look-up.ts';
-import type { Match } from '../reading/phrase-trie.ts';
+import { Match } from '../reading/phrase-trie.ts';
 import type { Token } from '../reading/token.ts';
 import type { Unit } from '../reading/word-list.ts';
 import { concept } from './concept-at.ts';
@@ -80,7 +80,7 @@ export function measureAt(
     decimals: core.decimals,
   };
   if (core.inWords && !unit && !core.share && core.whole && values[0]! <= 1) return null;
-  return { value: measure, length: end - at };
+  return new Match(measure, end - at);
 }
 
 function isLabelled(lead: Lead | null): boolean {
@@ -109,7 +109,7 @@ function unitOfCount(reading: Reading, at: number): Match<Unit> | null {
   if (unit) return unit;
   const more = concept(reading, at, 'another') || fullAt(reading, at);
   const after = more > 0 ? unitFrom(reading, at + more) : null;
-  return after ? { value: after.value, length: more + after.length } : null;
+  return after ? new Match(after.value, more + after.length) : null;
 }
 
 function withMore(core: Core, { share, length }: { share: number; length: number }): Core {

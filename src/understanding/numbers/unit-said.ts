@@ -21,6 +21,20 @@ export function unitSaid(
   return perUnit === 1 && zeroAt === 0 ? undefined : { perUnit, zeroAt };
 }
 
+function numberIn(unit: Measure['unit'], number: number): Measure {
+  return {
+    values: [number],
+    unit,
+    approximate: false,
+    bound: false,
+    share: false,
+    disputedBy: undefined,
+    written: '',
+    whole: true,
+    decimals: 0,
+  };
+}
+
 function valueAt(
   quantity: Quantity,
   measure: Measure,
@@ -28,7 +42,7 @@ function valueAt(
   number: number,
 ): number | undefined {
   if (quantity !== 'level')
-    return convert(quantity, { ...measure, values: [number] }, units)?.values[0];
+    return convert(quantity, numberIn(measure.unit, number), units)?.values[0];
   const litres = litresFactor(measure);
   return litres === null ? undefined : number * litres;
 }

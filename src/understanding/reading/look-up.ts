@@ -1,6 +1,6 @@
 import type { Lexicon } from './lexicon.ts';
 import { isKnown } from './lexicon.ts';
-import type { Match } from './phrase-trie.ts';
+import { Match } from './phrase-trie.ts';
 import { edits, isSlipOf, slipsAllowed } from './slip.ts';
 import { spelledAlike } from './spellings.ts';
 import type { Token } from './token.ts';
@@ -75,7 +75,7 @@ function longer(a: Match<Word> | null, b: Match<Word> | null): Match<Word> | nul
   if (a.length !== b.length) return a.length > b.length ? a : b;
   // What this greenhouse calls a probe or a product is that and nothing else.
   if (a.value.probe !== null || a.value.product !== null) return a;
-  return { value: both(a.value, b.value), length: a.length };
+  return new Match(both(a.value, b.value), a.length);
 }
 
 /** A word of the language read first does not start a phrase of another. */

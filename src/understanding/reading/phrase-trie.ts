@@ -3,10 +3,16 @@ interface Node<T> {
   value: T | undefined;
 }
 
-export interface Match<T> {
+/** A class, so that V8 does not take it for one of the many objects whose `value` is a number. */
+export class Match<T> {
   readonly value: T;
   /** In words. */
   readonly length: number;
+
+  constructor(value: T, length: number) {
+    this.value = value;
+    this.length = length;
+  }
 }
 
 /** Phrases by their words; finds the longest one that starts at a place. */
@@ -49,7 +55,7 @@ export class PhraseTrie<T> {
       const word = wordAt(length - 1);
       const next = word === null ? undefined : node.next.get(word);
       if (!next) return found;
-      if (next.value !== undefined) found = { value: next.value, length };
+      if (next.value !== undefined) found = new Match(next.value, length);
       node = next;
     }
   }

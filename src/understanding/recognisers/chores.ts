@@ -13,7 +13,8 @@ export function choreIn(frame: Frame, { from, to }: TermRange): string | null {
   for (let i = from; i < to; i++) {
     const term = frame.terms[i]!;
     if (isMeasure(term)) return null;
-    said.push(...term.text.split(' '));
+    if (term.text.includes(' ')) said.push(...term.text.split(' '));
+    else said.push(term.text);
   }
   const saysEach = (words: readonly string[]): boolean =>
     words.length > 0 && words.every((word) => said.some((other) => isSameWord(frame, word, other)));
