@@ -3,6 +3,7 @@ import { type Fact, inFull } from './fact.ts';
 import type { Mood } from './moods/mood.ts';
 import type { Frame } from './reading/frame.ts';
 import { recogniseAeration } from './recognisers/aeration.ts';
+import { recogniseAndOfAnother } from './recognisers/and-of-another.ts';
 import { recogniseCalibrations } from './recognisers/calibration.ts';
 import { recogniseChanges } from './recognisers/change.ts';
 import { recogniseCleaning } from './recognisers/cleaning.ts';
@@ -42,6 +43,7 @@ const recognisers: readonly ((frame: Frame, told: readonly Fact[]) => Fact[])[] 
   recogniseRemainders,
   recogniseOneMore,
   recogniseMoreOfLogged,
+  recogniseAndOfAnother,
   recognisePartsOfTold,
   recogniseLevels,
   recogniseReadings,

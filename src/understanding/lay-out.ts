@@ -27,6 +27,7 @@ import { withTextSpeak } from './reading/text-speak.ts';
 import type { Token } from './reading/token.ts';
 import { tokenise } from './reading/tokenise.ts';
 import { withUnitsPutRight } from './reading/units-put-right.ts';
+import { countInSizeSaid } from './reading/vessel-size-said.ts';
 import { countVessels } from './reading/vessels-counted.ts';
 import { sizeVessels } from './reading/vessels-sized.ts';
 
@@ -64,7 +65,8 @@ function allTermsIn({ tokens, lexicon }: Pieces, units: SpokenUnits): readonly T
   const read = joinSplitDecimals(spelt, lexicon);
   const spoken = joinSpokenDigits(termsOf(readingOf(read, lexicon)));
   const written = withPartsOfAmounts(withoutBrackets(saidOnce(spoken, units)));
-  const sized = withOtherValues(sizeVessels(countVessels(written, lexicon), lexicon));
+  const told = countInSizeSaid(written, lexicon);
+  const sized = withOtherValues(sizeVessels(countVessels(told, lexicon), lexicon));
   const vessels = shareContainers(sized, lexicon);
   const counted = shadeMeasures(withArrows(cutAtSo(countOneInPart(shareVolume(vessels)))));
   const right = putNamesRight(putRight(withUnitsPutRight(withoutStruck(counted), lexicon)));

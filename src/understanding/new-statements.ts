@@ -1,4 +1,4 @@
-import type { Danger, EntryDraft } from '../greenhouse/entry.ts';
+import type { EntryDraft, Trouble } from '../greenhouse/entry.ts';
 import { askOf } from './asking/ask-of.ts';
 import { systemsNamed } from './asking/asked-things.ts';
 import { dangerAskedIn } from './dangers/danger-in.ts';
@@ -9,6 +9,8 @@ import { moodsOf } from './moods/moods-of.ts';
 import { nothingSaid } from './nothing-said.ts';
 import type { Frame } from './reading/frame.ts';
 import { asksOfTwo, recogniseDone } from './recognisers/done.ts';
+import { harmlessIn } from './recognisers/trouble.ts';
+import { namesOneOfSeveral } from './recognisers/work-named.ts';
 import { withoutConflicts } from './refiners/conflicts.ts';
 import { onDaysTold } from './refiners/days-told.ts';
 import { asDutiesAnswered } from './refiners/duties-answered.ts';
@@ -23,6 +25,7 @@ import { withoutRepeatedQuestions } from './refiners/repeated-questions.ts';
 import { settleFacts } from './refiners/settle.ts';
 import { withSizesAsked } from './refiners/size-of-system.ts';
 import { statementsOf } from './refiners/statements-of.ts';
+import { withTimesOfMoves } from './refiners/times-of-moves.ts';
 import { inUnitSaidBefore } from './refiners/unit-said-before.ts';
 import type { Ask, AskStatement, EntryStatement, Statement } from './statement.ts';
 import { FactsInOrder } from './systems/facts-in-order.ts';
@@ -34,7 +37,8 @@ export function newStatements(frame: Frame): readonly Statement[] {
   const marks = findTimes(frame);
   const moods = moodsOf(frame, marks);
   const told = inUnitSaidBefore(withSizesAsked(frame, withParts(frame, factsOf(frame, moods))));
-  const facts = withPhases(frame, withEnds(frame, withPartsOfIt(frame, told, moods), marks));
+  const phased = withPhases(frame, withEnds(frame, withPartsOfIt(frame, told, moods), marks));
+  const facts = withTimesOfMoves(frame, phased, marks);
   const inOrder = new FactsInOrder(facts);
   const mentions = mentionsOf(frame, inOrder);
   const scopeOf = scopesAmong(frame, inOrder, mentions);
@@ -64,7 +68,7 @@ function answeredDuties(frame: Frame, done: Statement): Statement {
   const { repliedTo, roundDuties } = frame.context;
   const isOfChore = done.kind === 'done' && done.chore !== null;
   const isAnswer = repliedTo !== null || roundDuties !== null || isOfChore;
-  if (isAnswer && !isWhichTwo(frame, done)) return done;
+  if (isAnswer && !isWhichTwo(frame, done) && !isOfOneOfSeveral(frame, done)) return done;
   return {
     kind: 'doubt',
     reason: { kind: 'which-duties' },
@@ -81,16 +85,30 @@ function onceAsked(done: readonly Statement[]): readonly Statement[] {
   return done.filter((statement) => statement.kind !== 'doubt' || statement === first);
 }
 
+/** `did the tub`, `did everything but the tub`, where there are two. */
+function isOfOneOfSeveral(frame: Frame, done: Statement): boolean {
+  const namesNone = done.kind === 'done' && done.systems === null;
+  return namesNone && namesOneOfSeveral(frame, { from: 0, to: frame.terms.length });
+}
+
 /** `did both`, where more than two are asked for, or one alone. */
 function isWhichTwo(frame: Frame, done: Statement): boolean {
   const namesNone = done.kind === 'done' && done.systems === null && done.chore === null;
   return namesNone && frame.places.has('both', 0, frame.terms.length) && !asksOfTwo(frame);
 }
 
-/** Where something dangerous is spoken of, `what do I do` asks for no list of duties. */
-function whatToDoFirst(danger: Danger | null, ask: Ask): Ask {
+/** Where something dangerous or foul is spoken of, `what do I do` asks for no list of duties. */
+function whatToDoFirst(of: Trouble | null, ask: Ask): Ask {
   const isWide = ask.kind === 'what-is-due' || ask.kind === 'unknown' || ask.kind === 'help';
-  return danger && isWide ? { kind: 'first-aid', of: danger } : ask;
+  return of && isWide ? { kind: 'first-aid', of } : ask;
+}
+
+/** `what should I do about the smell in the barrel`: what is amiss, in the question itself or told before it. */
+function troubleAskedIn(frame: Frame): Trouble | null {
+  const isAsked =
+    frame.places.has('what', 0, frame.terms.length) ||
+    frame.places.has('how', 0, frame.terms.length);
+  return isAsked ? (harmlessIn(frame, { from: 0, to: frame.terms.length })?.trouble ?? null) : null;
 }
 
 function questions(
@@ -102,13 +120,13 @@ function questions(
     (statement): statement is EntryStatement => statement.kind === 'entry',
   );
   const asks: AskStatement[] = [];
-  let danger: { readonly asked: Danger | null } | null = null;
+  let trouble: { readonly asked: Trouble | null } | null = null;
   for (let i = 0; i < moods.length; i++) {
     if (moods[i] !== 'question' || moods[i - 1] === 'question') continue;
     let to = i;
     while (moods[to] === 'question') to++;
-    danger ??= { asked: dangerAskedIn(frame) };
-    const ask = whatToDoFirst(danger.asked, askOf(frame, i, to, entries));
+    trouble ??= { asked: dangerAskedIn(frame) ?? troubleAskedIn(frame) };
+    const ask = whatToDoFirst(trouble.asked, askOf(frame, i, to, entries));
     const systems = systemsNamed(frame, i, to);
     asks.push({
       kind: 'ask',

@@ -7,10 +7,10 @@ import type { Mood } from './moods/mood.ts';
 import { opensAsAsked } from './moods/opens-as-asked.ts';
 import type { Folded } from './reading/fold.ts';
 import type { Frame } from './reading/frame.ts';
-import { means } from './reading/term.ts';
+import { means, type Term } from './reading/term.ts';
 import { choreIn } from './recognisers/chores.ts';
 import { systemOfNote } from './recognisers/note.ts';
-import type { DoubtStatement, Statement } from './statement.ts';
+import type { DoubtStatement, Span, Statement } from './statement.ts';
 
 /** What a messenger lets people send at once. */
 const longestKeptAsNote = 4096;
@@ -23,6 +23,7 @@ export function nothingSaid(frame: Frame, moods: readonly (Mood | null)[]): Stat
     frame.terms.every((term) => term.kind === 'stop' && term.cut === 'question');
   if (asksOnly) return { kind: 'ask', ask: { kind: 'help' }, span, because: ['question'] };
   const words = frame.terms.filter(({ kind }) => kind !== 'stop' && kind !== 'mark');
+  if (saysAllChecked(words)) return whichWork(span);
   if (
     words.length > 0 &&
     words.every((term) =>
@@ -37,9 +38,9 @@ export function nothingSaid(frame: Frame, moods: readonly (Mood | null)[]): Stat
       span,
     };
   }
-  // `nothing yet`, `noch nix`: only that there is nothing to tell.
+  // `nothing yet`, `noch nix`, `nothing needed`: only that there is nothing to tell.
   const isNothing = words.some((term) => means(term, 'not', 'did-not'));
-  if (isNothing && words.every((term) => means(term, 'not', 'did-not', 'filler')))
+  if (isNothing && words.every((term) => means(term, 'not', 'did-not', ...besideNothing)))
     return { kind: 'passed-over', why: 'negation', span };
   if (words.some((term) => means(term, 'outside')))
     return { kind: 'passed-over', why: 'not-a-reading', span };
@@ -62,6 +63,43 @@ export function nothingSaid(frame: Frame, moods: readonly (Mood | null)[]): Stat
     (clause) => clause.opens === 'start' && couldNotAt(frame, clause) !== null,
   );
   return saysCannot ? { ...doubt, reason: { kind: 'which-failed' } } : doubt;
+}
+
+/** What was not there, where nothing was. */
+const besideNothing = [
+  'filler',
+  'need',
+  'took',
+  'use',
+  'was',
+  'has',
+  'today',
+  'do',
+  'going',
+  'job',
+  'due',
+] as const;
+
+/** `checked everything`: whether the checks that are due were made, or all was looked at. */
+function saysAllChecked(words: readonly Term[]): boolean {
+  return (
+    words.some((term) => means(term, 'checked')) &&
+    words.some((term) => means(term, 'all', 'both')) &&
+    words.every((term) =>
+      means(term, 'checked', 'all', 'both', 'filler', 'self', 'pronoun', 'has', 'of', 'today'),
+    )
+  );
+}
+
+function whichWork(span: Span): DoubtStatement {
+  return {
+    kind: 'doubt',
+    reason: { kind: 'which-duties' },
+    choices: [],
+    waiting: null,
+    span,
+    because: ['checked, and nothing measured'],
+  };
 }
 
 /** It speaks of a system, a quantity, a product or a deed. */

@@ -3,14 +3,7 @@
  * is an entry, each doubt a question back, each question an answer owed.
  */
 import type { Duty, DutyKind } from '../greenhouse/duty.ts';
-import type {
-  Danger,
-  EntryDraft,
-  EntryNo,
-  LevelSaidAs,
-  Supply,
-  Trouble,
-} from '../greenhouse/entry.ts';
+import type { EntryDraft, EntryNo, LevelSaidAs, Supply, Trouble } from '../greenhouse/entry.ts';
 import type { ConductivityUnit } from '../greenhouse/greenhouse.ts';
 import type { LocalDate } from '../greenhouse/local-time.ts';
 import type { Quantity } from '../greenhouse/quantity.ts';
@@ -235,8 +228,8 @@ export type Ask =
   | { readonly kind: 'help' }
   /** What may hurt, and how to keep from it. */
   | { readonly kind: 'safety' }
-  /** `what do I do if the bench leaks`. */
-  | { readonly kind: 'first-aid'; readonly of: Danger }
+  /** `what do I do if the bench leaks`, `what helps against algae`. */
+  | { readonly kind: 'first-aid'; readonly of: Trouble }
   | { readonly kind: 'unknown' };
 
 export interface AskStatement {

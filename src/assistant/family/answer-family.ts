@@ -18,12 +18,12 @@ export function answerWhenBack(handling: Handling, handle: string): void {
   handling.say({ kind: 'answer', answer: { kind: 'back-when', handle, until } });
 }
 
-/** Who is away now, and who will be. */
-export function answerWhoIsAway(handling: Handling): void {
+/** Who is away now, and who will be; or when one of them is. */
+export function answerWhoIsAway(handling: Handling, only: string | null): void {
   const { standing, nowMs } = handling;
   const today = localDateOf(nowMs, standing.greenhouse.timeZone);
   const absences = rosterOf(standing)
-    .absences.filter(({ until }) => until >= today)
+    .absences.filter(({ handle, until }) => until >= today && (only === null || handle === only))
     .toSorted((one, other) => (one.from < other.from ? -1 : 1))
     .map(({ handle, from, until }) => ({ handle, from, until }));
   handling.say({ kind: 'answer', answer: { kind: 'who-is-away', absences } });

@@ -48,7 +48,7 @@ export function comeHome(
   if (from > today || absence.from > today) {
     const later = { kind: 'back', handle, on: from } as const;
     handling.say({ kind: 'answer', answer: { kind: 'settled', items: [later], instead: [] } });
-    if (absence.until >= from && absence.from < from) tellPlan(handling, null);
+    if (absence.until >= from && absence.from < from) tellPlan(handling, null, absence);
     return;
   }
   const { fromMs, untilMs } = spanOf(absence, greenhouse, nowMs);

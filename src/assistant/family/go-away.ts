@@ -42,7 +42,7 @@ export function goAway(
   }
   const isLong = daysBetween(days.from, days.until) + 1 >= TALKED_ABOUT_FROM_DAYS;
   if (isLong) askOrPlan(handling, days);
-  else tellPlan(handling, null);
+  else tellPlan(handling, null, days);
 }
 
 /** Asks who steps in on days of an absence where that is open, or else tells the plan. */
@@ -52,7 +52,7 @@ export function askOrPlan(handling: Handling, days: Days): void {
     helpers.length > 1 || (helpers.length === 1 && handling.standing.unjoined.length > 0);
   if (isChoice && !isRotaKnown(handling) && !isCovered(handling, days)) {
     askWhoCovers(handling, days);
-  } else tellPlan(handling, null);
+  } else tellPlan(handling, null, days);
 }
 
 function askWhen(handling: Handling): void {
@@ -105,8 +105,15 @@ function remember(
   });
 }
 
-/** The plan of the present or next absence of a grower, or of one that is only thought of. */
-export function tellPlan(handling: Handling, thought: Days | null): void {
+/**
+ * The plan of the absence of a grower that has just been arranged, else of the present or next one, or of one that is
+ * only thought of.
+ */
+export function tellPlan(
+  handling: Handling,
+  thought: Days | null,
+  arranged: Days | null = null,
+): void {
   const { standing, nowMs } = handling;
   const { greenhouse, arrangements } = standing;
   const today = localDateOf(nowMs, greenhouse.timeZone);
@@ -121,10 +128,14 @@ export function tellPlan(handling: Handling, thought: Days | null): void {
   const growers = greenhouse.members
     .filter(({ role }) => role === 'grower')
     .map(({ handle }) => handle);
-  const absence = roster.absences
+  const absences = roster.absences
     .filter(({ handle, until }) => until >= today && (growers.includes(handle) || handle === me))
-    .toSorted((one, other) => (one.from < other.from ? -1 : 1))
-    .find(({ from }) => !thought || from === thought.from);
+    .toSorted((one, other) => (one.from < other.from ? -1 : 1));
+  const isOfDays = ({ from, until }: Days): boolean =>
+    arranged !== null && from <= arranged.until && arranged.from <= until;
+  const absence = thought
+    ? absences.find(({ from }) => from === thought.from)
+    : (absences.find(isOfDays) ?? absences[0]);
   if (!absence) {
     handling.say({ kind: 'answer', answer: { kind: 'nobody-away' } });
     return;

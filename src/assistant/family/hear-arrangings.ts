@@ -35,7 +35,7 @@ export function hearArrangings(
   if (arrangings.length === 0) return { text, putOff: [] };
   handling.conversation = withQuestionsLapsed(handling.conversation);
   if (asked) handling.conversation = withoutQuestion(handling.conversation, asked.questionId);
-  act(handling, arrangings, asked, around, text);
+  act(handling, arrangings, asked, around);
   if (rest !== null) nameSystems(handling, arrangings);
   return { text: rest, putOff: arrangings.flatMap(systemPutOff) };
 }
@@ -59,7 +59,6 @@ function act(
   arrangings: readonly Arranging[],
   asked: AwayAsked | null,
   { alerts }: Surroundings,
-  text: string,
 ): void {
   const toSettle = arrangings.filter(
     ({ kind }) =>
@@ -94,7 +93,7 @@ function act(
         tellPlan(handling, each.days);
         break;
       case 'how-to':
-        tellHowTo(handling, each, null, text);
+        tellHowTo(handling, each, null, each.probes);
         break;
       default:
         break;

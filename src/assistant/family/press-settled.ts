@@ -9,5 +9,6 @@ export function pressSettled(handling: Handling, drafts: readonly ArrangementDra
   handling.conversation = withQuestionsLapsed(handling.conversation);
   if (!settleDrafts(handling, drafts)) return;
   const isForGrower = handling.heard.member.role === 'grower';
-  if (isForGrower && drafts.some(({ kind }) => kind === 'covers')) tellPlan(handling, null);
+  const covers = drafts.find((draft) => draft.kind === 'covers');
+  if (isForGrower && covers) tellPlan(handling, null, covers);
 }

@@ -25,7 +25,7 @@ export function settle(
   const hadTurn = isTurnToday(handling);
   const isSettled = settleDrafts(handling, drafts);
   const isPlanMeant = asked?.kind === 'who-covers' && handling.heard.member.role === 'grower';
-  if (isSettled && isPlanMeant) tellPlan(handling, null);
+  if (isSettled && isPlanMeant) tellPlan(handling, null, asked.days);
   else if (isSettled && !hadTurn && isTurnToday(handling)) tellOfToday(handling);
 }
 

@@ -24,10 +24,10 @@ export function tellHowTo(
   handling: Handling,
   about: About,
   asked: AskedDuties | null,
-  /** The question as it was written. */
-  said = '',
+  /** The probes that the question speaks of, by name. */
+  probes: readonly string[] = [],
 ): void {
-  const meant = meantOf(handling, about, asked, said);
+  const meant = meantOf(handling, about, asked, probes);
   const [only, ...others] = meant;
   if (only && others.length === 0) return unfold(handling, only);
   noteWork(handling, { ...ofSystem(about.system), duty: about.duty });
@@ -71,7 +71,7 @@ function meantOf(
   handling: Handling,
   about: About,
   asked: AskedDuties | null,
-  said: string,
+  probes: readonly string[],
 ): readonly Duty[] {
   const { standing, nowMs, heard } = handling;
   const { greenhouse } = standing;
@@ -85,7 +85,7 @@ function meantOf(
   const system =
     about.system ?? (greenhouse.systems.length === 1 ? greenhouse.systems[0]!.id : null);
   if (about.duty === 'calibration' && about.system === null)
-    return calibrations(greenhouse, said, localDateOf(nowMs, greenhouse.timeZone));
+    return calibrations(greenhouse, probes, localDateOf(nowMs, greenhouse.timeZone));
   if (isNamed) {
     if (named.length > 0 || system === null) return named;
     const dueOn = localDateOf(nowMs, greenhouse.timeZone);
@@ -96,16 +96,12 @@ function meantOf(
   return ofRecent.length === 1 ? ofRecent : due;
 }
 
-/** Of the probe that is named, or of each that measures what is named, whether it is due or not; else of every one. */
-function calibrations({ probes }: Greenhouse, said: string, dueOn: LocalDate): readonly Duty[] {
-  const words: readonly string[] = said.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
-  const isSaid = (name: string): boolean =>
-    name
-      .toLowerCase()
-      .split(' ')
-      .every((word) => words.includes(word));
-  const called = probes.filter(({ name }) => isSaid(name));
-  const measuring = probes.filter(({ measures }) => measures.some((each) => words.includes(each)));
-  const meant = [called, measuring, probes].find((each) => each.length > 0) ?? [];
-  return meant.map(({ name }) => ({ kind: 'calibration', system: null, probe: name, dueOn }));
+/** Of the probes that are spoken of, whether it is due or not; else of every one. */
+function calibrations(
+  { probes: all }: Greenhouse,
+  probes: readonly string[],
+  dueOn: LocalDate,
+): readonly Duty[] {
+  const meant = probes.length > 0 ? probes : all.map(({ name }) => name);
+  return meant.map((probe) => ({ kind: 'calibration', system: null, probe, dueOn }));
 }

@@ -1,4 +1,4 @@
-import type { Danger } from '../../greenhouse/entry.ts';
+import type { Danger, Trouble } from '../../greenhouse/entry.ts';
 import { localDateOf } from '../../greenhouse/local-time.ts';
 import { type DangerSaid, readDangers } from '../../understanding/dangers/read-dangers.ts';
 import { dangersTold, withDangersTold } from '../conversation.ts';
@@ -44,12 +44,12 @@ export function tellOfDangers(handling: Handling, text: string, around: Surround
 }
 
 /** The question whether to keep it says what to do first, and so does the answer to what to do. */
-export function isToldFirst({ outgoing }: Handling, danger: Danger): boolean {
+export function isToldFirst({ outgoing }: Handling, trouble: Trouble): boolean {
   return outgoing.some(({ reply }) => {
     if (reply.kind === 'answer')
-      return reply.answer.kind === 'danger' && reply.answer.of === danger;
+      return reply.answer.kind === 'danger' && reply.answer.of === trouble;
     if (reply.kind !== 'question') return false;
     const { reason } = reply.doubt;
-    return reason.kind === 'trouble' && reason.of === danger;
+    return reason.kind === 'trouble' && reason.of === trouble;
   });
 }

@@ -1,6 +1,6 @@
 import type { ArrangementDraft } from '../../greenhouse/arrangement.ts';
 import type { Duty } from '../../greenhouse/duty.ts';
-import type { Danger, Entry } from '../../greenhouse/entry.ts';
+import type { Danger, Entry, Trouble } from '../../greenhouse/entry.ts';
 import type { LocalDate } from '../../greenhouse/local-time.ts';
 import type { PhotoRef } from '../../greenhouse/photo.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
@@ -90,7 +90,7 @@ export type FamilyAnswer =
   /** One chore is not handed over by itself: how a day's work or a system's is. */
   | { readonly kind: 'one-chore'; readonly handle: string; readonly date: LocalDate }
   /** To whoever tells of what may hurt: what to do first, and who was told. */
-  | { readonly kind: 'danger'; readonly of: Danger; readonly told: readonly string[] };
+  | { readonly kind: 'danger'; readonly of: Trouble; readonly told: readonly string[] };
 
 export interface AlertTold {
   readonly atMs: number;

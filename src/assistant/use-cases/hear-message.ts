@@ -33,7 +33,7 @@ import { hearReason } from './cannot-do-duty.ts';
 import { type AskedDuties, askWhich, closeDuties, isBareDone } from './close-duties.ts';
 import { hasNothingToCorrect } from './correct-entry.ts';
 import { hearPhoto } from './hear-photo.ts';
-import { hearStockAside, hearWish } from './hear-wish.ts';
+import { hearAskedAside, hearStockAside, hearWish } from './hear-wish.ts';
 import { asChangeSpokenOf, withoutLitresOfChange } from './litres-of-change.ts';
 import { recordAnswer } from './record-answer.ts';
 import { recordEntries } from './record-entries.ts';
@@ -59,18 +59,36 @@ export function hearMessage(handling: Handling, text: string, around: Surroundin
 
 function hearWords(handling: Handling, text: string, around: Surroundings): void {
   if (hearPhoto(handling, text, around)) return;
-  if (hearWish(handling, text, around)) return;
-  const isSplit = hearStockAside(handling, text, around, (report) => {
-    const standsAlone = readReport(handling, report, around).statements.every(isClear);
+  const hearBeside = (report: string, isReport: (statement: Statement) => boolean): boolean => {
+    const { statements } = readReport(handling, report, around);
+    const standsAlone = statements.every(isClear) && statements.some(isReport);
     if (standsAlone) hearReport(handling, report, around, []);
     return standsAlone;
-  });
-  if (isSplit) return;
+  };
+  const isAsked = hearAskedAside(handling, text, around, (report) =>
+    hearBeside(report, tellsValue),
+  );
+  if (isAsked || hearWish(handling, text, around)) return;
+  if (hearStockAside(handling, text, around, (report) => hearBeside(report, isClear))) return;
   const context = contextOf(handling, around);
   if (hearCount(handling, text, context)) return;
   const left = hearArrangings(handling, text, around, context);
   if (left.text !== null) hearReport(handling, left.text, around, left.putOff, text);
 }
+
+/** A value, whether it is logged or has to be asked about first. */
+function tellsValue(statement: Statement): boolean {
+  if (statement.kind === 'entry') return true;
+  return statement.kind === 'doubt' && ofValues.includes(statement.reason.kind);
+}
+
+const ofValues: readonly DoubtReason['kind'][] = [
+  'which-quantity',
+  'which-unit',
+  'in-it-or-added',
+  'out-of-range',
+  'conflict',
+];
 
 /** All that is to be done for a system. */
 function allOf(system: SystemId): WorkNamed {

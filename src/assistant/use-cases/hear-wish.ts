@@ -5,8 +5,8 @@ import { type RainLine, rainLine } from '../../planning/rain-left.ts';
 import { stockOutlook, toBuy } from '../../planning/stock-outlook.ts';
 import { readGuideAnswer } from '../../understanding/wishes/read-guide-answer.ts';
 import { readWish } from '../../understanding/wishes/read-wish.ts';
-import { stockAside } from '../../understanding/wishes/stock-aside.ts';
 import type { Wish } from '../../understanding/wishes/wish.ts';
+import { askedAsides, stockAside } from '../../understanding/wishes/wish-aside.ts';
 import { choresAnswer } from '../answers/chores-answer.ts';
 import { howFull } from '../answers/how-full.ts';
 import { isItRight } from '../answers/is-it-right.ts';
@@ -67,6 +67,23 @@ export function hearStockAside(
   if (!aside || !hearReport(aside.report)) return false;
   grant(handling, aside.wish, text, around);
   return true;
+}
+
+/** Hears the report of a message that also asks to look something up, and then answers that; false: it is no such message. */
+export function hearAskedAside(
+  handling: Handling,
+  text: string,
+  around: Surroundings,
+  hearReport: (report: string) => boolean,
+): boolean {
+  const { heard, spoken } = handling;
+  if (heard.isOverheard || around.repliedTo?.kind === 'question') return false;
+  for (const aside of askedAsides(text, spoken, heard.member, heard.writtenAtMs)) {
+    if (!hearReport(aside.report)) continue;
+    grant(handling, aside.wish, aside.said, around);
+    return true;
+  }
+  return false;
 }
 
 function answersChange(handling: Handling, text: string, around: Surroundings): boolean {
@@ -136,7 +153,7 @@ function grant(handling: Handling, wish: Wish, text: string, around: Surrounding
       return answer(handling, { kind: 'how-long', systems });
     }
     case 'who-is-away':
-      return answerWhoIsAway(handling);
+      return answerWhoIsAway(handling, wish.ofOneself ? handling.heard.member.handle : null);
     case 'logged':
       return answer(handling, loggedBy(handling.standing, wish.handle, wish.on));
     case 'supply':
@@ -159,7 +176,7 @@ function grant(handling: Handling, wish: Wish, text: string, around: Surrounding
     case 'attach-note':
       return attachNote(handling, wish);
     case 'how-to':
-      return tellHowTo(handling, wish.about, around.askedDuties ?? null, text);
+      return tellHowTo(handling, wish.about, around.askedDuties ?? null, wish.probes);
     case 'drop-notes':
       return dropNotes(handling, wish.about);
     case 'notes':

@@ -254,7 +254,16 @@ export function fill(frame: Frame, doubt: Doubt, said: Said, answered: Answered)
       reason: { ...reason, value: measure.written },
       choices: [],
     });
-  return fillValue(frame, doubt, waiting.drafts, measure, said.each, answered);
+  // `ml` after `A 20 B 20`: each has its number already.
+  const isOfEach = said.each || (said.measure === null && areProducts(waiting.drafts));
+  return fillValue(frame, doubt, waiting.drafts, measure, isOfEach, answered);
+}
+
+/** Doses of products that differ, in one system. */
+function areProducts(drafts: readonly EntryDraft[]): boolean {
+  const products = new Set(drafts.map(({ product }) => product));
+  const systems = new Set(drafts.map(({ system }) => system));
+  return systems.size === 1 && products.size === drafts.length && !products.has(undefined);
 }
 
 function isPoured(quantity: Quantity): boolean {

@@ -61,4 +61,10 @@ export type Arranging =
   | { readonly kind: 'one-chore'; readonly handle: string; readonly days: Days }
   /** days: an absence that is only thought of. */
   | { readonly kind: 'plan'; readonly days: Days | null }
-  | { readonly kind: 'how-to'; readonly system: SystemId | null; readonly duty: DutyKind | null };
+  /** probes: which of them it speaks of, by name. */
+  | {
+      readonly kind: 'how-to';
+      readonly system: SystemId | null;
+      readonly duty: DutyKind | null;
+      readonly probes: readonly string[];
+    };

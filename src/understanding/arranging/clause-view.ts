@@ -1,7 +1,9 @@
 import type { DutyKind } from '../../greenhouse/duty.ts';
+import type { Greenhouse } from '../../greenhouse/greenhouse.ts';
 import { type LocalDate, localDateOf } from '../../greenhouse/local-time.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { Context } from '../context.ts';
+import { probesMeant } from '../probes-meant.ts';
 import { type ArrangingConcept, dayJoiners } from '../vocabulary/arranging-words.ts';
 import type { Clause } from './clauses.ts';
 import { type DaysSaid, daysAt } from './days-said.ts';
@@ -14,6 +16,7 @@ export class ClauseView {
   readonly today: LocalDate;
   readonly me: string;
   private readonly chores: readonly string[];
+  private readonly greenhouse: Greenhouse;
   readonly said: DaysSaid | null;
   /** Where the days begin among the pieces; -1: none are said. */
   readonly saidAt: number;
@@ -25,6 +28,7 @@ export class ClauseView {
     this.isQuestion = isQuestion;
     this.today = localDateOf(context.writtenAtMs, context.greenhouse.timeZone);
     this.me = context.member.handle;
+    this.greenhouse = context.greenhouse;
     this.chores = context.greenhouse.chores.map(({ name }) => name.toLowerCase());
     const start = pieces.findIndex((_, i) => daysAt(pieces, i, this.today) !== null);
     this.saidAt = start;
@@ -35,6 +39,14 @@ export class ClauseView {
 
   has(...concepts: readonly ArrangingConcept[]): boolean {
     return this.rest.some((piece) => concepts.some((concept) => piece.concepts.has(concept)));
+  }
+
+  /** The probes that it speaks of, by name. */
+  get probes(): readonly string[] {
+    return probesMeant(
+      this.pieces.flatMap(({ text }) => text.split(' ')),
+      this.greenhouse,
+    );
   }
 
   starts(...concepts: readonly ArrangingConcept[]): boolean {

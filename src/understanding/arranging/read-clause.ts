@@ -54,10 +54,15 @@ function asked(view: ClauseView): Arranging | null {
   if (view.has('back') && view.starts('is') && view.members.length === 1) return whenBack(view);
   if (view.starts('who-goes') && view.strangers === 0) return { kind: 'who-goes', days };
   if (view.starts('how-to') && view.duty !== null) {
-    return { kind: 'how-to', system: view.systems[0] ?? null, duty: view.duty };
+    return {
+      kind: 'how-to',
+      system: view.systems[0] ?? null,
+      duty: view.duty,
+      probes: view.probes,
+    };
   }
   if (view.starts('how-to') && view.systems.length === 1 && view.has('do')) {
-    return { kind: 'how-to', system: view.systems[0] ?? null, duty: null };
+    return { kind: 'how-to', system: view.systems[0] ?? null, duty: null, probes: view.probes };
   }
   if (view.isQuestion && view.has('away') && view.has('self', 'can') && days) {
     return { kind: 'plan', days };

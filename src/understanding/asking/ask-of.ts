@@ -30,6 +30,9 @@ export function askOf(
   const sum = adviceAsk(frame, from, to, system);
   if (sum) return sum;
   if (has('safety') && !has('who', 'when', 'how-long', 'how-much')) return { kind: 'safety' };
+  // `any problems`, `is everything ok`.
+  if (has('amiss', 'all-good') && starts('any-at-all', 'is-it', 'all-good', 'all'))
+    return { kind: 'how-is-it-going', system };
   const work = workAsked(frame, from, to);
   const supply = starts('is-it', 'runs') && !has('how-long') ? supplyOf(terms, has) : null;
   if (supply && !has('fill', 'flood', 'took', 'need', 'top-up'))

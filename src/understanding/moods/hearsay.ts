@@ -113,12 +113,14 @@ function isProduct(term: Term): boolean {
 export function hear(frame: Frame, clause: Clause, mark: Marker): void {
   const isHeard = (other: Clause) => isPassedOn(frame, other) || isQuoted(frame, other);
   // `Olli asked me to put 5 l in the jars and I did`: it may well be done.
-  const isObeyed =
-    clauseHas(frame, clause, 'orders') &&
-    clauseHas(frame, clause, 'self') &&
-    saysDone(frame, clause);
-  if (isHeard(clause))
-    mark(clause.from, endOfTalkOf(frame, clause, isHeard), isObeyed ? 'queried' : 'hearsay');
+  const isObeyed = mayBeOrder(frame, clause) && saysDone(frame, clause);
+  const isManner = isOnlyManner(frame, clause);
+  if (isHeard(clause) && !(isManner && hasPastDeed(frame, clause.from, clause.to)))
+    mark(
+      clause.from,
+      isManner ? clause.to : endOfTalkOf(frame, clause, isHeard),
+      isObeyed ? 'queried' : 'hearsay',
+    );
   if (clauseHas(frame, clause, 'long-ago'))
     mark(clause.from, endOfLongAgo(frame, clause), 'hearsay');
   const order = orderIn(frame, clause);
@@ -163,8 +165,15 @@ function isPassedOn(frame: Frame, clause: Clause): boolean {
     const before = previousIn(frame, clause, i, (term) =>
       means(term, 'article', 'pronoun', 'self'),
     );
+    if (isOfSystemNamed(frame, clause, i)) return false;
     return before < 0 || !means(frame.terms[before], 'for-somebody');
   });
+}
+
+/** `fed the buckets their can`: of the system that was named, and of nobody else. */
+function isOfSystemNamed(frame: Frame, clause: Clause, i: number): boolean {
+  if (!means(frame.terms[i], 'of-its-own')) return false;
+  return frame.places.hasWhere(isName, clause.from, i);
 }
 
 /** `laut Tom war die Rinne bei 2,2`: a clause that opens with whose word it is; `laut Messgerät` is a reading. */
@@ -183,6 +192,22 @@ function saysWhoWrites(frame: Frame, clause: Clause): boolean {
     rest.some((term) => means(term, 'filler', 'pronoun', 'link')) &&
     rest.every((term) => means(term, 'filler', 'pronoun', 'link', 'article', 'greeting'))
   );
+}
+
+/** `Olli asked me to`, `Ines said put 10 l in the bench`: that something should be done, or how much. */
+function mayBeOrder(frame: Frame, clause: Clause): boolean {
+  if (clauseHas(frame, clause, 'orders') && clauseHas(frame, clause, 'self')) return true;
+  if (frame.places.hasWhere(isLabel, clause.from, clause.to)) return false;
+  return frame.places.hasWhere(isVolumeTerm, clause.from, clause.to);
+}
+
+/** `as Ines said`, `did what mum said`: by whose word it was done, and nothing of what they said. */
+function isOnlyManner(frame: Frame, clause: Clause): boolean {
+  if (clauseTells(frame, clause)) return false;
+  const [says] = inClause(frame, clause, (term) => means(term, 'says', 'orders'));
+  if (says === undefined) return false;
+  const subject = previousIn(frame, clause, says, (term) => means(term, 'article', 'has'));
+  return means(frame.terms[subject - 1], 'in-the-way', 'what');
 }
 
 /** `Olli says`, `the shop said`. */

@@ -1,4 +1,4 @@
-import { type Clause, clauseHas, type Frame, isMeasure } from '../reading/frame.ts';
+import { type Clause, clauseHas, type Frame, isMeasure, isName } from '../reading/frame.ts';
 import { isMark, means, type Term } from '../reading/term.ts';
 import { hasPastDeed, isDeed, isLabel, isPlainDeed } from './clause-kinds.ts';
 
@@ -47,14 +47,24 @@ export function toldAfterComma(frame: Frame, clause: Clause): Told | null {
   return { from: clause.from, isInDoubt: false };
 }
 
-/** `… and I did`, `…, so did that`: after what one was asked to do. */
+/** `… and I did`, `…, so I put it in`, `…, erledigt`: after what one was asked to do. */
 export function saysDone(frame: Frame, clause: Clause): boolean {
   const next = frame.clauses[frame.clauseOf[clause.from]! + 1];
-  return (
-    next?.sentence === clause.sentence &&
-    clauseHas(frame, next, 'did', 'done') &&
-    !clauseHas(frame, next, 'not', 'did-not', 'third-person', 'member')
-  );
+  if (next?.sentence !== clause.sentence) return false;
+  if (clauseHas(frame, next, 'not', 'did-not', 'third-person', 'member')) return false;
+  // `…, did the jars`: that is of something else.
+  if (frame.places.hasWhere(isName, next.from, next.to)) return false;
+  return clauseHas(frame, next, 'did', 'done') || putsItIn(frame, next);
+}
+
+/** `so I put it in`, `so I have`: a deed of one's own, of an amount that was told before. */
+function putsItIn(frame: Frame, clause: Clause): boolean {
+  if (frame.places.hasWhere(isMeasure, clause.from, clause.to)) return false;
+  if (!means(frame.terms[clause.from], 'self') || clauseHas(frame, clause, 'intention'))
+    return false;
+  // `so I have`.
+  const isAlone = clause.to - clause.from === 1;
+  return isAlone || hasPastDeed(frame, clause.from, clause.to);
 }
 
 /**

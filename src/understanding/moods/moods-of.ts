@@ -5,6 +5,8 @@ import {
   clauseHas,
   type Frame,
   inClause,
+  isMeasure,
+  isVolumeTerm,
   measureOf,
   measuresIn,
 } from '../reading/frame.ts';
@@ -14,6 +16,7 @@ import type { TimeMark } from '../times/time-mark.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import { hasPastDeed, isDeed, isLabel, isPlainDeed } from './clause-kinds.ts';
 import { elsewhere, endOfTalkOf, hear, type Marker } from './hearsay.ts';
+import { saysDone } from './messages.ts';
 import type { Mood } from './mood.ts';
 import { negate, reach } from './negation.ts';
 import { noFlowAt } from './no-water.ts';
@@ -104,10 +107,19 @@ function intend(frame: Frame, clause: Clause, c: number, mark: Marker): void {
   const done =
     (hasPastDeed(frame, clause.from, i) || tellsReading(frame, clause, i)) &&
     !means(frame.terms[i - 1], 'was');
-  const told = deedToldAfter(frame, clause, i) ?? outcomeAt(frame, clause);
+  // `gestern vergessen die Gläser aufzufüllen: Tisch pH 6,1`: that is told, whatever was forgotten.
+  const behindColon = clauseHas(frame, clause, 'forgot') ? toldAfterColon(frame, clause, i) : null;
+  const told = deedToldAfter(frame, clause, i) ?? outcomeAt(frame, clause) ?? behindColon;
   const isMeant = (other: Clause) => intentionAt(frame, other) !== null;
+  if (isObeyed(frame, clause, i)) return mark(clause.from, frame.clauses[c + 1]!.to, 'queried');
   const mood = mayBeOver(frame, clause, i) ? 'queried' : 'intention';
   mark(done ? i : clause.from, told ?? reach(frame, c, true, isMeant), mood);
+}
+
+/** `ich soll 10 l in den Tisch kippen, erledigt`: what was to be done, and that it was. */
+function isObeyed(frame: Frame, clause: Clause, intention: number): boolean {
+  const isOwed = frame.places.hasWhere(isVolumeTerm, intention, clause.to);
+  return isOwed && saysDone(frame, clause);
 }
 
 /** Before that nobody tells what they did after lunch. */
@@ -274,10 +286,14 @@ function isOnlyForgotten(frame: Frame, clause: Clause, told: number): boolean {
   );
 }
 
-/** `forgot: topped up the jars 3 l`: what was forgotten was to say it. */
+/** `forgot: topped up the jars 3 l`, `forgot the jars: bench ph 6.1`: what was forgotten was to say it, or is another thing. */
 function toldAfterColon(frame: Frame, clause: Clause, i: number): number | null {
   for (let j = i + 1; j < clause.to; j++) {
-    if (isMark(frame.terms[j], ':')) return hasPastDeed(frame, j, clause.to) ? j : null;
+    if (!isMark(frame.terms[j], ':')) continue;
+    const isReading =
+      frame.places.hasWhere(isLabel, j, clause.to) &&
+      frame.places.hasWhere(isMeasure, j, clause.to);
+    return isReading || hasPastDeed(frame, j, clause.to) ? j : null;
   }
   return null;
 }

@@ -12,7 +12,9 @@ export function opensAsAsked(frame: Frame): boolean {
   const [term, next] = [frame.terms[first], frame.terms[first + 1]];
   if (!term || !next || next.kind === 'stop') return false;
   const { asksOneself, words } = frame.lexicon.own.vocabulary;
-  if (means(term, 'how', 'how-much', 'how-long', 'why', 'who', 'anything')) return true;
+  if (means(term, 'how', 'how-much', 'how-long', 'why', 'who')) return true;
+  // `nothing used` tells.
+  if (means(term, 'anything')) return !means(term, 'not', 'did-not');
   if (means(term, 'what', 'when-past', 'which')) return !means(next, 'self', 'pronoun');
   // `what if I forget the jars` is one phrase.
   if (means(term, 'condition')) return words.what.includes(term.text.split(' ')[0]!);
@@ -23,5 +25,5 @@ export function opensAsAsked(frame: Frame): boolean {
   );
   // `muss die Wanne noch nachfüllen`: somebody means to.
   if (!isOfOneself && means(term, 'intention') && frame.terms.some(isDeed)) return false;
-  return isOfOneself || next.kind === 'name' || means(next, 'article');
+  return isOfOneself || next.kind === 'name' || means(next, 'article', 'anything');
 }

@@ -86,7 +86,15 @@ function opensQuestion(
   if (means(term, 'show') && first + 1 < clause.to) return !hasMeasure(frame, clause);
   if (means(term, 'unanswered')) return true;
   if (means(term, 'anything'))
-    return asked || clauseMeans(frame, clause, 'due', 'job', 'need', 'going');
+    return (
+      asked ||
+      (!saysNone(term) && clauseMeans(frame, clause, 'due', 'job', 'need', 'going')) ||
+      (means(term, 'any-at-all') && clauseMeans(frame, clause, 'amiss'))
+    );
+  // `war nichts nötig` tells.
+  if (means(term, 'is-it') && !asked && saysNone(next)) return false;
+  // `is everything ok`.
+  if (means(term, 'is-it') && means(next, 'all-good')) return true;
   // `Karin hat die Wanne gefüllt` tells, whoever she is.
   if (means(term, 'is-it') && !asked && means(frame.terms[first - 1], 'member')) return false;
   if (isBeforeSupply(frame, first)) return true;
@@ -96,6 +104,11 @@ function opensQuestion(
   // `gutters graph`
   if (isName(term) && clauseMeans(frame, clause, 'picture')) return onlyAsks(frame, clause, first);
   return asked && means(term, 'need', 'judged', 'use', 'due', 'next', 'most-recent');
+}
+
+/** `nothing needed`: an answer, and no question. */
+function saysNone(term: Term | undefined): boolean {
+  return means(term, 'anything') && means(term, 'not', 'did-not');
 }
 
 /** Without a question mark: `is 5.4 too low`, `should i top up`, `do the jars need water`. */

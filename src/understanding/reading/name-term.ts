@@ -49,6 +49,10 @@ export function nameAt(
     return null;
   // `wann` is no singular of a system called Wanne.
   if (match.near !== nearness.exact && match.length === 1 && asks(phrase)) return null;
+  // `half barrel: half bucket`: a share of what follows, unless a reading is told of it.
+  const isShare =
+    match.near === nearness.beginning && match.length === 1 && phrase.fraction !== null;
+  if (isShare && !leadsLabel(reading, at)) return null;
   const corrected = reading.spelt[at] !== tokens[at]!.text;
   const everyday =
     match.length === 1 && !corrected && isEveryday(tokens[at]!.text, lexicon, phrase, phraseLength);

@@ -146,7 +146,8 @@ function asMany(
   return measureTerm(term, measure);
 }
 
-function countOf(term: Term, lexicon: Lexicon, isMore: boolean): number | null {
+/** How many of something a term counts, by itself; null: it is no count. */
+export function countOf(term: Term, lexicon: Lexicon, isMore: boolean): number | null {
   if (term.kind === 'word') {
     const number = lexicon.own.phrases.get([term.text])?.number ?? null;
     return number ?? (means(term, 'indefinite') ? 1 : null);

@@ -123,10 +123,11 @@ function endsInNumber({ text, systems }: NameTerm, { names }: Lexicon): boolean 
 /** `halb drei`, `ten to eight`: words before an hour, though they may be a number or a share as well. */
 function turnsClock(reading: Reading, at: number, phrase: Match<Word>, measured: number): boolean {
   if (phrase.value.clockTurn === null) return false;
-  if (measured < phrase.length) return true;
-  if (measured > phrase.length || phrase.value.fraction === null) return false;
   const hour = measureAt(reading, at + phrase.length)?.value;
-  return hour?.unit === null && hour.whole && hour.values[0]! <= 12;
+  const isHour = hour?.unit === null && hour.whole && hour.values[0]! <= 12;
+  // `added 20 to the bench`: no hour follows that it would turn.
+  if (measured < phrase.length) return isHour || !/^\d/u.test(reading.tokens[at]!.text);
+  return measured === phrase.length && phrase.value.fraction !== null && isHour;
 }
 
 /** `added 5 ml down to the dwc`: after millilitres the short name of a product ends there, unless a number follows. */

@@ -57,7 +57,7 @@ function endOfSize(terms: readonly Term[], i: number, lexicon: Lexicon): number 
 }
 
 /** How many vessels somebody carries at most. */
-const mostVessels = 20;
+export const mostVessels = 20;
 
 /** `two 8 l watering cans`: a count, how much is in one, and what it is; not `dwc 5 8 l can`, where a value may stand. */
 function isCountOfSized(terms: readonly Term[], i: number, lexicon: Lexicon): boolean {
@@ -126,7 +126,8 @@ function isCounted({ measure }: MeasureTerm): boolean {
   return isVessel && measure.values.length === 1;
 }
 
-function isSize({ measure }: MeasureTerm): boolean {
+/** How much may be in a vessel that is carried, told in a unit of volume. */
+export function isSize({ measure }: MeasureTerm): boolean {
   if (!isVolume(measure) || (measure.unit && 'litres' in measure.unit)) return false;
   return litresFactor(measure)! * measure.values[0]! <= largestVesselL;
 }

@@ -10,7 +10,7 @@ import {
   take,
 } from '../reading/frame.ts';
 import { isMark, means } from '../reading/term.ts';
-import type { ProductGroup } from './products.ts';
+import { countListedAfter, type ProductGroup } from './products.ts';
 
 /**
  * A product without its millilitres: asked for where something was added, or nothing else is said. `latest`: the
@@ -22,13 +22,14 @@ export function missingDose(
   latest: Measure | null,
 ): Fact[] | null {
   const clause = frame.clauses[frame.clauseOf[group.terms[0]!]!]!;
-  const near = nearestBare(frame, clause, group);
+  const listed = countListedAfter(frame, group.terms.at(-1)!);
+  const near = listed ?? nearestBare(frame, clause, group);
   // `A and B added`: the verb stands with the last of them.
   const { to } = frame.clauses[frame.clauseOf[group.terms.at(-1)!]!]!;
   const whole = { ...clause, to };
   const added =
     clauseHas(frame, whole, 'add', 'top-up', 'fill') && !hasUnknown(frame, clause.from, to);
-  const leads = near !== null && leadsNutrient(frame, group, near);
+  const leads = listed !== null || (near !== null && leadsNutrient(frame, group, near));
   if (near !== null && (added || leads || isReadAsDose(frame, group, near))) {
     take(frame, near);
     const bare = measureOf(frame, near);

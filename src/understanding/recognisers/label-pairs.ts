@@ -1,6 +1,7 @@
 import type { Fact } from '../fact.ts';
 import { type Clause, type Frame, isMeasure, isPadding } from '../reading/frame.ts';
 import { isUnknown, means, type Term } from '../reading/term.ts';
+import { isDuration } from '../times/day-said.ts';
 import { quantityOf } from './labels.ts';
 import { pairNeighbours } from './pair-slots.ts';
 import { isGivenAmount, mayBeDosed } from './products.ts';
@@ -53,7 +54,8 @@ function runsOf(frame: Frame, clause: Clause): Slot[][] {
     const term = frame.terms[i]!;
     // `ph rose by 0.3 to 6.2`: a step keeps nothing apart.
     const isStep = means(term, 'by', 'moved') && frame.taken[i + 1] === true;
-    if (frame.timed[i] || isStep) continue;
+    // `ph in two days from 6.1 to 5.8`: nor does how long it took.
+    if (frame.timed[i] || isStep || (frame.taken[i] === true && isDuration(term))) continue;
     const quantity = quantityOf(frame, clause, i);
     if (quantity !== null) run.push({ at: i, quantity });
     else if (isMeasure(term)) {

@@ -20,11 +20,13 @@ import { fact } from './level-fact.ts';
 import { fromBrim } from './level-from-brim.ts';
 import { inWords, justLow } from './level-in-words.ts';
 import { isHeightOfWater, isTalkOfLevel } from './level-talk.ts';
+import { levelsMoved } from './levels-moved.ts';
 import { noneLeft } from './none-left.ts';
 
 /** How much is in a reservoir: in cm, per cent, words, litres left, or counted from the brim. */
 export function recogniseLevels(frame: Frame, told: readonly Fact[]): Fact[] {
   return frame.clauses.flatMap((clause) => [
+    ...levelsMoved(frame, clause),
     ...fromBrim(frame, clause).map(asItWas),
     ...noneLeft(frame, clause),
     ...measured(frame, clause).map(asItWas).map(besideChange),

@@ -78,6 +78,7 @@ function inClauseAlone(frame: Frame, clause: Clause, spokenOf: number | null): F
       means(frame.terms[i], 'working') &&
       !means(frame.terms[i], 'broken') &&
       isState(frame, clause, i) &&
+      !isOfSomebody(frame.terms[i - 1]) &&
       (own !== null || frame.terms[i]!.text.length > 2),
   );
   if (working !== undefined && isRestored(frame, working)) {
@@ -92,6 +93,11 @@ function inClauseAlone(frame: Frame, clause: Clause, spokenOf: number | null): F
   return broken === undefined || own === null
     ? []
     : [outage(frame, 'outage', supply, device, broken)];
+}
+
+/** `off since we came back`: that is who was away. */
+function isOfSomebody(before: Term | undefined): boolean {
+  return means(before, 'self', 'member', 'third-person') && !means(before, 'filler');
 }
 
 /** `power went 10 min ago back now`: the time is of what is over, and nobody told another. */

@@ -48,6 +48,7 @@ export function productAt(frame: Frame, i: number): string | null {
   if (isMeasured && term.word.shyProduct.startsWith('ph-')) return null;
   if (besideProduct(frame, i) || isSameAgain(frame, i)) return term.word.shyProduct;
   if (isAddedAlone(frame, i) || isCountedOff(frame, i)) return term.word.shyProduct;
+  if (countListedAfter(frame, i) !== null) return term.word.shyProduct;
   return dosedAfter(frame, i) ? term.word.shyProduct : null;
 }
 
@@ -128,6 +129,45 @@ function isCountedOff(frame: Frame, i: number): boolean {
   );
 }
 
+/** `A 20 B 20`: the number behind a nutrient, where another stands beside it with its number behind as well. */
+export function countListedAfter(frame: Frame, i: number): number | null {
+  const count = countAfter(frame, i);
+  if (count === null) return null;
+  const next = afterJoint(frame, count, 1);
+  if (isOtherNutrient(frame, i, next) && countAfter(frame, next) !== null) return count;
+  const before = afterJoint(frame, i, -1);
+  for (let other = before - 1; other >= before - 2; other--)
+    if (isOtherNutrient(frame, i, other) && countAfter(frame, other) === before) return count;
+  return null;
+}
+
+/** The number straight behind a nutrient, bare or in millilitres. */
+function countAfter(frame: Frame, i: number): number | null {
+  const at = isMark(frame.terms[i + 1], ':', '=', '-') ? i + 2 : i + 1;
+  const term = frame.terms[at];
+  if (nutrientAt(frame, i) === null || !isMeasure(term)) return null;
+  return isBare(term.measure) || isMl(term) ? at : null;
+}
+
+function afterJoint({ terms }: Frame, i: number, step: 1 | -1): number {
+  const joint = terms[i + step];
+  const isJoint =
+    (joint?.kind === 'stop' && (joint.cut === 'comma' || joint.cut === 'and')) ||
+    isMark(joint, '/', '+');
+  return isJoint ? i + 2 * step : i + step;
+}
+
+function isOtherNutrient(frame: Frame, i: number, other: number): boolean {
+  const product = nutrientAt(frame, other);
+  return product !== null && product !== nutrientAt(frame, i);
+}
+
+function nutrientAt({ terms }: Frame, i: number): string | null {
+  const term = terms[i];
+  const product = term?.kind === 'word' ? (term.word.product ?? term.word.shyProduct) : null;
+  return product?.startsWith('ph-') ? null : product;
+}
+
 /** The number straight before a product, bare or in millilitres. */
 function countBefore(frame: Frame, i: number): number | null {
   const at = means(frame.terms[i - 1], 'of') ? i - 2 : i - 1;
@@ -149,10 +189,7 @@ function isOtherCounted(frame: Frame, i: number, count: number, step: 1 | -1): b
     if (!isMeasure(frame.terms[other])) return false;
     other += means(frame.terms[other + 1], 'of') ? 2 : 1;
   }
-  const term = frame.terms[other];
-  if (term?.kind !== 'word' || countBefore(frame, other) === null) return false;
-  const product = term.word.product ?? term.word.shyProduct;
-  return product !== null && !product.startsWith('ph-') && product !== shyOf(frame, i);
+  return countBefore(frame, other) !== null && isOtherNutrient(frame, i, other);
 }
 
 /** `20 ml A, same of B`. */

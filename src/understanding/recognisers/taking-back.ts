@@ -7,7 +7,7 @@ import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import type { TakingBack, TakingBackStatement } from '../statement.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import { choreHinted } from './chores.ts';
-import { correctOfDay } from './correct-of-day.ts';
+import { correctOfTold } from './correct-of-told.ts';
 import type { Named } from './named.ts';
 import { numbersCorrected } from './numbers-corrected.ts';
 import { nutrientAt, otherProduct, productCorrected } from './product-put-right.ts';
@@ -30,7 +30,7 @@ export function recogniseTakingBack(frame: Frame): TakingBackStatement | null {
     retime(frame) ??
     deny(frame) ??
     correct(frame) ??
-    correctOfDay(frame, named) ??
+    correctOfTold(frame, named) ??
     otherProduct(frame) ??
     unitPutRight(frame) ??
     move(frame) ??
@@ -342,7 +342,11 @@ function isStar(term: Term | undefined): boolean {
 /** `5.6 not 5.4`, `5.6 instead of 5.4`, `not 5.4 but 5.6`: the one meant first, then the one given up. */
 function givenUp(frame: Frame, a: number, b: number): readonly [number, number] | null {
   const between = frame.terms.slice(a + 1, b);
-  if (!between.every(isOfCorrecting)) return null;
+  // `hat 14 l gekriegt statt 16`: the verb ends what is said first.
+  const isPlain = between.every(
+    (term) => isOfCorrecting(term) || means(term, 'received', 'top-up'),
+  );
+  if (!isPlain) return null;
   if (
     between.some(
       (term) => means(term, 'instead-of') && !means(term, 'link') && !means(term, 'did-not'),

@@ -7,7 +7,7 @@ import {
   isVolumeTerm,
   namesIn,
 } from '../reading/frame.ts';
-import { isUnknown, means } from '../reading/term.ts';
+import { isUnknown, means, type Term } from '../reading/term.ts';
 
 /** A verb that speaks of topping up, or of water, needs its amount; `put the lid on` does not. */
 export function asksForAmount(frame: Frame, clause: Clause, verb: number): boolean {
@@ -29,7 +29,52 @@ export function asksForAmount(frame: Frame, clause: Clause, verb: number): boole
   if (strong) return namesIn(frame, clause).length > 0 || !hasOtherObject(frame, clause, verb);
   return (
     (clauseHas(frame, clause, 'solution') && !means(frame.terms[verb], 'link')) ||
-    isPouredSomewhere(frame, clause, verb)
+    isPouredSomewhere(frame, clause, verb) ||
+    isGivenByReference(frame, clause, verb)
+  );
+}
+
+/** `gave it that`, `fed the buckets their can`, `the bench got its usual`: how much, the words leave to be known. */
+function isGivenByReference(frame: Frame, clause: Clause, verb: number): boolean {
+  const { terms } = frame;
+  if (!means(terms[verb], 'add') || means(terms[verb], 'set', 'took')) return false;
+  // `bench needed 3 l, gave it that`.
+  if (tellsAmount(frame, clause)) return false;
+  const rest = inClause(frame, clause, (_, i) => i !== verb && !frame.timed[i]);
+  if (!rest.every((i) => terms[i]!.kind === 'name' || isOfReference(terms[i]!))) return false;
+  const names = namesIn(frame, clause);
+  const pronouns = rest.filter((i) => means(terms[i], 'pronoun'));
+  const isIt = terms[verb]!.text.includes(' ');
+  const isOpen = rest.some((i) => means(terms[i], 'as-ever', 'same', 'that-one', 'vessel'));
+  // `got it`: only that it was understood.
+  const isLed =
+    !means(terms[verb], 'outcome') || rest.some((i) => i < verb && isRecipient(terms[i]!));
+  const recipients = names.length + (isIt ? 1 : 0);
+  if (!isLed) return false;
+  return recipients > 0 ? isOpen || pronouns.length > 0 : pronouns.length > 1;
+}
+
+function isRecipient(term: Term): boolean {
+  return term.kind === 'name' || means(term, 'pronoun');
+}
+
+function isOfReference(term: Term): boolean {
+  return means(
+    term,
+    'pronoun',
+    'as-ever',
+    'same',
+    'that-one',
+    'of-its-own',
+    'vessel',
+    'article',
+    'filler',
+    'self',
+    'has',
+    'all',
+    'both',
+    'each',
+    'as-told',
   );
 }
 
@@ -47,11 +92,16 @@ function isPouredSomewhere(frame: Frame, clause: Clause, verb: number): boolean 
   );
   const name = namesIn(frame, clause)[0];
   // `12 l not into the dwc but poured into the gutters`: the amount stands in another clause.
-  const told = frame.sentences[clause.sentence]!.filter((other) => !isReadInVessel(frame, other));
-  if (told.some(({ from, to }) => frame.places.hasWhere(isVolumeTerm, from, to))) return false;
+  if (tellsAmount(frame, clause)) return false;
   if (rest.length > 0 || name === undefined) return false;
   const before = means(frame.terms[name - 1], 'article') ? name - 2 : name - 1;
   return before >= clause.from && means(frame.terms[before], 'place');
+}
+
+/** Whether the sentence tells an amount that was poured, in whichever of its clauses. */
+function tellsAmount(frame: Frame, { sentence }: Clause): boolean {
+  const told = frame.sentences[sentence]!.filter((other) => !isReadInVessel(frame, other));
+  return told.some(({ from, to }) => frame.places.hasWhere(isVolumeTerm, from, to));
 }
 
 function hasOtherObject(frame: Frame, clause: Clause, verb: number): boolean {

@@ -8,6 +8,7 @@ import {
   type Frame,
   inClause,
   isMeasure,
+  type TermRange,
   takeRange,
 } from '../reading/frame.ts';
 import { isCrop, means, type Term } from '../reading/term.ts';
@@ -87,12 +88,15 @@ function troubleIn(
   return found;
 }
 
-function harmlessIn(
+/** What is amiss by its words alone, and hurts nobody, whoever asks about it or tells of it. */
+export function harmlessIn(
   frame: Frame,
-  clause: Clause,
+  clause: TermRange,
 ): { readonly trouble: Trouble; readonly at: number } | null {
-  const first = (...concepts: Parameters<typeof means>[1][]): number =>
-    inClause(frame, clause, (term) => means(term, ...concepts))[0] ?? -1;
+  const first = (...concepts: Parameters<typeof means>[1][]): number => {
+    for (let i = clause.from; i < clause.to; i++) if (means(frame.terms[i], ...concepts)) return i;
+    return -1;
+  };
   const noise = first('labouring');
   if (noise >= 0 && (first('pump', 'air-pump', 'venturi') >= 0 || first('instrument') >= 0))
     return { trouble: 'noise', at: noise };
@@ -105,7 +109,8 @@ function harmlessIn(
   const ailing = first('ailing');
   if (ailing >= 0) return { trouble: 'plants', at: ailing };
   const colour = first('off-colour');
-  const isOfPlant = first('plant-part') >= 0 || inClause(frame, clause, isCrop).length > 0;
+  const isOfPlant =
+    first('plant-part') >= 0 || frame.places.hasWhere(isCrop, clause.from, clause.to);
   return colour >= 0 && isOfPlant ? { trouble: 'plants', at: colour } : null;
 }
 

@@ -3,6 +3,7 @@ import type { System } from '../../greenhouse/system.ts';
 import type { Frame } from '../reading/frame.ts';
 import type { Choice, DoubtStatement } from '../statement.ts';
 import { doubt, soundDraft } from './doubt-of.ts';
+import { inItOrAdded } from './in-it-or-added.ts';
 import type { Settled } from './settled.ts';
 import { isShared } from './shared-amount.ts';
 
@@ -27,6 +28,11 @@ function howFullNow(frame: Frame, one: Settled): DoubtStatement[] {
 }
 
 export function isItAReadingOf(frame: Frame, queried: readonly Settled[]): DoubtStatement {
+  const [only, ...others] = queried;
+  // `Ines asked for 10 l in the bench so I put it in`: whether it is there or was added says as much.
+  const isOpen = only?.fact.doubt?.kind === 'in-it-or-added' && others.length === 0;
+  if (isOpen && only.fact.amount.kind === 'measure')
+    return inItOrAdded(frame, only, only.fact.amount.measure);
   const drafts = queried.flatMap((one): EntryDraft[] => {
     if (one.askSystem || one.fact.doubt || one.fact.shared || one.fact.amount.kind === 'missing')
       return [];

@@ -43,7 +43,8 @@ export function dayAt(frame: Frame, i: number, term: Term, building: Building): 
   return dateAt(frame, i, set);
 }
 
-function isDuration(term: Term | undefined): boolean {
+/** `two days`, `3 hours`: how long, and no reading of anything. */
+export function isDuration(term: Term | undefined): boolean {
   return isMeasure(term) && unitIs(term.measure, 'second', 'minute', 'hour', 'day', 'week');
 }
 

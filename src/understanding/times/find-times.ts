@@ -65,7 +65,8 @@ function expressionAt(frame: Frame, start: number, headDay: LocalDate | null): B
   ) {
     const length = partAt(frame, i, building);
     if (length === 0) {
-      if (!found && i > start) break;
+      // `since last night`: the word that says from when on, and the one that says which.
+      if (!found && i > start && !means(frame.terms[start], 'since')) break;
       // `pump was off this morning`: what it was, and no small word of the time.
       if (!isSmall(frame.terms[i]) || means(frame.terms[i], 'broken')) break;
       i++;

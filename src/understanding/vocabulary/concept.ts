@@ -255,6 +255,20 @@ export type MoodConcept =
   | 'hearsay'
   | 'according-to'
   | 'says'
+  /** Asks whether there is one at all: any, and not something. */
+  | 'any-at-all'
+  /** Something that is not as it should be, in general: problems, wrong. */
+  | 'amiss'
+  /** Looked at or measured, and nobody says what it was: checked. */
+  | 'checked'
+  /** As much as ever: the usual. */
+  | 'as-ever'
+  /** Of whoever or whatever was named: their, its. */
+  | 'of-its-own'
+  /** That it was done in the way somebody said, and nothing of what they said: as you said, as agreed. */
+  | 'as-told'
+  /** Leads to whose word something was done by: as, like. */
+  | 'in-the-way'
   /** Of somebody, before what they are to do: told, asked, got. */
   | 'orders'
   /** What somebody is told by: a note, a message; `written on the board`. */

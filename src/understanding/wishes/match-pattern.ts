@@ -59,10 +59,13 @@ function startsWith(words: readonly Token[], at: number, phrase: readonly string
 
 function isWord(said: string, word: string): boolean {
   if (said === word) return true;
-  // `on Monday` is one day, and no slip of `on Mondays`.
-  return isSlipOf(said, word) && !dayNames.has(said);
+  return isSlipOf(said, word) && !meantAsWritten.has(said);
 }
 
-const dayNames: ReadonlySet<string> = new Set(
-  Object.values(vocabularies).flatMap(({ weekdays }) => weekdays.flat()),
+/** `on Monday` is one day, and no slip of `on Mondays`; whoever cleaned the bench has cleared nothing. */
+const meantAsWritten: ReadonlySet<string> = new Set(
+  Object.values(vocabularies).flatMap(({ weekdays, words }) => [
+    ...weekdays.flat(),
+    ...words.clean,
+  ]),
 );

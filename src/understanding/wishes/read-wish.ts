@@ -15,6 +15,7 @@ import type {
 } from '../../greenhouse/set-up/set-up-change.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { Days } from '../arranging/arranging.ts';
+import { probesMeant } from '../probes-meant.ts';
 import { isRainUsual } from './is-butt.ts';
 import type { ReadSlot } from './match-pattern.ts';
 import { systemOfTask } from './read-names.ts';
@@ -209,6 +210,8 @@ function wishOf(kind: WishKind, slots: Slots, world: WishWorld): Wish {
       return { kind: 'how-long' };
     case 'ask-away':
       return { kind: 'who-is-away' };
+    case 'ask-own-away':
+      return { kind: 'who-is-away', ofOneself: true };
     case 'ask-logged-by':
       return { kind: 'logged', handle: slots.text('member'), on: slots.day ?? null };
     case 'ask-logged-own':
@@ -237,7 +240,14 @@ function wishOf(kind: WishKind, slots: Slots, world: WishWorld): Wish {
     case 'drop-notes':
       return { kind: 'drop-notes', about: slots.about };
     case 'how-to':
-      return { kind: 'how-to', about: slots.about };
+      return {
+        kind: 'how-to',
+        about: slots.about,
+        probes: probesMeant(
+          world.tokens.map(({ text }) => text),
+          world.greenhouse,
+        ),
+      };
     case 'ask-notes':
       return { kind: 'notes', about: slots.about };
     case 'first-fruit':

@@ -34,8 +34,8 @@ export type Wish =
       readonly note: string;
       readonly isInstead: boolean;
     }
-  /** How that is done; of all that is due, where nothing is named. */
-  | { readonly kind: 'how-to'; readonly about: About }
+  /** How that is done; of all that is due, where nothing is named. `probes`: which of them it speaks of, by name. */
+  | { readonly kind: 'how-to'; readonly about: About; readonly probes: readonly string[] }
   | { readonly kind: 'drop-notes'; readonly about: About }
   | { readonly kind: 'notes'; readonly about: About }
   /** Something was planted, and nobody said where; null: nor how many. */
@@ -53,7 +53,8 @@ export type Wish =
   | { readonly kind: 'how-full'; readonly systems: readonly SystemId[] }
   /** What the water and the weather make of each system. */
   | { readonly kind: 'how-long' }
-  | { readonly kind: 'who-is-away' }
+  /** ofOneself: when the member is away. */
+  | { readonly kind: 'who-is-away'; readonly ofOneself?: true }
   /** What was logged by a member, or by all (null), on a day, or of late (null). */
   | { readonly kind: 'logged'; readonly handle: string | null; readonly on: LocalDate | null }
   | { readonly kind: 'supply'; readonly of: Supply }
@@ -119,6 +120,7 @@ export type WishKind =
   | 'ask-level'
   | 'ask-weather'
   | 'ask-away'
+  | 'ask-own-away'
   | 'ask-logged-by'
   | 'ask-logged-own'
   | 'ask-logged-all'

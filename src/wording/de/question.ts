@@ -17,7 +17,7 @@ import { guideText } from './keeping/guide-text.ts';
 import { howMuchStock } from './keeping/stock-text.ts';
 import { missingAmountText } from './missing-amount.ts';
 import { quantitiesWithArticle, quantityNames, volumeNames } from './names.ts';
-import { atSystem, inBrackets } from './place-text.ts';
+import { allInBrackets, atSystem, inBrackets } from './place-text.ts';
 import { rangeText, valueText, writtenText } from './value-text.ts';
 
 type Because<Kind extends DoubtReason['kind']> = Extract<DoubtReason, { kind: Kind }>;
@@ -32,7 +32,7 @@ export function questionText(doubt: Doubt, s: Speaker): string {
       return whichQuantity(reason, doubt, s);
     case 'in-it-or-added': {
       const amount = s.amount(measureOf('top-up', reason.litres, s.units));
-      return `${amount}${inBrackets(doubt, s)}: ist das jetzt drin, oder hast du das nachgefüllt?`;
+      return `${amount}${allInBrackets(doubt, s)}: ist das jetzt drin, oder hast du das nachgefüllt?`;
     }
     case 'which-product':
       return `${clipped(reason.amount, mostQuoted)}${inBrackets(doubt, s)}: wovon? Zum Beispiel „30 ml Dünger A, ${s.greenhouse.systems[0]?.name ?? 'Tisch'}“.`;

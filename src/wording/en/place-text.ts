@@ -1,5 +1,5 @@
 import type { Doubt } from '../../understanding/doubt.ts';
-import { doubtedSystem } from '../spoken/doubted.ts';
+import { doubtedSystem, sharingSystems } from '../spoken/doubted.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 
 /** ` for Bucket row`, or nothing where the system is not known. */
@@ -12,6 +12,12 @@ export function forSystem(doubt: Doubt, s: Speaker): string {
 export function inSystem(doubt: Doubt, s: Speaker): string {
   const system = doubtedSystem(doubt, s);
   return system ? ` in ${system.name}` : '';
+}
+
+/** ` in Bucket row`, ` in North bench and Jar shelf`, or nothing. */
+export function inSystems(doubt: Doubt, s: Speaker): string {
+  const names = sharingSystems(doubt, s).map(({ name }) => name);
+  return names.length > 0 ? ` in ${s.and(names)}` : '';
 }
 
 /** ` from Bucket row`, or nothing. */

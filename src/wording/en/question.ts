@@ -22,7 +22,7 @@ import { guideText } from './keeping/guide-text.ts';
 import { howMuchStock } from './keeping/stock-text.ts';
 import { missingAmountText } from './missing-amount.ts';
 import { quantityNames, volumeNames } from './names.ts';
-import { forSystem, inSystem } from './place-text.ts';
+import { forSystem, inSystems } from './place-text.ts';
 import { rangeText, valueText, writtenText } from './value-text.ts';
 
 type Because<Kind extends DoubtReason['kind']> = Extract<DoubtReason, { kind: Kind }>;
@@ -37,7 +37,7 @@ export function questionText(doubt: Doubt, s: Speaker): string {
       return whichQuantity(reason, doubt, s);
     case 'in-it-or-added': {
       const amount = s.amount(measureOf('top-up', reason.litres, s.units));
-      return `${amount}${inSystem(doubt, s)}: is that what is in it now, or what you added?`;
+      return `${amount}${inSystems(doubt, s)}: is that what is in it now, or what you added?`;
     }
     case 'which-product':
       return `${clipped(reason.amount, mostQuoted)}${forSystem(doubt, s)}: of which product? For example “30 mL nutrient A to ${s.greenhouse.systems[0]?.name ?? 'the bench'}”.`;

@@ -20,6 +20,17 @@ export function doubtedSystem(doubt: Doubt, s: Speaker): System | null {
   return only && second === undefined ? s.system(only) : null;
 }
 
+/** The systems that share what is in question, where they were named; none: it may be of any. */
+export function sharingSystems(doubt: Doubt, s: Speaker): readonly System[] {
+  const drafts = [
+    ...(doubt.waiting?.drafts ?? []),
+    ...doubt.choices.flatMap((each) => each.drafts),
+  ];
+  const ids = new Set(drafts.flatMap(({ system }) => (system === null ? [] : [system])));
+  const isAny = ids.size > 1 && ids.size === s.greenhouse.systems.length;
+  return isAny ? [] : [...ids].map((id) => s.system(id));
+}
+
 /** `2 l each` of one system: there is nothing to share among several. */
 export function isOfPartsOnly({ choices }: Doubt): boolean {
   const kinds = choices.map(({ label }) => label.kind);

@@ -32,8 +32,8 @@ describe('nutrients counted off', () => {
   understood({
     'fed the bench 200 ml a and 200 b':
       'North bench dose 200 nutrient-a; North bench dose 200 nutrient-b',
-    'fed the bench 200 a and 200 b': '? which-unit (200); ? which-unit (200)',
-    'bench 30 of a and 30 of b': '? which-unit (30); ? which-unit (30)',
+    'fed the bench 200 a and 200 b': '? which-unit (200)',
+    'bench 30 of a and 30 of b': '? which-unit (30)',
     'gave the bench 200 a': '? which-unit (200)',
     'added 30 l to the bench and a lid': 'North bench top-up 30',
     'put ph down in the row, about 15 ml': 'Bucket row dose ~15 ph-down',

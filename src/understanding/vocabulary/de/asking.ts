@@ -731,6 +731,8 @@ export const asking: Words<AskConcept> = {
   ],
   anything: [
     'etwas',
+    'irgendwelche',
+    'irgendein',
     'irgendwas',
     'irgendetwas',
     'sonst was',

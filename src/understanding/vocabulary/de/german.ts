@@ -204,6 +204,14 @@ export const german: Vocabulary = {
   ],
   asksWithObject: ['kann ich', 'können wir'],
   asksOneself: [
+    ...['was', 'wie'].flatMap((asked) => [
+      ...['kann', 'soll', 'sollte', 'muss', 'mach', 'mache', 'tu', 'tue'].map(
+        (verb) => `${asked} ${verb} ich`,
+      ),
+      ...['können', 'sollen', 'sollten', 'müssen', 'machen', 'tun'].map(
+        (verb) => `${asked} ${verb} wir`,
+      ),
+    ]),
     'soll ich',
     'sollen wir',
     'sollte ich',

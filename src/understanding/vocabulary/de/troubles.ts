@@ -14,6 +14,13 @@ export const troubles: Words<TroubleConcept> = {
     'pfützen',
     'läuft aus',
     'läuft über',
+    'lief über',
+    'übergelaufen',
+    'ist übergelaufen',
+    'übergeschwappt',
+    'schwappt über',
+    'überflutet',
+    'boden überschwemmt',
     'wasser auf dem boden',
     'wasser am boden',
     'boden ist nass',
@@ -108,6 +115,9 @@ export const troubles: Words<TroubleConcept> = {
     'riecht nach kloake',
     'riecht streng',
     'gestank',
+    'geruch',
+    'den geruch',
+    'der geruch',
   ],
   'weak-bubbles': [
     ...['kaum', 'wenig', 'wenige', 'nur wenige', 'schwache', 'weniger'].flatMap((how) =>

@@ -154,6 +154,12 @@ export const english: Vocabulary = {
   ],
   asksWithObject: [],
   asksOneself: [
+    ...['what', 'how'].flatMap((asked) =>
+      ['can', 'could', 'should', 'shall', 'must', 'do'].flatMap((verb) => [
+        `${asked} ${verb} i`,
+        `${asked} ${verb} we`,
+      ]),
+    ),
     'when can i',
     'when can we',
     'when could i',

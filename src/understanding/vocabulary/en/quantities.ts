@@ -991,7 +991,6 @@ export const deeds: Words<DeedConcept> = {
     'fell by',
     'consumed',
     'ran off',
-    'overflowed',
     'dribbled',
   ],
   'plain-deed': [
@@ -1211,6 +1210,7 @@ export const supplies: Words<SupplyConcept> = {
     'stops',
   ],
   broken: [
+    'is off',
     'is down',
     'out',
     'dead',

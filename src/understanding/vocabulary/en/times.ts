@@ -21,7 +21,7 @@ export const times: Words<TimeConcept> = {
   today: ['today', 'tdy', "today's"],
   tomorrow: ['tomorrow', 'tmrw', 'tomoz', 'tmr', 'the day after tomorrow', 'day after tomorrow'],
   tonight: ['tonight', 'tonite', 'this night'],
-  'this-night': ['overnight'],
+  'this-night': ['overnight', 'over night', 'over the night', 'through the night'],
   this: ['this'],
   last: ['last', 'previous', 'this past', 'past'],
   morning: [
@@ -76,6 +76,9 @@ export const times: Words<TimeConcept> = {
     'at night',
     'in the night',
     'overnight',
+    'over night',
+    'over the night',
+    'through the night',
     'during the night',
     'late at night',
     'late',

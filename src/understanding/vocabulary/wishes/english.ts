@@ -550,6 +550,14 @@ export const englishWishes: WishWords = {
       "who|whos is|'s|are|will_be? not here|there|in|home {future}?",
       'is|are anyone|anybody|somebody|someone away|gone|on_holiday|on_vacation {future}?',
     ],
+    'ask-own-away': [
+      'when am|was|will_be i|we again? going? away|gone|off|on_holiday|on_holidays|on_vacation|travelling|not_here next|again?',
+      'when do|did i|we go|leave|travel away|off|on_holiday|on_vacation? next|again?',
+      "when is|'s|are my|our holiday|holidays|vacation|trip|absence|absences|leave next?",
+      'what|which days|dates am|are|will i|we be? away|gone|off|on_holiday|not_here',
+      'did|have i say|said|tell|told|tell_you|told_you when i am|was|will_be away|gone|off|on_holiday',
+      'my absences|holidays|holiday|days_away|days_off',
+    ],
     'ask-logged-by': [
       'what did|has|have|was {member} log|logged|enter|entered|record|recorded|write|written|write_down|report|reported|put_in|tell_you|told_you|done|do|been_up_to {day}?',
     ],

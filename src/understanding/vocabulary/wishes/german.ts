@@ -504,6 +504,14 @@ export const germanWishes: WishWords = {
       'wer ist|sind|fährt {future}? alles|denn|gerade? weg|verreist|im_urlaub|in_urlaub|nicht_da|fort|unterwegs {future}?',
       'ist|sind {future}? jemand|wer {future}? weg|verreist|im_urlaub|nicht_da|fort|unterwegs',
     ],
+    'ask-own-away': [
+      'wann bin|sind|war ich|wir denn|eigentlich|nochmal|wieder|das_nächste_mal|als_nächstes? weg|fort|verreist|im_urlaub|in_urlaub|nicht_da|unterwegs|abwesend',
+      'wann fahre|fahr|fahren|gehe|geh|gehen|verreise|verreisen ich|wir denn|eigentlich|wieder? weg|fort|in_urlaub|in_den_urlaub?',
+      'wann ist|war mein|unser urlaub|reise|abwesenheit',
+      'an? welchen|welche tagen|tage bin|sind ich|wir weg|fort|nicht_da|im_urlaub|verreist',
+      'meine abwesenheiten|urlaubstage|freien_tage',
+      'mein urlaub',
+    ],
     'ask-logged-by': [
       'was hat {member} denn|schon|alles? {day}? denn|schon|alles? eingetragen|gemacht|geloggt|aufgeschrieben|gemeldet|notiert|getan|gesagt',
     ],

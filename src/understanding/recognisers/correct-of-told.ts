@@ -1,7 +1,7 @@
 import { localDateOf } from '../../greenhouse/local-time.ts';
 import { isLabel } from '../moods/clause-kinds.ts';
 import { type Frame, isMeasure, isName } from '../reading/frame.ts';
-import { means, type Term } from '../reading/term.ts';
+import { isUnknown, means, type Term } from '../reading/term.ts';
 import type { TakingBack } from '../statement.ts';
 import { findTimes } from '../times/find-times.ts';
 import type { Named } from './named.ts';
@@ -9,38 +9,57 @@ import { numbersCorrected } from './numbers-corrected.ts';
 
 /**
  * `it was 10 l last night not 12`, `yesterday's bench ph should have been 6.0`, `das von gestern abend waren nur 8 l`,
- * `the 1.7 from yesterday should be 1.9`: what was told of another day, put right.
+ * `the 1.7 from yesterday should be 1.9`: what was told of another day, put right; and `the 1.7 I gave should be 1.9`,
+ * which says by its number what was told.
  */
-export function correctOfDay(frame: Frame, named: () => Named): TakingBack | null {
+export function correctOfTold(frame: Frame, named: () => Named): TakingBack | null {
   const { terms, timed, places } = frame;
   const count = places.where(isMeasure).length;
   // Two values, and what the day may be told with.
   if (count === 0 || count > 4 || !places.hasWhere(saysHowItWas, 0, terms.length)) return null;
-  const onDate = dayBefore(frame);
-  if (onDate === null) return null;
+  const day = dayBefore(frame);
+  if (day === null) return null;
   const numbers = places.where(isMeasure).filter((i) => !timed[i]);
-  const isPlain = terms.every((term, i) => timed[i] === true || isMeasure(term) || isSmall(term));
-  const pair = isPlain ? valuesOf(frame, numbers) : null;
+  const isPlain = terms.every(
+    (term, i) => timed[i] === true || isMeasure(term) || isSmall(term) || isLastVerb(frame, i),
+  );
+  const pair = isPlain ? valuesOf(frame, numbers, day.date) : null;
   timed.fill(false);
   if (!pair) return null;
   const { system, quantity } = named();
   const corrected = numbersCorrected(frame, pair, quantity);
-  return corrected && { kind: 'correct', ...corrected, system, onDate };
+  const onDate = day.date === null ? {} : { onDate: day.date };
+  return corrected && { kind: 'correct', ...corrected, system, ...onDate };
 }
 
 function saysHowItWas(term: Term): boolean {
-  return means(term, 'ought-to-have-been', 'ought-to-be', 'was');
+  return means(term, 'was') || saysAmiss(term);
 }
 
-/** The one day spoken of, where it is over; its words are left marked as time. */
-function dayBefore(frame: Frame): string | null {
+/** That a value told before is not the one. */
+function saysAmiss(term: Term): boolean {
+  return means(term, 'ought-to-have-been', 'ought-to-be', 'untrue', 'sorry', 'no-wait', 'meant');
+}
+
+/** `sollten 1,9 sein`: a verb that ends what is said. */
+function isLastVerb({ terms }: Frame, i: number): boolean {
+  return i + 1 === terms.length && isMeasure(terms[i - 1]) && isUnknown(terms[i]);
+}
+
+/**
+ * The one day spoken of, where it is over, and its words left marked as time; `date` null: of no day, or of today.
+ * Null: of several times, or of one that is no day.
+ */
+function dayBefore(frame: Frame): { readonly date: string | null } | null {
   const { greenhouse, writtenAtMs } = frame.context;
   const marks = findTimes(frame);
   frame.taken.fill(false);
   const [mark] = marks;
-  const date = mark ? localDateOf(mark.atMs, greenhouse.timeZone) : null;
-  const isOver = date !== null && date < localDateOf(writtenAtMs, greenhouse.timeZone);
-  if (marks.length === 1 && mark?.askFrom === null && !mark.until && isOver) return date;
+  if (!mark) return { date: null };
+  const date = localDateOf(mark.atMs, greenhouse.timeZone);
+  const isOver = date < localDateOf(writtenAtMs, greenhouse.timeZone);
+  if (marks.length === 1 && mark.askFrom === null && !mark.until)
+    return { date: isOver ? date : null };
   frame.timed.fill(false);
   return null;
 }
@@ -49,15 +68,20 @@ function dayBefore(frame: Frame): string | null {
 function valuesOf(
   frame: Frame,
   numbers: readonly number[],
+  date: string | null,
 ): readonly [number, number | null] | null {
   const { terms, timed } = frame;
   const [first, second] = numbers;
   if (first === undefined || numbers.length > 2) return null;
+  if (date === null)
+    return second !== undefined && isOneGivenUp(frame, first, second, saysAmiss)
+      ? [second, first]
+      : null;
   if (second === undefined) {
     const ought = terms.some((term) => means(term, 'ought-to-have-been'));
     return ought || speaksOfWhatWasTold(frame) ? [first, null] : null;
   }
-  if (isOneGivenUp(frame, first, second)) return [second, first];
+  if (isOneGivenUp(frame, first, second, saysHowItWas)) return [second, first];
   const isOfWas = terms.slice(0, first).some((term) => means(term, 'was'));
   if (!isOfWas) return null;
   const lead = (i: number) => {
@@ -72,13 +96,20 @@ function valuesOf(
 }
 
 /** `the 12 l from yesterday were only 10`, `die 1,7 von gestern sollten 1,9 sein`: first what was told, then what was. */
-function isOneGivenUp({ terms }: Frame, first: number, second: number): boolean {
-  const between = terms.slice(first + 1, second);
-  const isSaidSo = means(terms[first - 1], 'article') && !means(terms[first - 1], 'indefinite');
-  const isVerb = (term: Term) =>
-    means(term, 'was', 'ought-to-be', 'ought-to-have-been') && !means(term, 'place', 'at-hour');
+function isOneGivenUp(
+  { terms, timed }: Frame,
+  first: number,
+  second: number,
+  says: (term: Term) => boolean,
+): boolean {
+  const isVerb = (term: Term) => says(term) && !means(term, 'place', 'at-hour');
+  const lead = terms[first - 1];
+  const isSaidSo =
+    (means(lead, 'article') && !means(lead, 'indefinite')) || timed[first - 1] === true;
   const wasBefore = terms.slice(0, first).some(isVerb);
-  return isSaidSo && !wasBefore && between.some(isVerb);
+  // `die 1,7 hätte 1,9 heißen müssen`: the verb may end it.
+  const isLast = means(terms[second + 1], 'ought-to-have-been');
+  return isSaidSo && !wasBefore && (isLast || terms.slice(first + 1, second).some(isVerb));
 }
 
 /** `the one from last night was 8 l`, `das von gestern waren nur 8 l`. */
@@ -124,5 +155,8 @@ function isSmall(term: Term): boolean {
     'top-up',
     'add',
     'for-somebody',
+    'self',
+    'untrue',
+    'read-as',
   );
 }
