@@ -48,6 +48,9 @@ function valueBehind({ terms, taken, clauseOf, clauses }: Frame, name: number): 
     if (!isAgain && !isCut && !isSmall) return null;
     at++;
   }
+  // `except the gutters 6.1`: nothing ties it to what was told of the others.
+  const lead = means(terms[name - 1], 'article') ? name - 2 : name - 1;
+  if (at === name + 1 && means(terms[lead], 'except')) return null;
   const value = terms[at];
   if (!isMeasure(value) || taken[at] || !isBare(value.measure)) return null;
   const rest = terms.slice(at + 1, clauses[clauseOf[at]!]!.to);
