@@ -7,6 +7,7 @@ import { cutAtSo } from './reading/cut-at-so.ts';
 import { cutRunOns } from './reading/cut-run-ons.ts';
 import type { Folded } from './reading/fold.ts';
 import { type Frame, frameOf } from './reading/frame.ts';
+import { withHoursOfOutage } from './reading/hours-of-outage.ts';
 import { type Lexicon, languageOf, lexiconFor } from './reading/lexicon.ts';
 import { readingOf } from './reading/look-up.ts';
 import { countOneInPart } from './reading/one-in-part.ts';
@@ -63,7 +64,8 @@ function termsIn(pieces: Pieces, units: SpokenUnits): readonly Term[] {
 function allTermsIn({ tokens, lexicon }: Pieces, units: SpokenUnits): readonly Term[] {
   const spelt = withoutCompounds(withTextSpeak(tokens, lexicon), lexicon);
   const read = joinSplitDecimals(spelt, lexicon);
-  const spoken = joinSpokenDigits(termsOf(readingOf(read, lexicon)));
+  const timed = withHoursOfOutage(termsOf(readingOf(read, lexicon)), lexicon);
+  const spoken = joinSpokenDigits(timed);
   const written = withPartsOfAmounts(withoutBrackets(saidOnce(spoken, units)));
   const told = countInSizeSaid(written, lexicon);
   const sized = withOtherValues(sizeVessels(countVessels(told, lexicon), lexicon));

@@ -293,6 +293,8 @@ export type TakingBack =
       /** `sorry, 70 %`, `no, 6 cm`: what a level is of its own system. */
       readonly level?: { readonly to: LevelSaidAs; readonly from: LevelSaidAs | null };
       readonly system: SystemId | null;
+      /** `sorry, it was the bench and 6.2`: the system that it was of instead. */
+      readonly ofSystem?: SystemId;
       /** `sorry, B was 25`. */
       readonly product?: string;
       /** `it was 10 l last night, not 12`: the local date of the entry meant. */

@@ -11,6 +11,7 @@ import type { TakingBack } from '../../understanding/statement.ts';
 import { withQuestionsLapsed } from '../conversation.ts';
 import type { Handling } from '../handling.ts';
 import { askBack } from './ask-back.ts';
+import { movedInto } from './move-entries.ts';
 import { draftOf } from './put-back.ts';
 import { replaceEntries } from './replace-entries.ts';
 import {
@@ -76,7 +77,8 @@ export function correct(
   }
   for (const entry of meant ? [meant] : []) {
     if (refusesOthers(handling, [entry])) return;
-    const system = systemOf(handling, entry.system);
+    const { ofSystem = entry.system } = back;
+    const system = systemOf(handling, ofSystem);
     const corrected = correctedValue(entry, back, system)!;
     if (corrected === 'unsure') return askInWhichUnit(handling, entry, back);
     const bounds = believable(entry.quantity, system);
@@ -93,9 +95,13 @@ export function correct(
         waiting: null,
       });
     }
+    const others = back.ofSystem === undefined ? [] : toldWith(handling, entry);
+    const moved = others.length > 0 ? movedInto(handling, others, system!) : [];
+    if (!moved) return;
     handling.conversation = withQuestionsLapsed(handling.conversation);
     const { saidAs: _as, saidIn: _in, ...draft } = draftOf(entry);
-    replaceEntries(handling, [entry], [{ ...draft, ...corrected }]);
+    const drafts = [{ ...draft, ...corrected, system: ofSystem }, ...moved];
+    replaceEntries(handling, [entry, ...others], drafts);
     return;
   }
   const givenUp = back.from && entryGivenUp(handling, back, target);
@@ -109,6 +115,17 @@ export function correct(
     choices: [],
     waiting: null,
   });
+}
+
+/** What the same message told of the same system. */
+function toldWith(handling: Handling, entry: Entry): readonly Entry[] {
+  return ownEntries(handling).filter(
+    (other) =>
+      other !== entry &&
+      !isStruck(handling, other) &&
+      other.system === entry.system &&
+      messageOf(other) === messageOf(entry),
+  );
 }
 
 /** The number alone leaves open whether it is in the unit of what it corrects. */

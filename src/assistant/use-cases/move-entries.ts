@@ -26,20 +26,29 @@ export function move(handling: Handling, entries: readonly Entry[], back: Moving
   );
   if (moving.length === 0) return nothingToPutRight(handling);
   if (refusesOthers(handling, moving)) return;
-  const system = systemOf(handling, to)!;
-  const drafts = moving.map((entry) => movedTo(draftOf(entry), system));
-  const unfit = drafts.find((draft) => !fits(draft, system));
-  if (unfit) {
-    const [lowest, highest] = believable(unfit.quantity, system)!;
-    const { quantity, value } = unfit;
-    return askBack(handling, {
-      reason: { kind: 'out-of-range', quantity, value, lowest, highest },
-      choices: [],
-      waiting: null,
-    });
-  }
+  const drafts = movedInto(handling, moving, systemOf(handling, to)!);
+  if (!drafts) return;
   handling.conversation = withoutNames(handling.conversation, moving);
   replaceEntries(handling, moving, drafts);
+}
+
+/** The entries as another system's; null: it cannot hold one of them, and that is asked. */
+export function movedInto(
+  handling: Handling,
+  moving: readonly Entry[],
+  system: System,
+): readonly EntryDraft[] | null {
+  const drafts = moving.map((entry) => movedTo(draftOf(entry), system));
+  const unfit = drafts.find((draft) => !fits(draft, system));
+  if (!unfit) return drafts;
+  const [lowest, highest] = believable(unfit.quantity, system)!;
+  const { quantity, value } = unfit;
+  askBack(handling, {
+    reason: { kind: 'out-of-range', quantity, value, lowest, highest },
+    choices: [],
+    waiting: null,
+  });
+  return null;
 }
 
 /** Logs of another product what was told before; of several doses nobody knows which. */

@@ -105,7 +105,7 @@ export function whatIsSaid(frame: Frame): Said | null {
     // `all of it`, and no part of an amount.
     const isWithoutFigure = productOf(term) !== null || means(term, 'of-it');
     // `t2, sorry`: for not having said it at once.
-    const isExcuse = measures.length === 0 && isNaming && means(term, 'sorry');
+    const isExcuse = measures.length === 0 && isNaming && means(term, 'sorry', 'to-say');
     const isSaid =
       isExcuse || small || names || isCrop(term) || (measures.length === 0 && isWithoutFigure);
     if (!isSaid && term.word.ordinal === null) return release(frame, null);

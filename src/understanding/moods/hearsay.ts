@@ -4,6 +4,7 @@ import {
   clauseHas,
   type Frame,
   inClause,
+  isMeasure,
   isName,
   isPadding,
   isVolumeTerm,
@@ -165,7 +166,7 @@ function isPassedOn(frame: Frame, clause: Clause): boolean {
     const before = previousIn(frame, clause, i, (term) =>
       means(term, 'article', 'pronoun', 'self'),
     );
-    if (isOfSystemNamed(frame, clause, i)) return false;
+    if (isOfSystemNamed(frame, clause, i) || isOnlyWhy(frame, clause, i)) return false;
     return before < 0 || !means(frame.terms[before], 'for-somebody');
   });
 }
@@ -174,6 +175,19 @@ function isPassedOn(frame: Frame, clause: Clause): boolean {
 function isOfSystemNamed(frame: Frame, clause: Clause, i: number): boolean {
   if (!means(frame.terms[i], 'of-its-own')) return false;
   return frame.places.hasWhere(isName, clause.from, i);
+}
+
+/** `her hands are wet: dwc ph 5.8`: how it is with somebody, and no word of a value before the clause or its colon ends. */
+function isOnlyWhy({ terms, places }: Frame, clause: Clause, i: number): boolean {
+  if (!means(terms[i], 'of-its-own') || !isUnknown(terms[i + 1])) return false;
+  if (!means(terms[i + 2], 'link')) return false;
+  const to = Math.min(clause.to, places.nextWhere(isColon, i));
+  const tells = (test: (term: Term) => boolean): boolean => places.hasWhere(test, i, to);
+  return !tells(isMeasure) && !tells(isLabel) && !tells(isName) && !places.has('says', i, to);
+}
+
+function isColon(term: Term): boolean {
+  return isMark(term, ':');
 }
 
 /** `laut Tom war die Rinne bei 2,2`: a clause that opens with whose word it is; `laut Messgerät` is a reading. */
@@ -349,12 +363,29 @@ function isPlantLost(term: Term, i: number, terms: readonly Term[]): boolean {
 /** `last year it was 5.5 and ec 2` goes on until a but, or a word that brings it back to the present. */
 function endOfLongAgo(frame: Frame, clause: Clause): number {
   const following = frame.sentences[clause.sentence]!.filter(({ from }) => from > clause.from);
+  const isAside = tellsOfNoSystem(frame, clause);
   const present = following.find(
     (next) =>
       next.opens === 'but' ||
+      (isAside && isFullReading(frame, next)) ||
       clauseHas(frame, next, 'now', 'today', 'just-now', 'yesterday', 'this'),
   );
   return present?.from ?? following.at(-1)?.to ?? clause.to;
+}
+
+/** `cleaned the stick last week`: something was done, to no system, and no value is told of it. */
+function tellsOfNoSystem({ places, terms }: Frame, { from, to }: Clause): boolean {
+  if (places.hasWhere(isName, from, to) || places.hasWhere(isLabel, from, to)) return false;
+  return terms.slice(from, to).some((term) => isDeed(term) || isUnknown(term));
+}
+
+/** `gutters ec 1.25`: a system, a quantity and its value. */
+function isFullReading(frame: Frame, clause: Clause): boolean {
+  return (
+    opensWithName(frame, clause) &&
+    clauseTells(frame, clause) &&
+    frame.places.hasWhere(isLabel, clause.from, clause.to)
+  );
 }
 
 /** `the shop says`, not `the pen says`. */

@@ -25,6 +25,7 @@ import { ofVessel } from './of-a-vessel.ts';
 import { outageToCome } from './outage-to-come.ts';
 import { findQuestions } from './questions.ts';
 import { doubtSwapped } from './swapped.ts';
+import { besideWish, wishGivenUp } from './wish-given-up.ts';
 
 /** The mood of every term; null where something is plainly said. */
 export function moodsOf(frame: Frame, marks: readonly TimeMark[]): readonly (Mood | null)[] {
@@ -41,7 +42,10 @@ export function moodsOf(frame: Frame, marks: readonly TimeMark[]): readonly (Moo
     }
   };
   for (const { from, to, mood } of findQuestions(frame)) mark(from, to, mood);
-  frame.clauses.forEach((clause, c) => {
+  frame.clauses.forEach((whole, c) => {
+    const wish = wishGivenUp(frame, whole);
+    if (wish) mark(wish.from, wish.to, 'target');
+    const clause = besideWish(whole, wish);
     const toCome = outageToCome(frame, clause, marks);
     if (toCome !== null) mark(clause.from, clause.to, toCome);
     doubtSwapped(frame, clause, mark);

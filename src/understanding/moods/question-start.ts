@@ -1,5 +1,5 @@
 import { type Clause, type Frame, isMeasure, isName, isPadding } from '../reading/frame.ts';
-import { means, type Term } from '../reading/term.ts';
+import { isMark, means, type Term } from '../reading/term.ts';
 import { isDeed, isLabel } from './clause-kinds.ts';
 
 /** Where in the clause the question starts; null if it asks nothing. */
@@ -71,6 +71,7 @@ function opensQuestion(
 ): boolean {
   if (means(term, 'help') && isAlone(frame, clause, first)) return true;
   const next = frame.terms[first + 1];
+  if (means(term, 'what') && !asked && tellsWhat(frame, clause, first)) return false;
   if (means(term, 'what'))
     return asked || !(next && means(next, 'indefinite')) || next.text === term.text;
   if (means(term, 'how', 'how-much', 'how-long', 'why', 'who')) return true;
@@ -104,6 +105,22 @@ function opensQuestion(
   // `gutters graph`
   if (isName(term) && clauseMeans(frame, clause, 'picture')) return onlyAsks(frame, clause, first);
   return asked && means(term, 'need', 'judged', 'use', 'due', 'next', 'most-recent');
+}
+
+/** `what I read was 5.9 ph`, `was der Stab zeigt ist 1,2`: behind the verb stands the value. */
+function tellsWhat({ terms, places, timed }: Frame, { to }: Clause, first: number): boolean {
+  const subject = terms[first + 1];
+  const isOfOneself = means(subject, 'self') && !means(subject, 'is-it', 'intention');
+  const isOfThing = means(subject, 'article') && !isLabel(terms[first + 2]);
+  if (!isOfOneself && !isOfThing) return false;
+  return places.within(isMeasure, first + 2, to).some((i) => {
+    let lead = i - 1;
+    while (lead > first + 2 && (means(terms[lead], 'about', 'article') || isLabel(terms[lead])))
+      lead--;
+    return (
+      lead > first + 2 && !timed[i] && (means(terms[lead], 'link') || isMark(terms[lead], ':'))
+    );
+  });
 }
 
 /** `nothing needed`: an answer, and no question. */

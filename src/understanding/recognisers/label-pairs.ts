@@ -102,5 +102,11 @@ function parts(frame: Frame, term: Term, i: number): boolean {
       'all',
       'between',
     );
-  return !passes && (!frame.taken[i] || isUnknown(term));
+  if (passes || isWhatItIs(frame, i)) return false;
+  return !frame.taken[i] || isUnknown(term);
+}
+
+/** `5.8 is what the dwc ph shows`: what the number is follows it. */
+function isWhatItIs({ terms }: Frame, i: number): boolean {
+  return means(terms[i], 'what') && means(terms[i - 1], 'link') && isMeasure(terms[i - 2]);
 }

@@ -1,5 +1,6 @@
 import { belongsToGreenhouse, isReading, type Quantity } from '../../greenhouse/quantity.ts';
 import type { Fact } from '../fact.ts';
+import { isLabel } from '../moods/clause-kinds.ts';
 import type { Measure } from '../numbers/measure.ts';
 import { convert, isBare, isBelievable, isVolume } from '../numbers/quantity-of-measure.ts';
 import {
@@ -212,7 +213,12 @@ function levelLikeBefore(frame: Frame, { amount }: Fact, at: number): Fact | nul
 }
 
 /** A number without a label as one of that quantity, if it can be believed. */
-function repeated(frame: Frame, quantity: Quantity, at: number, because: string): Fact | null {
+export function repeated(
+  frame: Frame,
+  quantity: Quantity,
+  at: number,
+  because: string,
+): Fact | null {
   const measure = measureOf(frame, at);
   const conversion = convert(quantity, measure, frame.context.greenhouse.units);
   if (!conversion || conversion.unitOpen || !isBelievable(quantity, conversion.values[0]!, null))
@@ -273,7 +279,26 @@ function isSecondValue(frame: Frame, clause: Clause, last: Fact, at: number): bo
   if (clauseHas(frame, clause, 'was') || means(frame.terms[at - 1], 'from')) return true;
   if (isOfAnotherProbe(frame, clause, at)) return true;
   const timed = frame.timed.slice(clause.from, clause.to).includes(true);
-  return onlySmallWords(frame, clause, at) && (timed || clause.opens === 'and');
+  const isListed = timed || clause.opens === 'and' || isAnother(frame, clause, last, at);
+  return isListed && onlySmallWords(frame, clause, at);
+}
+
+/** `bench: ph 6.2, 6.3`: as like the value just read as another of it can be, and nothing says which holds. */
+function isAnother(frame: Frame, { opens, from, to }: Clause, last: Fact, at: number): boolean {
+  if (opens !== 'comma' && opens !== 'semicolon' && opens !== 'line') return false;
+  const isOfRow = last.quantity === 'ph' || last.quantity === 'ec';
+  if (!isOfRow && last.quantity !== 'water-temperature') return false;
+  // `target ec is 2.4, it is at 2.1` says more than another number.
+  const isAlone = frame.terms
+    .slice(from, to)
+    .every((term, n) => from + n === at || term.kind === 'mark' || means(term, 'about', 'ish'));
+  return (
+    isAlone &&
+    isUsual(last.quantity, measureOf(frame, at)) &&
+    frame.terms
+      .slice(last.at + 1, from)
+      .every((term) => term.kind === 'stop' || isPadding(term) || isLabel(term))
+  );
 }
 
 /** `…, the new one says 5.9`: by something else that was read, which is not named again. */

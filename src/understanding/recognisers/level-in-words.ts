@@ -93,8 +93,9 @@ function isStateOfSystem(frame: Frame, clause: Clause, i: number): boolean {
     return false;
   if (
     after &&
-    (means(after, 'of') ||
+    ((means(after, 'of') && filling === null) ||
       !(
+        filling !== null ||
         means(after, 'now', 'filler', 'place', 'today', 'brim') ||
         after.kind === 'name' ||
         after.kind === 'mark' ||
@@ -131,6 +132,8 @@ function isOfPart({ terms }: Frame, clause: Clause, subject: number): boolean {
 
 /** What it is full of, where that is told: `full of algae`, `voll mit Wasser`. */
 function whatFillsIt({ terms }: Frame, clause: Clause, i: number): Term | null {
+  // `full of water`, `voller Wasser`.
+  if (i + 1 < clause.to && means(terms[i + 1], 'solution')) return terms[i + 1]!;
   if (i + 2 >= clause.to || !means(terms[i + 1], 'of', 'with')) return null;
   const of = means(terms[i + 2], 'article', 'fresh') && i + 3 < clause.to ? i + 3 : i + 2;
   return terms[of]?.kind === 'word' ? terms[of] : null;

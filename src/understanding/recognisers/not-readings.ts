@@ -5,6 +5,7 @@ import {
   clauseHas,
   type Frame,
   isMeasure,
+  isName,
   measureOf,
   nextIn,
   take,
@@ -60,6 +61,8 @@ function isNoReading(frame: Frame, clause: Clause, i: number): boolean {
     (means(before, 'buffer') && isMeasure(frame.terms[i - 2]));
   if (bare && isOfBottle && !isInBuffer && !calibrates(frame, clause)) return true;
   if (bare && isOfBuffer(frame, clause, i)) return true;
+  if (bare && measure.whole && isHourOfComing(frame, clause, i)) return true;
+  if ((bare || isVolume(measure)) && isPlanned(frame, clause, i)) return true;
   if (bare && measure.whole && isCounted(frame, clause, i, after)) return true;
   if (
     !bare &&
@@ -97,6 +100,29 @@ function isOfBuffer(frame: Frame, clause: Clause, i: number): boolean {
   return (
     frame.places.where(isMeasure).length > 2 && !frame.places.hasWhere(isProbe, clause.from, i)
   );
+}
+
+/** `it was already 9 when I got here`: how late it was, with nothing that was measured. */
+function isHourOfComing(frame: Frame, clause: Clause, i: number): boolean {
+  const { terms, places } = frame;
+  let verb = i - 1;
+  while (
+    verb > clause.from &&
+    means(terms[verb], 'filler', 'about') &&
+    !means(terms[verb], 'link', 'was')
+  )
+    verb--;
+  const isSaid = verb >= clause.from && means(terms[verb], 'link', 'was');
+  if (!isSaid || !means(terms[i + 1], 'by-the-time') || !means(terms[i + 2], 'self')) return false;
+  return !hasLabel(frame, clause) && !places.hasWhere(isName, clause.from, i);
+}
+
+/** `the plan said 12, but …`, `im Plan stand 12`: what somebody wrote down to be done. */
+function isPlanned({ terms }: Frame, clause: Clause, i: number): boolean {
+  const [verb, subject] = [terms[i - 1], terms[i - 2]];
+  if (i - 2 < clause.from || i + 1 !== clause.to) return false;
+  if (means(subject, 'job')) return means(verb, 'says', 'was');
+  return clause.closes === 'but' && means(subject, 'pronoun') && means(verb, 'says');
 }
 
 function isProbe(term: Term): boolean {

@@ -39,7 +39,7 @@ export function productAt(frame: Frame, i: number): string | null {
     (unitIs(before.measure, 'ml', 'cl') ||
       (isOf && before.measure.unit !== null) ||
       isBottleful(frame, i)) &&
-    isEndOfPhrase(frame, i);
+    (isEndOfPhrase(frame, i) || isDoseSpokenOf(frame, i));
   if (isDosed) return term.word.shyProduct;
   if (isGivenAmount(frame, i - 1) && isEndOfPhrase(frame, i)) return term.word.shyProduct;
   // `down 3 cm`, `3 cm down` are levels, `up 0.2` a change.
@@ -50,6 +50,15 @@ export function productAt(frame: Frame, i: number): string | null {
   if (isAddedAlone(frame, i) || isCountedOff(frame, i)) return term.word.shyProduct;
   if (countListedAfter(frame, i) !== null) return term.word.shyProduct;
   return dosedAfter(frame, i) ? term.word.shyProduct : null;
+}
+
+/** `before the 10 ml down the dwc had 6.4`: the dose that was given, and what follows is of something else. */
+function isDoseSpokenOf({ terms }: Frame, i: number): boolean {
+  return (
+    isMeasure(terms[i - 1]) &&
+    means(terms[i - 2], 'article') &&
+    means(terms[i - 3], 'before', 'after')
+  );
 }
 
 /** Nobody pours more than this of a concentrate in one go, L. */

@@ -14,6 +14,7 @@ import {
   readingUnderHeading,
 } from './later-values.ts';
 import { listedReadings } from './listed-readings.ts';
+import { leftOutThere, readingsOfLeftOut } from './of-the-left-out.ts';
 import { readingsByUnit } from './readings-by-unit.ts';
 import { rowsOfSystems } from './row-of-systems.ts';
 
@@ -28,13 +29,16 @@ export function recogniseReadings(frame: Frame, told: readonly Fact[]): Fact[] {
   const saidBefore = (i: number) =>
     [...told, ...facts].filter(({ at }) => at < i).sort((a, b) => a.at - b.at);
   for (const [c, clause] of frame.clauses.entries()) {
-    const found = labelledReadings(frame, clause);
+    const there = leftOutThere(frame, clause);
+    const read = labelledReadings(frame, clause);
+    const found = there === null ? read : read.map((fact) => ({ ...fact, inTurn: there }));
     facts.push(...found);
     const more = [
       readingAcrossComma(frame, c),
       readingUnderHeading(frame, clause, heading) ?? readingLikeBefore(frame, c),
     ];
     facts.push(...more.filter((fact) => fact !== null));
+    facts.push(...readingsOfLeftOut(frame, clause, saidBefore(clause.to)));
     const before = saidBefore(clause.to);
     const later = laterValue(frame, clause, before) ?? laterThan(frame, clause, before);
     const earlier = later && earlierValue(frame, later, before);

@@ -14,6 +14,7 @@ import { nutrientAt, otherProduct, productCorrected } from './product-put-right.
 import { productAt } from './products.ts';
 import { retime } from './retime.ts';
 import { strikeValue } from './strike-value.ts';
+import { systemAndValue } from './system-and-value.ts';
 import { unitPutRight } from './unit-put-right.ts';
 import { wasOf } from './was-of.ts';
 
@@ -29,6 +30,7 @@ export function recogniseTakingBack(frame: Frame): TakingBackStatement | null {
     undoOf(frame) ??
     retime(frame) ??
     deny(frame) ??
+    systemAndValue(frame, named) ??
     correct(frame) ??
     correctOfTold(frame, named) ??
     otherProduct(frame) ??
@@ -76,6 +78,8 @@ function calledOff(frame: Frame): TakingBack | null {
 
 /** `forget the ec, keep the ph`, `undo the ec`: one quantity of what was told. */
 function strikeOne(frame: Frame): TakingBack | null {
+  const untrue = frame.places.hasAny(['undo', 'strike-the']) ? untrueOne(frame) : null;
+  if (untrue) return untrue;
   const at = frame.terms.findIndex((term) => means(term, 'undo', 'strike-the'));
   if (at < 0 || some(frame, isMeasure) || !frame.terms.slice(0, at).every(isOfCorrecting))
     return null;
@@ -85,6 +89,16 @@ function strikeOne(frame: Frame): TakingBack | null {
   const quantity = quantities.find(([, ...concepts]) => means(term, ...concepts))?.[0];
   const isWhole = next === undefined || next.kind === 'stop' || means(next, 'read-as', 'filler');
   return quantity && isWhole ? { kind: 'deny', system: onlyName(frame), quantity } : null;
+}
+
+/** `the ec is wrong, strike that`: of the one quantity that is said to be untrue, and of no other. */
+function untrueOne(frame: Frame): TakingBack | null {
+  const { terms, places } = frame;
+  const [label, ...others] = places.where(isLabel);
+  if (label === undefined || others.length > 0 || !places.hasAny(['untrue'])) return null;
+  if (some(frame, isMeasure)) return null;
+  const quantity = quantities.find(([, ...concepts]) => means(terms[label], ...concepts))?.[0];
+  return quantity ? { kind: 'deny', system: onlyName(frame), quantity } : null;
 }
 
 const quantities: readonly (readonly [Quantity, ...Concept[]])[] = [

@@ -1,5 +1,6 @@
 import type { Frame } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
+import { namesDay } from '../times/stretch.ts';
 import type { TimeMark } from '../times/time-mark.ts';
 import type { Settled } from './settled.ts';
 
@@ -12,7 +13,9 @@ export function onDaysTold(
   settled: readonly Settled[],
   marks: readonly TimeMark[],
 ): readonly Settled[] {
-  const listOf = new Map(listsOf(frame, marks).flatMap((list) => list.map((mark) => [mark, list])));
+  const listOf = new Map(
+    listsOf(frame, settled, marks).flatMap((list) => list.map((mark) => [mark, list])),
+  );
   if (listOf.size === 0) return settled;
   return settled.flatMap((one): Settled[] => {
     const days = one.mark && listOf.get(one.mark);
@@ -34,7 +37,12 @@ export function onDaysTold(
 }
 
 /** Times with nothing but `and` or a comma between them. */
-function listsOf({ terms }: Frame, marks: readonly TimeMark[]): TimeMark[][] {
+function listsOf(
+  frame: Frame,
+  settled: readonly Settled[],
+  marks: readonly TimeMark[],
+): TimeMark[][] {
+  const { terms } = frame;
   const lists: TimeMark[][] = [];
   for (const mark of marks) {
     const last = lists.at(-1)?.at(-1);
@@ -42,10 +50,24 @@ function listsOf({ terms }: Frame, marks: readonly TimeMark[]): TimeMark[][] {
       last !== undefined &&
       terms.slice(last.to + 1, mark.from).every(joinsDays) &&
       last.to + 1 < mark.from;
-    if (goesOn && !last.since && !mark.until) lists.at(-1)!.push(mark);
+    if (goesOn && !last.since && !mark.until && !leadsItsOwn(frame, settled, last, mark))
+      lists.at(-1)!.push(mark);
     else lists.push([mark]);
   }
   return lists.filter((list) => list.length > 1);
+}
+
+/** `took the lid off at 7, at 8 the ph was 5.9`: of two clock times, the first of what has no value, the second of what follows. */
+function leadsItsOwn(
+  frame: Frame,
+  settled: readonly Settled[],
+  last: TimeMark,
+  mark: TimeMark,
+): boolean {
+  if (namesDay(frame, last) || namesDay(frame, mark) || last.clause + 1 !== mark.clause)
+    return false;
+  if (frame.clauses[mark.clause]!.opens !== 'comma') return false;
+  return settled.every(({ fact }) => fact.at > mark.to);
 }
 
 function joinsDays(term: Term): boolean {

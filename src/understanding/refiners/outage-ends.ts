@@ -45,6 +45,10 @@ export function withEnds(
     }
     const back = begun ? null : endTimedBefore(frame, facts, fact, marks);
     if (back) return [{ ...fact, time: { ...back, vague: true } }];
+    if (inClause.length === 0 && lastedThroughout(frame, fact)) {
+      ended.add(fact.of);
+      return [howLong(fact, [])];
+    }
     const later = restoredLater(frame, facts, fact, marks);
     if (later && begun) {
       // `Sicherung letzte Nacht rausgeflogen, läuft wieder`: since when, nobody has said.
@@ -263,6 +267,11 @@ function lengthSaid(frame: Frame, clause: Clause): number | null {
     if (ms !== null) return ms;
   }
   return null;
+}
+
+/** `power off all night`: from when to when, and whether it still is, nobody has said. */
+function lastedThroughout(frame: Frame, { at }: Fact): boolean {
+  return clauseHas(frame, frame.clauses[frame.clauseOf[at]!]!, 'throughout');
 }
 
 function saysHowOften(frame: Frame, clause: Clause): boolean {

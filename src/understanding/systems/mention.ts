@@ -62,6 +62,7 @@ function isReplaced(frame: Frame, i: number): boolean {
 /** Nothing is told behind it before the next name: `not the jars`, and not `not the jars, they are full`. */
 function tellsNothing({ places }: Frame, i: number, facts: FactsInOrder): boolean {
   const next = facts.after(i);
+  if (next?.inTurn !== undefined) return true;
   return next === undefined || places.nextWhere(isName, i + 1) < next.at;
 }
 
@@ -79,13 +80,24 @@ function tellsMoreThanDenied(term: Term): boolean {
 }
 
 /** `all at ph 5.8 except the gutters`, `except the gutters all got 5 l`: it follows the word that leaves it out. */
-function isLeftOut({ terms }: Frame, i: number): boolean {
+export function isLeftOut({ terms }: Frame, i: number): boolean {
   let before = i - 1;
   while (means(terms[before], 'article', 'place') && !means(terms[before], 'except')) before--;
   if (means(terms[before], 'except')) return true;
   // `everywhere but the gutters`: `but` cuts as well.
   const joint = terms[before];
+  if (means(joint, 'only-this') && isValueOf(terms, i)) return terms.slice(0, before).some(saysAll);
   return joint?.kind === 'stop' && joint.cut === 'but' && means(terms[before - 1], 'all');
+}
+
+function saysAll(term: Term): boolean {
+  return means(term, 'all');
+}
+
+/** `jars 6.4`, `jars are 6.4`: a number with no unit straight behind the name. */
+function isValueOf(terms: readonly Term[], name: number): boolean {
+  const value = terms[means(terms[name + 1], 'link') ? name + 2 : name + 1];
+  return value?.kind === 'measure' && value.measure.unit === null;
 }
 
 /** `all at ph 5.8 except the gutters and the jars`: named together with one that is left out; `leftOut`: the names before that are. */

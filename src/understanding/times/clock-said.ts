@@ -1,3 +1,4 @@
+import { isDeed, isLabel } from '../moods/clause-kinds.ts';
 import { unitIs } from '../numbers/quantity-of-measure.ts';
 import { type Frame, isMeasure } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
@@ -44,7 +45,8 @@ export function clockAt(frame: Frame, i: number, term: Term, building: Building)
   const marked =
     (means(frame.terms[i + 1], 'am', 'pm', 'o-clock') &&
       !means(frame.terms[i + 1], 'ish', 'this')) ||
-    isOfPartOfDay(frame, i);
+    isOfPartOfDay(frame, i) ||
+    isAboutHour(frame, i, building);
   const asHour =
     unitIs(measure, 'hour') &&
     term.text.endsWith('h') &&
@@ -72,6 +74,21 @@ function isOfPartOfDay(frame: Frame, i: number): boolean {
   return (
     means(next, 'morning', 'evening', 'afternoon', 'night') && !means(next, 'greeting', 'filler')
   );
+}
+
+/** `last night about 9: dwc ph 5.8`: blurred straight behind the day that opens what is told, with the value still to come. */
+function isAboutHour(
+  { terms, clauses, clauseOf, places }: Frame,
+  i: number,
+  { said, from, to }: Building,
+): boolean {
+  if ((said.day === null && said.part === null) || to !== i - 2) return false;
+  if (!means(terms[i - 1], 'about') || isLabel(terms[i + 1])) return false;
+  const opening = clauses[clauseOf[i]!]!.from;
+  const isOfOther = terms
+    .slice(opening, from)
+    .some((term) => term.kind === 'name' || isMeasure(term) || isLabel(term) || isDeed(term));
+  return !isOfOther && places.hasWhere(isMeasure, i + 1, terms.length);
 }
 
 function isHour(value: number, whole: boolean): boolean {

@@ -34,6 +34,10 @@ export type GrammarConcept =
   | 'both'
   | 'all'
   | 'except'
+  /** In the one that was spoken of last: there. */
+  | 'in-that-one'
+  /** Before the one of all that is otherwise: only the jars. */
+  | 'only-this'
   | 'about'
   /** Leads to how far off a number may be: plus or minus. */
   | 'tolerance'
@@ -418,6 +422,10 @@ export type TimeConcept =
   | 'just-now'
   | 'earlier'
   | 'until'
+  /** As long as that lasts: all night, the whole day. */
+  | 'throughout'
+  /** Between how late it was and what happened then: when I got here. */
+  | 'by-the-time'
   | 'week';
 
 export type TalkConcept =

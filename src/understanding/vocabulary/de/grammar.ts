@@ -658,6 +658,8 @@ export const grammar: Words<GrammarConcept> = {
     'alle fünf',
     'alle sechs',
   ],
+  'in-that-one': ['dort', 'da', 'darin', 'da drin', 'dort drin'],
+  'only-this': ['nur', 'bloß', 'lediglich'],
   except: [
     'außer',
     'bis auf',

@@ -16,6 +16,12 @@ export const times: Words<TimeConcept> = {
   ],
   tonight: [],
   'this-night': ['heute nacht', 'heut nacht', 'heute in der nacht', 'über nacht'],
+  throughout: [
+    ...['die ganze nacht', 'die ganze woche', 'das ganze wochenende'],
+    ...['den ganzen tag', 'den ganzen morgen', 'den ganzen vormittag'],
+    ...['den ganzen nachmittag', 'den ganzen abend', 'ganze nacht', 'ganzen tag'],
+  ].flatMap((stretch) => [stretch, `${stretch} lang`, `${stretch} über`]),
+  'by-the-time': ['als', 'bis'],
   this: ['diesen', 'diese', 'dieser', 'diesem', 'dieses'],
   last: [
     'letzte',

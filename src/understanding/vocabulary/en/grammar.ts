@@ -515,6 +515,8 @@ export const grammar: Words<GrammarConcept> = {
     'in all five',
     'in all six',
   ],
+  'in-that-one': ['there', 'in there', 'in that one', 'that one'],
+  'only-this': ['only', 'just'],
   except: [
     'all bar',
     'everything bar',

@@ -22,6 +22,16 @@ export const times: Words<TimeConcept> = {
   tomorrow: ['tomorrow', 'tmrw', 'tomoz', 'tmr', 'the day after tomorrow', 'day after tomorrow'],
   tonight: ['tonight', 'tonite', 'this night'],
   'this-night': ['overnight', 'over night', 'over the night', 'through the night'],
+  throughout: [
+    ...['night', 'day', 'morning', 'afternoon', 'evening', 'weekend', 'week'].flatMap((part) => [
+      `all ${part}`,
+      `all ${part} long`,
+      `whole ${part}`,
+      `the whole ${part}`,
+      `the entire ${part}`,
+    ]),
+  ],
+  'by-the-time': ['when', 'by the time'],
   this: ['this'],
   last: ['last', 'previous', 'this past', 'past'],
   morning: [
