@@ -16,7 +16,8 @@ export function workJustMeant(
   if (clauses.length === 0) return null;
   // `need to buy ph down, done`, `bench tonight, all done`: a time to come is what stays open.
   if (clauses.some((clause) => clauseHas(frame, clause, 'tonight', 'tomorrow'))) return null;
-  if (clauses.some(({ from, to }) => !moods.slice(from, to).includes('intention'))) return 'unknown';
+  if (clauses.some(({ from, to }) => !moods.slice(from, to).includes('intention')))
+    return 'unknown';
   const work = clauses.flatMap((clause) => meantIn(frame, clause) ?? []);
   const [chore] = work.flatMap((each) => each.chore ?? []);
   if (chore !== undefined) return work.length === 1 ? work[0]! : 'unknown';
