@@ -208,8 +208,8 @@ function unitAlone(frame: Frame): string | null {
 /** `ml each`, `ml both`: nothing more than of how many amounts. */
 function isOfEach(reading: Reading, at: number): boolean {
   const last = phraseWithin(reading, at, 1);
-  const isEnd = at + (last?.length ?? 0) === reading.tokens.length;
-  return isEnd && (last?.value.concepts.has('each') || last?.value.concepts.has('both')) === true;
+  if (!last || at + last.length !== reading.tokens.length) return false;
+  return last.value.concepts.has('each') || last.value.concepts.has('both');
 }
 
 /** `…, not l`: nothing but the unit that it is not of. */

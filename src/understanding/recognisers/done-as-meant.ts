@@ -14,7 +14,7 @@ export function workJustMeant(
 ): WorkNamed | 'unknown' | null {
   const clauses = clausesOfIntention(frame, c, moods);
   if (clauses.length === 0) return null;
-  // `need to buy ph down, done`, `bench tonight, all done`: a time to come is what stays open.
+  // `bench tonight, all done`: what is to come stays open.
   if (clauses.some((clause) => clauseHas(frame, clause, 'tonight', 'tomorrow'))) return null;
   if (clauses.some(({ from, to }) => !moods.slice(from, to).includes('intention')))
     return 'unknown';
@@ -47,7 +47,7 @@ function clausesOfIntention(
 /** `put 10 l in the bench` is a top-up by its amount. */
 function meantIn(frame: Frame, clause: Clause): WorkNamed | null {
   const work = workNamed(frame, clause);
-  if (!work || work.duty !== null || work.chore !== null) return work;
+  if (work?.duty !== null || work.chore !== null) return work;
   const isWater = frame.places.hasWhere(isVolumeTerm, clause.from, clause.to);
   return isWater ? { ...work, duty: 'top-up' } : work;
 }
