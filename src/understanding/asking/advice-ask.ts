@@ -63,7 +63,7 @@ function withoutSupply(terms: readonly Term[], system: SystemId | null, has: Has
 export function supplyOf(terms: readonly Term[], has: Has): Supply | null {
   if (has('power', 'no-power')) return 'power';
   if (has('air-pump', 'no-bubbles', 'air-stones')) return 'air-pump';
-  if (has('pump')) return 'pump';
+  if (has('pump', 'no-flow')) return 'pump';
   return /\b(?:without|ohne|no) (?:air|luft)\b/.test(textOf(terms)) ? 'air-pump' : null;
 }
 

@@ -20,6 +20,7 @@ import { saysDone } from './messages.ts';
 import type { Mood } from './mood.ts';
 import { negate, reach } from './negation.ts';
 import { noFlowAt } from './no-water.ts';
+import { ofBatch } from './of-a-batch.ts';
 import { ofVessel } from './of-a-vessel.ts';
 import { outageToCome } from './outage-to-come.ts';
 import { findQuestions } from './questions.ts';
@@ -60,6 +61,7 @@ export function moodsOf(frame: Frame, marks: readonly TimeMark[]): readonly (Moo
     remember(frame, clause, c, mark);
     elsewhere(frame, clause, mark);
     ofVessel(frame, clause, mark);
+    ofBatch(frame, clause, mark);
     if (
       marks.some((time) => time.clause === c && mayBeToCome(frame, time)) &&
       isToBeDone(frame, clause)

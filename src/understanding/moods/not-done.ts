@@ -66,7 +66,19 @@ function hindranceIn(frame: Frame, clause: Clause): boolean {
     return false;
   if (says('member', 'third-person', 'did', 'greeting', 'thanks')) return false;
   if (tellsValue(frame, clause)) return false;
-  if (says('hindered', 'leak', 'labouring', 'burning', 'shock', 'broken', 'no-power', 'no-bubbles'))
+  if (
+    says(
+      'hindered',
+      'leak',
+      'labouring',
+      'burning',
+      'shock',
+      'broken',
+      'no-power',
+      'no-bubbles',
+      'no-flow',
+    )
+  )
     return true;
   return says('not', 'did-not', 'no', 'could-not') && inClause(frame, clause, saysMore).length > 0;
 }

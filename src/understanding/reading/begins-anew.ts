@@ -13,6 +13,7 @@ export function isRunOn(
   const parts =
     needsBehindValue(terms, from, i) ||
     isThereUnneeded(terms, from, i, lexicon) ||
+    isOnlyDone(terms, from, i) ||
     isMoreDone(terms, from, i);
   return parts ? 'comma' : null;
 }
@@ -107,6 +108,27 @@ function saysNone(term: Term | undefined, { own }: Lexicon): boolean {
 /** `none of the 18 gal`: that is the amount denied. */
 function isWhatWasNotGiven(term: Term | undefined): boolean {
   return means(term, 'of', 'article', 'need', 'add', 'top-up');
+}
+
+/** `didn't measure anything just topped the buckets with 9`: what was done, behind what was not. */
+function isOnlyDone(terms: readonly Term[], from: number, i: number): boolean {
+  if (!means(terms[i], 'merely')) return false;
+  const before = terms.slice(Math.max(from, i - longestDenial), i);
+  const denied = before.findIndex((term) => means(term, 'did-not', 'not', 'no', 'could-not'));
+  if (denied < 0 || denied === before.length - 1) return false;
+  if (isOfAdding(terms[i + 1])) return true;
+  const after = terms.slice(i + 1, i + 1 + longestDeed);
+  const end = after.findIndex(({ kind }) => kind === 'stop');
+  const told = end < 0 ? after : after.slice(0, end);
+  return told.some(isOfAdding) && told.some(({ kind }) => kind === 'measure');
+}
+
+/** So many words say what was not done, and so many what was instead. */
+const longestDenial = 12;
+const longestDeed = 8;
+
+function isOfAdding(term: Term | undefined): boolean {
+  return means(term, 'top-up', 'add', 'fill', 'did');
 }
 
 /** `did pond did table couldn't reach rail`, `Wanne gemacht Tisch gemacht konnte nicht an die Rinne`. */

@@ -34,7 +34,7 @@ export function systemOfDevice(frame: Frame, term: Term | undefined): SystemId |
   if (means(term, 'aeration')) return onlySystemWith(frame, ({ aeration }) => aeration !== null);
   if (means(term, 'pump') && means(term, 'flood'))
     return onlySystemWith(frame, ({ floods }) => floods !== null);
-  if (means(term, 'pump')) return onlySystemWith(frame, hasPump);
+  if (means(term, 'pump', 'no-flow')) return onlySystemWith(frame, hasPump);
   return null;
 }
 

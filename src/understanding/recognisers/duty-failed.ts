@@ -139,7 +139,7 @@ function explains(frame: Frame, clause: Clause): boolean {
 /** `…, then air pump dead on the dwc`: a supply that failed, of another system or after `then`. */
 function tellsOfSupply(frame: Frame, clause: Clause, failed: readonly string[]): boolean {
   const isOutage =
-    clauseHas(frame, clause, 'no-power', 'no-bubbles') ||
+    clauseHas(frame, clause, 'no-power', 'no-bubbles', 'no-flow') ||
     (clauseHas(frame, clause, 'power', 'pump', 'air-pump') && clauseHas(frame, clause, 'broken'));
   if (!isOutage) return false;
   const named = systemsIn(frame, clause);
@@ -148,7 +148,17 @@ function tellsOfSupply(frame: Frame, clause: Clause, failed: readonly string[]):
 
 function tellsOfTrouble(frame: Frame, clause: Clause): boolean {
   return (
-    clauseHas(frame, clause, 'no-power', 'no-bubbles', 'leak', 'burning', 'shock', 'labouring') ||
+    clauseHas(
+      frame,
+      clause,
+      'no-power',
+      'no-bubbles',
+      'no-flow',
+      'leak',
+      'burning',
+      'shock',
+      'labouring',
+    ) ||
     (clauseHas(frame, clause, 'power', 'pump', 'air-pump') && clauseHas(frame, clause, 'broken'))
   );
 }

@@ -225,6 +225,7 @@ export function isPlural(frame: Frame, text: string): boolean {
 
 const toldWithoutNumber: readonly Concept[] = [
   'no-bubbles',
+  'no-flow',
   'weak-bubbles',
   'broken',
   'labouring',

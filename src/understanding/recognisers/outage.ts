@@ -4,6 +4,7 @@ import { noFlowAt, pumpSpokenOf } from '../moods/no-water.ts';
 import { type Clause, clauseHas, type Frame, inClause, isMeasure, take } from '../reading/frame.ts';
 import { isUnknown, means, type Term } from '../reading/term.ts';
 import { type TimeMark, unsaidTime } from '../times/time-mark.ts';
+import type { Concept } from '../vocabulary/concept.ts';
 import { systemOfDevice } from './devices.ts';
 
 /** `power out since 2`, `air pump dead on the dwc`, `power back`. */
@@ -46,13 +47,21 @@ function supplyOf(term: Term | undefined): Supply | null {
   return means(term, 'power') ? 'power' : null;
 }
 
+/** What is seen to have ceased, and what brought it. */
+const supplyThatCeased: readonly (readonly [Concept, Supply])[] = [
+  ['no-bubbles', 'air-pump'],
+  ['no-flow', 'pump'],
+];
+
 function inClauseAlone(frame: Frame, clause: Clause, spokenOf: number | null): Fact[] {
   const noPower = inClause(frame, clause, isPowerGone)[0];
   if (noPower !== undefined && !clauseHas(frame, clause, 'working'))
     return [outage(frame, 'outage', 'power', noPower, noPower)];
-  const noBubbles = inClause(frame, clause, (term) => means(term, 'no-bubbles'))[0];
-  if (noBubbles !== undefined && !clauseHas(frame, clause, 'working'))
-    return [outage(frame, 'outage', 'air-pump', noBubbles, noBubbles)];
+  for (const [ceased, of] of supplyThatCeased) {
+    const at = inClause(frame, clause, (term) => means(term, ceased))[0];
+    if (at !== undefined && !clauseHas(frame, clause, 'working'))
+      return [outage(frame, 'outage', of, at, at)];
+  }
   const own = deviceOf(frame, clause) ?? noPower ?? null;
   // `power was out since 2, back at 4`: the second clause leans on the first.
   const device =
@@ -69,16 +78,19 @@ function inClauseAlone(frame: Frame, clause: Clause, spokenOf: number | null): F
   const states = inClause(
     frame,
     clause,
-    (term, i) => i !== device && !frame.taken[i] && means(term, 'broken', 'working'),
+    (term, i) =>
+      i !== device &&
+      !frame.taken[i] &&
+      (means(term, 'broken', 'working') || (supply === 'power' && means(term, 'put-back-in'))),
   );
   // The last state said is the one that holds: `was out, back on`; `not working` is one phrase.
   const broken = states.find((i) => means(frame.terms[i], 'broken') && isState(frame, clause, i));
   const working = states.find(
     (i) =>
-      means(frame.terms[i], 'working') &&
+      means(frame.terms[i], 'working', 'put-back-in') &&
       !means(frame.terms[i], 'broken') &&
       isState(frame, clause, i) &&
-      !isOfSomebody(frame.terms[i - 1]) &&
+      (means(frame.terms[i], 'put-back-in') || !isOfSomebody(frame.terms[i - 1])) &&
       (own !== null || frame.terms[i]!.text.length > 2),
   );
   if (working !== undefined && isRestored(frame, working)) {

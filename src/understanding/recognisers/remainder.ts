@@ -31,6 +31,7 @@ export function recogniseRemainders(frame: Frame): Fact[] {
 /** Into a system that is named, where water is spoken of. */
 function isPoured(frame: Frame, clause: Clause, rest: number): boolean {
   if (measuresIn(frame, clause).some((i) => !frame.taken[i])) return false;
+  if (isOfProduct(frame, rest)) return false;
   const leads = namesIn(frame, clause).some((i) => {
     const before = means(frame.terms[i - 1], 'article') ? i - 2 : i - 1;
     return (
@@ -45,5 +46,15 @@ function isPoured(frame: Frame, clause: Clause, rest: number): boolean {
   return (
     clauseHas(frame, said, 'add', 'top-up', 'fill', 'refill') ||
     frame.places.hasWhere(isVolumeTerm, start, clause.to)
+  );
+}
+
+/** `the rest of the pH down`: no water. */
+function isOfProduct({ terms }: Frame, rest: number): boolean {
+  if (!means(terms[rest + 1], 'of')) return false;
+  const of = terms[means(terms[rest + 2], 'article') ? rest + 3 : rest + 2];
+  return (
+    of?.kind === 'word' &&
+    (of.word.product !== null || of.word.shyProduct !== null || of.word.anyProduct)
   );
 }

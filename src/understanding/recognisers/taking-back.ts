@@ -259,6 +259,8 @@ function correct(frame: Frame): TakingBack | null {
 function tellsAnew({ terms, context }: Frame, opening: number): boolean {
   if (context.openQuestions.length > 0 || !means(terms[opening], 'said-no')) return false;
   const rest = terms.slice(opening + 1);
+  // `no readings today topped up the bench with 20 l`: that there were none.
+  if (rest[0]?.kind === 'word' && !means(rest[0], 'article', 'no-wait')) return false;
   // `keine 5 l in die Wanne gekippt` denies it, and puts nothing right.
   const first = rest.find((term) => isMeasure(term) || term.kind === 'name');
   if (first?.kind !== 'name' || !means(terms[opening], 'no-wait')) return false;

@@ -59,7 +59,7 @@ function isAbout(frame: Frame, i: number): boolean {
   return means(frame.terms[i - 1], 'about');
 }
 
-const supplyWords = ['broken', 'no-power', 'no-bubbles', 'working'] as const;
+const supplyWords = ['broken', 'no-power', 'no-bubbles', 'no-flow', 'working'] as const;
 
 /** Something failed or came back in the sentence, or that was asked and nothing else is spoken of. */
 export function isOutageSentence(frame: Frame, i: number): boolean {

@@ -23,6 +23,7 @@ export function asksForClock(frame: Frame, i: number): boolean {
   const subject = at > clause.from ? frame.terms[at - 1] : undefined;
   // `went in at 8`: what was added is no amount at an amount.
   if (means(before, 'at') && means(subject, 'add') && !means(subject, 'link')) return true;
+  if (means(before, 'at') && means(subject, 'put-back-in')) return true;
   if (isLabel(subject)) return false;
   if (means(before, 'at') && isFedAt(frame, clause, i)) return true;
   // `was at 5.4`, but `was at 3 out`, `war um 3 weg`.

@@ -196,7 +196,13 @@ export type SupplyConcept =
   | 'no-power'
   /** no power cut: nothing was out. */
   | 'no-outage'
-  | 'no-bubbles';
+  | 'no-bubbles'
+  /** Nothing flows where a pump is to bring it. */
+  | 'no-flow'
+  /** This and no more. */
+  | 'merely'
+  /** Of a fuse: the power is back. */
+  | 'put-back-in';
 
 /** What is wrong, said outright. */
 export type TroubleConcept =

@@ -1228,6 +1228,8 @@ export const supplies: Words<SupplyConcept> = {
     'isnt running',
     'isnt working',
     'tripped',
+    'blew',
+    'has blown',
     'died',
     'broke',
     'broke down',
@@ -1395,5 +1397,36 @@ export const supplies: Words<SupplyConcept> = {
     "isn't bubbling",
     "aren't bubbling",
     'no air bubbles',
+  ],
+  'no-flow': [
+    'no flow',
+    'no water flow',
+    'no flow at all',
+    'not flowing',
+    "isn't flowing",
+    "aren't flowing",
+    'stopped flowing',
+    'nothing flowing',
+    'nothing flows',
+    'flow has stopped',
+    'flow stopped',
+    'no more flow',
+    ...['nothing', 'no water', 'no solution'].flatMap((what) =>
+      ['coming', 'is coming', 'comes', 'came', 'running', 'is running', 'runs'].flatMap((comes) =>
+        ['out', 'through', 'along'].map((where) => `${what} ${comes} ${where}`),
+      ),
+    ),
+    ...['at one end', 'at the end', 'at the far end', 'at the other end', 'at the top end'].map(
+      (end) => `dry ${end}`,
+    ),
+  ],
+  merely: ['just', 'only', 'simply'],
+  'put-back-in': [
+    ...['put', 'pushed', 'clicked', 'flicked', 'flipped', 'popped'].flatMap((put) =>
+      ['back', 'back in', 'back up', 'back on'].flatMap((back) => [
+        `${put} it ${back}`,
+        `${put} ${back}`,
+      ]),
+    ),
   ],
 };
