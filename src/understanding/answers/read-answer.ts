@@ -31,6 +31,8 @@ import { again, awaitsSystemToo, fillWithSystem } from './without-system.ts';
 /** What a short message says as an answer to one of the bot's open questions; null if it is no answer. */
 export function readAnswer(frame: Frame): readonly Statement[] | null {
   const questions = questionsOf(frame);
+  const ofEach = unitOfEach(frame);
+  if (ofEach) return ofEach;
   // A value that one question offers on a button answers that one, whichever was asked last.
   const offering = questions.length > 1 ? questions.filter((one) => offers(frame, one)) : [];
   for (const question of offering.length === 1 ? offering : questions) {
@@ -40,6 +42,17 @@ export function readAnswer(frame: Frame): readonly Statement[] | null {
     if (answer) return answer;
   }
   return null;
+}
+
+/** `both ml`, `jeweils ml`, where the unit of several amounts was asked one by one: of each of them. */
+function unitOfEach(frame: Frame): readonly Statement[] | null {
+  const { repliedTo, openQuestions } = frame.context;
+  if (repliedTo !== null && repliedTo.kind !== 'question') return null;
+  const ofUnit = openQuestions.filter(({ doubt }) => doubt.reason.kind === 'which-unit');
+  if (ofUnit.length < 2 || !frame.places.hasAny(['both', 'each', 'all'])) return null;
+  if (whatIsSaid(frame)?.unit == null) return null;
+  const answers = ofUnit.map((question) => answerTo(frame, question));
+  return answers.some((answer) => answer === null) ? null : answers.flatMap((answer) => answer!);
 }
 
 /** The question that words of an answer were meant for and do not fit: it is asked once more. */

@@ -177,7 +177,17 @@ function quantitySaid(
 }
 
 const mostBeforeUnit = 4;
-const leadsToUnit: readonly Concept[] = ['place', 'pronoun', 'link', 'was', 'article', 'filler'];
+const leadsToUnit: readonly Concept[] = [
+  'place',
+  'pronoun',
+  'link',
+  'was',
+  'article',
+  'filler',
+  'both',
+  'each',
+  'all',
+];
 
 /** A unit said by itself: `litres`. */
 function unitAlone(frame: Frame): string | null {
@@ -186,12 +196,20 @@ function unitAlone(frame: Frame): string | null {
   for (let from = 0; from < mostBeforeUnit && from < reading.tokens.length; from++) {
     const unit = unitAt(reading, from);
     const end = from + (unit?.length ?? 0);
-    if (unit && (end === reading.tokens.length || isOtherGivenUp(reading, end)))
+    const isEnd = end === reading.tokens.length;
+    if (unit && (isEnd || isOtherGivenUp(reading, end) || isOfEach(reading, end)))
       return frame.folded.text.slice(reading.tokens[from]!.from, reading.tokens[end - 1]!.to);
     const small = phraseWithin(reading, from, 1)?.value.concepts;
     if (!small || !leadsToUnit.some((concept) => small.has(concept))) return null;
   }
   return null;
+}
+
+/** `ml each`, `ml both`: nothing more than of how many amounts. */
+function isOfEach(reading: Reading, at: number): boolean {
+  const last = phraseWithin(reading, at, 1);
+  if (!last || at + last.length !== reading.tokens.length) return false;
+  return last.value.concepts.has('each') || last.value.concepts.has('both');
 }
 
 /** `…, not l`: nothing but the unit that it is not of. */

@@ -47,14 +47,24 @@ export function toldAfterComma(frame: Frame, clause: Clause): Told | null {
   return { from: clause.from, isInDoubt: false };
 }
 
-/** `… and I did`, `…, so I put it in`, `…, erledigt`: after what one was asked to do. */
+/** `… and I did`, `…, so I put it in`, `…, erledigt`, `…. done`: after what one was asked to do. */
 export function saysDone(frame: Frame, clause: Clause): boolean {
   const next = frame.clauses[frame.clauseOf[clause.from]! + 1];
-  if (next?.sentence !== clause.sentence) return false;
+  if (!next) return false;
+  const isAnew = next.sentence !== clause.sentence;
+  if (isAnew && frame.places.hasWhere(isMoreThanDone, next.from, next.to)) return false;
   if (clauseHas(frame, next, 'not', 'did-not', 'third-person', 'member')) return false;
   // `…, did the jars`: that is of something else.
   if (frame.places.hasWhere(isName, next.from, next.to)) return false;
   return clauseHas(frame, next, 'did', 'done') || putsItIn(frame, next);
+}
+
+/** Anything that a sentence that says no more than `done` does not hold. */
+function isMoreThanDone(term: Term): boolean {
+  return (
+    term.kind !== 'mark' &&
+    !means(term, 'done', 'did', 'tick', 'self', 'pronoun', 'filler', 'thanks', 'just-now', 'now')
+  );
 }
 
 /** `so I put it in`, `so I have`: a deed of one's own, of an amount that was told before. */

@@ -13,6 +13,8 @@ interface SizeSaid {
   readonly size: MeasureTerm;
   /** What the vessel is called there. */
   readonly vessel: string;
+  /** Whether it is one of the greenhouse's own containers, and so no system's reservoir. */
+  readonly isKnown: boolean;
 }
 
 /**
@@ -25,10 +27,16 @@ export function countInSizeSaid(terms: readonly Term[], lexicon: Lexicon): reado
   const counted = terms.map((term, i) =>
     i >= said.from && i < said.to ? term : (inVessels(terms, i, said, lexicon) ?? term),
   );
-  if (counted.every((term, i) => term === terms[i])) return terms;
+  const isCounted = counted.some((term, i) => term !== terms[i]);
+  if (!isCounted && !isOnlyExplained(terms, said)) return terms;
   const to = terms[said.to]?.kind === 'stop' ? said.to + 1 : said.to;
   const from = to === said.to && terms[said.from - 1]?.kind === 'stop' ? said.from - 1 : said.from;
   return [...counted.slice(0, from), ...counted.slice(to)];
+}
+
+/** `my can is 9 l, put 5 l in the bench`: nothing is counted in it, and what else is told has its own numbers. */
+function isOnlyExplained(terms: readonly Term[], { from, to, isKnown }: SizeSaid): boolean {
+  return isKnown && terms.some(({ kind }, i) => kind === 'measure' && (i < from || i >= to));
 }
 
 function sizeSaid(terms: readonly Term[], lexicon: Lexicon): SizeSaid | null {
@@ -61,20 +69,21 @@ function sizeIn(
   while (at < to && isSmall(terms[at]!)) at++;
   const [first, second] = [terms[at], terms[at + 1]];
   const whole = { from, to };
+  const isKnown = first?.kind === 'measure';
   if (first?.kind === 'measure' && isSize(first) && means(second, 'vessel'))
     return isEnd(terms, at + 2, to) && !isGoingIn
-      ? { size: first, vessel: second!.text, ...whole }
+      ? { size: first, vessel: second!.text, isKnown: false, ...whole }
       : null;
   const vessel = vesselAt(first, lexicon);
   if (vessel === null) return null;
   if (first?.kind === 'measure' && first.measure.disputedBy && at + 1 === to)
-    return { size: { ...first, measure: first.measure.disputedBy }, vessel, ...whole };
+    return { size: { ...first, measure: first.measure.disputedBy }, vessel, isKnown, ...whole };
   if (!means(second, ...(isGoingIn ? (['runs'] as const) : saysSize))) return null;
   let last = at + 2;
   while (last < to && isSmall(terms[last]!)) last++;
   const size = terms[last];
   if (size?.kind !== 'measure' || !isSize(size)) return null;
-  return isEnd(terms, last + 1, to) ? { size, vessel, ...whole } : null;
+  return isEnd(terms, last + 1, to) ? { size, vessel, isKnown, ...whole } : null;
 }
 
 const saysSize = ['link', 'has', 'capacity', 'is-it'] as const;

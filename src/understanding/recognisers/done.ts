@@ -14,6 +14,7 @@ import { isWeekday, means, type Term } from '../reading/term.ts';
 import type { DoneStatement, WorkNamed } from '../statement.ts';
 import { isInPart, isToldDone, leaveInPart } from './chore-told.ts';
 import { choreHinted, choreIn } from './chores.ts';
+import { workJustMeant } from './done-as-meant.ts';
 import { systemsNamedIn, workNamed } from './work-named.ts';
 
 /** `done`, `did the jars`, `done except gutters`, ✅, a chore told by its name. */
@@ -74,6 +75,15 @@ function doneSaid(frame: Frame, moods: readonly (Mood | null)[]): DoneStatement[
       if (exceptAt !== null || isException(frame, last)) except.push(leftOut(frame, clauseAfter)!);
       else systems = [...systems, ...systemsNamedIn(frame, clauseAfter)];
     }
+    const duty = frame.places.has('check', told.from, told.to) ? 'check' : null;
+    const isBare = systems.length === 0 && duty === null && except.length === 0;
+    const justMeant = isBare ? workJustMeant(frame, first, moods) : null;
+    // `need to buy batteries. all done` is of the list all the same.
+    if (justMeant !== null && !(justMeant === 'unknown' && saysAll(frame, told))) {
+      takeRange(frame, clause.from, clause.to);
+      found.push(doneAsMeant(frame, clause, justMeant));
+      continue;
+    }
     if (systems.length === 0) {
       leftOpen ??= clausesLeftOpen(frame);
       for (const { at, work } of leftOpen) if (at < first || at > last) except.push(work);
@@ -81,7 +91,6 @@ function doneSaid(frame: Frame, moods: readonly (Mood | null)[]): DoneStatement[
     const isRest = systems.length === 0 && clauseHas(frame, told, 'remainder');
     if (isRest) except.push(...workBeside(frame, first, last));
     takeRange(frame, frame.clauses[first]!.from, frame.clauses[last]!.to);
-    const duty = frame.places.has('check', told.from, told.to) ? 'check' : null;
     const work: WorkNamed = { systems: systems.length > 0 ? systems : null, duty, chore: null };
     const one = statement(frame, [frame.clauses[first]!, frame.clauses[last]!], work, except);
     found.push(isRest ? { ...one, isRest } : one);
@@ -166,6 +175,16 @@ function statement(
     span: { from, to },
     because: ['done'],
   };
+}
+
+/** `must top up the bench. done`: that, and no more of what is open; what it is, is asked where it is not known. */
+function doneAsMeant(frame: Frame, clause: Clause, meant: WorkNamed | 'unknown'): DoneStatement {
+  const none: WorkNamed = { systems: null, duty: null, chore: null };
+  const span = { from: frame.terms[clause.from]!.from, to: frame.terms[clause.to - 1]!.to };
+  const because = ['done', 'meant'];
+  return meant === 'unknown'
+    ? { kind: 'done', ...none, except: [], isOne: true, span, because }
+    : { kind: 'done', ...meant, except: [], span, because };
 }
 
 /** `done that`: one thing was spoken of, and not the list. */
