@@ -1,6 +1,6 @@
 import type { Fact } from '../fact.ts';
 import { convert } from '../numbers/quantity-of-measure.ts';
-import { type Frame, isMeasure, measureOf, take } from '../reading/frame.ts';
+import { type Frame, isMeasure, isPadding, measureOf, take } from '../reading/frame.ts';
 import { isMark, means, type Term } from '../reading/term.ts';
 import { quantityOf } from './labels.ts';
 import { readingOf, type Slot, withLabelUnit } from './reading-fact.ts';
@@ -51,13 +51,23 @@ function labelledBehind(frame: Frame): Fact[] {
     const labels = row.length < 2 ? [] : labelsFrom(frame, next);
     i = next - 1;
     const last = labels.at(-1);
-    if (!last || labels.length !== row.length || isMeasure(frame.terms[last.at + 1])) continue;
-    const opens = frame.terms[row[0]! - 1];
-    const isOfLabel = row[0]! > 0 && (labelAt(frame, row[0]! - 1) !== null || means(opens, 'link'));
+    if (!last || labels.length !== row.length) continue;
+    // `EC: 0.6, 5.1 ph, temperature is 12`: the last has its number behind it, and so the first.
+    if (isMeasure(frame.terms[besidePadding(frame, last.at, 1)])) continue;
+    const before = besidePadding(frame, row[0]!, -1);
+    const isLed = means(frame.terms[row[0]! - 1], 'link');
+    const isOfLabel = before >= 0 && (isLed || labelAt(frame, before) !== null);
     if (!isOfLabel && row.every((at, n) => isOf(frame, labels[n]!, at)))
       facts.push(...pairs(frame, labels, row));
   }
   return facts;
+}
+
+/** The first term on that side that is no padding; -1 or beyond the last: none. */
+function besidePadding({ terms }: Frame, i: number, step: 1 | -1): number {
+  let j = i + step;
+  while (j >= 0 && j < terms.length && isPadding(terms[j]!)) j += step;
+  return j;
 }
 
 function isFreeNumber(frame: Frame, i: number): boolean {

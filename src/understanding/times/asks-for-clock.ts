@@ -1,6 +1,6 @@
 import { isDeed, isLabel } from '../moods/clause-kinds.ts';
 import { type Clause, type Frame, isMeasure } from '../reading/frame.ts';
-import { means, type Term } from '../reading/term.ts';
+import { isUnknown, means, type Term } from '../reading/term.ts';
 import { isOutageSentence } from './ago.ts';
 
 /** `at 8`: a number after such a word is an hour unless a quantity or a name stands before it. */
@@ -13,6 +13,7 @@ export function asksForClock(frame: Frame, i: number): boolean {
   // `from 2 to 4`: the end of a time that began.
   if (means(before, 'until') && frame.taken[i - 2] === true && !means(before, 'at-hour'))
     return true;
+  if (means(before, 'from') && leadsToAmount(frame, i)) return false;
   if (means(before, 'from') && isOutageSentence(frame, i)) return true;
   if (!means(before, 'at-hour')) return false;
   if (means(before, 'since') && !means(before, 'from')) return true;
@@ -31,6 +32,7 @@ export function asksForClock(frame: Frame, i: number): boolean {
   const otherNumbers =
     frame.places.hasWhere(isMeasure, clause.from, i) ||
     frame.places.hasWhere(isMeasure, i + 1, clause.to);
+  if (means(before, 'at') && putsAnything(frame, clause, at)) return true;
   if (subject?.kind === 'name' && !otherNumbers)
     return (
       !(means(before, 'with') && saysAdding(frame, clause.from, i)) &&
@@ -95,6 +97,20 @@ function isFedAt(frame: Frame, clause: Clause, i: number): boolean {
 
 function isPlainGiving(term: Term): boolean {
   return means(term, 'add') && !means(term, 'set', 'link', 'place', 'has');
+}
+
+/** `put the lid on the dwc at 7`: something that is no water. */
+function putsAnything({ terms }: Frame, clause: Clause, to: number): boolean {
+  const verb = terms.findIndex((term, i) => i >= clause.from && i < to && means(term, 'set'));
+  if (verb < 0) return false;
+  const object = means(terms[verb + 1], 'article') ? verb + 2 : verb + 1;
+  return object < to && isUnknown(terms[object]);
+}
+
+/** `fell from 8 to 7 mg/l`: a value, as the one it leads to. */
+function leadsToAmount({ terms }: Frame, i: number): boolean {
+  const to = terms[i + 2];
+  return means(terms[i + 1], 'to', 'until') && isMeasure(to) && to.measure.unit !== null;
 }
 
 function saysAdding(frame: Frame, from: number, to: number): boolean {
