@@ -66,7 +66,7 @@ describe('a number that is no amount, and an amount that is no level', () => {
     'put 10 l in the dwc at 7': 'Bucket row top-up 10 at 4 May 07:00',
     'dwc oxygen fell from 8 to 7 mg/l':
       'Bucket row dissolved-oxygen 8; Bucket row dissolved-oxygen 7',
-    'we have only got 100 l in the bench': 'North bench level 100',
+    'we have only got 100 l in the bench': '? in-it-or-added (level, top-up)',
     'jars EC: 0.6, 5.1 ph, temperature is 12 degrees C':
       'Jar shelf ec 0.6; Jar shelf ph 5.1; Jar shelf water-temperature 12',
   });
