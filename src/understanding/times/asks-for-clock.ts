@@ -100,11 +100,15 @@ function isPlainGiving(term: Term): boolean {
 }
 
 /** `put the lid on the dwc at 7`: something that is no water. */
-function putsAnything({ terms }: Frame, clause: Clause, to: number): boolean {
-  const verb = terms.findIndex((term, i) => i >= clause.from && i < to && means(term, 'set'));
-  if (verb < 0) return false;
+function putsAnything({ terms, places }: Frame, clause: Clause, to: number): boolean {
+  const verb = places.nextWhere(isPutting, clause.from);
+  if (verb >= to) return false;
   const object = means(terms[verb + 1], 'article') ? verb + 2 : verb + 1;
   return object < to && isUnknown(terms[object]);
+}
+
+function isPutting(term: Term): boolean {
+  return means(term, 'set');
 }
 
 /** `fell from 8 to 7 mg/l`: a value, as the one it leads to. */
