@@ -13,6 +13,10 @@ const gramsPerPound = 453.59237;
 /** 1 CF is a tenth of a mS/cm. */
 const msPerCf = 0.1;
 
+export const millilitre: Unit = { id: 'ml', shy: false };
+/** Of a vessel that nobody knows the size of. */
+export const unknownUnit: Unit = { id: 'unknown', shy: false };
+
 const litresIn: Partial<Record<UnitId, number>> = {
   ml: 0.001,
   cl: 0.01,

@@ -47,12 +47,11 @@ export function markAt(reading: Reading, at: number, before: readonly Term[]): T
   )
     return null;
   if (token.text === '.' && token.glued && isPointOfDate(reading, at, before)) return null;
-  const cut =
-    cuts.get(token.text) ?? (token.text.startsWith('..') || token.text === '…' ? 'sentence' : null);
   // `ph... 5.9`: a breath before the value, and no end of anything.
   const isBreath = token.text === '…' || token.text.startsWith('..');
   if (isBreath && isLabel(previous) && tokens[at + 1]?.kind === 'number')
     return markTerm(place, ':');
+  const cut = cuts.get(token.text) ?? (isBreath ? 'sentence' : null);
   if (cut) return stopTerm(place, cut);
   if (token.text === '/' && previous?.kind === 'measure' && startsName(reading, at + 1))
     return stopTerm(place, 'comma');

@@ -1,4 +1,5 @@
 import { stems } from '../names/inflection.ts';
+import { unknownUnit } from '../numbers/quantity-of-measure.ts';
 import type { Lexicon } from './lexicon.ts';
 import { measureTerm } from './make-term.ts';
 import { isMark, type MeasureTerm, means, type NameTerm, type Term } from './term.ts';
@@ -74,14 +75,11 @@ function leadsToAnother(terms: readonly Term[], i: number): boolean {
   return other?.kind === 'name' && other.systems.join() !== (terms[i] as NameTerm).systems.join();
 }
 
-/** How large it is nobody knows. */
-const unknown = { id: 'unknown', shy: false } as const;
-
 function asOne(terms: readonly Term[], from: number, to: number): MeasureTerm {
   const parts = terms.slice(from, to + 1);
   const count = parts.find((term) => term.kind === 'measure')!;
   const text = parts.map((part) => part.text).join(' ');
   const { from: start, glued } = count;
-  const measure = { ...count.measure, unit: unknown, written: text };
+  const measure = { ...count.measure, unit: unknownUnit, written: text };
   return measureTerm({ from: start, to: terms[to]!.to, text, glued }, measure);
 }

@@ -1,5 +1,5 @@
 import { stems } from '../names/inflection.ts';
-import { isVolume, litresFactor, unitIs } from '../numbers/quantity-of-measure.ts';
+import { isVolume, litresFactor, unitIs, unknownUnit } from '../numbers/quantity-of-measure.ts';
 import type { Lexicon } from './lexicon.ts';
 import { measureTerm } from './make-term.ts';
 import { type MeasureTerm, means, type Term } from './term.ts';
@@ -19,14 +19,12 @@ export function sizeVessels(terms: readonly Term[], lexicon: Lexicon): readonly 
     if (end === null) sized.push(terms[i]!);
     else {
       const one = asOne(terms, i, end);
-      sized.push(open === null ? one : measureTerm(one, { ...one.measure, unit: unknown }));
+      sized.push(open === null ? one : measureTerm(one, { ...one.measure, unit: unknownUnit }));
       i = end;
     }
   }
   return sized;
 }
-
-const unknown = { id: 'unknown', shy: false } as const;
 
 /** `bench 6 8 l can added`: six of them, or a value and one can; how much was added has to be asked. */
 function endOfOpenCount(terms: readonly Term[], i: number, lexicon: Lexicon): number | null {

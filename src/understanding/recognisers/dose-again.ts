@@ -1,5 +1,5 @@
 import type { Fact } from '../fact.ts';
-import { isBare, unitIs } from '../numbers/quantity-of-measure.ts';
+import { isBare, millilitre, unitIs } from '../numbers/quantity-of-measure.ts';
 import {
   type Clause,
   clauseHas,
@@ -43,8 +43,6 @@ export function dosesAgain(frame: Frame, told: readonly Fact[]): Fact[] {
   }
   return facts;
 }
-
-const millilitre: Unit = { id: 'ml', shy: false };
 
 function unitOf({ amount }: Fact): Unit | null {
   return amount.kind === 'measure' ? amount.measure.unit : null;

@@ -2,7 +2,7 @@ import type { EntryDraft } from '../../greenhouse/entry.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { Fact } from '../fact.ts';
 import type { Measure } from '../numbers/measure.ts';
-import { isBare, isVolume, unitIs } from '../numbers/quantity-of-measure.ts';
+import { isBare, isVolume, millilitre, unitIs } from '../numbers/quantity-of-measure.ts';
 import {
   type Clause,
   clauseHas,
@@ -16,7 +16,6 @@ import {
   takeRange,
 } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
-import type { Unit } from '../reading/word-list.ts';
 import { unsaidTime } from '../times/time-mark.ts';
 
 /** `another 300`, `plus 10 more`, and nothing else, right after a top-up or a dose of one system: more of it. */
@@ -107,8 +106,6 @@ function asMuchMore(
   if (value === undefined) return null;
   return { amount: { kind: 'value', value: value * saidIn.perUnit }, saidIn };
 }
-
-const millilitre: Unit = { id: 'ml', shy: false };
 
 /** Of several minutes ago is as good as now; what was told of another time keeps it. */
 const sameTimeMs = 10 * 60_000;
