@@ -65,9 +65,10 @@ export function inWords(frame: Frame, clause: Clause): Fact[] {
   return facts;
 }
 
-/** `half full I'd say`. */
+/** `half full I'd say`, `three quarters full-ish`. */
 function shadedAfter({ terms }: Frame, i: number): { readonly approximate?: true } {
-  return means(terms[i + 1], 'ish') ? { approximate: true } : {};
+  const after = isMark(terms[i + 1], '-') ? terms[i + 2] : terms[i + 1];
+  return means(after, 'ish') ? { approximate: true } : {};
 }
 
 /** `fridge is half full`: of a thing that is no system, and none is named beside it. */
