@@ -8,6 +8,7 @@ import { cutRunOns } from './reading/cut-run-ons.ts';
 import type { Folded } from './reading/fold.ts';
 import { type Frame, frameOf } from './reading/frame.ts';
 import { withHoursOfOutage } from './reading/hours-of-outage.ts';
+import { withoutLabelStops } from './reading/label-stops.ts';
 import { type Lexicon, languageOf, lexiconFor } from './reading/lexicon.ts';
 import { readingOf } from './reading/look-up.ts';
 import { countOneInPart } from './reading/one-in-part.ts';
@@ -72,5 +73,5 @@ function allTermsIn({ tokens, lexicon }: Pieces, units: SpokenUnits): readonly T
   const vessels = shareContainers(sized, lexicon);
   const counted = shadeMeasures(withArrows(cutAtSo(countOneInPart(shareVolume(vessels)))));
   const right = putNamesRight(putRight(withUnitsPutRight(withoutStruck(counted), lexicon)));
-  return cutRunOns(cutAtSame(right), lexicon);
+  return cutRunOns(cutAtSame(withoutLabelStops(right)), lexicon);
 }

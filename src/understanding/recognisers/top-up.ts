@@ -76,8 +76,8 @@ export function recogniseTopUps(frame: Frame, told: readonly Fact[] = []): Fact[
       }
       // `added 30 ml A, 30 ml B and 10 l of water`: the verb is of all three.
       if (verb !== null && told.some((fact) => isDoseIn(fact, clause))) continue;
-      // `bench 3 cans, nothing for the gutters, half a jug for the jars`: the list goes on.
-      if (clause.from < clause.to && !isNoneForThem(frame, clause)) {
+      // `bench 3 cans, nothing for the gutters, half a jug for the jars`, `put, um, 7 litres in`: it goes on.
+      if (!isOnlyBreath(frame, clause) && !isNoneForThem(frame, clause)) {
         settle();
         verb = null;
       }
@@ -325,6 +325,13 @@ function isVerbAlone(frame: Frame, clause: Clause, verb: number): boolean {
 
 function isSmallBesideVerb(term: Term): boolean {
   return means(term, 'filler', 'self', 'today', 'now', 'thanks', 'both', 'all');
+}
+
+/** `put, um, 7 litres in the row`: a clause of nothing that parts a verb from its amount. */
+function isOnlyBreath({ terms }: Frame, { from, to }: Clause): boolean {
+  for (let i = from; i < to; i++)
+    if (!means(terms[i], 'filler') || means(terms[i], 'link', 'did', 'greeting')) return false;
+  return true;
 }
 
 /** `nothing for the gutters`: which of the systems got none. */

@@ -152,6 +152,7 @@ const deeds = [
   'did',
   'fill',
   'done',
+  'other-deed',
 ] as const;
 
 /** What failed or came back has a time and no amount. */

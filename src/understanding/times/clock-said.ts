@@ -46,6 +46,7 @@ export function clockAt(frame: Frame, i: number, term: Term, building: Building)
     (means(frame.terms[i + 1], 'am', 'pm', 'o-clock') &&
       !means(frame.terms[i + 1], 'ish', 'this')) ||
     isOfPartOfDay(frame, i) ||
+    isHourOfPart(frame, i, building) ||
     isHourAlone(frame, i) ||
     isAboutHour(frame, i, building);
   const asHour =
@@ -75,6 +76,18 @@ function isOfPartOfDay(frame: Frame, i: number): boolean {
   return (
     means(next, 'morning', 'evening', 'afternoon', 'night') && !means(next, 'greeting', 'filler')
   );
+}
+
+/** `it was this morning at 7`: an hour of the part of day before it, where no reading is told that it could be. */
+function isHourOfPart(
+  { terms, clauses, clauseOf, places }: Frame,
+  i: number,
+  { said, to }: Building,
+): boolean {
+  if (said.part === null || to !== i - 2) return false;
+  if (!means(terms[i - 1], 'at-hour') || !means(terms[i - 1], 'at')) return false;
+  const clause = clauses[clauseOf[i]!]!;
+  return !places.hasWhere(isLabel, clause.from, clause.to);
 }
 
 /** `put a can in the bench, 7ish`, `like 7ish, put a can in the bench`: alone beside an amount, where no reading is told. */
