@@ -1060,6 +1060,11 @@ export const deeds: Words<DeedConcept> = {
     'dosing',
   ],
   'other-deed': [
+    'got here',
+    'got there',
+    'got home',
+    'arrived',
+    'arrived here',
     'mopped up',
     'mopped it up',
     'cleaned',
