@@ -365,7 +365,13 @@ function isStrangerLeftOut(frame: Frame, c: number): boolean {
   const clause = frame.clauses[c];
   if (clause?.opens !== 'but' || clause.to - clause.from > mostOfStranger) return false;
   const said = frame.terms.slice(clause.from, clause.to);
-  return said.some(isUnknown) && said.every((term) => isUnknown(term) || means(term, 'article'));
+  return (
+    said.some(isThing) && said.every((term) => isThing(term) || means(term, 'article', 'size'))
+  );
+}
+
+function isThing(term: Term): boolean {
+  return isUnknown(term) || means(term, 'numbered', 'vessel', 'counted');
 }
 
 /** `the old gutters`. */

@@ -55,7 +55,10 @@ export function inWords(frame: Frame, clause: Clause): Fact[] {
     const full = means(term, 'full');
     if (!full && !(means(term, 'empty') && !means(term, 'empty-out'))) continue;
     if (!isStateOfSystem(frame, clause, i)) continue;
-    const isShaded = means(frame.terms[i - 1], 'about', 'ish');
+    const before = frame.terms[i - 1];
+    // `all but empty`.
+    const isShaded =
+      means(before, 'about', 'ish') || (means(before, 'all') && means(before, 'except'));
     const amount: Amount = full ? { kind: 'brim' } : { kind: 'nothing-in-it' };
     facts.push({
       ...fact(frame, i, amount, 'level in words'),

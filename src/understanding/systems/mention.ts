@@ -139,6 +139,7 @@ function allExcept(frame: Frame, i: number): Mention | null {
     // `all of them but the jars`.
     while (
       means(frame.terms[j], 'of', 'of-it', 'pronoun', 'article', 'counted') &&
+      !means(frame.terms[j], 'except') &&
       j < i + mostBetween
     )
       j++;

@@ -1190,6 +1190,12 @@ export const supplies: Words<SupplyConcept> = {
   'no-water-in': [
     'no water in',
     'no water at all in',
+    'no water at the end of',
+    'no water at the far end of',
+    'no water reaching',
+    'no water reaching the end of',
+    'no water gets to',
+    'no water getting to',
     'has no water',
     'have no water',
     'hardly any water in',
