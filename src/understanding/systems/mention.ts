@@ -216,14 +216,19 @@ function joined(frame: Frame, last: Mention, term: NameTerm, i: number): Mention
       last.unsure ||
       !term.sure ||
       (i === last.to + 1 && !listGoesOn(frame, i)) ||
-      isOneOfTwo(frame, last, i),
+      isOneOfTwo(frame, last, term, i),
     written: `${last.written}, ${term.text}`,
   };
 }
 
 /** `ph 6.0, bench or gutters`: one of them, and nobody knows which; `couldn't do the jars or the gutters` is of both. */
-function isOneOfTwo({ places, clauses }: Frame, last: Mention, i: number): boolean {
-  if (!places.has('or', last.to + 1, i)) return false;
+function isOneOfTwo(
+  { places, clauses }: Frame,
+  last: Mention,
+  { systems }: NameTerm,
+  i: number,
+): boolean {
+  if (!places.has('or', last.to + 1, i) || systems.join() === last.systems.join()) return false;
   const { from } = clauses[last.clause]!;
   return !denials.some((denial) => places.has(denial, from, last.from));
 }
