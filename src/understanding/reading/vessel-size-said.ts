@@ -69,7 +69,9 @@ function sizeIn(
   while (at < to && isSmall(terms[at]!)) at++;
   const [first, second] = [terms[at], terms[at + 1]];
   const whole = { from, to };
-  const isKnown = first?.kind === 'measure' || isContainer(first, lexicon);
+  // `die Kanne hat noch 3 l`: what is in it, and not how large it is.
+  const saysHowLarge = !means(second, 'has') || means(second, 'capacity');
+  const isKnown = first?.kind === 'measure' || (saysHowLarge && isContainer(first, lexicon));
   if (first?.kind === 'measure' && isSize(first) && means(second, 'vessel'))
     return isEnd(terms, at + 2, to) && !isGoingIn
       ? { size: first, vessel: second!.text, isKnown: false, ...whole }
