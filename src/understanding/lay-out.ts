@@ -8,6 +8,7 @@ import { cutRunOns } from './reading/cut-run-ons.ts';
 import type { Folded } from './reading/fold.ts';
 import { type Frame, frameOf } from './reading/frame.ts';
 import { withHoursOfOutage } from './reading/hours-of-outage.ts';
+import { withoutLabelStops } from './reading/label-stops.ts';
 import { type Lexicon, languageOf, lexiconFor } from './reading/lexicon.ts';
 import { readingOf } from './reading/look-up.ts';
 import { countOneInPart } from './reading/one-in-part.ts';
@@ -27,6 +28,7 @@ import { termsOf } from './reading/terms-of.ts';
 import { withTextSpeak } from './reading/text-speak.ts';
 import type { Token } from './reading/token.ts';
 import { tokenise } from './reading/tokenise.ts';
+import { withUnitsOfRefused } from './reading/unit-of-refused.ts';
 import { withUnitsPutRight } from './reading/units-put-right.ts';
 import { countInSizeSaid } from './reading/vessel-size-said.ts';
 import { countVessels } from './reading/vessels-counted.ts';
@@ -71,6 +73,7 @@ function allTermsIn({ tokens, lexicon }: Pieces, units: SpokenUnits): readonly T
   const sized = withOtherValues(sizeVessels(countVessels(told, lexicon), lexicon));
   const vessels = shareContainers(sized, lexicon);
   const counted = shadeMeasures(withArrows(cutAtSo(countOneInPart(shareVolume(vessels)))));
-  const right = putNamesRight(putRight(withUnitsPutRight(withoutStruck(counted), lexicon)));
-  return cutRunOns(cutAtSame(right), lexicon);
+  const ofRefused = withUnitsOfRefused(withoutStruck(counted));
+  const right = putNamesRight(putRight(withUnitsPutRight(ofRefused, lexicon)));
+  return cutRunOns(cutAtSame(withoutLabelStops(right)), lexicon);
 }

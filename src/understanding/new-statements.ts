@@ -22,6 +22,7 @@ import { withParts } from './refiners/parts-of-total.ts';
 import { inPhaseOrder } from './refiners/phase-order.ts';
 import { withPhases } from './refiners/phases.ts';
 import { withoutRepeatedQuestions } from './refiners/repeated-questions.ts';
+import { withoutSaidAgain } from './refiners/said-again.ts';
 import { settleFacts } from './refiners/settle.ts';
 import { withSizesAsked } from './refiners/size-of-system.ts';
 import { statementsOf } from './refiners/statements-of.ts';
@@ -52,7 +53,7 @@ export function newStatements(frame: Frame): readonly Statement[] {
   );
   const phases = new Map<EntryDraft, Fact['phase']>();
   const found = withoutRepeatedQuestions(
-    withoutLowOnceFilled(statementsOf(frame, settled, phases)),
+    withoutLowOnceFilled(withoutSaidAgain(statementsOf(frame, settled, phases))),
   );
   const entries = withoutConflicts(found, (draft) => phases.get(draft));
   const done = onceAsked(

@@ -9,13 +9,13 @@ export function choose(choices: readonly Choice[], said: Said): Choice | null {
     ({ label }) => label.kind !== 'keep-as-note' || choices.length === 1,
   );
   if (said.keep) return choices.find(({ label }) => label.kind === 'keep-as-note') ?? null;
+  if (said.ordinal !== null)
+    return (said.ordinal < 0 ? offered.at(-1) : offered[said.ordinal - 1]) ?? null;
   if (said.yes)
     return (
       offered.find(({ label }) => label.kind === 'yes') ??
       (offered.length === 1 ? offered[0]! : null)
     );
-  if (said.ordinal !== null)
-    return (said.ordinal < 0 ? offered.at(-1) : offered[said.ordinal - 1]) ?? null;
   const fitting = offered.filter((choice) => fits(choice, said));
   return fitting.length === 1 ? fitting[0]! : null;
 }

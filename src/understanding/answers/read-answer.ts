@@ -117,7 +117,7 @@ function answerTo(frame: Frame, question: OpenQuestion): readonly Statement[] | 
     const named = duties(frame, said);
     if (named || doubt.choices.length === 0) return listed(named);
   }
-  if (said.no) return [answered([])];
+  if (said.no && !saysWhichAllTheSame(doubt, said)) return [answered([])];
   if (isSomethingElse(doubt, said, frame.context.greenhouse.units)) return null;
   // `total` of an amount that may be of each or of both together: how it is parted is still to be told.
   const isShared = doubt.reason.kind === 'shared-amount' && said.inAll && said.measure === null;
@@ -357,4 +357,9 @@ function narrow(
     span: { from: 0, to: frame.folded.text.length },
     because: ['answered in part'],
   };
+}
+
+/** `no, it was in there already`, where it is asked whether it was added: that is the answer. */
+function saysWhichAllTheSame({ reason }: Doubt, { quantity }: Said): boolean {
+  return reason.kind === 'in-it-or-added' && quantity !== null;
 }

@@ -49,6 +49,7 @@ export function whatIsSaid(frame: Frame): Said | null {
   const now = rest.some(({ term }) => means(term, 'just-now', 'now'));
   const unit = unitAlone(frame);
   if (measures.length > 1 || marks.length > 1) return release(frame, null);
+  const isOrdinalSaid = rest.some(({ term }) => term.kind === 'word' && term.word.ordinal !== null);
   for (const { term } of rest) {
     if (term.kind === 'stop') {
       if (term.cut === 'question') return release(frame, null);
@@ -106,8 +107,15 @@ export function whatIsSaid(frame: Frame): Said | null {
     const isWithoutFigure = productOf(term) !== null || means(term, 'of-it');
     // `t2, sorry`: for not having said it at once.
     const isExcuse = measures.length === 0 && isNaming && means(term, 'sorry', 'to-say');
+    // `the second one was right`.
+    const isOfOne = isOrdinalSaid && means(term, 'put-back', 'was', 'judged');
     const isSaid =
-      isExcuse || small || names || isCrop(term) || (measures.length === 0 && isWithoutFigure);
+      isExcuse ||
+      isOfOne ||
+      small ||
+      names ||
+      isCrop(term) ||
+      (measures.length === 0 && isWithoutFigure);
     if (!isSaid && term.word.ordinal === null) return release(frame, null);
   }
   const first = measures[0]?.term;

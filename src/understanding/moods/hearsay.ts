@@ -179,7 +179,8 @@ function isOfSystemNamed(frame: Frame, clause: Clause, i: number): boolean {
 
 /** `her hands are wet: dwc ph 5.8`: how it is with somebody, and no word of a value before the clause or its colon ends. */
 function isOnlyWhy({ terms, places }: Frame, clause: Clause, i: number): boolean {
-  if (!means(terms[i], 'of-its-own') || !isUnknown(terms[i + 1])) return false;
+  const isThing = isUnknown(terms[i + 1]) || means(terms[i + 1], 'safety');
+  if (!means(terms[i], 'of-its-own') || !isThing) return false;
   if (!means(terms[i + 2], 'link')) return false;
   const to = Math.min(clause.to, places.nextWhere(isColon, i));
   const tells = (test: (term: Term) => boolean): boolean => places.hasWhere(test, i, to);
@@ -228,8 +229,27 @@ function isOnlyManner(frame: Frame, clause: Clause): boolean {
 function isQuoted(frame: Frame, clause: Clause): boolean {
   if (!clauseHas(frame, clause, 'says')) return false;
   for (let i = clause.from; i < clause.to; i++)
-    if (means(frame.terms[i], 'says') && saidBySomebody(frame, clause, i)) return true;
+    if (
+      means(frame.terms[i], 'says') &&
+      saidBySomebody(frame, clause, i) &&
+      !isAmountSaid(frame, clause, i)
+    )
+      return true;
   return false;
+}
+
+/** `gave it the 10 l Ines said`: whose amount it was, behind the deed that was done with it. */
+function isAmountSaid(frame: Frame, { from, to }: Clause, says: number): boolean {
+  const { terms } = frame;
+  const amount = says - 2;
+  return (
+    says + 1 === to &&
+    amount > from &&
+    means(terms[says - 1], 'member') &&
+    isMeasure(terms[amount]) &&
+    means(terms[amount - 1], 'article') &&
+    hasPastDeed(frame, from, amount)
+  );
 }
 
 /** `Olli topped up the dwc, 12 l`: the amount in a clause of its own belongs to the same deed. */
@@ -363,7 +383,7 @@ function isPlantLost(term: Term, i: number, terms: readonly Term[]): boolean {
 /** `last year it was 5.5 and ec 2` goes on until a but, or a word that brings it back to the present. */
 function endOfLongAgo(frame: Frame, clause: Clause): number {
   const following = frame.sentences[clause.sentence]!.filter(({ from }) => from > clause.from);
-  const isAside = tellsOfNoSystem(frame, clause);
+  const isAside = tellsOfNoSystem(frame, clause) || isHourOfStart(frame, clause);
   const present = following.find(
     (next) =>
       next.opens === 'but' ||
@@ -371,6 +391,14 @@ function endOfLongAgo(frame: Frame, clause: Clause): number {
       clauseHas(frame, next, 'now', 'today', 'just-now', 'yesterday', 'this'),
   );
   return present?.from ?? following.at(-1)?.to ?? clause.to;
+}
+
+/** `it was 9 when I started`: how late it was, and no word of a reading. */
+function isHourOfStart({ places, terms }: Frame, { from, to }: Clause): boolean {
+  const hour = terms[to - 2];
+  if (!isMeasure(hour) || !isBare(hour.measure) || !hour.measure.whole) return false;
+  if (places.hasWhere(isName, from, to) || places.hasWhere(isLabel, from, to)) return false;
+  return means(terms[to - 1], 'long-ago');
 }
 
 /** `cleaned the stick last week`: something was done, to no system, and no value is told of it. */

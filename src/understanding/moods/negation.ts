@@ -29,10 +29,17 @@ export function reach(
     const next = clauses[last + 1]!;
     const goesOn = next.opens === 'and' || (acrossCommas && next.opens === 'comma');
     if (!goesOn || isMarked(next)) break;
-    if (!leansOnPrevious(frame, next) || tellsOfItsOwn(frame, next, clauses[c]!)) break;
+    if (!leansOnPrevious(frame, next) || opensWithDid(frame, next)) break;
+    if (tellsOfItsOwn(frame, next, clauses[c]!)) break;
     last++;
   }
   return clauses[last]!.to;
+}
+
+/** `need to put 10 l in the bench, did the jars`: what has been done of another. */
+function opensWithDid({ terms }: Frame, { from }: Clause): boolean {
+  if (!means(terms[from], 'did') || means(terms[from], 'did-not')) return false;
+  return terms[means(terms[from + 1], 'article') ? from + 2 : from + 1]?.kind === 'name';
 }
 
 export function negate(frame: Frame, clause: Clause, c: number, mark: Marker): void {

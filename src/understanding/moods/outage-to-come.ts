@@ -14,16 +14,45 @@ export function outageToCome(
 ): Mood | null {
   if (!clauseHas(frame, clause, 'no-power', 'broken')) return null;
   if (isOfEveryDay(frame, clause)) return 'hearsay';
+  if (isAnnounced(frame, clause)) return 'intention';
   if (!tellsOutageAlone(frame, clause)) return null;
-  for (let i = clause.from; i < clause.to; i++) {
-    if (means(frame.terms[i], 'tomorrow') && !means(frame.terms[i - 1], 'until'))
-      return 'intention';
-  }
   const own = marks.filter((mark) => !mark.until && frame.clauses[mark.clause] === clause);
   const isTonight = (mark: TimeMark) => mark.askFrom !== null && has(frame, mark, saysTonight);
   if (own.some(isTonight)) return 'intention';
   const isOfWeekday = own.some((mark) => has(frame, mark, isWeekday));
   return isOfWeekday && !tellsOfPast(frame, clause) ? 'queried' : null;
+}
+
+/** `power off from 10 to 12 tomorrow says the letter`: only times and small words between the outage and its day. */
+function isAnnounced(frame: Frame, clause: Clause): boolean {
+  const { terms, timed } = frame;
+  for (let i = clause.from; i < clause.to; i++) {
+    if (!means(terms[i], 'tomorrow') || means(terms[i - 1], 'until')) continue;
+    // `pump dead, tomorrow I'll buy a new one`: what somebody does about it.
+    if (clauseHas(frame, { from: i + 1, to: clause.to }, 'self', 'intention')) return false;
+    let from = i - 1;
+    while (
+      from >= clause.from &&
+      !isOut(terms[from]!) &&
+      (timed[from] || mayStandBetween(terms[from]!))
+    )
+      from--;
+    if (from >= clause.from && isOut(terms[from]!)) return true;
+    let to = i + 1;
+    while (to < clause.to && !isOut(terms[to]!) && (timed[to] || mayStandBetween(terms[to]!))) to++;
+    return to < clause.to && isOut(terms[to]!);
+  }
+  return false;
+}
+
+function isOut(term: Term): boolean {
+  return means(term, 'no-power', 'broken');
+}
+
+function mayStandBetween(term: Term): boolean {
+  // `10 to 12`: the turn of a clock may be a span of hours.
+  if (term.kind !== 'word' || term.word.clockTurn !== null) return true;
+  return isOfOutage(term) || means(term, 'this', 'morning', 'evening');
 }
 
 /** `the power goes out every Friday`: of no day in particular. */

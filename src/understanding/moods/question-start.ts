@@ -94,6 +94,8 @@ function opensQuestion(
     );
   // `war nichts nötig` tells.
   if (means(term, 'is-it') && !asked && saysNone(next)) return false;
+  // `didn't add any`: the verb follows straight, and nobody who would have done it.
+  if (means(term, 'did-not') && !asked && isDeed(next)) return false;
   // `is everything ok`.
   if (means(term, 'is-it') && means(next, 'all-good')) return true;
   // `Karin hat die Wanne gefüllt` tells, whoever she is.

@@ -39,6 +39,8 @@ function otherValue(kept: readonly Term[], terms: readonly Term[], maybe: number
   const second = terms[next];
   // `10 l, maybe around 8`: an hour, as like as not.
   if (means(terms[next - 1], 'at-hour') && !isMaybe(terms[next - 1]!)) return null;
+  const ofLabelled = labelledOther(kept, terms, next);
+  if (ofLabelled) return ofLabelled;
   const cut = kept.at(-1)?.kind === 'stop' ? kept.length - 1 : kept.length;
   const at = saidBefore(kept, cut);
   const first = kept[at];
@@ -59,6 +61,21 @@ function otherValue(kept: readonly Term[], terms: readonly Term[], maybe: number
   const disputedBy: Measure = { ...second.measure, unit };
   const term = measureTerm(first, { ...first.measure, disputedBy });
   return { at, cut, term, last: end - 1 };
+}
+
+/** `1.2, no idea, maybe 1.4 ec`: what it is of is said with the second alone. */
+function labelledOther(kept: readonly Term[], terms: readonly Term[], next: number): Other | null {
+  const second = terms[next];
+  if (second?.kind !== 'measure' || !isLabel(terms[next + 1])) return null;
+  let cut = kept.length;
+  while (cut > 0 && (kept[cut - 1]!.kind === 'stop' || means(kept[cut - 1], 'said-no', 'filler')))
+    cut--;
+  const first = kept[cut - 1];
+  if (first?.kind !== 'measure' || cut === kept.length || isLabelled(kept, cut - 1)) return null;
+  const isOfOne = isBare(first.measure) && isBare(second.measure);
+  if (!isOfOne || !isClose(first.measure, second.measure)) return null;
+  const term = measureTerm(first, { ...first.measure, disputedBy: second.measure });
+  return { at: cut - 1, cut, term, last: next };
 }
 
 function isMaybe(term: Term): boolean {

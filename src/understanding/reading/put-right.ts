@@ -135,7 +135,12 @@ function correctionOfClause(terms: readonly Term[], i: number): number | null {
   if (terms.slice(i, end).some((term) => means(term, 'except'))) return null;
   let number = end;
   let isTakenBack = false;
-  while (isPause(terms[number]) || means(terms[number], 'no-wait')) {
+  // `10 l i put, well more like 12`: a breath before the word.
+  while (
+    isPause(terms[number]) ||
+    means(terms[number], 'no-wait') ||
+    (means(terms[number], 'filler') && means(terms[number + 1], 'no-wait'))
+  ) {
     isTakenBack ||= means(terms[number], 'no-wait');
     number++;
   }

@@ -44,6 +44,7 @@ function unitsSaid(terms: readonly Term[], from: number, lexicon: Lexicon): Unit
   let isNext = false;
   let written = '';
   let i = from;
+  let behindUnit = from;
   while (i < terms.length) {
     const term = terms[i]!;
     const unit = unitAt(terms, i, lexicon);
@@ -53,6 +54,7 @@ function unitsSaid(terms: readonly Term[], from: number, lexicon: Lexicon): Unit
       else [meant, written] = [unit.value, term.text];
       isNext = false;
       i += unit.length;
+      behindUnit = i;
       continue;
     }
     if (term.kind === 'stop' && term.cut !== 'comma' && meant) break;
@@ -60,11 +62,18 @@ function unitsSaid(terms: readonly Term[], from: number, lexicon: Lexicon): Unit
     else if (!isCorrecting(term) && !isBeside(term)) {
       // What follows in a clause of its own is of something else.
       if (meant && terms[i - 1]?.kind === 'stop') break;
-      return null;
+      // `3 cans, sorry, jugs, to the bench`: where it went is told behind it.
+      if (!meant || term.kind !== 'name' || !means(terms[behindPause(terms, behindUnit)], 'place'))
+        return null;
+      return { meant, givenUp, written, end: behindUnit };
     }
     i += 1;
   }
   return meant && { meant, givenUp, written, end: i };
+}
+
+function behindPause(terms: readonly Term[], i: number): number {
+  return terms[i]?.kind === 'stop' ? i + 1 : i;
 }
 
 function corrected(

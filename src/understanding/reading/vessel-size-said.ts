@@ -69,7 +69,9 @@ function sizeIn(
   while (at < to && isSmall(terms[at]!)) at++;
   const [first, second] = [terms[at], terms[at + 1]];
   const whole = { from, to };
-  const isKnown = first?.kind === 'measure';
+  // `die Kanne hat noch 3 l`: what is in it, and not how large it is.
+  const saysHowLarge = !means(second, 'has') || means(second, 'capacity');
+  const isKnown = first?.kind === 'measure' || (saysHowLarge && isContainer(first, lexicon));
   if (first?.kind === 'measure' && isSize(first) && means(second, 'vessel'))
     return isEnd(terms, at + 2, to) && !isGoingIn
       ? { size: first, vessel: second!.text, isKnown: false, ...whole }
@@ -84,6 +86,11 @@ function sizeIn(
   const size = terms[last];
   if (size?.kind !== 'measure' || !isSize(size)) return null;
   return isEnd(terms, last + 1, to) ? { size, vessel, isKnown, ...whole } : null;
+}
+
+/** `my can`: one that this greenhouse measures by. */
+function isContainer(term: Term | undefined, { units }: Lexicon): boolean {
+  return term?.kind === 'word' && units.get([term.text]) !== undefined;
 }
 
 const saysSize = ['link', 'has', 'capacity', 'is-it'] as const;

@@ -29,7 +29,10 @@ export function recogniseCalibrations(frame: Frame): Fact[] {
     probe = probeIn(frame, clause) ?? probe;
     const behind = verbBehind(frame, c);
     const calibrates = behind !== null || hasCalibrate(frame, c);
-    const isTried = checksInBuffer(frame, clause) || readsBuffers(frame, clause, probe);
+    const isTried =
+      checksInBuffer(frame, clause) ||
+      readsBuffers(frame, clause, probe) ||
+      isTriedAcross(frame, c);
     if (!calibrates && !isTried) continue;
     const last = behind ?? lastClauseOfPairs(frame, c);
     const verb = behind === null ? anchorOf(frame, clause) : clause.from;
@@ -183,6 +186,20 @@ function checksInBuffer(frame: Frame, clause: Clause): boolean {
     ({ reference, shown }) =>
       usualReferences.includes(measureOf(frame, reference).values[0]!) &&
       isInBuffer(frame, shown, reference),
+  );
+}
+
+/** `did the stick in 1413, it said 1380`: a probe, what it was put into, and in the next clause what it read. */
+function isTriedAcross(frame: Frame, c: number): boolean {
+  const clause = frame.clauses[c]!;
+  if (probeIn(frame, clause) === null || namesIn(frame, clause).length > 0) return false;
+  const pair = pairAcross(frame, c);
+  if (pair === null || !usualReferences.includes(measureOf(frame, pair.reference).values[0]!))
+    return false;
+  const lead = frame.terms[pair.reference - 1];
+  return (
+    means(lead, 'place') ||
+    (means(lead, 'article') && means(frame.terms[pair.reference - 2], 'place'))
   );
 }
 

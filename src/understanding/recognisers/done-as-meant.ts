@@ -58,6 +58,6 @@ function isOfIntention(frame: Frame, clause: Clause, moods: readonly (Mood | nul
   return (
     own.includes('intention') ||
     own.includes('queried') ||
-    (own.includes('question') && clauseHas(frame, clause, 'intention'))
+    (own.includes('question') && clauseHas(frame, clause, 'intention', 'due'))
   );
 }

@@ -10,7 +10,7 @@ import {
   type TermRange,
   takeRange,
 } from '../reading/frame.ts';
-import { isWeekday, means, type Term } from '../reading/term.ts';
+import { isUnknown, isWeekday, means, type Term } from '../reading/term.ts';
 import type { DoneStatement, WorkNamed } from '../statement.ts';
 import { isInPart, isToldDone, leaveInPart } from './chore-told.ts';
 import { choreHinted, choreIn } from './chores.ts';
@@ -62,6 +62,7 @@ function doneSaid(frame: Frame, moods: readonly (Mood | null)[]): DoneStatement[
       if (work === null && !isException(frame, c + 1)) continue;
       if (work !== null) except.push(work);
     }
+    if (isStrangerLeftOut(frame, c + 1)) continue;
     let last = c;
     const own = systemsNamedIn(frame, told);
     const first = own.length === 0 ? c : firstOfNames(frame, c);
@@ -358,6 +359,23 @@ function isMoreNames(frame: Frame, c: number): boolean {
   if (!isOnlyNames(frame, clause)) return false;
   return clause.opens === 'and' || frame.clauses.slice(c + 1).some(({ opens }) => opens === 'and');
 }
+
+/** `all done but the gutters`, where nothing is called so: what is left open nobody knows. */
+function isStrangerLeftOut(frame: Frame, c: number): boolean {
+  const clause = frame.clauses[c];
+  if (clause?.opens !== 'but' || clause.to - clause.from > mostOfStranger) return false;
+  const said = frame.terms.slice(clause.from, clause.to);
+  return (
+    said.some(isThing) && said.every((term) => isThing(term) || means(term, 'article', 'size'))
+  );
+}
+
+function isThing(term: Term): boolean {
+  return isUnknown(term) || means(term, 'numbered', 'vessel', 'counted');
+}
+
+/** `the old gutters`. */
+const mostOfStranger = 3;
 
 /**
  * `done, except the gutters`, `did all, not the jars`, `all done, crate not turned`, `done but no checks`. What

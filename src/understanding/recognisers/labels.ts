@@ -21,20 +21,48 @@ export function quantityOf(frame: Frame, clause: Clause, i: number): Quantity | 
 /** `pen 5.8`, `the stick says 1.7`: a probe for one quantity names it where nothing else does. */
 function quantityOfProbe(frame: Frame, clause: Clause, name: string): Quantity | null {
   const labels = frame.places.hasWhere(isLabel, clause.from, clause.to);
+  if (isOnlyByIt(frame, clause, name)) return null;
   const { probes } = frame.context.greenhouse;
   const measures = probes.find((probe) => probe.name === name)?.measures ?? [];
   return labels || measures.length !== 1 ? null : measures[0]!;
 }
 
-/** `do` is oxygen only straight before or after its number. */
+/** `ec 1.25 (pen), 1.31 (the other pen)`: named before beside another quantity, it says no more than what was read with. */
+function isOnlyByIt(
+  { places, terms, clauses, clauseOf }: Frame,
+  { from }: Clause,
+  name: string,
+): boolean {
+  const at = places.lastWhere(isProbe, from - 1);
+  const term = terms[at];
+  if (term?.kind !== 'word' || term.word.probe !== name) return false;
+  const before = clauses[clauseOf[at]!]!;
+  return before.to === from - 1 && places.hasWhere(isLabel, before.from, before.to);
+}
+
+function isProbe(term: Term): boolean {
+  return term.kind === 'word' && term.word.probe !== null;
+}
+
+/** `do` is oxygen only straight before or after its number, or where a system alone stands between: `DO in the dwc 7.4`. */
 function isOxygen(frame: Frame, clause: Clause, i: number): boolean {
   if (!means(frame.terms[i], 'do', 'is-it')) return true;
   let j = i + 1;
   while (j < clause.to && isJoint(frame.terms[j])) j++;
   const next = j < clause.to ? frame.terms[j] : undefined;
+  if (j === i + 1 && isSaidOfSystem(frame, clause, j)) return true;
   if (isMeasure(next)) return isBare(next.measure) || unitIs(next.measure, 'mg-l', 'ppm');
   const before = i > clause.from ? frame.terms[i - 1] : undefined;
   return isMeasure(before) && (unitIs(before.measure, 'mg-l') || !next);
+}
+
+/** A system, and a decimal number that ends the clause. */
+function isSaidOfSystem({ terms }: Frame, { to }: Clause, place: number): boolean {
+  const name = means(terms[place + 1], 'article') ? place + 2 : place + 1;
+  if (!means(terms[place], 'place') || terms[name]?.kind !== 'name') return false;
+  const at = isJoint(terms[name + 1]) ? name + 2 : name + 1;
+  const value = terms[at];
+  return at + 1 === to && isMeasure(value) && isBare(value.measure) && value.measure.decimals > 0;
 }
 
 function isJoint(term: Term | undefined): boolean {

@@ -73,8 +73,9 @@ export function headingOf(
   if (found.length === 1) {
     const [fact] = found;
     const words = frame.terms.slice(clause.from, clause.to);
-    const label = words.findIndex((term) =>
-      means(term, 'ph', 'ec', 'temperature', 'oxygen', 'ppm-word', 'cf-word'),
+    const label = words.findIndex(
+      (term) =>
+        means(term, 'ph', 'ec', 'temperature', 'oxygen', 'ppm-word', 'cf-word') || isProbe(term),
     );
     const at = clause.from + label;
     // `ph: dwc 5.8, nft 6.1; ec: dwc 1.7, nft 1.3`: at the start of a sentence of its own.
@@ -86,6 +87,11 @@ export function headingOf(
   }
   if (found.length > 0 || clause.from === clause.to) return null;
   return headOfLines(frame, clause) ?? before;
+}
+
+/** `the pen says 6.1 in the tower and 5.8 in the wall`: what it measures. */
+function isProbe(term: Term): boolean {
+  return term.kind === 'word' && term.word.probe !== null;
 }
 
 /** `ph` on a line of its own, above lines of a name and a number each. */
@@ -277,7 +283,8 @@ function isSecondValue(frame: Frame, clause: Clause, last: Fact, at: number): bo
     return measureOf(frame, at).decimals > 0 && onlySmallWords(frame, clause, at);
   if (isDose || clause.from <= last.at) return false;
   if (clauseHas(frame, clause, 'was') || means(frame.terms[at - 1], 'from')) return true;
-  if (isOfAnotherProbe(frame, clause, at)) return true;
+  if (isOfAnotherProbe(frame, clause, at) || isReadWithAnother(frame, clause, last, at))
+    return true;
   const timed = frame.timed.slice(clause.from, clause.to).includes(true);
   const isListed = timed || clause.opens === 'and' || isAnother(frame, clause, last, at);
   return isListed && onlySmallWords(frame, clause, at);
@@ -310,6 +317,46 @@ function isOfAnotherProbe(frame: Frame, clause: Clause, at: number): boolean {
     onlySmallWords(frame, clause, at, isOther)
   );
 }
+
+/** `ph 6.1 by the pen, 6.4 by the strip`, `1.25 with the stick, 1.31 with the old one`: as near to it as another reading of the same. */
+function isReadWithAnother(
+  frame: Frame,
+  { opens, from, to }: Clause,
+  last: Fact,
+  at: number,
+): boolean {
+  if (opens !== 'comma' || at !== from || last.amount.kind !== 'measure') return false;
+  const { terms } = frame;
+  const isWith = means(terms[at + 1], 'with', 'by', 'place') && at + 2 < to;
+  // `1.25 (pen a), 1.31 (pen b)`.
+  const isBeside = at + 1 < to && isProbe(terms[at + 1]!);
+  if (!isWith && !isBeside) return false;
+  const [first, second] = [last.amount.measure.values[0]!, measureOf(frame, at).values[0]!];
+  const isNear = Math.max(first, second) <= mostApart * Math.min(first, second);
+  return (
+    isNear &&
+    terms
+      .slice(at + 2, to)
+      .every(
+        (term) =>
+          means(
+            term,
+            'article',
+            'instrument',
+            'size',
+            'fresh',
+            'pronoun',
+            'other-one',
+            'another',
+          ) ||
+          isProbe(term) ||
+          (isBeside && term.kind === 'word' && term.word.shyProduct !== null),
+      )
+  );
+}
+
+/** Two instruments that read one thing are not further apart. */
+const mostApart = 1.3;
 
 /** `6.9>6.3`: between two bare numbers it leads from one to the other. */
 function isArrow({ terms }: Frame, i: number): boolean {

@@ -55,7 +55,10 @@ export function inWords(frame: Frame, clause: Clause): Fact[] {
     const full = means(term, 'full');
     if (!full && !(means(term, 'empty') && !means(term, 'empty-out'))) continue;
     if (!isStateOfSystem(frame, clause, i)) continue;
-    const isShaded = means(frame.terms[i - 1], 'about', 'ish');
+    const before = frame.terms[i - 1];
+    // `all but empty`.
+    const isShaded =
+      means(before, 'about', 'ish') || (means(before, 'all') && means(before, 'except'));
     const amount: Amount = full ? { kind: 'brim' } : { kind: 'nothing-in-it' };
     facts.push({
       ...fact(frame, i, amount, 'level in words'),
@@ -65,9 +68,10 @@ export function inWords(frame: Frame, clause: Clause): Fact[] {
   return facts;
 }
 
-/** `half full I'd say`. */
+/** `half full I'd say`, `three quarters full-ish`. */
 function shadedAfter({ terms }: Frame, i: number): { readonly approximate?: true } {
-  return means(terms[i + 1], 'ish') ? { approximate: true } : {};
+  const after = isMark(terms[i + 1], '-') ? terms[i + 2] : terms[i + 1];
+  return means(after, 'ish') ? { approximate: true } : {};
 }
 
 /** `fridge is half full`: of a thing that is no system, and none is named beside it. */

@@ -173,7 +173,7 @@ function isOpenLabel(term: Parameters<typeof isPadding>[0]): boolean {
 function saysWhatIsThere(frame: Frame, clause: Clause, i: number, volume: boolean): boolean {
   const after = i + 1 < clause.to ? frame.terms[i + 1] : undefined;
   if (volume && means(after, 'left-over') && !means(frame.terms[i + 2], 'do'))
-    return !isOfVessel(frame, clause, i);
+    return !isOfVessel(frame, clause, i) && !isLeftFor(frame, clause, i + 2);
   if (clauseHas(frame, clause, 'take-away', 'capacity', 'other-deed')) return false;
   if (volume)
     return (
@@ -195,6 +195,11 @@ function saysWhatIsThere(frame: Frame, clause: Clause, i: number, volume: boolea
 function isOfVessel(frame: Frame, clause: Clause, i: number): boolean {
   const { unit } = measureOf(frame, i);
   return unit !== null && 'litres' in unit && namesIn(frame, clause).length === 0;
+}
+
+/** `3 cans left for the bench`: what is to go there. */
+function isLeftFor({ terms }: Frame, clause: Clause, i: number): boolean {
+  return i < clause.to && means(terms[i], 'for-somebody') && means(terms[i], 'place');
 }
 
 /** `gutters still 110 l`, `…, still 110 l`: of a system that was named, and in no vessel. */

@@ -58,7 +58,9 @@ function isNoReading(frame: Frame, clause: Clause, i: number): boolean {
     (means(after, 'buffer') &&
       means(frame.terms[i + 2], 'read-as') &&
       isMeasure(frame.terms[i + 3])) ||
-    (means(before, 'buffer') && isMeasure(frame.terms[i - 2]));
+    (means(before, 'buffer') && isMeasure(frame.terms[i - 2])) ||
+    // `buffer 4.01 showed 4.10`.
+    (means(before, 'buffer') && means(after, 'read-as') && isMeasure(frame.terms[i + 2]));
   if (bare && isOfBottle && !isInBuffer && !calibrates(frame, clause)) return true;
   if (bare && isOfBuffer(frame, clause, i)) return true;
   if (bare && measure.whole && isHourOfComing(frame, clause, i)) return true;

@@ -44,7 +44,8 @@ function valueBehind({ terms, taken, clauseOf, clauses }: Frame, name: number): 
       term.kind === 'name' && left.kind === 'name' && term.systems[0] === left.systems[0];
     const isCut = term.kind === 'stop' && term.cut !== 'question' && term.cut !== 'sentence';
     const isSmall =
-      isPadding(term) || means(term, 'third-person', 'which', 'who', 'place', 'in-that-one');
+      isPadding(term) ||
+      means(term, 'third-person', 'which', 'who', 'place', 'in-that-one', 'that-is');
     if (!isAgain && !isCut && !isSmall) return null;
     at++;
   }

@@ -1,7 +1,16 @@
 import type { Supply } from '../../greenhouse/entry.ts';
+import type { SystemId } from '../../greenhouse/system.ts';
 import type { Fact } from '../fact.ts';
 import { noFlowAt, pumpSpokenOf } from '../moods/no-water.ts';
-import { type Clause, clauseHas, type Frame, inClause, isMeasure, take } from '../reading/frame.ts';
+import {
+  type Clause,
+  clauseHas,
+  type Frame,
+  inClause,
+  isMeasure,
+  namesIn,
+  take,
+} from '../reading/frame.ts';
 import { isUnknown, means, type Term } from '../reading/term.ts';
 import { type TimeMark, unsaidTime } from '../times/time-mark.ts';
 import type { Concept } from '../vocabulary/concept.ts';
@@ -59,8 +68,10 @@ function inClauseAlone(frame: Frame, clause: Clause, spokenOf: number | null): F
     return [outage(frame, 'outage', 'power', noPower, noPower)];
   for (const [ceased, of] of supplyThatCeased) {
     const at = inClause(frame, clause, (term) => means(term, ceased))[0];
-    if (at !== undefined && !clauseHas(frame, clause, 'working'))
-      return [outage(frame, 'outage', of, at, at)];
+    if (at === undefined || clauseHas(frame, clause, 'working')) continue;
+    return of === 'pump' && isOfStandingWater(frame, clause)
+      ? []
+      : [outage(frame, 'outage', of, at, at)];
   }
   const own = deviceOf(frame, clause) ?? noPower ?? null;
   // `power was out since 2, back at 4`: the second clause leans on the first.
@@ -105,6 +116,21 @@ function inClauseAlone(frame: Frame, clause: Clause, spokenOf: number | null): F
   return broken === undefined || own === null
     ? []
     : [outage(frame, 'outage', supply, device, broken)];
+}
+
+/** `no flow in the jars`: of systems that no pump feeds. */
+function isOfStandingWater(frame: Frame, clause: Clause): boolean {
+  const { systems } = frame.context.greenhouse;
+  const named = new Set(namesIn(frame, clause).flatMap((i) => systemsAt(frame, i)));
+  return (
+    named.size > 0 &&
+    systems.every(({ id, method }) => !named.has(id) || method === 'non-circulating')
+  );
+}
+
+function systemsAt({ terms }: Frame, i: number): readonly SystemId[] {
+  const term = terms[i];
+  return term?.kind === 'name' ? term.systems : [];
 }
 
 /** `off since we came back`: that is who was away. */

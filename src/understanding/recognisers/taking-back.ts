@@ -184,7 +184,7 @@ function leadsDenial(frame: Frame, i: number): boolean {
     (means(terms[0], 'no-wait') && !means(terms[0], 'no', 'said-no'));
   if (i !== 0 || !isLead || (deedOf(frame) ?? choreDenied(frame)) === null) return false;
   let at = 1;
-  while (terms[at]?.kind === 'stop' || means(terms[at], 'no-wait', 'filler')) at++;
+  while (terms[at]?.kind === 'stop' || means(terms[at], 'no-wait', 'filler', 'said-no')) at++;
   const isSelf = means(terms[at], 'self');
   const denial = isSelf ? at + 1 : at;
   // `wait, didn't we top up the jars?`
@@ -209,7 +209,7 @@ function deedOf(frame: Frame): Quantity | null {
   if (frame.places.hasAny(['calibrate'])) return 'calibration';
   if (frame.places.hasAny(['pick'])) return 'harvest';
   if (frame.places.hasAny(['did', 'do', 'done'])) return 'duty-done';
-  return frame.places.hasAny(['add']) ? 'top-up' : null;
+  return frame.places.hasAny(['add', 'add-plainly']) ? 'top-up' : null;
 }
 
 function onlyName(frame: Frame): SystemId | null {
@@ -370,6 +370,9 @@ function givenUp(frame: Frame, a: number, b: number): readonly [number, number] 
   )
     return [a, b];
   const before = frame.terms[a - 1];
+  // `make that 1.7 a 1.9`.
+  if (means(before, 'rather') && between.length === 1 && means(between[0], 'indefinite'))
+    return [b, a];
   const notFirst =
     means(before, 'not') ||
     (means(before, 'instead-of') && !means(before, 'link', 'did-not')) ||

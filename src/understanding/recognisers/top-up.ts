@@ -5,6 +5,7 @@ import {
   clauseHas,
   type Frame,
   isMeasure,
+  isVolumeTerm,
   measuresIn,
   namesIn,
   take,
@@ -76,8 +77,8 @@ export function recogniseTopUps(frame: Frame, told: readonly Fact[] = []): Fact[
       }
       // `added 30 ml A, 30 ml B and 10 l of water`: the verb is of all three.
       if (verb !== null && told.some((fact) => isDoseIn(fact, clause))) continue;
-      // `bench 3 cans, nothing for the gutters, half a jug for the jars`: the list goes on.
-      if (clause.from < clause.to && !isNoneForThem(frame, clause)) {
+      // `bench 3 cans, nothing for the gutters, half a jug for the jars`, `put, um, 7 litres in`: it goes on.
+      if (!isOnlyBreath(frame, clause) && !isNoneForThem(frame, clause)) {
         settle();
         verb = null;
       }
@@ -89,7 +90,16 @@ export function recogniseTopUps(frame: Frame, told: readonly Fact[] = []): Fact[
       verb = own;
     }
     const like = leaning && isLikeBefore(frame, clause, facts.at(-1));
-    const found = inOneClause(frame, clause, verb!, own !== null, unitOf(facts.at(-1)), like);
+    const carried = own === null ? null : unitCarried(frame, c);
+    const unitBefore = unitOf(facts.at(-1)) ?? carried;
+    const found = inOneClause(
+      frame,
+      clause,
+      verb!,
+      own !== null,
+      unitBefore,
+      like || carried !== null,
+    );
     if (found.length > 0) {
       if (leaning || namesIn(frame, clause).length === 0) endAtMark(facts, found);
       if (leaning || found.some(({ amount }) => amount.kind !== 'missing')) waiting = null;
@@ -325,6 +335,24 @@ function isVerbAlone(frame: Frame, clause: Clause, verb: number): boolean {
 
 function isSmallBesideVerb(term: Term): boolean {
   return means(term, 'filler', 'self', 'today', 'now', 'thanks', 'both', 'all');
+}
+
+/** `carried 4 cans, put 3 into the bench`: of what was brought, by the vessel that it was brought in. */
+function unitCarried(frame: Frame, c: number): Unit | null {
+  const before = frame.clauses[c - 1];
+  if (!before || !clauseHas(frame, before, 'goes-in') || namesIn(frame, before).length > 0)
+    return null;
+  const [at] = frame.places.within(isVolumeTerm, before.from, before.to);
+  const unit = at === undefined ? null : (frame.terms[at] as MeasureTerm).measure.unit;
+  return unit && 'litres' in unit ? unit : null;
+}
+
+/** `put, um, 7 litres in the row`: a clause of nothing that parts a verb from its amount. */
+function isOnlyBreath({ terms }: Frame, { from, to }: Clause): boolean {
+  if (to === from + 1 && means(terms[from], 'show')) return true;
+  for (let i = from; i < to; i++)
+    if (!means(terms[i], 'filler') || means(terms[i], 'link', 'did', 'greeting')) return false;
+  return true;
 }
 
 /** `nothing for the gutters`: which of the systems got none. */

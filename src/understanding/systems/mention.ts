@@ -1,7 +1,8 @@
 import type { SystemId } from '../../greenhouse/system.ts';
 import { isDeed, isLabel, isPlainDeed, tellsOfItsOwn } from '../moods/clause-kinds.ts';
-import { type Clause, type Frame, isName } from '../reading/frame.ts';
-import { isUnknown, means, type NameTerm, type Term } from '../reading/term.ts';
+import { isBare } from '../numbers/quantity-of-measure.ts';
+import { type Clause, type Frame, isMeasure, isName } from '../reading/frame.ts';
+import { isCrop, isUnknown, means, type NameTerm, type Term } from '../reading/term.ts';
 import type { FactsInOrder } from './facts-in-order.ts';
 
 /** One naming of one or more systems that stand together: `the bench and the jars`, `all`. */
@@ -138,6 +139,7 @@ function allExcept(frame: Frame, i: number): Mention | null {
     // `all of them but the jars`.
     while (
       means(frame.terms[j], 'of', 'of-it', 'pronoun', 'article', 'counted') &&
+      !means(frame.terms[j], 'except') &&
       j < i + mostBetween
     )
       j++;
@@ -173,11 +175,20 @@ function mentionOf(frame: Frame, term: NameTerm, i: number): Mention {
     to: i,
     clause,
     lastClause: clause,
-    unsure: !term.sure,
+    unsure: !term.sure || isOneOfMany(frame, i),
     written: term.text,
     slip: term.slip,
     afterPlace: isAfterPlace(frame, i),
   };
+}
+
+/** `row 3 of the tomatoes`: counted among others of its kind, and of which system nobody says. */
+function isOneOfMany({ terms }: Frame, i: number): boolean {
+  const number = terms[i + 1];
+  if (!isMeasure(number) || !isBare(number.measure) || !number.measure.whole) return false;
+  if (!means(terms[i + 2], 'of') || means(terms[i + 2], 'at')) return false;
+  const many = terms[means(terms[i + 3], 'article') ? i + 4 : i + 3];
+  return isCrop(many) || means(many, 'counted');
 }
 
 /** `in all of both the …`: no more small words than these stand between a preposition and a name. */
@@ -201,10 +212,28 @@ function joined(frame: Frame, last: Mention, term: NameTerm, i: number): Mention
     to: i,
     lastClause: frame.clauseOf[i]!,
     // `jars gutters 3 l`: one of them, or both.
-    unsure: last.unsure || !term.sure || (i === last.to + 1 && !listGoesOn(frame, i)),
+    unsure:
+      last.unsure ||
+      !term.sure ||
+      (i === last.to + 1 && !listGoesOn(frame, i)) ||
+      isOneOfTwo(frame, last, term, i),
     written: `${last.written}, ${term.text}`,
   };
 }
+
+/** `ph 6.0, bench or gutters`: one of them, and nobody knows which; `couldn't do the jars or the gutters` is of both. */
+function isOneOfTwo(
+  { places, clauses }: Frame,
+  last: Mention,
+  { systems }: NameTerm,
+  i: number,
+): boolean {
+  if (!places.has('or', last.to + 1, i) || systems.join() === last.systems.join()) return false;
+  const { from } = clauses[last.clause]!;
+  return !denials.some((denial) => places.has(denial, from, last.from));
+}
+
+const denials = ['not', 'did-not', 'no', 'could-not', 'could'] as const;
 
 /** Only `and`, articles and the like between two names, and not a value before one and after the other. */
 function joins(frame: Frame, last: Mention, i: number, facts: FactsInOrder): boolean {

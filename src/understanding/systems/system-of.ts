@@ -4,7 +4,7 @@ import type { Frame } from '../reading/frame.ts';
 import { firstAt } from '../reading/places.ts';
 import { means } from '../reading/term.ts';
 import type { FactsInOrder } from './facts-in-order.ts';
-import type { Mention } from './mention.ts';
+import { isLeftOut, type Mention } from './mention.ts';
 import { strangerBefore } from './stranger.ts';
 import {
   backwardsOnly,
@@ -125,7 +125,8 @@ function scopeAmong(named: Named, fact: Fact): Scope {
   }
   if (trailing) return scopeBy(trailing);
   const following = mentions[next];
-  const later = inClause || following?.clause !== clause ? undefined : following;
+  const isToCome = !inClause && following?.clause === clause && !isLeftOut(frame, following.from);
+  const later = isToCome ? following : undefined;
   // `ph 5.8 dwc ec 1.7`: the name stands between values; whose the first is, only what was said before can blur.
   if (later && !before) {
     const other = everydayNameBefore(frame, fact, later);

@@ -3,7 +3,7 @@ import { leansOnPrevious } from '../moods/clause-kinds.ts';
 import { type Frame, isName } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
 import type { FactsInOrder } from './facts-in-order.ts';
-import type { Mention } from './mention.ts';
+import { isLeftOut, type Mention } from './mention.ts';
 
 /** `isEnd`: nothing of weight follows it in its clause. It ends its clause after values (or stands alone in it after a clause of values), with a preposition or none. */
 export function isTrailing(
@@ -12,6 +12,13 @@ export function isTrailing(
   facts: FactsInOrder,
   isEnd: boolean,
 ): boolean {
+  // `everywhere 20 degrees except in the jars`: whatever was told, it is not of them.
+  if (
+    mention.from === mention.to &&
+    isName(frame.terms[mention.from]) &&
+    isLeftOut(frame, mention.from)
+  )
+    return false;
   const clause = frame.clauses[mention.clause]!;
   const last = frame.clauses[mention.lastClause]!;
   const after = facts.hasBetween(mention.to, last.to);

@@ -16,6 +16,7 @@ export function asksForClock(frame: Frame, i: number): boolean {
   if (means(before, 'from') && leadsToAmount(frame, i)) return false;
   if (means(before, 'from') && isOutageSentence(frame, i)) return true;
   if (!means(before, 'at-hour')) return false;
+  if (isSaidOfWhatWasTold(frame, at, i)) return true;
   if (means(before, 'since') && !means(before, 'from')) return true;
   const after = frame.terms[i + 1];
   if (after?.kind === 'measure' && frame.terms[i + 1]!.glued) return false;
@@ -27,6 +28,8 @@ export function asksForClock(frame: Frame, i: number): boolean {
   if (means(before, 'at') && means(subject, 'put-back-in')) return true;
   if (isLabel(subject)) return false;
   if (means(before, 'at') && isFedAt(frame, clause, i)) return true;
+  // `all at 20 degrees except the jars at 22`: a value, as that of the others.
+  if (subject?.kind === 'name' && isValueOfLeftOut(frame, clause, at)) return false;
   // `was at 5.4`, but `was at 3 out`, `war um 3 weg`.
   if (means(subject, 'was', 'now')) return saysOutage(frame, i, clause.to);
   const otherNumbers =
@@ -53,6 +56,23 @@ export function asksForClock(frame: Frame, i: number): boolean {
   if (means(before, 'beyond', 'place')) return otherNumbers || saysDeed(frame, clause.from, i);
   if (means(before, 'link')) return otherNumbers || saysDeed(frame, clause.from, i);
   return true;
+}
+
+/** `…, that was at seven`, `…, thats from 7`: a clause of its own that says no more than when. */
+function isSaidOfWhatWasTold({ terms, clauses, clauseOf }: Frame, at: number, i: number): boolean {
+  const clause = clauses[clauseOf[i]!]!;
+  if (clause.from === 0 || i + 1 < clause.to || at === clause.from) return false;
+  for (let j = clause.from; j < at; j++)
+    if (!means(terms[j], 'that-one', 'was', 'meant', 'pronoun', 'link', 'filler')) return false;
+  return means(terms[clause.from], 'that-one', 'meant', 'pronoun');
+}
+
+function isValueOfLeftOut({ places }: Frame, { from }: Clause, at: number): boolean {
+  return (
+    places.has('except', from, at) &&
+    places.hasWhere(isMeasure, from, at) &&
+    places.hasWhere(isLabel, from, at)
+  );
 }
 
 /** `power tripped 6.50, back on 7.10`: a number of hours and minutes behind what failed or came back. */
@@ -132,6 +152,7 @@ const deeds = [
   'did',
   'fill',
   'done',
+  'other-deed',
 ] as const;
 
 /** What failed or came back has a time and no amount. */

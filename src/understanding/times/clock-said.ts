@@ -1,6 +1,6 @@
 import { isDeed, isLabel } from '../moods/clause-kinds.ts';
 import { unitIs } from '../numbers/quantity-of-measure.ts';
-import { type Frame, isMeasure } from '../reading/frame.ts';
+import { type Frame, isMeasure, isVolumeTerm } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
 import { asksForClock, isClockOfOutage } from './asks-for-clock.ts';
 import type { Building } from './building.ts';
@@ -46,6 +46,8 @@ export function clockAt(frame: Frame, i: number, term: Term, building: Building)
     (means(frame.terms[i + 1], 'am', 'pm', 'o-clock') &&
       !means(frame.terms[i + 1], 'ish', 'this')) ||
     isOfPartOfDay(frame, i) ||
+    isHourOfPart(frame, i, building) ||
+    isHourAlone(frame, i) ||
     isAboutHour(frame, i, building);
   const asHour =
     unitIs(measure, 'hour') &&
@@ -74,6 +76,28 @@ function isOfPartOfDay(frame: Frame, i: number): boolean {
   return (
     means(next, 'morning', 'evening', 'afternoon', 'night') && !means(next, 'greeting', 'filler')
   );
+}
+
+/** `it was this morning at 7`: an hour of the part of day before it, where no reading is told that it could be. */
+function isHourOfPart(
+  { terms, clauses, clauseOf, places }: Frame,
+  i: number,
+  { said, to }: Building,
+): boolean {
+  if (said.part === null || to !== i - 2) return false;
+  if (!means(terms[i - 1], 'at-hour') || !means(terms[i - 1], 'at')) return false;
+  const clause = clauses[clauseOf[i]!]!;
+  return !places.hasWhere(isLabel, clause.from, clause.to);
+}
+
+/** `put a can in the bench, 7ish`, `like 7ish, put a can in the bench`: alone beside an amount, where no reading is told. */
+function isHourAlone({ terms, clauses, clauseOf, places }: Frame, i: number): boolean {
+  if (!means(terms[i + 1], 'ish') || !means(terms[i + 1], 'o-clock')) return false;
+  const { from, to } = clauses[clauseOf[i]!]!;
+  if (i + 2 !== to || places.hasWhere(isLabel, 0, terms.length)) return false;
+  for (let j = from; j < i; j++)
+    if (!means(terms[j], 'about', 'filler', 'in-the-way', 'at-hour')) return false;
+  return places.hasWhere(isVolumeTerm, 0, terms.length);
 }
 
 /** `last night about 9: dwc ph 5.8`: blurred straight behind the day that opens what is told, with the value still to come. */

@@ -2,6 +2,7 @@ import type { Fact } from '../fact.ts';
 import { hasPastDeed, isDeed, isLabel, leansOnPrevious } from '../moods/clause-kinds.ts';
 import type { Mood } from '../moods/mood.ts';
 import { type Clause, clauseHas, type Frame } from '../reading/frame.ts';
+import { isBracket } from '../reading/said-twice.ts';
 import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import type { TimeMark } from './time-mark.ts';
 
@@ -86,6 +87,8 @@ function closing(
   const clause = frame.clauses[mark.clause]!;
   const factsThere = facts.filter(({ at }) => at >= clause.from && at < clause.to);
   if (factsThere.some(({ at }) => at > mark.from)) return null;
+  // `ph 5.8 (6.1 yesterday), ec 1.7`: of what the brackets hold.
+  if (factsThere.length > 0 && isInBrackets(frame, clause)) return null;
   // `ec up to 2.6, was 2.3 on sunday`: the time is that of what was.
   const wasThen = clauseHas(frame, clause, 'was') && !clauseHas(frame, frame.clauses[c]!, 'was');
   if (factsThere.length > 0 && wasThen && opensWithWas(frame, clause)) return null;
@@ -131,6 +134,13 @@ function isAlone(frame: Frame, clause: Clause, mark: TimeMark): boolean {
         'self',
         'did',
         'link',
+        'was',
+        'meant',
+        'that-one',
+        'from',
+        'in-the-way',
+        'about',
+        'ish',
       )
     )
       return false;
@@ -161,6 +171,10 @@ function isDeedWithAmount(term: Term | undefined): boolean {
   return isDeed(term) && !means(term, 'broken', 'no-power', 'could-not', 'other-deed');
 }
 
+function isInBrackets({ terms }: Frame, { to }: Clause): boolean {
+  return isBracket(terms[to], ')');
+}
+
 /** A time before the first thing said in its clause goes on holding. */
 function opening(
   frame: Frame,
@@ -169,7 +183,9 @@ function opening(
   marks: readonly TimeMark[],
 ): TimeMark | null {
   const c = frame.clauseOf[fact.at]!;
-  const mark = marks.findLast((candidate) => candidate.clause < c);
+  const mark = marks.findLast(
+    (candidate) => candidate.clause < c && !isInBrackets(frame, frame.clauses[candidate.clause]!),
+  );
   if (!mark) return null;
   const clause = frame.clauses[mark.clause]!;
   const opens = !facts.some(({ at }) => at >= clause.from && at < mark.from);

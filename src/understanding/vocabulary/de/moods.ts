@@ -86,6 +86,11 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
   ],
   no: [...none, 'keinerlei'],
   intention: [
+    'nächste aufgabe',
+    'nächster job',
+    'nächster punkt',
+    'als nächstes dran',
+    'steht noch an',
     'brauche',
     'brauch',
     'brauchen',
