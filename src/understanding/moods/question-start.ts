@@ -94,8 +94,7 @@ function opensQuestion(
     );
   // `war nichts nötig` tells.
   if (means(term, 'is-it') && !asked && saysNone(next)) return false;
-  // `is everything ok`.
-  if (means(term, 'is-it') && means(next, 'all-good')) return true;
+  if (means(term, 'is-it') && isAllGood(frame, clause, first + 1)) return true;
   // `Karin hat die Wanne gefüllt` tells, whoever she is.
   if (means(term, 'is-it') && !asked && means(frame.terms[first - 1], 'member')) return false;
   if (isBeforeSupply(frame, first)) return true;
@@ -121,6 +120,13 @@ function tellsWhat({ terms, places, timed }: Frame, { to }: Clause, first: numbe
       lead > first + 2 && !timed[i] && (means(terms[lead], 'link') || isMark(terms[lead], ':'))
     );
   });
+}
+
+/** `is everything ok`, `ist mit der Wanne alles in Ordnung`. */
+function isAllGood({ terms }: Frame, { to }: Clause, from: number): boolean {
+  let at = from;
+  while (at < to && (isName(terms[at]) || means(terms[at], 'place', 'article'))) at++;
+  return means(terms[at], 'all-good');
 }
 
 /** `nothing needed`: an answer, and no question. */

@@ -10,6 +10,10 @@ export type GrammarConcept =
   | 'place'
   /** Those of them that lead to an amount or a mark: to, up to. */
   | 'to'
+  /** Where something goes, and not where it is: into; or an article that makes a word of place say so: in die. */
+  | 'where-to'
+  /** Such an article of which a word of place may say either: in den. */
+  | 'where-or-where-to'
   | 'of'
   /** Of what was told just before: of it, of which. */
   | 'of-it'

@@ -62,6 +62,8 @@ export const grammar: Words<GrammarConcept> = {
     'jene',
     'jenes',
   ],
+  'where-to': ['ins', 'die', 'das'],
+  'where-or-where-to': ['den'],
   place: [
     'in',
     'im',
@@ -132,6 +134,11 @@ export const grammar: Words<GrammarConcept> = {
   with: ['mit', 'mittels', 'per', 'm', 'm.'],
   'for-somebody': ['für', 'mit'],
   link: [
+    'wars',
+    "war's",
+    'warens',
+    "waren's",
+    'warns',
     'ist es',
     'ist das',
     'sind das',
@@ -310,7 +317,12 @@ export const grammar: Words<GrammarConcept> = {
   ],
   was: [
     'war',
+    'wars',
+    "war's",
     'waren',
+    'warens',
+    "waren's",
+    'warns',
     'stand',
     'standen',
     'sicherung war raus',

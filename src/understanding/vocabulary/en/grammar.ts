@@ -3,6 +3,8 @@ import type { Words } from '../vocabulary.ts';
 
 export const grammar: Words<GrammarConcept> = {
   article: ['the', 'a', 'an', 'my', 'our', 'that', 'this', 'these', 'those', 'its'],
+  'where-to': ['into'],
+  'where-or-where-to': [],
   place: [
     'in',
     'on',
