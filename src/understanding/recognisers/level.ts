@@ -178,7 +178,7 @@ function saysWhatIsThere(frame: Frame, clause: Clause, i: number, volume: boolea
   if (clauseHas(frame, clause, 'take-away', 'capacity', 'other-deed')) return false;
   if (volume)
     return (
-      (clauseHas(frame, clause, 'there-is') && !isWhereItWent(frame, clause, 'where-to')) ||
+      (clauseHas(frame, clause, 'there-is') && !isWhereItWent(frame, clause, whereTo)) ||
       isStillThere(frame, clause, i) ||
       isStandBefore(frame, clause, i) ||
       isStandingAt(frame, clause, i) ||
@@ -273,12 +273,17 @@ function isStandingAt(frame: Frame, clause: Clause, i: number): boolean {
   // `hat 12 l gezogen`: what it did, and not what is in it.
   const isDeedOfIts = isUnknown(after) || means(after, 'took', 'use', 'need', 'take-away');
   if (isDeedOfIts && !means(after, 'now') && after === frame.terms[clause.to - 1]) return false;
-  if (isWhereItWent(frame, clause, 'where-to', 'where-or-where-to')) return false;
+  // `in den Gläsern sind 18 l` tells what is there, `in den Tisch waren es 20 l` may tell what was poured.
+  const mayHaveGone = clauseHas(frame, clause, 'was') ? orWhere : whereTo;
+  if (isWhereItWent(frame, clause, mayHaveGone)) return false;
   return tied && j >= clause.from && frame.terms[j]!.kind === 'name';
 }
 
+const whereTo: readonly Concept[] = ['where-to'];
+const orWhere: readonly Concept[] = ['where-to', 'where-or-where-to'];
+
 /** `into the bench it was 20 l`, `in die Wanne waren es 20 l`: the system that it went into. */
-function isWhereItWent(frame: Frame, clause: Clause, ...saying: readonly Concept[]): boolean {
+function isWhereItWent(frame: Frame, clause: Clause, saying: readonly Concept[]): boolean {
   const { terms } = frame;
   const [name] = namesIn(frame, clause);
   if (name === undefined) return false;
