@@ -134,6 +134,8 @@ export const grammar: Words<GrammarConcept> = {
   with: ['mit', 'mittels', 'per', 'm', 'm.'],
   'for-somebody': ['für', 'mit'],
   link: [
+    'ist noch',
+    'sind noch',
     'wars',
     "war's",
     'warens',

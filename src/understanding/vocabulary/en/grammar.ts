@@ -50,6 +50,8 @@ export const grammar: Words<GrammarConcept> = {
   with: ['w /', 'w', 'with', 'using', 'by'],
   'for-somebody': ['for', 'with', 'w /'],
   link: [
+    "they're",
+    'theyre',
     'is',
     'are',
     'r',
@@ -764,6 +766,8 @@ export const grammar: Words<GrammarConcept> = {
     'with',
   ],
   pronoun: [
+    "they're",
+    'theyre',
     'it',
     'mine',
     'my one',
