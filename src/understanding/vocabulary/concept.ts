@@ -68,6 +68,9 @@ export type GrammarConcept =
   /** Verbs of change that may stand before how much: fell 0.2. */
   /** `lower than`: against something else. */
   | 'compared'
+  /** Of a value or an amount: by so much it is over what it should be, or under it. */
+  | 'too-much'
+  | 'too-little'
   /** Of an amount: so much of it was missing to another. */
   | 'fewer'
   /** Leads to what an amount is held against: more of it than. */
