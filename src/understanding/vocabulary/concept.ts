@@ -83,6 +83,10 @@ export type GrammarConcept =
   | 'then'
   | 'but'
   | 'or'
+  /** Such a word that may give each of two its own: `6 bzw. 5,8`. */
+  | 'or-each'
+  /** After two values of two systems, that each has its own. */
+  | 'respectively'
   /** a, an: one of what follows. */
   | 'indefinite'
   /** The word between whole and decimals: five point eight. */

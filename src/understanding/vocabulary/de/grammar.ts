@@ -972,6 +972,8 @@ export const grammar: Words<GrammarConcept> = {
     'trotzdem',
   ],
   or: ['oder', 'bzw', 'bzw.', 'beziehungsweise'],
+  'or-each': ['bzw', 'bzw.', 'beziehungsweise'],
+  respectively: ['in dieser reihenfolge', 'in der reihenfolge'],
   indefinite,
   point: ['komma', 'punkt'],
   'spoken-zero': ['null'],
