@@ -307,6 +307,8 @@ export type MoodConcept =
   | 'to-say'
   | 'habit'
   | 'long-ago'
+  /** Between a was and its value: at some time that nobody tells. */
+  | 'at-some-time'
   | 'extreme'
   | 'forecast'
   | 'buffer'

@@ -788,6 +788,7 @@ export const grammar: Words<GrammarConcept> = {
     'plus minus',
   ],
   beyond: [
+    'ab',
     'über',
     'unter',
     'mehr als',

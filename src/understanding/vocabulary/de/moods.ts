@@ -794,6 +794,7 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'morgens immer',
     'abends immer',
   ],
+  'at-some-time': ['mal', 'einmal', 'schon mal', 'auch mal', 'auch schon mal', 'irgendwann mal'],
   'long-ago': [
     'letztes jahr',
     'letzten jahres',

@@ -467,6 +467,10 @@ export const levels: Words<LevelConcept> = {
   ],
   rising: ['rauf', 'hoch', 'höher', 'gestiegen', 'mehr', 'hochgegangen', 'angestiegen'],
   brim: [
+    'ab rand',
+    'ab oberkante',
+    'ab kante',
+    'ab oben',
     'rand',
     'rands',
     'randes',
@@ -496,6 +500,10 @@ export const levels: Words<LevelConcept> = {
     'oberen kante',
   ],
   below: [
+    'ab rand',
+    'ab oberkante',
+    'ab kante',
+    'ab oben',
     'unter',
     'unterm',
     'unterhalb',

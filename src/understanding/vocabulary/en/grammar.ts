@@ -532,6 +532,8 @@ export const grammar: Words<GrammarConcept> = {
     'bar',
     'other than',
     'all but',
+    'to within',
+    'within',
     'excluding',
     'minus',
     'save for',

@@ -726,6 +726,7 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'every night',
     'used to',
   ],
+  'at-some-time': ['once', 'at some point', 'at one time', 'at one point'],
   'long-ago': [
     'last year',
     'last season',
