@@ -185,6 +185,8 @@ export type DeedConcept =
   | 'take-away'
   /** bought, ordered: it is in stock, and in no system. */
   | 'bought'
+  /** measured out, put ready: it is at hand, and in no system yet. */
+  | 'set-ready'
   /** Deeds as something to do, not as something done: top up, add, change. */
   | 'plain-deed'
   | 'other-deed';
