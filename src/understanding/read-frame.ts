@@ -53,7 +53,8 @@ function otherwiseTold(
   return isClear ? { otherwise } : {};
 }
 
-function namesSaid(frame: Frame): SystemId[] {
+/** The systems that a message names, each once. */
+export function namesSaid(frame: Frame): SystemId[] {
   return [
     ...new Set(
       frame.terms.flatMap((term) => (term.kind === 'name' && term.sure ? term.systems : [])),
