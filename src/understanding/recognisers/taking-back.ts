@@ -7,6 +7,7 @@ import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import type { TakingBack, TakingBackStatement } from '../statement.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import { choreHinted } from './chores.ts';
+import { correctOfJustLogged } from './correct-of-just-logged.ts';
 import { correctOfTold } from './correct-of-told.ts';
 import type { Named } from './named.ts';
 import { numbersCorrected } from './numbers-corrected.ts';
@@ -33,6 +34,7 @@ export function recogniseTakingBack(frame: Frame): TakingBackStatement | null {
     systemAndValue(frame, named) ??
     correct(frame) ??
     correctOfTold(frame, named) ??
+    correctOfJustLogged(frame, named) ??
     otherProduct(frame) ??
     unitPutRight(frame) ??
     move(frame) ??
@@ -50,17 +52,21 @@ function some(frame: Frame, test: (term: Term, i: number) => boolean): boolean {
   return frame.terms.some(test);
 }
 
-/** `undo the undo`, `no wait, it was right`. */
+/** `undo the undo`, `no wait, it was right`; `no, bench was right` after it was moved to another. */
 function putBack(frame: Frame): TakingBack | null {
   if (!frame.places.hasAny(['put-back'])) return null;
+  const system = onlyName(frame);
   const isAlone = frame.terms.every((term) => {
     if (term.kind === 'stop') return term.cut !== 'question';
     return (
+      (term.kind === 'name' && system !== null) ||
       term.kind === 'mark' ||
       means(term, 'put-back', 'no-wait', 'said-no', 'yes', 'sorry', 'filler', 'pronoun', 'article')
     );
   });
-  return isAlone ? { kind: 'put-back' } : null;
+  if (!isAlone) return null;
+  if (system === null) return { kind: 'put-back' };
+  return means(frame.terms[0], 'said-no', 'no-wait') ? { kind: 'move', system } : null;
 }
 
 /** `no wait`, and nothing else, where nothing is asked. */
