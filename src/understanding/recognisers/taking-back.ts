@@ -16,6 +16,7 @@ import { productAt } from './products.ts';
 import { retime } from './retime.ts';
 import { strikeValue } from './strike-value.ts';
 import { systemAndValue } from './system-and-value.ts';
+import { turnedInto } from './turned-into.ts';
 import { unitPutRight } from './unit-put-right.ts';
 import { wasOf } from './was-of.ts';
 
@@ -35,6 +36,7 @@ export function recogniseTakingBack(frame: Frame): TakingBackStatement | null {
     correct(frame) ??
     correctOfTold(frame, named) ??
     correctOfJustLogged(frame, named) ??
+    turnedInto(frame, named) ??
     otherProduct(frame) ??
     unitPutRight(frame) ??
     move(frame) ??

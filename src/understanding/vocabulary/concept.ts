@@ -337,6 +337,8 @@ export type TakingBackConcept =
   | 'strike-the'
   /** Of a value told before: is wrong. */
   | 'untrue'
+  /** Of a value told before, that another is to stand in its place: make, change. */
+  | 'turn-into'
   | 'put-back'
   /** Alone, that what was just undone was right: no wait. */
   | 'called-off'

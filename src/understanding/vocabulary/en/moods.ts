@@ -1463,6 +1463,7 @@ export const takingBack: Words<TakingBackConcept> = {
     'that was fine as it was',
     'it did count',
   ],
+  'turn-into': ['make', 'change', 'turn', 'make it'],
   untrue: [
     'is wrong',
     'are wrong',
