@@ -9,6 +9,7 @@ import type { Concept } from '../vocabulary/concept.ts';
 import { choreHinted } from './chores.ts';
 import { correctOfJustLogged } from './correct-of-just-logged.ts';
 import { correctOfTold } from './correct-of-told.ts';
+import { denyJustLogged } from './deny-just-logged.ts';
 import type { Named } from './named.ts';
 import { numbersCorrected } from './numbers-corrected.ts';
 import { nutrientAt, otherProduct, productCorrected } from './product-put-right.ts';
@@ -32,6 +33,7 @@ export function recogniseTakingBack(frame: Frame): TakingBackStatement | null {
     undoOf(frame) ??
     retime(frame) ??
     deny(frame) ??
+    denyJustLogged(frame) ??
     systemAndValue(frame, named) ??
     correct(frame) ??
     correctOfTold(frame, named) ??

@@ -675,6 +675,10 @@ export const grammar: Words<GrammarConcept> = {
   'in-that-one': ['dort', 'da', 'darin', 'da drin', 'dort drin'],
   'only-this': ['nur', 'bloß', 'lediglich'],
   except: [
+    'bis aufs',
+    'bis auf das',
+    'bis auf den',
+    'bis auf die',
     'außer',
     'bis auf',
     'ausgenommen',
@@ -1144,6 +1148,8 @@ export const talk: Words<TalkConcept> = {
     'danke danke',
   ],
   chatter: [
+    'bot',
+    'roboter',
     'natürlich',
     'logisch',
     'selbstverständlich',

@@ -1709,6 +1709,11 @@ export const supplies: Words<SupplyConcept> = {
     'außer betrieb',
   ],
   working: [
+    'brummt wieder',
+    'surrt wieder',
+    'summt wieder',
+    'schnurrt wieder',
+    'rauscht wieder',
     'wieder da',
     'wieder an',
     'wieder drin',

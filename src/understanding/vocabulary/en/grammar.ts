@@ -972,6 +972,8 @@ export const talk: Words<TalkConcept> = {
     'thanks everybody',
   ],
   chatter: [
+    'bot',
+    'robot',
     'of course',
     'obviously',
     'naturally',

@@ -1312,6 +1312,10 @@ export const supplies: Words<SupplyConcept> = {
     'caput',
   ],
   working: [
+    'humming again',
+    'buzzing again',
+    'whirring again',
+    'purring again',
     'back',
     'back on',
     'working again',
