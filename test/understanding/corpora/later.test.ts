@@ -38,3 +38,6 @@ holdToCorpora(['eleventh-grower'], 0.9);
 
 // Explanations round the value, lists in every order, names that are other words; what is left in it is asked about.
 holdToCorpora(['twelfth'], 0.95);
+
+// German of wet hands, half sentences and traps; what is left in it is asked about or passed over.
+holdToCorpora(['thirteenth-german'], 0.96);
