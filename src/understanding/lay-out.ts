@@ -5,6 +5,7 @@ import { withoutCompounds } from './reading/compounds.ts';
 import { cutAtSame } from './reading/cut-at-same.ts';
 import { cutAtSo } from './reading/cut-at-so.ts';
 import { cutRunOns } from './reading/cut-run-ons.ts';
+import { withEachItsValue } from './reading/each-its-value.ts';
 import type { Folded } from './reading/fold.ts';
 import { type Frame, frameOf } from './reading/frame.ts';
 import { withHoursOfOutage } from './reading/hours-of-outage.ts';
@@ -70,7 +71,9 @@ function allTermsIn({ tokens, lexicon }: Pieces, units: SpokenUnits): readonly T
   const spoken = joinSpokenDigits(timed);
   const written = withPartsOfAmounts(withoutBrackets(saidOnce(spoken, units)));
   const told = countInSizeSaid(written, lexicon);
-  const sized = withOtherValues(sizeVessels(countVessels(told, lexicon), lexicon));
+  const sized = withOtherValues(
+    withEachItsValue(sizeVessels(countVessels(told, lexicon), lexicon)),
+  );
   const vessels = shareContainers(sized, lexicon);
   const counted = shadeMeasures(withArrows(cutAtSo(countOneInPart(shareVolume(vessels)))));
   const ofRefused = withUnitsOfRefused(withoutStruck(counted));

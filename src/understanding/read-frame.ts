@@ -1,4 +1,5 @@
 import type { SystemId } from '../greenhouse/system.ts';
+import { answerAndChatter } from './answers/answer-and-chatter.ts';
 import { answerAndMore } from './answers/answer-and-more.ts';
 import { questionPutRight } from './answers/question-put-right.ts';
 import { questionAsked, questionMissed, readAnswer } from './answers/read-answer.ts';
@@ -24,6 +25,8 @@ export function readFrame(frame: Frame): Read {
   if (untold) return { statements: [untold], named };
   frame.taken.fill(false);
   frame.timed.fill(false);
+  const beside = answerAndChatter(frame);
+  if (beside) return { statements: beside, named };
   const back = recogniseTakingBack(frame);
   const putRight = back && questionPutRight(frame, back.back);
   if (putRight) return { statements: putRight, named };
@@ -53,7 +56,8 @@ function otherwiseTold(
   return isClear ? { otherwise } : {};
 }
 
-function namesSaid(frame: Frame): SystemId[] {
+/** The systems that a message names, each once. */
+export function namesSaid(frame: Frame): SystemId[] {
   return [
     ...new Set(
       frame.terms.flatMap((term) => (term.kind === 'name' && term.sure ? term.systems : [])),

@@ -35,6 +35,7 @@ import { hasNothingToCorrect } from './correct-entry.ts';
 import { hearPhoto } from './hear-photo.ts';
 import { hearAskedAside, hearStockAside, hearWish } from './hear-wish.ts';
 import { asChangeSpokenOf, withoutLitresOfChange } from './litres-of-change.ts';
+import { noteNamed } from './note-named.ts';
 import { recordAnswer } from './record-answer.ts';
 import { recordEntries } from './record-entries.ts';
 import { takeBack } from './take-back.ts';
@@ -68,12 +69,13 @@ function hearWords(handling: Handling, text: string, around: Surroundings): void
   const isAsked = hearAskedAside(handling, text, around, (report) =>
     hearBeside(report, tellsValue),
   );
-  if (isAsked || hearWish(handling, text, around)) return;
+  if (isAsked || hearWish(handling, text, around)) return noteNamed(handling, text, around);
   if (hearStockAside(handling, text, around, (report) => hearBeside(report, isClear))) return;
   const context = contextOf(handling, around);
   if (hearCount(handling, text, context)) return;
   const left = hearArrangings(handling, text, around, context);
-  if (left.text !== null) hearReport(handling, left.text, around, left.putOff, text);
+  if (left.text === null) return noteNamed(handling, text, around);
+  hearReport(handling, left.text, around, left.putOff, text);
 }
 
 /** A value, whether it is logged or has to be asked about first. */

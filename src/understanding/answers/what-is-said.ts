@@ -44,7 +44,9 @@ export function whatIsSaid(frame: Frame): Said | null {
     .filter(({ i }) => !isTime.some(([from, to]) => i >= from && i <= to));
   const which = whichOfThem(frame);
   const measures = which === null ? rest.filter(({ term }) => isMeasure(term)) : [];
-  const names = rest.flatMap(({ term }) => (term.kind === 'name' ? term.systems : []));
+  const names = rest.flatMap(({ term, i }) =>
+    term.kind === 'name' && !isGivenUp(frame, i) ? term.systems : [],
+  );
   const isNaming = names.length > 0;
   const now = rest.some(({ term }) => means(term, 'just-now', 'now'));
   const unit = unitAlone(frame);
@@ -146,6 +148,17 @@ export function whatIsSaid(frame: Frame): Said | null {
     product,
     cropOf: rest.map(({ term }) => systemOfCrop(frame, term)).find((id) => id !== null) ?? null,
   };
+}
+
+/** `buckets, not the gutters`, `Wanne, nein die Rinne`: of two names the one that it is not. */
+function isGivenUp({ terms }: Frame, i: number): boolean {
+  const lead = means(terms[i - 1], 'article', 'place') ? i - 2 : i - 1;
+  if (means(terms[lead], 'not', 'instead-of') && !means(terms[lead], 'link', 'place')) return true;
+  let next = i + 1;
+  while (terms[next]?.kind === 'stop') next++;
+  if (!means(terms[next], 'said-no', 'no-wait') || means(terms[next], 'not')) return false;
+  const name = means(terms[next + 1], 'article', 'place') ? next + 2 : next + 1;
+  return terms[name]?.kind === 'name';
 }
 
 /** `the third`: one of those on offer, though the word is a share as well. */

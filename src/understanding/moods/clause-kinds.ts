@@ -74,10 +74,29 @@ export function tellsOfItsOwn(frame: Frame, clause: Clause, other: Clause): bool
   if (measures.length > 1 && measures.every((measure) => isBare(measure))) return others.length < 2;
   if (measures.some((measure) => isReadingUnit(measure) && !kinds.has(kindOf(measure))))
     return true;
+  if (measures.length === 0 && isSaidFull(frame, clause)) return true;
   if (measures.length === 0 || others.length > 0) return false;
   // `didn't need any water in the gutters, still 110 l`: what is in it.
   const isStillThere = clauseHas(frame, clause, 'still-there', 'left-over');
   return isStillThere || opensWithName(frame, clause);
+}
+
+/** `jars need nothing, they are still full`, `need to fill the bench and the jars are full`: nothing but that. */
+function isSaidFull({ terms }: Frame, { from, to }: Clause): boolean {
+  if (!means(terms[to - 1], 'full')) return false;
+  const said = terms.slice(from, to - 1);
+  return (
+    said.some((term) => means(term, 'still-there', 'there-is') || isPlainLink(term)) &&
+    said.every(
+      (term) =>
+        term.kind === 'name' ||
+        means(term, 'pronoun', 'link', 'still-there', 'filler', 'article', 'there-is'),
+    )
+  );
+}
+
+function isPlainLink(term: Term): boolean {
+  return means(term, 'link') && !means(term, 'filler', 'place');
 }
 
 /** `jars 6.0`, `and the bench is at 400 l`: a system, and then what is told of it. */

@@ -124,6 +124,7 @@ export function hear(frame: Frame, clause: Clause, mark: Marker): void {
     );
   if (clauseHas(frame, clause, 'long-ago'))
     mark(clause.from, endOfLongAgo(frame, clause), 'hearsay');
+  if (wasAtSomeTime(frame, clause)) mark(clause.from, clause.to, 'queried');
   const order = orderIn(frame, clause);
   const markOrder = (from: number, to: number, isInDoubt: boolean) => {
     mark(from, to, isInDoubt ? 'queried' : 'hearsay');
@@ -293,6 +294,7 @@ export function elsewhere(frame: Frame, clause: Clause, mark: Marker): void {
   if (isTaken && !isOfPlants && isTakenElsewhere(frame, clause))
     mark(clause.from, clause.to, 'not-a-reading');
   if (isTakenOut(frame, clause)) mark(clause.from, clause.to, 'not-a-reading');
+  if (isOnlyReady(frame, clause)) mark(clause.from, clause.to, 'queried');
   for (let i = clause.from; i < clause.to; i++) {
     if (!means(frame.terms[i], 'other-water') || hasPastDeed(frame, clause.from, clause.to))
       continue;
@@ -341,6 +343,14 @@ function isTakenElsewhere(frame: Frame, clause: Clause): boolean {
   return !isUsedFor(frame, clause);
 }
 
+/** `5 ml ph down measured out for the dwc`: whether it went in nobody says. */
+function isOnlyReady(frame: Frame, clause: Clause): boolean {
+  if (!clauseHas(frame, clause, 'set-ready') || !hasVolume(frame, clause)) return false;
+  return frame.sentences[clause.sentence]!.every(
+    (other) => !clauseHas(frame, other, 'add', 'goes-in', 'top-up'),
+  );
+}
+
 function hasVolume(frame: Frame, clause: Clause): boolean {
   return frame.places.hasWhere(isVolumeTerm, clause.from, clause.to);
 }
@@ -378,6 +388,19 @@ function isPlantLost(term: Term, i: number, terms: readonly Term[]): boolean {
   const count = terms[i - 1];
   const isCounted = count?.kind === 'measure' && count.measure.whole && isBare(count.measure);
   return isCounted && (isCrop(term) || (means(term, 'counted') && !means(term, 'another', 'size')));
+}
+
+/** `dwc ph was once 5.4`, `die Wanne war mal bei 5,4 pH`: of now, or of a time that nobody tells. */
+function wasAtSomeTime({ terms, places }: Frame, { from, to }: Clause): boolean {
+  if (!places.has('at-some-time', from, to)) return false;
+  return places.within(isAtSomeTime, from, to).some((i) => {
+    const value = means(terms[i + 1], 'at', 'link') ? i + 2 : i + 1;
+    return i > from && value < to && means(terms[i - 1], 'was') && isMeasure(terms[value]);
+  });
+}
+
+function isAtSomeTime(term: Term): boolean {
+  return means(term, 'at-some-time');
 }
 
 /** `last year it was 5.5 and ec 2` goes on until a but, or a word that brings it back to the present. */
@@ -418,15 +441,17 @@ function isFullReading(frame: Frame, clause: Clause): boolean {
 
 /** `the shop says`, not `the pen says`. */
 function saidBySomebody(frame: Frame, clause: Clause, i: number): boolean {
-  const subject = previousIn(
-    frame,
-    clause,
-    i,
-    (term) => means(term, 'article', 'filler', 'now') && !means(term, 'pronoun'),
-  );
-  if (subject < 0) return false;
+  let subject = i - 1;
+  // `Karin hat gestern gesagt`.
+  while (subject >= clause.from && (frame.timed[subject] || isBeforeSaying(frame.terms[subject]!)))
+    subject--;
+  if (subject < clause.from) return false;
   const term = frame.terms[subject];
   return isUnknown(term) || means(term, 'member', 'third-person', 'hearsay', 'self');
+}
+
+function isBeforeSaying(term: Term): boolean {
+  return means(term, 'article', 'filler', 'now') && !means(term, 'pronoun');
 }
 
 function isSubject(frame: Frame, clause: Clause, i: number): boolean {

@@ -56,6 +56,8 @@ export function saysDone(frame: Frame, clause: Clause): boolean {
   if (clauseHas(frame, next, 'not', 'did-not', 'third-person', 'member')) return false;
   // `…, did the jars`: that is of something else.
   if (frame.places.hasWhere(isName, next.from, next.to)) return false;
+  // `…, but I did only 8`: how much it was in truth.
+  if (frame.places.hasWhere(isMeasure, next.from, next.to)) return false;
   return clauseHas(frame, next, 'did', 'done') || putsItIn(frame, next);
 }
 

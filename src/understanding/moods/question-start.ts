@@ -96,8 +96,8 @@ function opensQuestion(
   if (means(term, 'is-it') && !asked && saysNone(next)) return false;
   // `didn't add any`: the verb follows straight, and nobody who would have done it.
   if (means(term, 'did-not') && !asked && isDeed(next)) return false;
-  // `is everything ok`.
-  if (means(term, 'is-it') && means(next, 'all-good')) return true;
+  // `is everything ok`, `is the tub all right`.
+  if (means(term, 'is-it') && isAllGood(frame, clause, first + 1)) return true;
   // `Karin hat die Wanne gefüllt` tells, whoever she is.
   if (means(term, 'is-it') && !asked && means(frame.terms[first - 1], 'member')) return false;
   if (isBeforeSupply(frame, first)) return true;
@@ -123,6 +123,13 @@ function tellsWhat({ terms, places, timed }: Frame, { to }: Clause, first: numbe
       lead > first + 2 && !timed[i] && (means(terms[lead], 'link') || isMark(terms[lead], ':'))
     );
   });
+}
+
+/** `is everything ok`, `ist mit der Wanne alles in Ordnung`. */
+function isAllGood({ terms }: Frame, { to }: Clause, from: number): boolean {
+  let at = from;
+  while (at < to && (isName(terms[at]) || means(terms[at], 'place', 'article'))) at++;
+  return means(terms[at], 'all-good');
 }
 
 /** `nothing needed`: an answer, and no question. */

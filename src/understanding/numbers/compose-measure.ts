@@ -177,6 +177,8 @@ function rangeFrom(reading: Reading, at: number, low: Core, lead: Lead | null): 
   if (isDash(reading, at - 1) || isDash(reading, from + link + high.length)) return null;
   const [a, b] = [low.values[0]!, high.values[0]!];
   if (a >= b || low.needsUnit) return null;
+  // `EC 1,7 oder 1700`: nobody is in doubt by so much.
+  if (concept(reading, from, 'or') > 0 && b > widestInDoubt * a) return null;
   // `EC 1,8 – 21 °C`: a dash between two things told, far apart.
   const dash = reading.tokens[from]!;
   if (isSpacedDash(dash, reading.tokens[from + 1]) && b > widestSpaced * a) return null;
@@ -185,6 +187,9 @@ function rangeFrom(reading: Reading, at: number, low: Core, lead: Lead | null): 
   const length = from + link + high.length - at;
   return { ...high, values: [(a + b) / 2], length, approximate: true, whole: false };
 }
+
+/** Of two values, one of them the right one, the greater is no more than so many times the other. */
+const widestInDoubt = 2;
 
 /** A range that is written with blanks around its dash is no wider than this. */
 const widestSpaced = 2.5;
@@ -214,5 +219,7 @@ function linkLength(reading: Reading, at: number, afterBetween: boolean): number
   if (!token || !next) return 0;
   if (token.text === '-' || token.text === '–' || token.text === '—') return 1;
   if (afterBetween) return concept(reading, at, 'and');
+  // `Wanne und Tisch pH 5,8 bzw. 6`: each has its own.
+  if (concept(reading, at, 'or-each') > 0) return 0;
   return concept(reading, at, 'until') || concept(reading, at, 'or');
 }

@@ -60,6 +60,10 @@ export function coreAt(reading: Reading, at: number): Core | null {
   if (word.concepts.has('couple'))
     return { ...plain, values: [2], approximate: true, needsUnit: true };
   if (word.concepts.has('indefinite') && length === 1) {
+    // `einen und einen halben Krug`.
+    const half = concept(reading, at + 1, 'half-more');
+    if (half > 0)
+      return { ...plain, values: [1.5], length: 1 + half, whole: false, needsUnit: true };
     const about = concept(reading, at + 1, 'measure-about');
     const unit = unitAt(reading, at + 1 + about + fullAt(reading, at + 1 + about));
     const isLong = unit !== null && (unit.length > 1 || tokens[at + 1 + about]!.text.length > 1);

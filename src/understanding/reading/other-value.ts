@@ -5,14 +5,18 @@ import { measureTerm } from './make-term.ts';
 import { type MeasureTerm, means, type Term } from './term.ts';
 
 /**
- * `10 maybe 12 litres` lies between the two; `10 l in the bench, maybe 12` is one of them: the first keeps the second
- * as what disputes it.
+ * `10 maybe 12 litres` lies between the two; `10 l in the bench, maybe 12`, `6 or 5.8` is one of them: the first keeps
+ * the second as what disputes it.
  */
 export function withOtherValues(terms: readonly Term[]): readonly Term[] {
-  if (!terms.some(isMaybe)) return terms;
+  if (!terms.some(mayLeadOther)) return terms;
   const kept: Term[] = [];
   for (let i = 0; i < terms.length; i++) {
-    const other = isMaybe(terms[i]!) ? otherValue(kept, terms, i) : null;
+    const other = isMaybe(terms[i]!)
+      ? otherValue(kept, terms, i)
+      : means(terms[i], 'or')
+        ? eitherValue(kept, terms, i)
+        : null;
     if (!other) {
       kept.push(terms[i]!);
       continue;
@@ -76,6 +80,26 @@ function labelledOther(kept: readonly Term[], terms: readonly Term[], next: numb
   if (!isOfOne || !isClose(first.measure, second.measure)) return null;
   const term = measureTerm(first, { ...first.measure, disputedBy: second.measure });
   return { at: cut - 1, cut, term, last: next };
+}
+
+/** `6 or 5.8`, `5,8 bzw. 6`: either, or of two systems each its own. */
+function eitherValue(kept: readonly Term[], terms: readonly Term[], or: number): Other | null {
+  const at = kept.length - 1;
+  const [first, second, after] = [kept[at], terms[or + 1], terms[or + 2]];
+  if (first?.kind !== 'measure' || second?.kind !== 'measure' || isLabel(after)) return null;
+  if (!isOfOneThing(first, second) || !isClose(first.measure, second.measure)) return null;
+  const unit = second.measure.unit ?? first.measure.unit;
+  const disputedBy: Measure = { ...second.measure, unit };
+  const term = measureTerm(first, {
+    ...first.measure,
+    unit: first.measure.unit ?? unit,
+    disputedBy,
+  });
+  return { at, cut: at + 1, term, last: or + 1 };
+}
+
+function mayLeadOther(term: Term): boolean {
+  return means(term, 'maybe', 'or');
 }
 
 function isMaybe(term: Term): boolean {

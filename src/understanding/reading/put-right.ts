@@ -17,7 +17,7 @@ export function putRight(terms: readonly Term[]): Term[] {
     const unit = better.measure.unit ?? first.measure.unit;
     const right = measureTerm(better, { ...better.measure, unit });
     if (beside === null) {
-      const end = endOfClause(kept, i);
+      const end = endOfSaying(kept, i)!;
       kept.splice(end, endOfSaidAgain(kept, second, unit) - end);
       kept[i] = right;
     } else kept.splice(i, second - i + 1, right);
@@ -118,19 +118,43 @@ function endOfClause(terms: readonly Term[], i: number): number {
   return end;
 }
 
-/** The first term to this side of `i` that is a number or a cut. */
-function nextEdge(terms: readonly Term[], i: number, step: 1 | -1): Term | undefined {
-  let j = i + step;
-  while (terms[j] && terms[j]!.kind !== 'stop' && terms[j]!.kind !== 'measure') j += step;
-  return terms[j];
+/**
+ * `20 l rein nein 30`, `20 l in no 30`: with its clause, or before a no that another number follows at once;
+ * null where a number stands before either.
+ */
+function endOfSaying(terms: readonly Term[], i: number): number | null {
+  for (let j = i + 1; j < terms.length; j++) {
+    const term = terms[j]!;
+    if (term.kind === 'stop') return term.cut === 'question' ? null : j;
+    if (term.kind === 'measure') return null;
+    const isNo = means(term, 'said-no', 'sorry', 'called-off');
+    if (isNo && isMeasureTerm(terms[j + 1]) && !isNumbering(terms, j)) return j;
+  }
+  return null;
+}
+
+/** Of more than so many no household tells by their numbers. */
+const mostNumbered = 10;
+
+/** `added 20 l to tote no 2`. */
+function isNumbering(terms: readonly Term[], i: number): boolean {
+  const [name, no, number] = [terms[i - 1], terms[i], terms[i + 1]];
+  if (!means(no, 'no') || name?.kind !== 'name' || number?.kind !== 'measure') return false;
+  return isBare(number.measure) && number.measure.values[0]! <= mostNumbered;
+}
+
+/** The last term before `i` that is a number or a cut. */
+function edgeBefore(terms: readonly Term[], i: number): Term | undefined {
+  let j = i - 1;
+  while (j >= 0 && terms[j]!.kind !== 'stop' && terms[j]!.kind !== 'measure') j--;
+  return j < 0 ? undefined : terms[j];
 }
 
 /** `12 l nachgefüllt, nein 14`: the only number of its clause, and a clause of nothing but the better one. */
 function correctionOfClause(terms: readonly Term[], i: number): number | null {
-  const cut = nextEdge(terms, i, 1);
-  if (cut?.kind !== 'stop' || cut.cut === 'question') return null;
-  if (nextEdge(terms, i, -1)?.kind === 'measure') return null;
-  const end = endOfClause(terms, i);
+  const end = endOfSaying(terms, i);
+  if (end === null) return null;
+  if (edgeBefore(terms, i)?.kind === 'measure') return null;
   // `all ph 5.9 except the bench, that is 6.3`: of the one that was left out.
   if (terms.slice(i, end).some((term) => means(term, 'except'))) return null;
   let number = end;

@@ -278,7 +278,8 @@ function isJointOf(term: Term, joint: 'shows' | 'in-buffer'): boolean {
       (means(term, 'place', 'instead-of') && !means(term, 'read-as', 'to')) ||
       (means(term, 'instead-of') && !means(term, 'link'))
     );
-  return means(term, 'read-as') || isMark(term, '→', '=', ':', '/') || means(term, 'link');
+  // `at 7 it said 7.05`, `bei 7 stand 7,05`.
+  return means(term, 'read-as', 'link', 'says', 'stands') || isMark(term, '→', '=', ':', '/');
 }
 
 /** Without a named probe: the only one that measures what is said, or what the reference is of. */

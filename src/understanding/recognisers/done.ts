@@ -15,10 +15,13 @@ import type { DoneStatement, WorkNamed } from '../statement.ts';
 import { isInPart, isToldDone, leaveInPart } from './chore-told.ts';
 import { choreHinted, choreIn } from './chores.ts';
 import { workJustMeant } from './done-as-meant.ts';
+import { doneByYes } from './done-by-yes.ts';
 import { systemsNamedIn, workNamed } from './work-named.ts';
 
 /** `done`, `did the jars`, `done except gutters`, ✅, a chore told by its name. */
 export function recogniseDone(frame: Frame, moods: readonly (Mood | null)[]): DoneStatement[] {
+  const byYes = doneByYes(frame);
+  if (byYes) return [byYes];
   const found = doneSaid(frame, moods);
   if (!isOnlyTick(frame)) return found;
   const isSign = CHECK_MARK.test(frame.folded.text) ? 'tick' : 'thumb';

@@ -18,7 +18,7 @@ export function isOnlyHeldAgainst(frame: Frame, clause: Clause): boolean {
 }
 
 /**
- * `8 l more than usual`, `2 cans less`, `3 Liter mehr gegeben als gestern`: how far an amount is from another one
+ * `8 l more than usual`, `2 cans less`, `5 l too much`, `3 Liter mehr gegeben als gestern`: how far an amount is from another one
  * that nobody tells, and not how much it was.
  */
 export function isHeldAgainst(frame: Frame, clause: Clause, i: number): boolean {
@@ -30,7 +30,7 @@ export function isHeldAgainst(frame: Frame, clause: Clause, i: number): boolean 
   if (word >= clause.to) return false;
   const said = frame.terms[word];
   if (isMeasure(frame.terms[word + 1])) return false;
-  if (means(said, 'compared', 'fewer')) return true;
+  if (means(said, 'compared', 'fewer', 'too-much', 'too-little')) return true;
   return means(said, 'another') && clauseHas(frame, { from: word, to: clause.to }, 'than');
 }
 

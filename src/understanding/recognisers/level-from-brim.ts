@@ -16,7 +16,7 @@ import { means } from '../reading/term.ts';
 import { fact } from './level-fact.ts';
 import { isTalkOfLevel } from './level-talk.ts';
 
-/** `5 cm down`, `down 5 cm`, `5 cm below the brim`, `2 cm from the top`. */
+/** `5 cm down`, `down 5 cm`, `5 cm below the brim`, `2 cm from the top`, `full to within 5 cm`. */
 export function fromBrim(frame: Frame, clause: Clause): Fact[] {
   const facts: Fact[] = [];
   for (const i of measuresIn(frame, clause)) {
@@ -24,13 +24,17 @@ export function fromBrim(frame: Frame, clause: Clause): Fact[] {
     if (!isPartOfLevel(measure)) continue;
     const after = i + 1 < clause.to ? frame.terms[i + 1] : undefined;
     const belowBrim =
-      (means(after, 'below') || isRoomLeft(frame, clause, i)) &&
-      means(
-        frame.terms[
-          nextIn(frame, clause, i + 1, (term) => means(term, 'article') && !means(term, 'brim'))
-        ],
-        'brim',
-      );
+      ((means(after, 'below') || isRoomLeft(frame, clause, i) || isFrom(frame, clause, i)) &&
+        means(
+          frame.terms[
+            nextIn(frame, clause, i + 1, (term) => means(term, 'article') && !means(term, 'brim'))
+          ],
+          'brim',
+        )) ||
+      // `5 cm ab Rand`.
+      (means(after, 'below') && means(after, 'brim')) ||
+      isLedFromBrim(frame, clause, i);
+    const isRoom = saysRoom(frame, clause, i);
     const before = previousIn(
       frame,
       clause,
@@ -57,13 +61,14 @@ export function fromBrim(frame: Frame, clause: Clause): Fact[] {
       means(frame.terms[before], 'down') &&
       !means(frame.terms[before], 'to') &&
       !means(frame.terms[before + 1], 'to');
-    if (!belowBrim && !isDown && !downBefore) continue;
+    if (!belowBrim && !isDown && !downBefore && !isRoom) continue;
     if (cmFactor(measure) !== null && !isTalkOfLevel(frame, clause)) continue;
     const label = inClause(frame, clause, (term) => means(term, 'level'));
     take(frame, ...label);
+    if (isRoom) take(frame, ...inClause(frame, clause, (term) => means(term, 'full')));
     // `down 5 cm since yesterday` counts from where it was, not from the brim.
     const sinceThen = !belowBrim && clauseHas(frame, clause, 'since');
-    const doubt = sinceThen ? { doubt: { kind: 'is-it-a-reading' as const } } : {};
+    const doubt = sinceThen || isRoom ? { doubt: { kind: 'is-it-a-reading' as const } } : {};
     facts.push({
       ...fact(
         frame,
@@ -71,12 +76,39 @@ export function fromBrim(frame: Frame, clause: Clause): Fact[] {
         { kind: 'below-brim', measure },
         'counted from the brim',
         downBefore ? before : i,
-        belowBrim || isDown ? i + 1 : i,
+        (belowBrim || isDown) && after !== undefined ? i + 1 : i,
       ),
       ...doubt,
     });
   }
   return facts;
+}
+
+/** `5 cm von oben`. */
+function isFrom(frame: Frame, clause: Clause, i: number): boolean {
+  return i + 2 < clause.to && isLength(frame, i) && means(frame.terms[i + 1], 'from');
+}
+
+/** `from the top 5 cm`, `von oben 5 cm`. */
+function isLedFromBrim(frame: Frame, clause: Clause, i: number): boolean {
+  const { terms } = frame;
+  if (i - 2 < clause.from || !isLength(frame, i) || !means(terms[i - 1], 'brim')) return false;
+  const lead = means(terms[i - 2], 'article') ? i - 3 : i - 2;
+  return lead >= clause.from && means(terms[lead], 'from', 'below');
+}
+
+/** `5 cm of air`, `bis auf 5 cm voll`, `full to within 5 cm`: so much is missing, as like as not. */
+function saysRoom(frame: Frame, clause: Clause, i: number): boolean {
+  if (!isLength(frame, i)) return false;
+  const { terms } = frame;
+  const last = means(terms[i + 1], 'of') ? i + 2 : i + 1;
+  if (last < clause.to && means(terms[last], 'air')) return true;
+  const isLeftOut = i > clause.from && means(terms[i - 1], 'except');
+  return isLeftOut && (means(terms[i + 1], 'full') || means(terms[i - 2], 'full'));
+}
+
+function isLength(frame: Frame, i: number): boolean {
+  return cmFactor(measureOf(frame, i)) !== null;
 }
 
 /** `chucked 3 cans down the gutters`: where it went, and not by how much something fell. */

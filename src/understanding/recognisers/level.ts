@@ -16,6 +16,7 @@ import {
   take,
 } from '../reading/frame.ts';
 import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
+import type { Concept } from '../vocabulary/concept.ts';
 import { fact } from './level-fact.ts';
 import { fromBrim } from './level-from-brim.ts';
 import { inWords, justLow } from './level-in-words.ts';
@@ -177,7 +178,7 @@ function saysWhatIsThere(frame: Frame, clause: Clause, i: number, volume: boolea
   if (clauseHas(frame, clause, 'take-away', 'capacity', 'other-deed')) return false;
   if (volume)
     return (
-      clauseHas(frame, clause, 'there-is') ||
+      (clauseHas(frame, clause, 'there-is') && !isWhereItWent(frame, clause, whereTo)) ||
       isStillThere(frame, clause, i) ||
       isStandBefore(frame, clause, i) ||
       isStandingAt(frame, clause, i) ||
@@ -277,5 +278,21 @@ function isStandingAt(frame: Frame, clause: Clause, i: number): boolean {
   // `hat 12 l gezogen`: what it did, and not what is in it.
   const isDeedOfIts = isUnknown(after) || means(after, 'took', 'use', 'need', 'take-away');
   if (isDeedOfIts && !means(after, 'now') && after === frame.terms[clause.to - 1]) return false;
+  // `in den Gläsern sind 18 l` tells what is there, `in den Tisch waren es 20 l` may tell what was poured.
+  const mayHaveGone = clauseHas(frame, clause, 'was') ? orWhere : whereTo;
+  if (isWhereItWent(frame, clause, mayHaveGone)) return false;
   return tied && j >= clause.from && frame.terms[j]!.kind === 'name';
+}
+
+const whereTo: readonly Concept[] = ['where-to'];
+const orWhere: readonly Concept[] = ['where-to', 'where-or-where-to'];
+
+/** `into the bench it was 20 l`, `in die Wanne waren es 20 l`: the system that it went into. */
+function isWhereItWent(frame: Frame, clause: Clause, saying: readonly Concept[]): boolean {
+  const { terms } = frame;
+  const [name] = namesIn(frame, clause);
+  if (name === undefined) return false;
+  const lead = means(terms[name - 1], 'article') ? name - 2 : name - 1;
+  if (lead < clause.from || !means(terms[lead], 'place')) return false;
+  return means(terms[lead], ...saying) || means(terms[name - 1], ...saying);
 }

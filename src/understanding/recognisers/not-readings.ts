@@ -1,4 +1,5 @@
 import { isLabel } from '../moods/clause-kinds.ts';
+import type { Measure } from '../numbers/measure.ts';
 import { isVolume, unitIs } from '../numbers/quantity-of-measure.ts';
 import {
   type Clause,
@@ -183,7 +184,7 @@ function isGivenUp(frame: Frame, clause: Clause, i: number): boolean {
 
 /** `heater set at 18C`: what a device is turned to, no temperature that was read. */
 function isSetting(frame: Frame, clause: Clause, i: number): boolean {
-  if (!unitIs(measureOf(frame, i), 'celsius', 'fahrenheit', 'degree')) return false;
+  if (!isInDegrees(measureOf(frame, i))) return false;
   for (let j = clause.from; j < i; j++) {
     const isTurned =
       means(frame.terms[j], 'set') && !means(frame.terms[j], 'link', 'place', 'now', 'filler');
@@ -201,7 +202,8 @@ function isStep(frame: Frame, clause: Clause, i: number): boolean {
     return means(before, 'moved') && leadsOn;
   if (
     clauseHas(frame, clause, 'top-up', 'add', 'fill', 'set', 'at-hour') &&
-    !hasLabel(frame, clause)
+    !hasLabel(frame, clause) &&
+    !isInDegrees(measure)
   )
     return false;
   if (means(before, 'by') && !means(before, 'at-hour')) return hasLabel(frame, clause);
@@ -209,19 +211,27 @@ function isStep(frame: Frame, clause: Clause, i: number): boolean {
   return means(before, 'moved', 'by') && leadsOn;
 }
 
-/** `ec up 0.2`, `temp 2 runter`, `ec 0.2 higher`: so little of it is a step and no value. */
+/** `ec up 0.2`, `temp 2 runter`, `ec 0.2 higher`, `2 degrees too warm`: so little of it is a step and no value. */
 function isTooLittle(frame: Frame, clause: Clause, i: number): boolean {
   const measure = measureOf(frame, i);
-  const [before, after] = [frame.terms[i - 1], i + 1 < clause.to ? frame.terms[i + 1] : undefined];
+  // `0.2 ec up on yesterday`.
+  const next = isLabel(frame.terms[i + 1]) ? i + 2 : i + 1;
+  const [before, after] = [frame.terms[i - 1], next < clause.to ? frame.terms[next] : undefined];
   // `higher by 0.2`; `um 0,2 gestiegen` may be told of a time.
   const [lead, tail] = means(before, 'by') ? [frame.terms[i - 2], undefined] : [before, after];
-  const isMoved = [lead, tail].some(
-    (term) => means(term, 'rising', 'down', 'compared') && !means(term, 'to'),
-  );
+  const isMoved =
+    means(after, 'too-much') ||
+    [lead, tail].some((term) => means(term, 'rising', 'down', 'compared') && !means(term, 'to'));
   if (!isMoved || means(before, 'to', 'at')) return false;
   return leastValues.some(
-    ([quantity, least]) => clauseHas(frame, clause, quantity) && measure.values[0]! < least,
+    ([quantity, least]) =>
+      measure.values[0]! < least &&
+      (clauseHas(frame, clause, quantity) || (quantity === 'temperature' && isInDegrees(measure))),
   );
+}
+
+function isInDegrees(measure: Measure): boolean {
+  return unitIs(measure, 'celsius', 'fahrenheit', 'degree');
 }
 
 /** What is below them is no value of a solution that feeds plants, beside a word of its rising or falling. */

@@ -7,7 +7,9 @@ import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import type { TakingBack, TakingBackStatement } from '../statement.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import { choreHinted } from './chores.ts';
+import { correctOfJustLogged } from './correct-of-just-logged.ts';
 import { correctOfTold } from './correct-of-told.ts';
+import { denyJustLogged } from './deny-just-logged.ts';
 import type { Named } from './named.ts';
 import { numbersCorrected } from './numbers-corrected.ts';
 import { nutrientAt, otherProduct, productCorrected } from './product-put-right.ts';
@@ -15,6 +17,7 @@ import { productAt } from './products.ts';
 import { retime } from './retime.ts';
 import { strikeValue } from './strike-value.ts';
 import { systemAndValue } from './system-and-value.ts';
+import { turnedInto } from './turned-into.ts';
 import { unitPutRight } from './unit-put-right.ts';
 import { wasOf } from './was-of.ts';
 
@@ -30,9 +33,12 @@ export function recogniseTakingBack(frame: Frame): TakingBackStatement | null {
     undoOf(frame) ??
     retime(frame) ??
     deny(frame) ??
+    denyJustLogged(frame) ??
     systemAndValue(frame, named) ??
     correct(frame) ??
     correctOfTold(frame, named) ??
+    correctOfJustLogged(frame, named) ??
+    turnedInto(frame, named) ??
     otherProduct(frame) ??
     unitPutRight(frame) ??
     move(frame) ??
@@ -50,17 +56,21 @@ function some(frame: Frame, test: (term: Term, i: number) => boolean): boolean {
   return frame.terms.some(test);
 }
 
-/** `undo the undo`, `no wait, it was right`. */
+/** `undo the undo`, `no wait, it was right`; `no, bench was right` after it was moved to another. */
 function putBack(frame: Frame): TakingBack | null {
   if (!frame.places.hasAny(['put-back'])) return null;
+  const system = onlyName(frame);
   const isAlone = frame.terms.every((term) => {
     if (term.kind === 'stop') return term.cut !== 'question';
     return (
+      (term.kind === 'name' && system !== null) ||
       term.kind === 'mark' ||
       means(term, 'put-back', 'no-wait', 'said-no', 'yes', 'sorry', 'filler', 'pronoun', 'article')
     );
   });
-  return isAlone ? { kind: 'put-back' } : null;
+  if (!isAlone) return null;
+  if (system === null) return { kind: 'put-back' };
+  return means(frame.terms[0], 'said-no', 'no-wait') ? { kind: 'move', system } : null;
 }
 
 /** `no wait`, and nothing else, where nothing is asked. */

@@ -12,6 +12,7 @@ import {
 } from '../reading/frame.ts';
 import { isMark, type MeasureTerm, means, type Term } from '../reading/term.ts';
 import type { Unit } from '../reading/word-list.ts';
+import { fetchedAndPoured } from './fetched-and-poured.ts';
 import { inOneClause } from './top-up-amounts.ts';
 import { markAlone } from './top-up-mark.ts';
 import { afterTopUp } from './top-up-order.ts';
@@ -31,6 +32,13 @@ export function recogniseTopUps(frame: Frame, told: readonly Fact[] = []): Fact[
   };
   const behind = verbsBehind(frame);
   for (const [c, clause] of frame.clauses.entries()) {
+    const poured = fetchedAndPoured(frame, c);
+    if (poured) {
+      settle();
+      facts.push(poured.fact);
+      verb = governed = poured.verb;
+      continue;
+    }
     const own = verbOf(frame, clause);
     const ahead = own === null ? (verbAhead(frame, c) ?? behind[c] ?? null) : null;
     if (ahead !== null) {

@@ -323,7 +323,8 @@ function isAll(frame: Frame, i: number): boolean {
   if (!means(term, 'all') && !isBoth) return false;
   const [before, after] = [frame.terms[i - 1], frame.terms[i + 1]];
   let next = i + 1;
-  while (means(frame.terms[next], 'article', 'of')) next++;
+  // `20 ml A and 3 ml ph down, all in the buckets`: the whole of it.
+  while (means(frame.terms[next], 'article', 'of', 'place')) next++;
   if (frame.terms[next]?.kind === 'name' || isSaidOfName(frame, i)) return false;
   return (
     (!means(before, 'greeting', 'thanks', 'not') &&

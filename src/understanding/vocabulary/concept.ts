@@ -10,6 +10,10 @@ export type GrammarConcept =
   | 'place'
   /** Those of them that lead to an amount or a mark: to, up to. */
   | 'to'
+  /** Where something goes, and not where it is: into; or an article that makes a word of place say so: in die. */
+  | 'where-to'
+  /** Such an article of which a word of place may say either: in den. */
+  | 'where-or-where-to'
   | 'of'
   /** Of what was told just before: of it, of which. */
   | 'of-it'
@@ -64,6 +68,9 @@ export type GrammarConcept =
   /** Verbs of change that may stand before how much: fell 0.2. */
   /** `lower than`: against something else. */
   | 'compared'
+  /** Of a value or an amount: by so much it is over what it should be, or under it. */
+  | 'too-much'
+  | 'too-little'
   /** Of an amount: so much of it was missing to another. */
   | 'fewer'
   /** Leads to what an amount is held against: more of it than. */
@@ -76,6 +83,10 @@ export type GrammarConcept =
   | 'then'
   | 'but'
   | 'or'
+  /** Such a word that may give each of two its own: `6 bzw. 5,8`. */
+  | 'or-each'
+  /** After two values of two systems, that each has its own. */
+  | 'respectively'
   /** a, an: one of what follows. */
   | 'indefinite'
   /** The word between whole and decimals: five point eight. */
@@ -174,6 +185,8 @@ export type DeedConcept =
   | 'take-away'
   /** bought, ordered: it is in stock, and in no system. */
   | 'bought'
+  /** measured out, put ready: it is at hand, and in no system yet. */
+  | 'set-ready'
   /** Deeds as something to do, not as something done: top up, add, change. */
   | 'plain-deed'
   | 'other-deed';
@@ -296,6 +309,8 @@ export type MoodConcept =
   | 'to-say'
   | 'habit'
   | 'long-ago'
+  /** Between a was and its value: at some time that nobody tells. */
+  | 'at-some-time'
   | 'extreme'
   | 'forecast'
   | 'buffer'
@@ -322,6 +337,8 @@ export type TakingBackConcept =
   | 'strike-the'
   /** Of a value told before: is wrong. */
   | 'untrue'
+  /** Of a value told before, that another is to stand in its place: make, change. */
+  | 'turn-into'
   | 'put-back'
   /** Alone, that what was just undone was right: no wait. */
   | 'called-off'

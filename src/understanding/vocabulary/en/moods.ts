@@ -733,6 +733,7 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'every night',
     'used to',
   ],
+  'at-some-time': ['once', 'at some point', 'at one time', 'at one point'],
   'long-ago': [
     'last year',
     'last season',
@@ -1469,6 +1470,7 @@ export const takingBack: Words<TakingBackConcept> = {
     'that was fine as it was',
     'it did count',
   ],
+  'turn-into': ['make', 'change', 'turn', 'make it'],
   untrue: [
     'is wrong',
     'are wrong',

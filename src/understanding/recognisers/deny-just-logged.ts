@@ -1,0 +1,37 @@
+import { isDeed, isLabel } from '../moods/clause-kinds.ts';
+import type { Frame } from '../reading/frame.ts';
+import { isMark, means, type Term } from '../reading/term.ts';
+import type { TakingBack } from '../statement.ts';
+
+/**
+ * `oh wait i didn't, they're still standing here`, `ach nee hab ich gar nicht`: that what was just logged was not done,
+ * with no word of what it was, and why it is known.
+ */
+export function denyJustLogged(frame: Frame): TakingBack | null {
+  const { context, terms, clauses, places } = frame;
+  if (context.justLogged === undefined || !places.hasAny(['did-not', 'not'])) return null;
+  if (!means(terms[0], 'no-wait', 'sorry') || !places.hasAny(['self'])) return null;
+  const [first] = clauses.filter(({ from, to }) => to > from);
+  if (!first || places.hasWhere(tellsMore, 0, terms.length)) return null;
+  const said = terms.slice(first.from, first.to);
+  const isDenial = said.every((term) =>
+    means(term, 'no-wait', 'sorry', 'self', 'did-not', 'not', 'filler', 'pronoun', 'link'),
+  );
+  // `sorry, hab ich nicht gemessen` denies something else.
+  const isDenied = endsInNot(frame, said.at(-1)!);
+  return isDenial && isDenied ? { kind: 'undo' } : null;
+}
+
+/** `did not`, `gar nicht`, and not a phrase that ends in what was not done: `nicht gemessen`. */
+function endsInNot({ lexicon }: Frame, term: Term): boolean {
+  if (!means(term, 'did-not', 'not')) return false;
+  const last = term.text.slice(term.text.lastIndexOf(' ') + 1);
+  const alone = lexicon.own.phrases.get([last])?.concepts;
+  return alone?.has('not') === true || alone?.has('did-not') === true;
+}
+
+function tellsMore(term: Term): boolean {
+  if (term.kind === 'stop') return term.cut === 'question';
+  if (term.kind === 'name' || term.kind === 'measure' || isLabel(term)) return true;
+  return isMark(term, '?') || (isDeed(term) && !means(term, 'link', 'filler'));
+}
