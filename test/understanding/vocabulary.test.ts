@@ -7,7 +7,7 @@ import { vocabularies } from '../../src/understanding/vocabulary/languages.ts';
 
 /** What a language has no word for, or says by other means; whoever adds a language tells it here. */
 const maySayNothing: Readonly<Record<Language, readonly string[]>> = {
-  // Verbs that English does not part, `ago` that only follows, and a day of the month that the 10th says.
+  // `bzw.`, `in den`; verbs that English does not part, `ago` that only follows, and a day of the month that the 10th says.
   en: [
     'could',
     'again',
@@ -19,6 +19,8 @@ const maySayNothing: Readonly<Record<Language, readonly string[]>> = {
     'in-here',
     'stands',
     'o-clock-of-24',
+    'or-each',
+    'where-or-where-to',
   ],
   // The infinitive is a plan and no report; `heute Nacht` is told by the hour; an order is not told as what was done is.
   de: ['tonight', 'may-be-order'],

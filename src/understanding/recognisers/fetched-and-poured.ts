@@ -81,6 +81,9 @@ function isFetching(frame: Frame, clause: Clause, at: number): boolean {
   // Millilitres may be of a product.
   const isWater = isVolumeTerm(frame.terms[at]!) && !unitIs(measureOf(frame, at), 'ml', 'cl');
   if (!isWater || namesIn(frame, clause).length > 0) return false;
+  // `12 l, added to the jars` under `How much?`: may be the answer, with something else done beside it.
+  const isAlone = clause.to - clause.from === 1;
+  if (isAlone && frame.context.openQuestions.length > 0) return false;
   for (let i = clause.from; i < clause.to; i++) {
     const term = frame.terms[i]!;
     if (i !== at && !frame.timed[i] && !isUnknown(term) && !isOfFetching(term)) return false;

@@ -540,8 +540,6 @@ export const grammar: Words<GrammarConcept> = {
     'in all except',
     'in all except for',
     'in all bar',
-    'to within',
-    'within',
     'excluding',
     'minus',
     'save for',
