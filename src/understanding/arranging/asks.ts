@@ -1,3 +1,4 @@
+import { asksWhatToDo } from '../reading/asks-what-to-do.ts';
 import type { Lexicon } from '../reading/lexicon.ts';
 import { onceFor } from '../reading/once-for.ts';
 import type { AskConcept } from '../vocabulary/concept.ts';
@@ -13,6 +14,9 @@ export function asAsked(clause: Clause, { own }: Lexicon): Clause {
   const isOfSystem = clause.pieces.some(({ system }) => system !== null);
   const { longest, phrases, withObject } = openersOf(own.vocabulary);
   const words = clause.pieces.flatMap(({ text }) => text.split(' '));
+  if (words.some((_, i) => asksWhatToDo(words, i, own.vocabulary))) {
+    return { ...clause, isQuestion: true };
+  }
   for (let first = 0; first < Math.min(clause.pieces.length, 2); first++) {
     for (let count = 1; count <= longest; count++) {
       const opened = words.slice(first, first + count).join(' ');

@@ -1,3 +1,4 @@
+import { asksWhatToDo } from './asks-what-to-do.ts';
 import type { Lexicon } from './lexicon.ts';
 import { type Cut, means, type Term } from './term.ts';
 
@@ -8,8 +9,11 @@ export function isRunOn(
   i: number,
   lexicon: Lexicon,
 ): Cut | null {
-  if (asksBehindReport(terms, from, i, lexicon) || tellsBehindQuestion(terms, from, i))
-    return 'sentence';
+  const isAsked =
+    asksBehindReport(terms, from, i, lexicon) ||
+    asksBehindPlace(terms, from, i, lexicon) ||
+    tellsBehindQuestion(terms, from, i);
+  if (isAsked) return 'sentence';
   const parts =
     needsBehindValue(terms, from, i) ||
     isThereUnneeded(terms, from, i, lexicon) ||
@@ -34,6 +38,22 @@ function asksBehindReport(
     said.some(({ kind }) => kind === 'measure') && !said.some((term) => means(term, ...asking))
   );
 }
+
+/** `im in the greenhouse now what do I do`, `bin im Gewächshaus was muss ich machen`: behind where one is. */
+function asksBehindPlace(
+  terms: readonly Term[],
+  from: number,
+  i: number,
+  { own: { vocabulary } }: Lexicon,
+): boolean {
+  if (!means(terms[i], 'what', 'how')) return false;
+  const words = terms.slice(i, i + longestAsking).flatMap(({ text }) => text.split(' '));
+  if (!asksWhatToDo(words, 0, vocabulary)) return false;
+  // `dwc ph 5.4 what should i do` is about the value, and its receipt says it.
+  return !terms.slice(from, i).some((term) => term.kind === 'measure' || means(term, ...asking));
+}
+
+const longestAsking = 3;
 
 const asking = [
   'what',

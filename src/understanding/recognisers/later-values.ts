@@ -1,7 +1,6 @@
 import { belongsToGreenhouse, isReading, type Quantity } from '../../greenhouse/quantity.ts';
 import type { Fact } from '../fact.ts';
 import { isLabel } from '../moods/clause-kinds.ts';
-import type { Measure } from '../numbers/measure.ts';
 import { convert, isBare, isBelievable, isVolume } from '../numbers/quantity-of-measure.ts';
 import {
   type Clause,
@@ -17,7 +16,7 @@ import {
 import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import { quantityOf } from './labels.ts';
 import { mayBeDosed } from './products.ts';
-import { believableReading, readingOf, type Slot } from './reading-fact.ts';
+import { isUsual, readingOf, type Slot } from './reading-fact.ts';
 
 /** `ph is down, 5.4`: the number comes after a comma, alone; or behind an aside, as in `ph, which was fine, is now 5.4`. */
 export function readingAcrossComma(frame: Frame, c: number): Fact | null {
@@ -123,41 +122,6 @@ export function readingUnderHeading(
   const at = numbers[0]!;
   const fact = readingOf(frame, clause, { at: heading.label, quantity: heading.quantity }, at);
   return fact && { ...fact, from: at, to: at, because: 'quantity said for the first' };
-}
-
-/** `ec bench 2.2 row 1.8 nft 1.3`: one word for all, then nothing but names and numbers in turn. */
-export function readingsUnderLabel(
-  frame: Frame,
-  clause: Clause,
-  heading: Heading | null,
-  found: readonly Fact[],
-): Fact[] {
-  if (!heading || found.length !== 1 || heading.label < clause.from) return [];
-  const first = heading.label + 1;
-  const inTurn = frame.terms
-    .slice(first, clause.to)
-    .map((term, n) => ({ term, at: first + n }))
-    .filter(({ term }) => !isPadding(term) && !isMark(term, ':', '-', '='));
-  const pairs = inTurn.length / 2;
-  const isList =
-    pairs > 1 &&
-    inTurn.every(({ term, at }, n) =>
-      n % 2 === 0 ? term.kind === 'name' : isMeasure(term) && isBare(measureOf(frame, at)),
-    );
-  if (!isList) return [];
-  const label: Slot = { at: heading.label, quantity: heading.quantity };
-  return inTurn.flatMap(({ term, at }) => {
-    if (!isMeasure(term) || frame.taken[at] || !isUsual(heading.quantity, term.measure)) return [];
-    const fact = believableReading(frame, clause, label, at);
-    return fact ? [{ ...fact, because: 'quantity said for the first' }] : [];
-  });
-}
-
-/** `ec bench 2.2 row 5.9`: what another quantity would fit better is asked about. */
-function isUsual(quantity: Quantity, { values }: Measure): boolean {
-  const value = values[0]!;
-  if (quantity === 'ec') return value <= 5 || value >= 100;
-  return quantity === 'ph' || value >= 10;
 }
 
 /** `the left ph is 6.0 and the right is 6.1`: said of the next system in the same words. */

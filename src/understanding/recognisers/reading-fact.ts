@@ -94,3 +94,10 @@ export function takeCompanions(
   takeFrom(from - 1, -1);
   takeFrom(to + 1, 1);
 }
+
+/** `ec bench 2.2 row 5.9`: what another quantity would fit better is asked about. */
+export function isUsual(quantity: Quantity, { values }: Measure): boolean {
+  const value = values[0]!;
+  if (quantity === 'ec') return value <= 5 || value >= 100;
+  return quantity === 'ph' || value >= 10;
+}

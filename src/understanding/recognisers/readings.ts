@@ -1,6 +1,7 @@
 import type { Fact } from '../fact.ts';
 import type { Frame } from '../reading/frame.ts';
 import { readingsUnderClosing } from './closing-label.ts';
+import { readingsUnderLabel } from './label-for-all.ts';
 import { labelledReadings } from './label-pairs.ts';
 import {
   earlierValue,
@@ -10,7 +11,6 @@ import {
   laterValue,
   readingAcrossComma,
   readingLikeBefore,
-  readingsUnderLabel,
   readingUnderHeading,
 } from './later-values.ts';
 import { listedReadings } from './listed-readings.ts';

@@ -339,6 +339,10 @@ export const quantities: Words<QuantityConcept> = {
     'ph - meter',
     'ec - meter',
     'messstab',
+    'das ding',
+    'das dings',
+    'das dingens',
+    'das teil',
   ],
 };
 

@@ -234,6 +234,13 @@ export const quantities: Words<QuantityConcept> = {
     'paper',
     'test paper',
     'readout',
+    'the thing',
+    'this thing',
+    'that thing',
+    'the thingy',
+    'the gadget',
+    'the device',
+    'the gizmo',
   ],
 };
 
