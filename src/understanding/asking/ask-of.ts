@@ -1,4 +1,5 @@
 import { readings } from '../../greenhouse/quantity.ts';
+import { asksOfOutage } from '../moods/asks-of-outage.ts';
 import { type Frame, isMeasure } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
 import type { Ask, EntryStatement } from '../statement.ts';
@@ -34,8 +35,11 @@ export function askOf(
   if (has('amiss', 'all-good') && starts('any-at-all', 'is-it', 'all-good', 'all'))
     return { kind: 'how-is-it-going', system };
   const work = workAsked(frame, from, to);
-  const supply = starts('is-it', 'runs') && !has('how-long') ? supplyOf(terms, has) : null;
-  if (supply && !has('fill', 'flood', 'took', 'need', 'top-up'))
+  const supply =
+    (starts('is-it', 'runs') && !has('how-long')) || asksOfOutage(frame, { to }, from)
+      ? supplyOf(terms, has)
+      : null;
+  if (supply && !has('fill', 'flood', 'need', 'top-up') && !terms.some(isTaken))
     return { kind: 'supply', of: supply };
   // `which probe needs calibrating`, `how often should i calibrate`.
   if (starts('which', 'how', 'what') && has('calibrate') && !has('most-recent', 'was'))
@@ -115,6 +119,11 @@ export function askOf(
   return system !== null && !starts('is-it')
     ? { kind: 'how-is-it-going', system }
     : { kind: 'unknown' };
+}
+
+/** `took 9 min`; `was` alone is no amount. */
+function isTaken(term: Term): boolean {
+  return means(term, 'took') && !means(term, 'was');
 }
 
 /** `needs`, and `brauchen Wasser` where that is one phrase. */

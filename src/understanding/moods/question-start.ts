@@ -1,5 +1,6 @@
 import { type Clause, type Frame, isMeasure, isName, isPadding } from '../reading/frame.ts';
 import { isMark, means, type Term } from '../reading/term.ts';
+import { asksOfOutage } from './asks-of-outage.ts';
 import { isDeed, isLabel } from './clause-kinds.ts';
 
 /** Where in the clause the question starts; null if it asks nothing. */
@@ -9,6 +10,7 @@ export function questionStart(
   asked: boolean,
   isLast: boolean,
 ): number | null {
+  if (asksOfOutage(frame, clause, clause.from)) return clause.from;
   const first = firstWord(frame, clause);
   if (first === null) return null;
   const term = frame.terms[first]!;
@@ -98,7 +100,7 @@ function opensQuestion(
   if (means(term, 'is-it') && means(next, 'all-good')) return true;
   // `Karin hat die Wanne gefüllt` tells, whoever she is.
   if (means(term, 'is-it') && !asked && means(frame.terms[first - 1], 'member')) return false;
-  if (isBeforeSupply(frame, first)) return true;
+  if (isBeforeSupply(frame, first) || asksOfOutage(frame, clause, first)) return true;
   if (means(term, 'is-it'))
     return asked ? first + 1 < clause.to : plainlyAsks(frame, clause, first, term);
   if (means(term, 'job', 'due', 'picture')) return asked || onlyAsks(frame, clause, first);

@@ -62,6 +62,10 @@ describe('questions are answered, and what was said beside them is logged', () =
     'how do i undo': 'asks help',
     'whats wrong with the jars': 'asks how-is-it-going Jar shelf',
     'what happens if the pump dies': 'asks without-supply pump',
+    'was there a power cut': 'asks supply power',
+    'has there been a power cut': 'asks supply power',
+    'have we had a power cut last night': 'asks supply power',
+    'was the power off last night': 'asks supply power',
   });
 });
 
@@ -69,6 +73,8 @@ describe('a question in German, with or without its mark, logs nothing', () => {
   understood(
     {
       'läuft die pumpe': 'asks supply pump',
+      'gab es einen stromausfall': 'asks supply power',
+      'hatten wir stromausfall': 'asks supply power',
       'wie mache ich das rückgängig': 'asks help',
       'was passiert wenn die pumpe ausfällt': 'asks without-supply pump',
       'was kann ich dich fragen': 'asks help',

@@ -203,6 +203,16 @@ export const german: Vocabulary = {
     'cm',
   ],
   asksWithObject: ['kann ich', 'können wir'],
+  asksOfOutage: [
+    'gab es ',
+    "gab's ",
+    'gabs ',
+    'hat es ',
+    'hatten wir ',
+    'hattet ihr ',
+    'war da ein ',
+    'war da eine ',
+  ],
   asksOneself: [
     ...['was', 'wie'].flatMap((asked) => [
       ...['kann', 'soll', 'sollte', 'muss', 'mach', 'mache', 'tu', 'tue'].map(
