@@ -64,6 +64,10 @@ function askedIn(frame: Frame, from: number, to: number, entries: readonly Entry
   }
   // `who's right`: not who did anything.
   if (starts('who') && has('in-the-right')) return { kind: 'unknown' };
+  const isOfDeed = has('member') && work.quantity !== null;
+  // `did Priya top up the gutters`.
+  if (starts('is-it') && isOfDeed && has('did', 'has', 'was') && measured < 0)
+    return { kind: 'who', system, ...work };
   if (starts('who') || (starts('is-it') && has('who')) || (starts('what') && has('member')))
     return { kind: 'who', system, ...work };
   if (starts('why')) return { kind: 'why', system, exactly: has('exactly') };
@@ -79,8 +83,11 @@ function askedIn(frame: Frame, from: number, to: number, entries: readonly Entry
   }
   if (starts('how-long') && !has('next')) return { kind: 'how-long', system };
   const probe = probeNamed(terms);
-  if (starts('when') && probe !== null)
-    return has('when-past', 'most-recent', 'was', 'did') && !has('next', 'due')
+  // `can I trust the pen`: by when it was calibrated, and when that is due.
+  if (probe !== null && (starts('when') || (starts('is-it') && quantity === null && measured < 0)))
+    return has('calibrate', 'due', 'next') &&
+      has('when-past', 'most-recent', 'was', 'did') &&
+      !has('next', 'due')
       ? { probe, kind: 'who', system: null, ...calibrationAlone }
       : { probe, kind: 'when-next', system: null, duty: 'calibration' };
   if (

@@ -20,8 +20,9 @@ function saysDay(term: Term): boolean {
   return means(term, 'tomorrow', 'week', 'next') || (term.kind === 'word' && isOfCalendar(term));
 }
 
-function isOfCalendar({ word }: Extract<Term, { kind: 'word' }>): boolean {
-  return word.weekday !== null || word.month !== null;
+function isOfCalendar({ word, text }: Extract<Term, { kind: 'word' }>): boolean {
+  // `in the sun` is no Sunday.
+  return (word.weekday !== null && text.length > 3) || word.month !== null;
 }
 
 function isOfDayAlone(term: Term): boolean {

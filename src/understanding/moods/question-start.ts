@@ -133,6 +133,10 @@ function saysNone(term: Term | undefined): boolean {
 /** Without a question mark: `is 5.4 too low`, `should i top up`, `do the jars need water`. */
 function plainlyAsks(frame: Frame, clause: Clause, first: number, term: Term): boolean {
   const next = frame.terms[first + 1];
+  if (isOfMember(frame, clause, first)) return true;
+  // `was the pH 5.4 in the buckets`, `war der pH gestern 5,4`.
+  if (means(term, 'was') && means(next, 'article') && isQuantity(frame.terms[first + 2]))
+    return true;
   if (
     means(term, 'done', 'did', 'could-not', 'did-not', 'intention') &&
     !means(next, 'self', 'pronoun') &&
@@ -152,6 +156,17 @@ function plainlyAsks(frame: Frame, clause: Clause, first: number, term: Term): b
   );
 }
 
+function isQuantity(term: Term | undefined): boolean {
+  return means(term, 'ph', 'ec');
+}
+
+/** `did Priya top up the gutters`, `hat Birgit die Rinnen aufgefüllt`: the verb before who did it. */
+function isOfMember(frame: Frame, { to }: Clause, first: number): boolean {
+  const [verb, who] = frame.terms.slice(first, first + 2);
+  if (!means(verb, 'did', 'has') || !means(who, 'member') || verb!.text.includes(' ')) return false;
+  return frame.terms.slice(first + 2, to).some(isDeed);
+}
+
 /** `is the power back`, `läuft die Pumpe wieder`: the verb before what it is said of. */
 function isBeforeSupply(frame: Frame, first: number): boolean {
   const [verb, second, third] = frame.terms.slice(first, first + 3);
@@ -166,13 +181,19 @@ function isBeforeItsSubject(frame: Frame, clause: Clause, first: number): boolea
   if (means(frame.terms[first], 'self')) return false;
   let subject = first + 1;
   while (subject < clause.to && means(frame.terms[subject], 'article', 'both', 'all')) subject++;
-  if (subject >= clause.to || frame.terms[subject]!.kind !== 'name') return false;
+  if (subject >= clause.to) return false;
+  const { kind } = frame.terms[subject]!;
+  if (kind !== 'name' && !isProbe(frame.terms[subject]!)) return false;
   return (
     !means(frame.terms[first], 'did', 'do', 'done') ||
     frame.terms
       .slice(subject + 1, clause.to)
       .some((term) => isDeed(term) || means(term, 'need', 'last-out', 'judged'))
   );
+}
+
+function isProbe(term: Term): boolean {
+  return term.kind === 'word' && term.word.probe !== null;
 }
 
 function isAlone(frame: Frame, clause: Clause, first: number): boolean {

@@ -32,6 +32,7 @@ export const corpora: readonly { readonly file: string; readonly isSealed: boole
   { file: 'understanding/corpus/twelfth.jsonl', isSealed: false },
   { file: 'understanding/corpus/put-right.jsonl', isSealed: false },
   { file: 'understanding/corpus/twelfth-weak.jsonl', isSealed: false },
+  { file: 'understanding/corpus/thirteenth-questions.jsonl', isSealed: false },
   { file: 'understanding/corpus/english-sealed.jsonl', isSealed: true },
   { file: 'understanding/corpus/german-sealed.jsonl', isSealed: true },
   { file: 'understanding/corpus/english-second-sealed.jsonl', isSealed: true },
