@@ -64,9 +64,8 @@ function askedIn(frame: Frame, from: number, to: number, entries: readonly Entry
   }
   // `who's right`: not who did anything.
   if (starts('who') && has('in-the-right')) return { kind: 'unknown' };
-  const isOfDeed = has('member') && work.quantity !== null;
-  // `did Priya top up the gutters`.
-  if (starts('is-it') && isOfDeed && has('did', 'has', 'was') && measured < 0)
+  // `did Priya top up the gutters`, `hat Jonas 5 l in die Gläser gefüllt`.
+  if (starts('is-it') && has('did', 'has') && has('member') && !has('judged'))
     return { kind: 'who', system, ...work };
   if (starts('who') || (starts('is-it') && has('who')) || (starts('what') && has('member')))
     return { kind: 'who', system, ...work };

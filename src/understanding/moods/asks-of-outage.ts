@@ -12,6 +12,7 @@ const supplies: readonly Concept[] = [
 
 /** `has there been a power cut`, `gab es einen Stromausfall`: whether there was any, and not that there was one. */
 export function asksOfOutage(frame: Frame, { to }: Pick<Clause, 'to'>, first: number): boolean {
+  if (!frame.places.hasAny(supplies)) return false;
   if (!supplies.some((supply) => frame.places.has(supply, first, to))) return false;
   const said = frame.folded.text.slice(frame.terms[first]!.from);
   return frame.lexicon.own.vocabulary.asksOfOutage.some((opener) => said.startsWith(opener));

@@ -92,6 +92,7 @@ describe('a question in German, with or without its mark, logs nothing', () => {
       'gab es einen stromausfall': 'asks supply power',
       'war heute schon stromausfall': 'asks supply power',
       'war der ph in der wanne gestern 5,4': 'asks is-it-right Südwanne ph 5.4',
+      'hat birgit 5 l in die gläser gefüllt': 'asks who Gläserregal top-up',
       'hat birgit die rinnen aufgefüllt': 'asks who Rinnenstrecke top-up',
       'wer hat die rinnen zuletzt gemessen': 'asks who Rinnenstrecke isOfReadings',
       'wann muss der stift wieder kalibriert werden': 'asks when-next Stift calibration',
