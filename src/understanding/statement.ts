@@ -165,12 +165,15 @@ export interface DoubtStatement {
 
 /** A question that the member asks. */
 export type Ask =
-  | { readonly kind: 'what-is-due'; readonly system: SystemId | null }
+  /** `by`: up to a day that is still to come. */
+  | { readonly kind: 'what-is-due'; readonly system: SystemId | null; readonly by?: LocalDate }
   | { readonly kind: 'why'; readonly system: SystemId | null; readonly exactly: boolean }
   | {
       readonly kind: 'when-next';
       readonly system: SystemId | null;
       readonly duty: DutyKind | null;
+      /** Of this probe alone. */
+      readonly probe?: string;
     }
   | { readonly kind: 'how-long'; readonly system: SystemId | null }
   | {
@@ -183,6 +186,8 @@ export type Ask =
       readonly system: SystemId | null;
       readonly from: LocalDate;
       readonly to: LocalDate;
+      /** Which uses most, by its use a day. */
+      readonly isRanked?: true;
     }
   | {
       readonly kind: 'is-it-right';
@@ -217,6 +222,10 @@ export type Ask =
       readonly quantity: Quantity | null;
       readonly duty: DutyKind | null;
       readonly chore: string | null;
+      /** Measuring, of whatever quantity. */
+      readonly isOfReadings?: boolean;
+      /** Of this probe alone. */
+      readonly probe?: string;
     }
   /** `show me the jars`, `picture of the ph`; quantity null: all that is known. */
   | {

@@ -182,7 +182,7 @@ describe('Who did it, and when it was last done', () => {
       'who tied up the tomatoes',
     );
     expect(calibrated!.text).toMatch(
-      /Nobody has logged that yet\.\nPen: last on .+\.\nStick: last on/u,
+      /Nobody has told me of that yet\. By the set-up:\nPen: last on .+\.\nStick: last on/u,
     );
     expect(tied!.text).toContain('Tie up the tomatoes: last');
     expect(cleaned!.text).toBe('Nobody has logged that yet.');

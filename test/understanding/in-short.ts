@@ -112,9 +112,7 @@ function choiceInShort({ label }: Choice, nameOf: NameOf): string {
 function askInShort(ask: Ask, nameOf: NameOf): string {
   const parts = Object.entries(ask).flatMap(([field, value]) => {
     if (field === 'kind' || value === null || value === false) return [];
-    return [
-      field === 'system' ? nameOf(String(value)) : field === 'exactly' ? 'exactly' : String(value),
-    ];
+    return [field === 'system' ? nameOf(String(value)) : value === true ? field : String(value)];
   });
   return [ask.kind, ...parts].join(' ');
 }

@@ -13,6 +13,7 @@ import type { Handling } from '../handling.ts';
 import type { Answer, Portrait } from '../replies/answer.ts';
 import type { Standing } from '../standing.ts';
 import { converted } from './convert.ts';
+import { dueBy } from './due-by.ts';
 import { fillWithPump } from './fill-with-pump.ts';
 import { howFull } from './how-full.ts';
 import { howMuch } from './how-much.ts';
@@ -51,7 +52,9 @@ function answerTo(
   };
   switch (ask.kind) {
     case 'what-is-due':
-      return whatIsDue(standing, ask.system, nowMs, member);
+      return ask.by === undefined
+        ? whatIsDue(standing, ask.system, nowMs, member)
+        : dueBy(standing, ask.system, ask.by, member, nowMs);
     case 'why':
       return why(standing, ask, asked(ask.system), nowMs);
     case 'when-next': {
@@ -59,7 +62,8 @@ function answerTo(
       const meant = [...today, ...later].filter(
         ({ duty }) =>
           (ask.system === null || duty.system === ask.system) &&
-          (ask.duty === null || duty.kind === ask.duty),
+          (ask.duty === null || duty.kind === ask.duty) &&
+          (ask.probe === undefined || duty.probe === ask.probe),
       );
       return { kind: 'when-next', duties: meant.slice(0, mostDutiesTold) };
     }
@@ -75,7 +79,7 @@ function answerTo(
         ask.system === null && spokenOf.length === 0 ? null : asked(ask.system),
       );
     case 'use':
-      return useBetween(standing, asked(ask.system), ask.from, ask.to, nowMs);
+      return useBetween(standing, ask, asked(ask.system), nowMs);
     case 'is-it-right':
       return isItRight(standing, ask, asked(ask.system));
     case 'who':

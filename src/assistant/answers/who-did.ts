@@ -25,8 +25,10 @@ function isOfPlace(entry: Entry, { system, quantity, chore }: AskedWho): boolean
   return entry.system === system;
 }
 
-function isOfWork(entry: Entry, { quantity, duty, chore }: AskedWho): boolean {
+function isOfWork(entry: Entry, { quantity, duty, chore, isOfReadings, probe }: AskedWho): boolean {
+  if (probe !== undefined && (entry.probe ?? entry.note) !== probe) return false;
   const isDone = entry.quantity === 'duty-done';
+  if (isOfReadings) return isReadingOnly(entry.quantity) || (isDone && entry.duty === 'check');
   if (chore !== null) return isDone && entry.chore === chore;
   if (duty !== null) return isDone && entry.duty === duty;
   // Asked "who did the jars", people mean the work, not who read a meter.
@@ -41,11 +43,13 @@ function isReadingOnly(quantity: string): boolean {
 
 function setUpSays(
   { probes, chores }: Greenhouse,
-  { quantity, chore }: AskedWho,
+  { quantity, chore, probe }: AskedWho,
 ): Extract<Answer, { kind: 'who' }>['setUp'] {
   const known =
     quantity === 'calibration'
-      ? probes.map(({ name, calibratedOn }) => ({ name, on: calibratedOn }))
+      ? probes
+          .filter(({ name }) => probe === undefined || name === probe)
+          .map(({ name, calibratedOn }) => ({ name, on: calibratedOn }))
       : chores
           .filter(({ name }) => name === chore)
           .map(({ name, lastDoneOn }) => ({ name, on: lastDoneOn }));

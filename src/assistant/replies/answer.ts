@@ -38,7 +38,12 @@ export type Answer =
     }
   | { readonly kind: 'why'; readonly duties: readonly DutyLine[]; readonly exactly: boolean }
   | { readonly kind: 'what-if'; readonly told: WhatIf }
-  | { readonly kind: 'when-next'; readonly duties: readonly DutyLine[] }
+  | {
+      readonly kind: 'when-next';
+      readonly duties: readonly DutyLine[];
+      /** All that is due up to this day. */
+      readonly by?: LocalDate;
+    }
   | { readonly kind: 'how-full'; readonly systems: readonly HowFull[] }
   | { readonly kind: 'how-long'; readonly systems: readonly Lasting[] }
   | {
@@ -50,6 +55,8 @@ export type Answer =
       readonly kind: 'use';
       readonly from: LocalDate;
       readonly to: LocalDate;
+      /** By how much each uses a day, most first. */
+      readonly isRanked?: true;
       readonly systems: readonly {
         readonly system: SystemId;
         readonly toppedUpL: number;

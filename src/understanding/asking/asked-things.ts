@@ -47,7 +47,8 @@ export function quantityAsked(frame: Frame, from: number, to: number): Quantity 
     if (means(term, 'humidity')) return 'humidity';
     if (means(term, 'oxygen') && !means(term, 'do')) return 'dissolved-oxygen';
     if (means(term, 'air', 'inside') && !means(term, 'air-pump')) return 'air-temperature';
-    if (means(term, 'temperature')) return 'water-temperature';
+    if (means(term, 'temperature'))
+      return isOfAir(frame, i + 1, to) ? 'air-temperature' : 'water-temperature';
     if (means(term, 'level') || (means(term, 'how') && means(frame.terms[i], 'level')))
       return 'level';
   }
@@ -65,17 +66,36 @@ export function quantityAsked(frame: Frame, from: number, to: number): Quantity 
   return null;
 }
 
+/** `what temperature is it in the greenhouse`: no system is named, and the place is the greenhouse. */
+function isOfAir(frame: Frame, from: number, to: number): boolean {
+  const rest = frame.terms.slice(from, to);
+  return (
+    rest.some(
+      (term) => means(term, 'inside') || (means(term, 'air') && !means(term, 'air-pump')),
+    ) && !rest.some((term) => term.kind === 'name' || means(term, 'water'))
+  );
+}
+
 /** The work that a question is about: by what it leaves in the log, by its duty, or by its name. */
 export function workAsked(
   frame: Frame,
   from: number,
   to: number,
-): Pick<Extract<Ask, { kind: 'who' }>, 'quantity' | 'duty' | 'chore'> {
+): Pick<Extract<Ask, { kind: 'who' }>, 'quantity' | 'duty' | 'chore' | 'isOfReadings'> {
   const chore = choreIn(frame, { from, to });
   if (chore !== null) return { quantity: null, duty: null, chore };
   if (dutyAsked(frame, from, to) === 'clean' || isOfPartCleaned(frame, from, to))
     return { quantity: null, duty: 'clean', chore: null };
-  return { quantity: deedAsked(frame, from, to), duty: null, chore: null };
+  const quantity = deedAsked(frame, from, to);
+  // `who measured the gutters last`, `when was the bench checked`.
+  const isOfReadings =
+    quantity === null &&
+    frame.terms
+      .slice(from, to)
+      .some((term) => means(term, 'check', 'read-as') && !means(term, 'was'));
+  return isOfReadings
+    ? { isOfReadings, quantity, duty: null, chore: null }
+    : { quantity, duty: null, chore: null };
 }
 
 /** `when did we last clean the air stones`: whatever the verb, it is what is done to them. */

@@ -34,6 +34,9 @@ export function howMuch(
   if (has('left-over')) return { kind: 'last-reading', system, quantity: 'level' };
   if (isPast) return { kind: 'use', system, ...daysAsked(frame, from, to, has) };
   const isOfWater = has('top-up', 'fill', 'carry') || saysWater(frame, from, to);
+  // `wie viel Wasser diese Woche`: what it took.
+  if (isOfWater && has('week', 'yesterday') && !has('need', 'intention', 'due', 'carry', 'next'))
+    return { kind: 'use', system, ...daysAsked(frame, from, to, has) };
   if ((isOfWater || countsVessels(frame, from, to)) && !has('ph', 'ec'))
     return { kind: 'what-is-due', system };
   return { kind: 'how-much', system, product: null };

@@ -1,5 +1,6 @@
 import { type Clause, type Frame, isMeasure, isName, isPadding } from '../reading/frame.ts';
 import { isMark, means, type Term } from '../reading/term.ts';
+import { asksOfOutage } from './asks-of-outage.ts';
 import { isDeed, isLabel } from './clause-kinds.ts';
 
 /** Where in the clause the question starts; null if it asks nothing. */
@@ -9,6 +10,7 @@ export function questionStart(
   asked: boolean,
   isLast: boolean,
 ): number | null {
+  if (asksOfOutage(frame, clause, clause.from)) return clause.from;
   const first = firstWord(frame, clause);
   if (first === null) return null;
   const term = frame.terms[first]!;
@@ -100,7 +102,7 @@ function opensQuestion(
   if (means(term, 'is-it') && isAllGood(frame, clause, first + 1)) return true;
   // `Karin hat die Wanne gefüllt` tells, whoever she is.
   if (means(term, 'is-it') && !asked && means(frame.terms[first - 1], 'member')) return false;
-  if (isBeforeSupply(frame, first)) return true;
+  if (isBeforeSupply(frame, first) || asksOfOutage(frame, clause, first)) return true;
   if (means(term, 'is-it'))
     return asked ? first + 1 < clause.to : plainlyAsks(frame, clause, first, term);
   if (means(term, 'job', 'due', 'picture')) return asked || onlyAsks(frame, clause, first);
@@ -140,6 +142,10 @@ function saysNone(term: Term | undefined): boolean {
 /** Without a question mark: `is 5.4 too low`, `should i top up`, `do the jars need water`. */
 function plainlyAsks(frame: Frame, clause: Clause, first: number, term: Term): boolean {
   const next = frame.terms[first + 1];
+  if (isOfMember(frame, clause, first)) return true;
+  // `was the pH 5.4 in the buckets`, `war der pH gestern 5,4`.
+  if (means(term, 'was') && means(next, 'article') && isQuantity(frame.terms[first + 2]))
+    return true;
   if (
     means(term, 'done', 'did', 'could-not', 'did-not', 'intention') &&
     !means(next, 'self', 'pronoun') &&
@@ -159,6 +165,17 @@ function plainlyAsks(frame: Frame, clause: Clause, first: number, term: Term): b
   );
 }
 
+function isQuantity(term: Term | undefined): boolean {
+  return means(term, 'ph', 'ec');
+}
+
+/** `did Priya top up the gutters`, `hat Birgit die Rinnen aufgefüllt`: the verb before who did it. */
+function isOfMember(frame: Frame, { to }: Clause, first: number): boolean {
+  const [verb, who] = frame.terms.slice(first, first + 2);
+  if (!means(verb, 'did', 'has') || !means(who, 'member') || verb!.text.includes(' ')) return false;
+  return frame.terms.slice(first + 2, to).some(isDeed);
+}
+
 /** `is the power back`, `läuft die Pumpe wieder`: the verb before what it is said of. */
 function isBeforeSupply(frame: Frame, first: number): boolean {
   const [verb, second, third] = frame.terms.slice(first, first + 3);
@@ -173,13 +190,19 @@ function isBeforeItsSubject(frame: Frame, clause: Clause, first: number): boolea
   if (means(frame.terms[first], 'self')) return false;
   let subject = first + 1;
   while (subject < clause.to && means(frame.terms[subject], 'article', 'both', 'all')) subject++;
-  if (subject >= clause.to || frame.terms[subject]!.kind !== 'name') return false;
+  if (subject >= clause.to) return false;
+  const { kind } = frame.terms[subject]!;
+  if (kind !== 'name' && !isProbe(frame.terms[subject]!)) return false;
   return (
     !means(frame.terms[first], 'did', 'do', 'done') ||
     frame.terms
       .slice(subject + 1, clause.to)
       .some((term) => isDeed(term) || means(term, 'need', 'last-out', 'judged'))
   );
+}
+
+function isProbe(term: Term): boolean {
+  return term.kind === 'word' && term.word.probe !== null;
 }
 
 function isAlone(frame: Frame, clause: Clause, first: number): boolean {

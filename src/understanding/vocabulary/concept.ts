@@ -398,6 +398,8 @@ export type AskConcept =
   | 'show'
   | 'picture'
   | 'judged'
+  /** Judged by how warm it is. */
+  | 'warmth'
   | 'exactly'
   | 'going'
   | 'help'

@@ -91,6 +91,8 @@ export interface Vocabulary {
   readonly abbreviations: readonly string[];
   /** What asks whether one may or must, in this order of its words alone: never said of what is settled. */
   readonly asksOneself: readonly string[];
+  /** What asks, before a power cut or something that stands still, whether there was one. */
+  readonly asksOfOutage: readonly string[];
   /** What asks whoever reads it. */
   readonly asksReader: readonly string[];
   /** What asks where a system is named, and else may go on from what was said: `kann ich erst Freitag`. */

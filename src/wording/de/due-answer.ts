@@ -2,7 +2,7 @@ import type { DutyLine } from '../../planning/duty-line.ts';
 import type { AnswerOf } from '../spoken/answer-of.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { type ToldDuties, toldDuties } from '../spoken/told-duties.ts';
-import { onDay, whenDue } from './day-text.ts';
+import { onDay, untilDay, whenDue } from './day-text.ts';
 import { dutyList } from './duty-list.ts';
 import { dutyName, dutyText } from './duty-text.ts';
 import { exactText } from './exactly.ts';
@@ -41,9 +41,14 @@ export function whyAnswer({ duties, exactly }: AnswerOf<'why'>, s: Speaker): str
     .join('\n');
 }
 
-export function whenNextAnswer({ duties }: AnswerOf<'when-next'>, s: Speaker): string {
-  if (duties.length === 0) return 'So etwas ist nicht geplant.';
-  return duties.map((line) => `${dayFirst(line, s)}: ${dutyName(line.duty, s)}.`).join('\n');
+export function whenNextAnswer({ duties, by }: AnswerOf<'when-next'>, s: Speaker): string {
+  const until = by === undefined ? null : untilDay(by, s);
+  if (duties.length === 0)
+    return until === null
+      ? 'So etwas ist nicht geplant.'
+      : `${s.capital(until)} ist nichts zu tun.`;
+  const lines = duties.map((line) => `${dayFirst(line, s)}: ${dutyName(line.duty, s)}.`);
+  return (until === null ? lines : [`Zu tun ${until}:`, ...lines]).join('\n');
 }
 
 function whatAndWhen({ line, lines }: ToldDuties, s: Speaker): string {

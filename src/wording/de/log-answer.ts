@@ -23,7 +23,11 @@ export function lastReadingAnswer(
 export function whoAnswer({ entries, setUp }: AnswerOf<'who'>, s: Speaker): string {
   if (entries.length === 0) {
     const known = setUp.map(({ name, on }) => `${s.capital(name)}: zuletzt ${onDay(on, s)}.`);
-    return ['Das hat noch niemand eingetragen.', ...known].join('\n');
+    return known.length === 0
+      ? 'Das hat noch niemand eingetragen.'
+      : ['Hier hat das noch niemand eingetragen. Bei der Einrichtung angegeben:', ...known].join(
+          '\n',
+        );
   }
   return entries
     .map((entry) => {

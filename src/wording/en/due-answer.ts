@@ -2,7 +2,7 @@ import type { DutyLine } from '../../planning/duty-line.ts';
 import type { AnswerOf } from '../spoken/answer-of.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { type ToldDuties, toldDuties } from '../spoken/told-duties.ts';
-import { onDay, whenDue } from './day-text.ts';
+import { dayText, onDay, whenDue } from './day-text.ts';
 import { dutyList } from './duty-list.ts';
 import { dutyName, dutyText } from './duty-text.ts';
 import { exactText } from './exactly.ts';
@@ -39,11 +39,14 @@ export function whyAnswer({ duties, exactly }: AnswerOf<'why'>, s: Speaker): str
     .join('\n');
 }
 
-export function whenNextAnswer({ duties }: AnswerOf<'when-next'>, s: Speaker): string {
-  if (duties.length === 0) return 'Nothing of that kind is planned.';
-  return duties
-    .map((line) => `${s.capital(dutyName(line.duty, s))}: ${whenDue(line.duty.dueOn, s)}.`)
-    .join('\n');
+export function whenNextAnswer({ duties, by }: AnswerOf<'when-next'>, s: Speaker): string {
+  const until = by === undefined ? null : `to do by ${dayText(by, s)}`;
+  if (duties.length === 0)
+    return until === null ? 'Nothing of that kind is planned.' : `Nothing ${until}.`;
+  const lines = duties.map(
+    (line) => `${s.capital(dutyName(line.duty, s))}: ${whenDue(line.duty.dueOn, s)}.`,
+  );
+  return (until === null ? lines : [`${s.capital(until)}:`, ...lines]).join('\n');
 }
 
 function whatAndWhen({ line, lines }: ToldDuties, s: Speaker): string {

@@ -22,7 +22,9 @@ export function lastReadingAnswer(
 export function whoAnswer({ entries, setUp }: AnswerOf<'who'>, s: Speaker): string {
   if (entries.length === 0) {
     const known = setUp.map(({ name, on }) => `${s.capital(name)}: last ${onDay(on, s)}.`);
-    return ['Nobody has logged that yet.', ...known].join('\n');
+    return known.length === 0
+      ? 'Nobody has logged that yet.'
+      : ['Nobody has told me of that yet. By the set-up:', ...known].join('\n');
   }
   return entries
     .map((entry) => {

@@ -13,8 +13,10 @@ export function howLongAnswer({ systems }: AnswerOf<'how-long'>, s: Speaker): st
     .join('\n');
 }
 
-export function useAnswer({ from, to, systems }: AnswerOf<'use'>, s: Speaker): string {
+export function useAnswer(answer: AnswerOf<'use'>, s: Speaker): string {
+  const { from, to, systems, isRanked } = answer;
   const unit = s.units.volume;
+  if (isRanked) return rankedText(answer, s);
   const when = spanText(from, to, s);
   return systems
     .map(({ system, toppedUpL, usePerDayL }) => {
@@ -23,6 +25,18 @@ export function useAnswer({ from, to, systems }: AnswerOf<'use'>, s: Speaker): s
       return `${s.system(system).name}: topped up ${added} ${when}; it drinks about ${use} a day.`;
     })
     .join('\n');
+}
+
+/** `North bench drinks most: about 17 L a day.`, and then each of the others. */
+function rankedText({ systems }: AnswerOf<'use'>, s: Speaker): string {
+  const [most, ...others] = systems.map(({ system, usePerDayL }) => ({
+    name: s.system(system).name,
+    use: s.amount(useRate(usePerDayL, s.units.volume)),
+  }));
+  if (!most) return '';
+  const rest = s.and(others.map(({ name, use }) => `${name} (${use})`));
+  const then = others.length === 0 ? '' : ` Then come ${rest}.`;
+  return `${most.name} drinks most: about ${most.use} a day.${then}`;
 }
 
 function spanText(from: LocalDate, to: LocalDate, s: Speaker): string {

@@ -116,7 +116,7 @@ describe('what went in, who drinks, and how long since', () => {
     'how much A went in the gutters': 'asks who Gutter run dose',
     'how much should i top up the bench': 'asks what-is-due North bench',
     'how much do i need to carry tomorrow': 'asks what-is-due',
-    'which one drinks most': 'asks use 2027-04-28 2027-05-04',
+    'which one drinks most': 'asks use isRanked 2027-04-28 2027-05-04',
     'how long since we changed the buckets': 'asks who Bucket row reservoir-change',
     'how long will the buckets last': 'asks how-long Bucket row',
     'how often do i change the gutters': 'asks when-next Gutter run reservoir-change',
@@ -125,7 +125,7 @@ describe('what went in, who drinks, and how long since', () => {
   understood(
     {
       'wie viel kam in die rinne': 'asks use Rinnenstrecke 2027-04-28 2027-05-04',
-      'wer säuft am meisten': 'asks use 2027-04-28 2027-05-04',
+      'wer säuft am meisten': 'asks use isRanked 2027-04-28 2027-05-04',
       'wie lange ist der letzte wechsel der wanne her': 'asks who Südwanne reservoir-change',
       'wer hat recht?': 'asks unknown',
     },

@@ -1072,6 +1072,17 @@ export const asking: Words<AskConcept> = {
     'viel zu warm',
     'viel zu kalt',
   ],
+  warmth: [
+    'zu warm',
+    'zu heiß',
+    'zu kalt',
+    'warm genug',
+    'kalt genug',
+    'kühl genug',
+    'warm',
+    'heiß',
+    'kalt',
+  ],
   exactly: [
     'genau',
     'exakt',

@@ -203,6 +203,20 @@ export const german: Vocabulary = {
     'cm',
   ],
   asksWithObject: ['kann ich', 'können wir'],
+  asksOfOutage: [
+    'gab es ',
+    "gab's ",
+    'gabs ',
+    'hat es ',
+    'hatten wir ',
+    'hattet ihr ',
+    'war schon ',
+    'war heute schon ',
+    'war heut schon ',
+    'war gestern schon ',
+    'war da ein ',
+    'war da eine ',
+  ],
   asksOneself: [
     ...['was', 'wie'].flatMap((asked) => [
       ...['kann', 'soll', 'sollte', 'muss', 'mach', 'mache', 'tu', 'tue'].map(

@@ -153,6 +153,18 @@ export const english: Vocabulary = {
     'res',
   ],
   asksWithObject: [],
+  asksOfOutage: [
+    'was there a ',
+    'was there any ',
+    'was there another ',
+    'were there any ',
+    'has there been ',
+    'have there been ',
+    'have we had ',
+    'have you had ',
+    'did we have ',
+    'did you have ',
+  ],
   asksOneself: [
     ...['what', 'how'].flatMap((asked) =>
       ['can', 'could', 'should', 'shall', 'must', 'do'].flatMap((verb) => [

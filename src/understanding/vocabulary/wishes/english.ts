@@ -464,6 +464,7 @@ export const englishWishes: WishWords = {
       'what do|does|should|must we|i need? to? buy|order|get',
       'what have|has we|i to buy|order',
       "what 's|is running out|low",
+      'are|am we|i running|getting|nearly|almost low|out|short of|on any|the|our? nutrients|nutrient|feed|fertiliser|fertilizer|food|anything|something|supplies|stuff',
       "what 's|is in stock",
       'what is left in stock|the_bottles',
       'shopping|shopping_list|stock',
@@ -477,12 +478,12 @@ export const englishWishes: WishWords = {
       'is|would it ok|okay|enough|fine|all_right|be_ok|be_enough|be_fine if {scenario}',
     ],
     'may-wait': [
-      'can|could|may|shall|should we|i wait until|till|with_it_until {future}',
+      'can|could|may|shall|should we|i wait until|till|til|with_it_until {future}',
       'can|could|may|should|shall|might i|we also|just|rather|only? go|come|do_it|water|do_that|look_in|top_up {future} instead|rather|too|as_well|then|instead_of_today|not_today',
       'can|could|may i|we go|come|do_it {future}',
       'is|would it|that be? ok|okay|fine|all_right|alright|enough|early_enough|soon_enough|bad|too_late|possible to|if_i|if_we just|only? go|come|wait|do_it|water|do_that|skip_to until|till? {future} instead|rather|too|as_well|then?',
       'is|would|will {future} be|do|still|also? ok|okay|fine|all_right|alright|enough|early_enough|soon_enough|too_late|in_time still|also|too|as_well|instead?',
-      'can|could|may it|that|the_water|the_trip|watering wait until|till {future}',
+      'can|could|may|will|would it|that|this|the_water|the_trip|watering wait until|till|til {future}',
     ],
     'ask-best': [
       'which|what|who were|was|are|is the? best',
@@ -531,14 +532,18 @@ export const englishWishes: WishWords = {
       'what|which {quantity} range|value? should|must {plants} be|have|be_at|stay_at|run_at?',
       'what|which {quantity} range|value? do|does {systems} need|want|like',
       'what|which {quantity} range|value? do|does {plants} need|want|like',
-      "what|whats is|'s|are? the? right|best|ideal|wanted|target|good|correct|normal|proper {quantity} range|value? for|of|in|on {systems}",
-      "what|whats is|'s|are? the? right|best|ideal|wanted|target|good|correct|normal|proper {quantity} range|value? for|of|in|on {plants}",
-      "what|whats is|'s|are? the? right|best|ideal|wanted|target|good|correct|normal|proper {quantity} range|value?",
+      "what|whats is|'s|are? the|a|an? right|best|ideal|wanted|target|good|correct|normal|proper {quantity} range|value? for|of|in|on {systems}",
+      "what|whats is|'s|are? the|a|an? right|best|ideal|wanted|target|good|correct|normal|proper {quantity} range|value? for|of|in|on {plants}",
+      "what|whats is|'s|are? the|a|an? right|best|ideal|wanted|target|good|correct|normal|proper {quantity} range|value?",
       'what should|must the? {quantity} be|be_at in|for|of|on {systems}',
       'what should|must the? {quantity} of|in|for|on {systems} be|be_at',
       'what should|must the? {quantity} be|be_at',
     ],
     'ask-level': [
+      'how big|large|deep is|are {systems}',
+      "what|whats size is|'s|are {systems}",
+      'how much|many water|litres? can|do|does|will {systems} hold|take_in_all',
+      'how much|many water|litres? fits|fit|fit_in|goes_into in|into {systems}',
       "how much|many|full water|solution|litres? is|are|'s|was there|still? left? in {systems} now|still|left|today?",
     ],
     'ask-weather': [
@@ -570,6 +575,7 @@ export const englishWishes: WishWords = {
       'has|have anyone|anybody|someone|somebody already? been_in|been_there|been_here|logged|done|measured|checked anything|something|it? {day}? already|yet?',
       'did anyone|anybody|someone|somebody log|do|measure|check|go|come anything|something|in|there|by|out|it? {day}?',
       'what did|have|was we|anyone|anybody|everyone|everybody|they? log|logged|enter|entered|record|recorded|reported so_far|already? {day}?',
+      'who did|has_done|done what {day}? so_far|already? {day}?',
       "what|whats is|'s|has_been in_the_log|in_the_logbook|been_logged {day}?",
     ],
     'ask-supply': [
@@ -579,8 +585,8 @@ export const englishWishes: WishWords = {
       'how long was|is|has {supply} been? out|off|down|dead',
     ],
     'ask-where': [
-      "where|wheres|whers is|'s|are? the|my|our|that? {words} kept|stored",
-      "where|wheres|whers is|'s|are? the|my|our|that? {words}",
+      "where|wheres is|'s|are? the|my|our|that? {words} kept|stored",
+      "where|wheres is|'s|are? the|my|our|that? {words}",
       'where do|can|did|would|could i|we|you find|keep|get|store|put|leave the|my|our|that? {words}',
     ],
     'ask-mixing': [
@@ -712,7 +718,7 @@ export const englishWishes: WishWords = {
       '{degrees}',
     ],
     hot: [
-      'it|the_weather gets|is|turns|becomes|stays|gets_really|gets_very very|really|so? hot|hotter|warmer|warm|boiling|scorching this_week|next_week|tomorrow?',
+      'it|the_weather gets|is|turns|becomes|stays|gets_really|gets_very very|really|so? hot|hotter|warmer|warm|boiling|scorching this_week|next_week|tomorrow|at_the_weekend|on_the_weekend|over_the_weekend|this_weekend|next_weekend?',
       'there is|comes a heat_wave|heatwave|hot_spell|heat_spell',
       'we get|have a heat_wave|heatwave|hot_spell|heat_spell',
       "it 's hot|hotter|warmer",
@@ -720,7 +726,7 @@ export const englishWishes: WishWords = {
       'a heat_wave|heatwave|hot_spell comes?',
     ],
     cold: [
-      'it|the_weather gets|is|turns|becomes|stays very|really|so? cold|colder|cool|cooler|rainy|cloudy|dull|chilly this_week|next_week|tomorrow?',
+      'it|the_weather gets|is|turns|becomes|stays very|really|so? cold|colder|cool|cooler|rainy|cloudy|dull|chilly this_week|next_week|tomorrow|at_the_weekend|on_the_weekend|over_the_weekend|this_weekend|next_weekend?',
       'there is|comes a cold_snap|cold_spell',
       'we get|have a cold_snap|cold_spell',
       "it 's cold|colder|cooler",

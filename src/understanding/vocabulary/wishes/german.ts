@@ -32,6 +32,7 @@ export const germanWishes: WishWords = {
       'die|alle? notizen',
     ],
     'how-to': [
+      'wie geht|funktioniert|mach|mache|macht|machen ich|man|wir|du? ein|eine|einen|der|die|das|den? {about}',
       'und|aber? wie geht|funktioniert das|es|dies denn?',
       'und|aber? wie mach|mache|macht ich|man|wir|du das|es|die denn?',
       'und|aber? wie muss|soll|kann|sollte ich|man|wir das|es machen|tun',
@@ -427,6 +428,8 @@ export const germanWishes: WishWords = {
       'was müssen|muss|sollten|sollen|sollte wir|ich kaufen|einkaufen|bestellen|besorgen',
       'was geht zur_neige|aus|zu_ende',
       'was wird knapp',
+      'geht|gehen uns|mir bald|langsam|etwa? der|die|das? dünger|nährstoffe|nährlösung|etwas|was|irgendwas bald? aus|zur_neige',
+      'haben|hab wir|ich noch? genug|genügend dünger|nährstoffe|von_allem da|übrig?',
       'einkaufsliste|vorrat|vorräte|einkaufszettel',
       'zeig|zeige mir|uns? die|den? vorräte|vorrat|einkaufsliste',
       'was haben wir noch? auf|im lager|vorrat',
@@ -442,7 +445,7 @@ export const germanWishes: WishWords = {
       'ist|wäre|ginge|geht {future} auch|noch|erst|es|auch_noch|dann? ok|okay|gut|genug|früh_genug|rechtzeitig|zu_spät|in_ordnung|möglich|noch|auch_noch|auch',
       'reicht|genügt es|das? auch|denn|noch? auch|erst? {future} noch|auch|erst?',
       'ist|wäre|geht es|das ok|okay|in_ordnung|schlimm ,? wenn_ich|wenn_wir|erst? erst|auch? {future} gehe|gehen|komme|kommen|hingehe|zu_gehen?',
-      'kann|können|darf ich|wir|es|das|das_wasser bis {future} warten',
+      'kann|können|darf|könnte ich|wir|es|das|dies|das_wasser|der_gang noch|auch? bis|bis_zum {future} warten',
     ],
     'ask-best': [
       'welche|welches|welcher|was waren|war|sind|ist|liefen|lief|laufen am|die|das|der? besten|beste|bestes',
@@ -494,6 +497,9 @@ export const germanWishes: WishWords = {
       'welcher|was {quantity} ist richtig|gut|ideal|gewünscht für|bei|in {systems}',
     ],
     'ask-level': [
+      'wie groß|gross|tief ist|sind {systems}',
+      'wie|wieviel viel? wasser|liter? passt|passen|geht|gehen in {systems} rein|hinein?',
+      'wie|wieviel viel? wasser|liter? fasst|fassen {systems}',
       'wie viel|voll wasser|lösung|liter? ist|sind|steht noch|jetzt|denn|heute? in {systems} drin|noch|noch_drin|drinnen|übrig?',
       'wieviel wasser|lösung|liter? ist|sind|steht noch|jetzt|denn|heute? in {systems} drin|noch|noch_drin|drinnen|übrig?',
     ],
@@ -522,6 +528,7 @@ export const germanWishes: WishWords = {
       'war|waren {day}? denn|schon? {day}? jemand|wer|irgendwer|einer denn|schon? {day}? schon? drin|da|dort|drüben|draußen|im_gewächshaus',
       'ist|hat {day}? denn|schon? {day}? jemand|wer|irgendwer denn|schon? {day}? schon|was|etwas? drin_gewesen|da_gewesen|dagewesen|gemacht|gemessen|eingetragen|nachgesehen|geschaut',
       'was haben|hat|wurde wir|alle|jemand? denn|schon|alles? {day}? denn|schon|alles|bisher? eingetragen|geloggt|aufgeschrieben|gemeldet|notiert',
+      'wer hat {day}? denn|schon|alles? was {day}? gemacht|eingetragen|getan',
       'was steht im logbuch',
     ],
     'ask-supply': [
@@ -658,7 +665,7 @@ export const germanWishes: WishWords = {
       '{degrees} sind|kommen|werden',
     ],
     hot: [
-      'es sehr|richtig|so? heiß|heißer|warm|wärmer wird|bleibt|ist',
+      'es am_wochenende|diese_woche|nächste_woche|morgen|jetzt? sehr|richtig|so? heiß|heißer|warm|wärmer wird|bleibt|ist',
       'eine hitzewelle kommt|ist',
       'wir eine hitzewelle bekommen|kriegen|haben',
       'die sonne scheint|rauskommt|herauskommt',

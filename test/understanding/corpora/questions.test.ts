@@ -1,0 +1,3 @@
+import { holdToCorpora } from './hold-to-corpora.ts';
+
+holdToCorpora(['thirteenth-questions']);
