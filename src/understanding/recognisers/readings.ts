@@ -17,12 +17,14 @@ import { listedReadings } from './listed-readings.ts';
 import { leftOutThere, readingsOfLeftOut } from './of-the-left-out.ts';
 import { readingsByUnit } from './readings-by-unit.ts';
 import { rowsOfSystems } from './row-of-systems.ts';
+import { valuesThenSystems } from './values-then-systems.ts';
 
 /** Readings that a word names, before or after their number, or that a unit says by itself. `told`: what was read already. */
 export function recogniseReadings(frame: Frame, told: readonly Fact[]): Fact[] {
   const facts: Fact[] = [
     ...listedReadings(frame),
     ...rowsOfSystems(frame),
+    ...valuesThenSystems(frame),
     ...readingsUnderClosing(frame),
   ];
   let heading: Heading | null = null;

@@ -36,7 +36,8 @@ export function rowsOfSystems(frame: Frame): Fact[] {
   return facts;
 }
 
-function eachInTurn(
+/** The values, each of the system whose turn it is. */
+export function eachInTurn(
   frame: Frame,
   label: Slot,
   row: readonly number[],
@@ -68,7 +69,8 @@ function isOnlyStops({ terms }: Frame, from: number, to: number): boolean {
   return true;
 }
 
-function labelAt(frame: Frame, i: number): Slot | null {
+/** The quantity that a word names, read or not. */
+export function labelAt(frame: Frame, i: number): Slot | null {
   const clause = frame.clauses[frame.clauseOf[i]!]!;
   if (i >= clause.to || frame.terms[i]!.kind !== 'word') return null;
   const quantity = quantityOf(frame, clause, i);
@@ -145,7 +147,8 @@ function namedBefore(frame: Frame, from: number, to: number): readonly SystemId[
   return ids.length === names.length ? [...new Set(ids)] : [];
 }
 
-function isUsual(frame: Frame, { at, quantity }: Slot, number: number): boolean {
+/** Whether a bare number can be of the label's quantity. */
+export function isUsual(frame: Frame, { at, quantity }: Slot, number: number): boolean {
   const measure = withLabelUnit(frame, at, measureOf(frame, number));
   const conversion = convert(quantity!, measure, frame.context.greenhouse.units);
   return (
