@@ -43,6 +43,8 @@ export const duties: Words<DutyConcept> = {
     'all taken care of',
     'did the lot',
     'did everything',
+    'did everything on the list',
+    'did the whole list',
     'did all',
     'did all of it',
     'did all of them',
