@@ -21,7 +21,8 @@ export function recogniseDoses(frame: Frame): Fact[] {
     if (found) {
       latest = found.measure;
       take(frame, found.at, ...group.terms);
-      facts.push(...dosesOf(group, found, groups.length > 1));
+      const isTwice = clauseHas(frame, frame.clauses[frame.clauseOf[found.at]!]!, 'twice');
+      facts.push(...dosesOf(group, isTwice ? { ...found, each: true } : found, groups.length > 1));
       continue;
     }
     const missing = missingDose(frame, group, latest);

@@ -856,7 +856,15 @@ export const grammar: Words<GrammarConcept> = {
   'spoken-zero': ['oh', 'o'],
   multiplier: ['hundred', 'thousand'],
   'half-more': ['and a half', 'and one half', '& a half', 'n a half'],
-  twice: ['twice', 'two times'],
+  twice: [
+    'twice',
+    'two times',
+    'two lots of',
+    'two doses of',
+    'two goes of',
+    'thrice',
+    'three times',
+  ],
   times: ['x', '×', 'times'],
   'as-much-again': [
     'as much again',
