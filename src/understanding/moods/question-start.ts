@@ -1,5 +1,5 @@
 import { type Clause, type Frame, isMeasure, isName, isPadding } from '../reading/frame.ts';
-import { isMark, means, type Term } from '../reading/term.ts';
+import { isMark, isProbe, means, type Term } from '../reading/term.ts';
 import { asksOfOutage } from './asks-of-outage.ts';
 import { isDeed, isLabel } from './clause-kinds.ts';
 
@@ -192,17 +192,13 @@ function isBeforeItsSubject(frame: Frame, clause: Clause, first: number): boolea
   while (subject < clause.to && means(frame.terms[subject], 'article', 'both', 'all')) subject++;
   if (subject >= clause.to) return false;
   const { kind } = frame.terms[subject]!;
-  if (kind !== 'name' && !isProbe(frame.terms[subject]!)) return false;
+  if (kind !== 'name' && !isProbe(frame.terms[subject])) return false;
   return (
     !means(frame.terms[first], 'did', 'do', 'done') ||
     frame.terms
       .slice(subject + 1, clause.to)
       .some((term) => isDeed(term) || means(term, 'need', 'last-out', 'judged'))
   );
-}
-
-function isProbe(term: Term): boolean {
-  return term.kind === 'word' && term.word.probe !== null;
 }
 
 function isAlone(frame: Frame, clause: Clause, first: number): boolean {

@@ -1,6 +1,7 @@
 import type { Vocabulary } from '../vocabulary/vocabulary.ts';
 
-const wordsOfAsking = 3;
+/** As many words say it. */
+export const wordsOfAsking = 3;
 
 /** `what do I`, `was muss ich`: what is asked, and that it is of oneself, so that it opens a question wherever it stands. */
 export function asksWhatToDo(

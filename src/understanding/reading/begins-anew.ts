@@ -1,4 +1,4 @@
-import { asksWhatToDo } from './asks-what-to-do.ts';
+import { asksWhatToDo, wordsOfAsking } from './asks-what-to-do.ts';
 import type { Lexicon } from './lexicon.ts';
 import { type Cut, means, type Term } from './term.ts';
 
@@ -47,13 +47,11 @@ function asksBehindPlace(
   { own: { vocabulary } }: Lexicon,
 ): boolean {
   if (!means(terms[i], 'what', 'how')) return false;
-  const words = terms.slice(i, i + longestAsking).flatMap(({ text }) => text.split(' '));
+  const words = terms.slice(i, i + wordsOfAsking).flatMap(({ text }) => text.split(' '));
   if (!asksWhatToDo(words, 0, vocabulary)) return false;
   // `dwc ph 5.4 what should i do` is about the value, and its receipt says it.
   return !terms.slice(from, i).some((term) => term.kind === 'measure' || means(term, ...asking));
 }
-
-const longestAsking = 3;
 
 const asking = [
   'what',

@@ -8,6 +8,7 @@ import { Places } from './places.ts';
 import {
   type Cut,
   isMark,
+  isProbe,
   isUnknown,
   type MeasureTerm,
   means,
@@ -162,7 +163,7 @@ export function isPadding(term: Term): boolean {
       'instrument',
       'at',
     ) ||
-    (term.kind === 'word' && term.word.probe !== null)
+    isProbe(term)
   );
 }
 

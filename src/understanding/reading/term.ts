@@ -115,6 +115,10 @@ export function isCrop(term: Term | undefined): boolean {
   return term?.kind === 'word' && term.word.crop !== null;
 }
 
+export function isProbe(term: Term | undefined): boolean {
+  return term?.kind === 'word' && term.word.probe !== null;
+}
+
 export function isWeekday(term: Term | undefined): boolean {
   return term?.kind === 'word' && term.word.weekday !== null;
 }

@@ -10,7 +10,7 @@ import {
   type TermRange,
   takeRange,
 } from '../reading/frame.ts';
-import { isUnknown, isWeekday, means, type Term } from '../reading/term.ts';
+import { isProbe, isUnknown, isWeekday, means, type Term } from '../reading/term.ts';
 import type { DoneStatement, WorkNamed } from '../statement.ts';
 import { isInPart, isToldDone, leaveInPart } from './chore-told.ts';
 import { choreHinted, choreIn } from './chores.ts';
@@ -153,10 +153,6 @@ function leftOut(frame: Frame, range: TermRange): WorkNamed | null {
   // `everything except the stick thing`: what is done with a probe by itself.
   const isOfProbe = !work && frame.places.hasWhere(isProbe, range.from, range.to);
   return isOfProbe ? { systems: null, duty: 'calibration', chore: null } : work;
-}
-
-function isProbe(term: Term): boolean {
-  return term.kind === 'word' && term.word.probe !== null;
 }
 
 function statement(

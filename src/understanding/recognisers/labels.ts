@@ -2,7 +2,7 @@ import type { Quantity } from '../../greenhouse/quantity.ts';
 import { isLabel } from '../moods/clause-kinds.ts';
 import { isBare, unitIs } from '../numbers/quantity-of-measure.ts';
 import { type Clause, type Frame, isMeasure } from '../reading/frame.ts';
-import { isMark, means, type Term } from '../reading/term.ts';
+import { isMark, isProbe, means, type Term } from '../reading/term.ts';
 
 /** The quantity that a word names here; null if it names none, or has been read already. */
 export function quantityOf(frame: Frame, clause: Clause, i: number): Quantity | null {
@@ -38,10 +38,6 @@ function isOnlyByIt(
   if (term?.kind !== 'word' || term.word.probe !== name) return false;
   const before = clauses[clauseOf[at]!]!;
   return before.to === from - 1 && places.hasWhere(isLabel, before.from, before.to);
-}
-
-function isProbe(term: Term): boolean {
-  return term.kind === 'word' && term.word.probe !== null;
 }
 
 /** `do` is oxygen only straight before or after its number, or where a system alone stands between: `DO in the dwc 7.4`. */

@@ -13,7 +13,7 @@ import {
   measureOf,
   take,
 } from '../reading/frame.ts';
-import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
+import { isMark, isProbe, isUnknown, means, type Term } from '../reading/term.ts';
 import { quantityOf } from './labels.ts';
 import { mayBeDosed } from './products.ts';
 import { isUsual, readingOf, type Slot } from './reading-fact.ts';
@@ -77,6 +77,7 @@ export function headingOf(
         means(term, 'ph', 'ec', 'temperature', 'oxygen', 'ppm-word', 'cf-word') || isProbe(term),
     );
     const at = clause.from + label;
+    // `the pen says 6.1 in the tower and 5.8 in the wall`: a probe says what it measures.
     // `ph: dwc 5.8, nft 6.1; ec: dwc 1.7, nft 1.3`: at the start of a sentence of its own.
     const { segment } = clause;
     const start = frame.clauses.find((other) => other.segment === segment)!.from;
@@ -86,11 +87,6 @@ export function headingOf(
   }
   if (found.length > 0 || clause.from === clause.to) return null;
   return headOfLines(frame, clause) ?? before;
-}
-
-/** `the pen says 6.1 in the tower and 5.8 in the wall`: what it measures. */
-function isProbe(term: Term): boolean {
-  return term.kind === 'word' && term.word.probe !== null;
 }
 
 /** `ph` on a line of its own, above lines of a name and a number each. */
@@ -293,7 +289,7 @@ function isReadWithAnother(
   const { terms } = frame;
   const isWith = means(terms[at + 1], 'with', 'by', 'place') && at + 2 < to;
   // `1.25 (pen a), 1.31 (pen b)`.
-  const isBeside = at + 1 < to && isProbe(terms[at + 1]!);
+  const isBeside = at + 1 < to && isProbe(terms[at + 1]);
   if (!isWith && !isBeside) return false;
   const [first, second] = [last.amount.measure.values[0]!, measureOf(frame, at).values[0]!];
   const isNear = Math.max(first, second) <= mostApart * Math.min(first, second);

@@ -12,7 +12,7 @@ import {
   take,
 } from '../reading/frame.ts';
 import { isBracket } from '../reading/said-twice.ts';
-import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
+import { isMark, isProbe, isUnknown, means, type Term } from '../reading/term.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import { isHeldAgainst } from './held-against.ts';
 import { isHeightOfWater } from './level-talk.ts';
@@ -126,10 +126,6 @@ function isPlanned({ terms }: Frame, clause: Clause, i: number): boolean {
   if (i - 2 < clause.from || i + 1 !== clause.to) return false;
   if (means(subject, 'job')) return means(verb, 'says', 'was');
   return clause.closes === 'but' && means(subject, 'pronoun') && means(verb, 'says');
-}
-
-function isProbe(term: Term): boolean {
-  return term.kind === 'word' && term.word.probe !== null;
 }
 
 /** `row 3`, `error 12`, `plant no. 7`: what names a thing by a number. */

@@ -23,7 +23,7 @@ export function rowsOfSystems(frame: Frame): Fact[] {
     const row = rowAfter(frame, label);
     if (row.length < 2) continue;
     const systems = namedBefore(frame, list?.from ?? 0, i);
-    if (systems.length < 2 || !row.every((at) => isUsual(frame, label, at))) continue;
+    if (systems.length < 2 || !row.every((at) => canBeOf(frame, label, at))) continue;
     // `dwc and nft ph 5.8 and 6.1`: which one is right is asked for each of them.
     if (list?.isLoose && !leadsOn(frame, row)) continue;
     if (systems.length === row.length && !list?.isLoose)
@@ -148,7 +148,7 @@ function namedBefore(frame: Frame, from: number, to: number): readonly SystemId[
 }
 
 /** Whether a bare number can be of the label's quantity. */
-export function isUsual(frame: Frame, { at, quantity }: Slot, number: number): boolean {
+export function canBeOf(frame: Frame, { at, quantity }: Slot, number: number): boolean {
   const measure = withLabelUnit(frame, at, measureOf(frame, number));
   const conversion = convert(quantity!, measure, frame.context.greenhouse.units);
   return (

@@ -4,7 +4,7 @@ import { isBare } from '../numbers/quantity-of-measure.ts';
 import { type Frame, isMeasure } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
 import type { Slot } from './reading-fact.ts';
-import { eachInTurn, isUsual, labelAt } from './row-of-systems.ts';
+import { canBeOf, eachInTurn, labelAt } from './row-of-systems.ts';
 
 /**
  * `ph 5.8, 5.9 and 6.0 for bench, buckets and gutters`, `5.8 5.9 in that order for bench buckets ph`: values first, and then as
@@ -18,7 +18,7 @@ export function valuesThenSystems(frame: Frame): Fact[] {
     next = endOfValues(frame, from);
     const row = rowFrom(frame, from, next);
     const label = row && labelOf(frame, row);
-    if (!row || !label || !row.values.every((at) => isUsual(frame, label, at))) continue;
+    if (!row || !label || !row.values.every((at) => canBeOf(frame, label, at))) continue;
     facts.push(...eachInTurn(frame, label, row.values, row.systems));
   }
   return facts;
