@@ -5,14 +5,7 @@ import { withEntries } from '../logbook/logbook.ts';
 import { type Arrival, leasable, newItems, type TakenIn } from './arrival.ts';
 import { broughtUp, type Decision, noChanges } from './decision.ts';
 import { type DueReach, DueSender } from './due-sender.ts';
-import {
-  type Answered,
-  type HeardAll,
-  hearAll,
-  type InboxItem,
-  type Reach,
-  type Said,
-} from './hear-all.ts';
+import { type Answered, hearAll, type InboxItem, type Reach, type Said } from './hear-all.ts';
 import { countersAfter } from './ports/counters-after.ts';
 import type {
   ChannelName,
@@ -142,7 +135,7 @@ export class Desk {
       }),
     );
     const decided = await this.#decide(known, store.look(greenhouse, counters), items, nowMs);
-    const { writes, heard } = decided;
+    const { writes } = decided;
     const raws = arrivals.map(({ raw }) => raw);
     const lease = leasable(writes.outgoing, leaseFor());
     const received = await store.receiveDecided(greenhouse, counters, raws, writes, lease);
@@ -154,7 +147,7 @@ export class Desk {
       outgoing: writes.outgoing,
       leased: writes.outgoing.filter(({ no }) => leased.has(no)),
       items: items.map((item, place) => ({ ...item, no: nos[place]! })),
-      said: new Map([...heard.said].map(([place, said]) => [nos[place]!, said])),
+      said: new Map([...decided.said].map(([place, said]) => [nos[place]!, said])),
     };
   }
 
@@ -169,11 +162,11 @@ export class Desk {
     const ahead = this.#rememberedOf(ledger.greenhouse).before(ledger);
     const heard = await hearAll(standing, ahead, items, nowMs, this.#reach(ledger.greenhouse));
     const writes = writesOf(nowMs, heard.writes);
-    return { heard, writes, counters: countersAfter(ledger.counters, writes) };
+    return { ...heard, writes, counters: countersAfter(ledger.counters, writes) };
   }
 
-  #keep(greenhouse: GreenhouseId, { heard, writes, counters }: Heard): void {
-    this.#standings.set(greenhouse, { ...heard.standing, revision: counters.revision });
+  #keep(greenhouse: GreenhouseId, { standing, writes, counters }: Decided): void {
+    this.#standings.set(greenhouse, { ...standing, revision: counters.revision });
     this.#rememberedOf(greenhouse).keep(counters, writes.conversations);
   }
 
@@ -188,7 +181,7 @@ export class Desk {
     const said = await transact(async (ledger, items) => {
       const decided = await this.#decide(known, ledger, items, nowMs);
       made.decided = decided;
-      return { writes: decided.writes, result: decided.heard.said };
+      return { writes: decided.writes, result: decided.said };
     });
     if (!said || !made.decided) return { said: new Map(), outgoing: [] };
     this.#keep(greenhouse, made.decided);
@@ -274,6 +267,7 @@ export class Desk {
       const standing = known ?? emptyStanding(setUp, createdAtMs);
       const current = this.#reached(greenhouse, await broughtUp(standing, ledger, standing.nowMs));
       this.#standings.set(greenhouse, current);
+      this.#rememberedOf(greenhouse).know(ledger.counters);
       return current;
     });
   }
@@ -306,23 +300,28 @@ export class Desk {
     decide: (standing: Standing, ledger: Ledger) => Promise<Decision<T>>,
   ): Promise<T | null> {
     const known = await this.standing(greenhouse);
-    const decided: { standing?: Standing } = {};
+    const made: { decided?: Decided } = {};
     const result = await this.#options.store.transact(greenhouse, inboxNo, async (ledger) => {
-      const standing = this.#reached(greenhouse, await broughtUp(known, ledger, nowMs));
-      const decision = await decide(standing, ledger);
-      decided.standing = { ...decision.standing, revision: ledger.counters.revision + 1 };
-      return { writes: writesOf(nowMs, decision.writes), result: decision.result };
+      const before = this.#reached(greenhouse, await broughtUp(known, ledger, nowMs));
+      const { standing, writes: parts, result } = await decide(before, ledger);
+      const writes = writesOf(nowMs, parts);
+      made.decided = { standing, writes, counters: countersAfter(ledger.counters, writes) };
+      return { writes, result };
     });
-    if (decided.standing) this.#standings.set(greenhouse, decided.standing);
+    if (made.decided) this.#keep(greenhouse, made.decided);
     return result;
   }
 }
 
-/** What a hearing decided, and the greenhouse's numbering once it is written. */
-interface Heard {
-  readonly heard: HeardAll;
+/** What is to be written, and how the greenhouse and its numbering stand once it is. */
+interface Decided {
+  readonly standing: Standing;
   readonly writes: Writes;
   readonly counters: Counters;
+}
+
+interface Heard extends Decided {
+  readonly said: Said;
 }
 
 type HearIn = (

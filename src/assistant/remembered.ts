@@ -24,6 +24,12 @@ export class Remembered {
     };
   }
 
+  /** The numbering as it was read. */
+  know(now: Counters): void {
+    if (now.revision !== this.#counters?.revision) this.#byHandle.clear();
+    this.#counters = now;
+  }
+
   /** What was written, and the numbering since. */
   keep(after: Counters, written: readonly Conversation[]): void {
     if (after.revision - 1 !== this.#counters?.revision) this.#byHandle.clear();

@@ -1,4 +1,5 @@
 import type { Desk } from '../../assistant/desk.ts';
+import type { Outgoing } from '../../assistant/outgoing.ts';
 import { outlookOf } from '../../assistant/outlook.ts';
 import type { GreenhouseId, Store } from '../../assistant/ports/store.ts';
 import { isoAt, localDateOf } from '../../greenhouse/local-time.ts';
@@ -57,10 +58,12 @@ export class Rehearsal {
     if (unfit !== null) return [{ error: unfit }, done];
     this.#clockMs = line.atMs;
     await this.#options.desk.sendEveryDue(greenhouse, line.atMs);
-    const figures = await this.#act(greenhouse, line);
+    const [takenUp, figures] = isSaid(line)
+      ? [await this.#receive(greenhouse, line), []]
+      : [[], await this.#act(greenhouse, line)];
     // What the line itself made due, such as telling the grower of an outage.
     await this.#options.desk.sendEveryDue(greenhouse, line.atMs);
-    return [...(await this.#sent(greenhouse)), ...figures, done];
+    return [...(await this.#sent(greenhouse, takenUp)), ...figures, done];
   }
 
   #unfit(line: LineIn, handles: readonly string[]): string | null {
@@ -73,14 +76,9 @@ export class Rehearsal {
     return null;
   }
 
-  async #act(greenhouse: GreenhouseId, line: LineIn): Promise<readonly object[]> {
+  async #act(greenhouse: GreenhouseId, line: NotSaid): Promise<readonly object[]> {
     const { desk } = this.#options;
     switch (line.kind) {
-      case 'message':
-      case 'edit':
-      case 'press':
-        await this.#receive(greenhouse, line);
-        return [];
       case 'weather': {
         const { timeZone } = (await desk.standing(greenhouse)).greenhouse;
         const toldOn = localDateOf(line.atMs, timeZone);
@@ -115,48 +113,38 @@ export class Rehearsal {
     }
   }
 
-  async #receive(
-    greenhouse: GreenhouseId,
-    line: Extract<LineIn, { kind: 'message' | 'edit' | 'press' }>,
-  ): Promise<void> {
-    const { store, desk } = this.#options;
-    const incoming = incomingOf(line, await this.#handles(greenhouse), rehearsalChannel);
-    const received = await store.receive({
+  /** Gives what is answered and taken up already, so that printing it is all that is left. */
+  async #receive(greenhouse: GreenhouseId, line: Said): Promise<readonly Outgoing[]> {
+    const { desk } = this.#options;
+    const { greenhouse: setUp, revision } = await desk.standing(greenhouse);
+    const handles = setUp.members.map(({ handle }) => handle);
+    const incoming = incomingOf(line, handles, rehearsalChannel);
+    const raw = {
       greenhouse,
       channel: rehearsalChannel,
-      platformId: line.kind === 'message' && line.id !== null ? idOf(line.from, line.id) : null,
+      platformId: platformIdOf(line, revision),
       receivedAtMs: line.atMs,
       writtenAtMs: incoming.kind === 'message' ? incoming.writtenAtMs : line.atMs,
       chat: incoming.chat ?? line.from,
       body: incoming,
-    });
-    if (received.isHandled) return;
-    const { platformId } = received;
-    await desk.handle(
+    };
+    const { leased } = await desk.takeIn(
       greenhouse,
-      received.no,
-      { channel: rehearsalChannel, platformId, incoming },
+      [{ raw, incoming }],
       line.atMs,
+      () => rehearsalChannel,
     );
-  }
-
-  async #handles(greenhouse: GreenhouseId): Promise<readonly string[]> {
-    const { members } = (await this.#options.desk.standing(greenhouse)).greenhouse;
-    return members.map(({ handle }) => handle);
+    return leased;
   }
 
   /** Takes what waits in the outbox; printing it is its delivery. */
-  async #sent(greenhouse: GreenhouseId): Promise<readonly object[]> {
+  async #sent(greenhouse: GreenhouseId, takenUp: readonly Outgoing[]): Promise<readonly object[]> {
     const { store, desk, wordings } = this.#options;
+    const { greenhouse: setup } = await desk.standing(greenhouse);
     const sent: { readonly no: number; readonly line: object }[] = [];
-    for (;;) {
-      const pending = await store.pending(rehearsalChannel, this.#clockMs, mostAtOnce);
-      // The outbox gives a chat's messages in order, but one chat after the other.
-      if (pending.length === 0) {
-        return sent.toSorted((one, other) => one.no - other.no).map(({ line }) => line);
-      }
-      const { greenhouse: setup } = await desk.standing(greenhouse);
-      for (const { outgoing } of pending) {
+    let waiting = takenUp;
+    do {
+      for (const outgoing of waiting) {
         const language = setup.members.find(({ handle }) => handle === outgoing.to)?.language;
         const line = messageOut(outgoing, setup, wordings[language ?? 'en']);
         sent.push({ no: outgoing.no, line });
@@ -166,6 +154,24 @@ export class Rehearsal {
           atMs: this.#clockMs,
         });
       }
-    }
+      const pending = await store.pending(rehearsalChannel, this.#clockMs, mostAtOnce);
+      waiting = pending.map(({ outgoing }) => outgoing);
+    } while (waiting.length > 0);
+    // The outbox gives a chat's messages in order, but one chat after the other.
+    return sent.toSorted((one, other) => one.no - other.no).map(({ line }) => line);
   }
+}
+
+type Said = Extract<LineIn, { kind: 'message' | 'edit' | 'press' }>;
+type NotSaid = Exclude<LineIn, Said>;
+
+function isSaid(line: LineIn): line is Said {
+  return line.kind === 'message' || line.kind === 'edit' || line.kind === 'press';
+}
+
+/** What has no id gets one of its own: the revision it is said at, which handling it moves on. */
+function platformIdOf(line: Said, revision: number): string {
+  return line.kind === 'message' && line.id !== null
+    ? idOf(line.from, line.id)
+    : `at-revision-${revision}`;
 }
