@@ -1,7 +1,12 @@
 import type { SystemId } from '../greenhouse/system.ts';
 import { openOutages } from '../planning/outages.ts';
-import type { Context, RepliedTo } from '../understanding/context.ts';
-import { openQuestions, recentSystem } from './conversation.ts';
+import type { Context, OpenQuestion, RepliedTo } from '../understanding/context.ts';
+import {
+  type AskedQuestion,
+  type Conversation,
+  openQuestions,
+  recentSystem,
+} from './conversation.ts';
 import type { Handling } from './handling.ts';
 import type { Standing } from './standing.ts';
 import type { Surroundings } from './use-cases/hear-message.ts';
@@ -17,13 +22,20 @@ export function contextOf(handling: Handling, around: Surroundings): Context {
     writtenAtMs: heard.writtenAtMs,
     repliedTo: stillRepliedTo(around.repliedTo, standing),
     recentSystem: stillThere(recentSystem(conversation, heard.writtenAtMs), standing),
-    openQuestions: openQuestions(conversation, heard.writtenAtMs),
+    openQuestions: openQuestions(conversation, heard.writtenAtMs).map((question) =>
+      asOpen(question, conversation),
+    ),
     roundDuties: around.round?.duties ?? null,
     ...outages(standing),
     ...calibrating(handling),
     ...justLogged(handling),
     existsSinceMs: standing.createdAtMs - keptBeforeMs,
   };
+}
+
+function asOpen({ questionId, doubt, messageId }: AskedQuestion, of: Conversation): OpenQuestion {
+  const hasLogged = of.receipts.some((receipt) => receipt.messageId === messageId);
+  return { questionId, doubt, ...(hasLogged ? { hasLogged } : {}) };
 }
 
 const calibratingForMs = 10 * 60_000;

@@ -20,6 +20,8 @@ export type RepliedTo =
 export interface OpenQuestion {
   readonly questionId: string;
   readonly doubt: Doubt;
+  /** The message that raised it told of something that was logged. */
+  readonly hasLogged?: true;
 }
 
 /** Something that is out: of one system, or of the whole greenhouse. */

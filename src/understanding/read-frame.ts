@@ -1,6 +1,7 @@
 import type { SystemId } from '../greenhouse/system.ts';
 import { answerAndChatter } from './answers/answer-and-chatter.ts';
 import { answerAndMore } from './answers/answer-and-more.ts';
+import { questionsMoved } from './answers/question-moved.ts';
 import { questionPutRight } from './answers/question-put-right.ts';
 import { questionAsked, questionMissed, readAnswer } from './answers/read-answer.ts';
 import { newStatements } from './new-statements.ts';
@@ -28,7 +29,11 @@ export function readFrame(frame: Frame): Read {
   const beside = answerAndChatter(frame);
   if (beside) return { statements: beside, named };
   const back = recogniseTakingBack(frame);
-  const putRight = back && questionPutRight(frame, back.back);
+  const putRight =
+    back &&
+    (back.back.kind === 'move'
+      ? questionsMoved(frame, back, back.back)
+      : questionPutRight(frame, back.back));
   if (putRight) return { statements: putRight, named };
   if (back) return { statements: [{ ...back, ...otherwiseTold(frame, back.back) }], named };
   const undone = undoAndMore(frame);

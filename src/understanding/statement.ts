@@ -159,6 +159,8 @@ export interface DoubtStatement {
   readonly reason: DoubtReason;
   readonly choices: readonly Choice[];
   readonly waiting: Waiting | null;
+  /** The open question whose place it takes: nothing answers that any more, not even its buttons. */
+  readonly insteadOf?: string;
   readonly span: Span;
   readonly because: readonly string[];
 }

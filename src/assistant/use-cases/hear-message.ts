@@ -234,7 +234,9 @@ function act(handling: Handling, statement: Statement, around: Surroundings): vo
       return;
     }
     case 'doubt': {
-      const { choices, waiting } = statement;
+      const { choices, waiting, insteadOf } = statement;
+      if (insteadOf !== undefined)
+        handling.conversation = withoutQuestion(handling.conversation, insteadOf);
       if (statement.reason.kind === 'which-duties' && choices.length === 0)
         return askWhich(handling);
       const reason = asToldAtOnce(handling, statement.reason);

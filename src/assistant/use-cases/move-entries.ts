@@ -1,6 +1,7 @@
 import type { Entry, EntryDraft } from '../../greenhouse/entry.ts';
+import { fitsSystem, movedTo } from '../../greenhouse/moved-draft.ts';
 import { believable } from '../../greenhouse/quantity.ts';
-import { litresAtDepth, type System } from '../../greenhouse/system.ts';
+import type { System } from '../../greenhouse/system.ts';
 import { endedBy } from '../../planning/outages.ts';
 import type { TakingBack } from '../../understanding/statement.ts';
 import { withoutNames } from '../conversation.ts';
@@ -39,7 +40,7 @@ export function movedInto(
   system: System,
 ): readonly EntryDraft[] | null {
   const drafts = moving.map((entry) => movedTo(draftOf(entry), system));
-  const unfit = drafts.find((draft) => !fits(draft, system));
+  const unfit = drafts.find((draft) => !fitsSystem(draft, system));
   if (!unfit) return drafts;
   const [lowest, highest] = believable(unfit.quantity, system)!;
   const { quantity, value } = unfit;
@@ -88,25 +89,6 @@ export function retime(
     return isVague ? { ...draft, approximate: true } : draft;
   });
   replaceEntries(handling, meant, drafts);
-}
-
-function movedTo(draft: EntryDraft, system: System): EntryDraft {
-  const moved = { ...draft, system: system.id };
-  const said = draft.saidAs;
-  if (!said) return moved;
-  switch (said.kind) {
-    case 'depth':
-      return { ...moved, value: litresAtDepth(system, said.cm) };
-    case 'below-brim':
-      return { ...moved, value: system.brimL - litresAtDepth(system, said.cm) };
-    case 'share':
-      return { ...moved, value: system.brimL * said.share };
-  }
-}
-
-function fits(draft: EntryDraft, system: System): boolean {
-  const bounds = believable(draft.quantity, system);
-  return !bounds || (draft.value >= bounds[0] && draft.value <= bounds[1]);
 }
 
 /** What came back cannot have done so before it failed. */

@@ -8,7 +8,7 @@ import { means } from '../reading/term.ts';
 import type { DoubtReason, Statement, TakingBack } from '../statement.ts';
 import { correctedValue, isCorrectedBy, slipsAway } from './corrected-value.ts';
 import { fillValue } from './fill-value.ts';
-import { answering, questionsOf } from './read-answer.ts';
+import { answering, insteadOf, questionsOf } from './read-answer.ts';
 import { isOfUnit } from './something-else.ts';
 import { again } from './without-system.ts';
 
@@ -24,7 +24,7 @@ export function questionPutRight(frame: Frame, back: TakingBack): readonly State
     const { waiting } = question.doubt;
     const statement =
       waiting?.for === 'value' ? valueTold(frame, question, back) : toldAnew(frame, question, back);
-    if (statement) return [statement];
+    if (statement) return insteadOf(question, [statement]);
   }
   return null;
 }

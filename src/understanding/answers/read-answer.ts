@@ -36,10 +36,8 @@ export function readAnswer(frame: Frame): readonly Statement[] | null {
   // A value that one question offers on a button answers that one, whichever was asked last.
   const offering = questions.length > 1 ? questions.filter((one) => offers(frame, one)) : [];
   for (const question of offering.length === 1 ? offering : questions) {
-    const own = ownAmountsFor(frame, question);
-    if (own) return own;
-    const answer = answerTo(frame, question);
-    if (answer) return answer;
+    const answer = ownAmountsFor(frame, question) ?? answerTo(frame, question);
+    if (answer) return insteadOf(question, answer);
   }
   return null;
 }
@@ -51,20 +49,28 @@ function unitOfEach(frame: Frame): readonly Statement[] | null {
   const ofUnit = openQuestions.filter(({ doubt }) => doubt.reason.kind === 'which-unit');
   if (ofUnit.length < 2 || !frame.places.hasAny(['both', 'each', 'all'])) return null;
   if (whatIsSaid(frame)?.unit == null) return null;
-  const answers = ofUnit.map((question) => answerTo(frame, question));
-  return answers.some((answer) => answer === null) ? null : answers.flatMap((answer) => answer!);
+  const answers = ofUnit.map((question) => ({ question, said: answerTo(frame, question) }));
+  if (answers.some(({ said }) => said === null)) return null;
+  return answers.flatMap(({ question, said }) => insteadOf(question, said!));
+}
+
+/** What is still asked takes the place of the question that it came from. */
+export function insteadOf(
+  { questionId }: OpenQuestion,
+  statements: readonly Statement[],
+): readonly Statement[] {
+  return statements.map((one) => (one.kind === 'doubt' ? { ...one, insteadOf: questionId } : one));
 }
 
 /** The question that words of an answer were meant for and do not fit: it is asked once more. */
 export function questionMissed(frame: Frame): Statement | null {
-  const [question] = questionsOf(frame);
-  return question && whatIsSaid(frame) ? again(frame, question.doubt) : null;
+  return questionsOf(frame).length > 0 && whatIsSaid(frame) ? questionAsked(frame) : null;
 }
 
 /** The question that a member has before them, asked once more. */
 export function questionAsked(frame: Frame): Statement | null {
   const [question] = questionsOf(frame);
-  return question ? again(frame, question.doubt) : null;
+  return question ? { ...again(frame, question.doubt), insteadOf: question.questionId } : null;
 }
 
 function offers(frame: Frame, { doubt }: OpenQuestion): boolean {
