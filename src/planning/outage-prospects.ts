@@ -1,3 +1,4 @@
+import { hasAirPump, hasPump } from '../greenhouse/devices.ts';
 import type { Supply } from '../greenhouse/entry.ts';
 import { localDateOf, localTimeOf } from '../greenhouse/local-time.ts';
 import type { Method, System, SystemId } from '../greenhouse/system.ts';
@@ -116,7 +117,7 @@ function survival(
   const pressure = standardAtmosphereKpa(greenhouse.elevationM);
   const outcome = outageSurvival({
     method: system.method,
-    failure: FAILURES[of],
+    failure: failureOf(system, of),
     sky,
     waterL: litre(Math.max(1, litres)),
     waterDepthM: Math.max(0.01, ((system.depthCm / 100) * litres) / system.brimL),
@@ -126,6 +127,12 @@ function survival(
     crop: system.crop,
   });
   return outcome.ok && outcome.value.kind === 'limited' ? outcome.value : null;
+}
+
+/** `pump off` of tubs that no pump feeds: it is their air. */
+function failureOf(system: System, of: Supply): Failure {
+  const isItsAir = of === 'pump' && !hasPump(system) && hasAirPump(system);
+  return FAILURES[isItsAir ? 'air-pump' : of];
 }
 
 function skyAt(

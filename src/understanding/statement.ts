@@ -62,6 +62,8 @@ export type DoubtReason =
   | { readonly kind: 'how-long-out'; readonly of: Supply; readonly isUndated?: true }
   /** `off at night now`: how it is set from now on, or out? */
   | { readonly kind: 'switched-or-failed'; readonly of: Supply }
+  /** `it stopped`, after a pump was heard to labour: it may be the noise. */
+  | { readonly kind: 'stopped-altogether'; readonly of: Supply }
   | { readonly kind: 'is-it-a-reading' }
   | { readonly kind: 'shorthand-does-not-fit' }
   | { readonly kind: 'which-duties' }

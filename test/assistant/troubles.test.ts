@@ -42,6 +42,51 @@ describe('Something wrong that a helper tells of', () => {
   });
 });
 
+describe('A pump that was heard to labour', () => {
+  const tell = async (...texts: readonly string[]): Promise<readonly OutLine[]> => {
+    const talk = openRehearsal(store);
+    let out: readonly OutLine[] = [];
+    for (const [minute, text] of texts.entries())
+      out = await talk({ at: at(`08:${String(20 + minute)}`), from: 'ines', text });
+    return out;
+  };
+  const logged = (out: readonly OutLine[]) => out.flatMap((line) => line.logged ?? []);
+
+  it.each([
+    ['gutter pump is rattling', "it's stopped now", 'Gutter run', 'pump'],
+    ['gutter pump is rattling', 'dead', 'Gutter run', 'pump'],
+    ['the air pump on the dwc is very loud', 'now its off', 'Bucket row', 'air-pump'],
+    ['bubbles in the buckets are really weak', 'they stopped completely', 'Bucket row', 'air-pump'],
+  ])('may have stopped since: after “%s”, “%s” asks', async (first, then, system, of) => {
+    const asked = await tell(first, then);
+    expect(asked).toMatchObject([{ kind: 'question' }]);
+    expect(asked[0]!.text).toMatch(/stopped altogether\?$/);
+    expect(logged(await tell(first, then, 'yes'))).toMatchObject([
+      { quantity: 'outage', system, of },
+    ]);
+    expect(logged(await tell(first, then, 'no'))).toEqual([]);
+  });
+
+  it.each(['off to bed now', 'is it off?', "it hasn't stopped", 'it works again'])(
+    'has not by “%s”',
+    async (then) => {
+      const out = await tell('gutter pump is rattling', then);
+      expect(out.some(({ text }) => text?.includes('stopped altogether'))).toBe(false);
+      expect(logged(out)).toEqual([]);
+    },
+  );
+});
+
+describe('A pump that stopped in tubs that no pump feeds', () => {
+  it('is their air: how long the roots have is told', async () => {
+    const talk = openRehearsal(store);
+    const out = await talk({ at: at('08:20'), from: 'ines', text: 'pump off in the buckets' });
+    expect(out.some(({ text }) => text?.includes('until the oxygen in the water runs out'))).toBe(
+      true,
+    );
+  });
+});
+
 describe('Something dangerous that a helper tells of', () => {
   it('reaches the grower at once with who said it and the words, and the helper hears what to do first', async () => {
     const talk = openRehearsal(store);

@@ -19,7 +19,7 @@ interface Asked {
   readonly answers: Answers;
 }
 
-/** Questions of the set-up, of absences and of photos take no entry; they are tried where they are asked. */
+/** Those of the set-up, of absences and of photos take no entry, and some need a talk before them; they are tried where they are asked. */
 type ElsewhereTried =
   | 'why-not'
   | 'change-set-up'
@@ -28,6 +28,7 @@ type ElsewhereTried =
   | 'which-failed'
   | 'guide'
   | 'one-or-two'
+  | 'stopped-altogether'
   | 'away-when'
   | 'who-covers'
   | 'whose-photo';

@@ -114,6 +114,7 @@ export const doubtReasons: OfEach<DoubtReason> = {
   'since-when': { kind: 'since-when', of: 'power', written: 'since 14:30' },
   'how-long-out': { kind: 'how-long-out', of: 'power' },
   'switched-or-failed': { kind: 'switched-or-failed', of: 'air-pump' },
+  'stopped-altogether': { kind: 'stopped-altogether', of: 'pump' },
   'is-it-a-reading': { kind: 'is-it-a-reading' },
   'shorthand-does-not-fit': { kind: 'shorthand-does-not-fit' },
   'whose-photo': { kind: 'whose-photo' },

@@ -25,6 +25,7 @@ import { answerOfSeveral, isOfSeveral } from './of-several.ts';
 import { pickByNumber } from './pick-by-number.ts';
 import { productTold } from './product-told.ts';
 import { isOfUnit, isSomethingElse } from './something-else.ts';
+import { stoppedSince } from './stopped-since.ts';
 import { type Said, whatIsSaid } from './what-is-said.ts';
 import { again, awaitsSystemToo, fillWithSystem } from './without-system.ts';
 
@@ -103,6 +104,8 @@ function answerTo(frame: Frame, question: OpenQuestion): readonly Statement[] | 
   if (calibrated) return [answered(calibrated)];
   const byAnother = doneByAnother(frame, doubt, answered);
   if (byAnother) return [byAnother];
+  const stopped = stoppedSince(frame, doubt);
+  if (stopped) return [stopped];
   const said = whatIsSaid(frame);
   if (doubt.reason.kind === 'how-long-out' && !said?.no) {
     const outage = outageAnswered(frame, doubt, said);

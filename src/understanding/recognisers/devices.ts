@@ -1,3 +1,4 @@
+import { hasAirPump, hasPump } from '../../greenhouse/devices.ts';
 import type { System, SystemId } from '../../greenhouse/system.ts';
 import type { Frame } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
@@ -6,16 +7,6 @@ import { means, type Term } from '../reading/term.ts';
 export function onlySystemWith(frame: Frame, has: (system: System) => boolean): SystemId | null {
   const having = frame.context.greenhouse.systems.filter(has);
   return having.length === 1 ? having[0]!.id : null;
-}
-
-export function hasPump({ method, floods }: System): boolean {
-  return (
-    floods !== null || ['flood-and-drain', 'nutrient-film', 'drip', 'aeroponic'].includes(method)
-  );
-}
-
-export function hasAirPump({ aeration }: System): boolean {
-  return aeration !== null && aeration.kind !== 'venturi';
 }
 
 function hasVenturi({ aeration }: System): boolean {

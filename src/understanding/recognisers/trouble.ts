@@ -102,6 +102,10 @@ export function harmlessIn(
     return { trouble: 'noise', at: noise };
   const weak = first('weak-bubbles');
   if (weak >= 0) return { trouble: 'air', at: weak };
+  // `the bubbles in the buckets are really weak`: what bubbles and how stand apart.
+  const feeble = first('weak');
+  if (feeble >= 0 && first('aeration', 'air-pump', 'air-stones', 'venturi') >= 0)
+    return { trouble: 'air', at: feeble };
   const foul = first('foul');
   if (foul >= 0) return { trouble: 'solution', at: foul };
   const murky = first('murky');

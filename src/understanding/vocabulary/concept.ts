@@ -236,6 +236,7 @@ export type TroubleConcept =
   | 'foul'
   /** Bubbles there are, but few. */
   | 'weak-bubbles'
+  | 'weak'
   | 'labouring'
   | 'burning'
   | 'shock'

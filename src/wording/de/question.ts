@@ -66,6 +66,8 @@ export function questionText(doubt: Doubt, s: Speaker): string {
       return howLongOut(reason);
     case 'switched-or-failed':
       return `${switchedTexts[reason.of]} Minuten je Stunde trage ich ein, Tageszeiten nicht: eine solche Einstellung kann ich als Notiz behalten.`;
+    case 'stopped-altogether':
+      return `${stoppedTexts[reason.of]}${inBrackets(doubt, s)} jetzt ganz?`;
     case 'is-it-a-reading':
       return isItAReading(doubt, s);
     case 'shorthand-does-not-fit':
@@ -161,6 +163,12 @@ const switchedTexts: Readonly<Record<Because<'switched-or-failed'>['of'], string
   pump: 'Ist die Pumpe ab jetzt nur zu diesen Zeiten abgeschaltet, oder ist sie ausgefallen?',
   'air-pump':
     'Ist die Luftpumpe ab jetzt nur zu diesen Zeiten abgeschaltet, oder ist sie ausgefallen?',
+};
+
+const stoppedTexts: Readonly<Record<Because<'stopped-altogether'>['of'], string>> = {
+  power: 'Ist der Strom weg',
+  pump: 'Steht die Pumpe',
+  'air-pump': 'Steht die Luftpumpe',
 };
 
 function howLongOut({ of, isUndated }: Because<'how-long-out'>): string {

@@ -71,6 +71,8 @@ export function questionText(doubt: Doubt, s: Speaker): string {
       return howLongOut(reason);
     case 'switched-or-failed':
       return `Is the ${supplyNames[reason.of]} only switched off at such times from now on, or is it out? I log minutes an hour, but no times of day: such a setting I can keep as a note.`;
+    case 'stopped-altogether':
+      return `Has the ${supplyNames[reason.of]}${forSystem(doubt, s)} stopped altogether?`;
     case 'is-it-a-reading':
       return isItAReading(doubt, s);
     case 'shorthand-does-not-fit':

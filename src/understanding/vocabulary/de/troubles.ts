@@ -136,6 +136,7 @@ export const troubles: Words<TroubleConcept> = {
     'sprudelt schwach',
     'sprudelt nur noch schwach',
   ],
+  weak: ['schwach', 'schwächer', 'dürftig', 'mickrig', 'spärlich'],
   labouring: [
     'kreischt',
     'quietscht',

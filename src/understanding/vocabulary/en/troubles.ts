@@ -155,6 +155,7 @@ export const troubles: Words<TroubleConcept> = {
     'little air',
     'weak air',
   ],
+  weak: ['weak', 'weaker', 'feeble', 'faint', 'fainter'],
   labouring: [
     'screaming',
     'screeching',
