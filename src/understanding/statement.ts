@@ -328,6 +328,8 @@ export type TakingBack =
   | { readonly kind: 'other-product'; readonly product: string; readonly from: string | null }
   /** `that was yesterday`: when the member's last message was true; isVague: to a part of a day. */
   | { readonly kind: 'retime'; readonly atMs: number; readonly isVague: boolean }
+  /** `except the jars`, after all was told done: of the work closed by the member's last message. */
+  | { readonly kind: 'not-done'; readonly works: readonly WorkNamed[] }
   /** `didn't top up the jars after all`. */
   | {
       readonly kind: 'deny';

@@ -73,3 +73,39 @@ describe('Days swapped in one message', () => {
     expect(lines.some(({ to, kind }) => to === 'olli' && kind === 'alert')).toBe(true);
   });
 });
+
+describe('An exception that comes after all was told done', () => {
+  const struckOf = (lines: readonly OutLine[]): readonly (string | null)[] =>
+    lines.flatMap(({ struck }) =>
+      ((struck ?? []) as unknown as readonly Logged[]).map(({ system }) => system),
+    );
+
+  it.each([
+    ['except the jars', ['Jar shelf']],
+    ["oh, except the jars cause I couldn't get the lid off", ['Jar shelf']],
+    ['but not the gutters', ['Gutter run']],
+    ['everything except the gutters and the jars', ['Gutter run', 'Jar shelf']],
+    ['sorry not the buckets, no time', ['Bucket row']],
+    ["didn't do the gutters", ['Gutter run']],
+    ['gutters not', ['Gutter run']],
+  ])('strikes out what it names: “%s”', async (text, systems) => {
+    const say = await talkAfterRound();
+    await say('olli', 'did everything');
+    const struck = struckOf(await say('olli', text));
+    expect([...new Set(struck)].toSorted()).toEqual([...systems].toSorted());
+    const due = (await say('olli', 'what is due')).map(({ text: list }) => list ?? '').join();
+    for (const system of systems) expect(due).toContain(system);
+  });
+
+  it.each([
+    ['did the jars', 'did everything except the gutters'],
+    ['all done', 'not the pump'],
+    ['all done', 'everything except the gutters?'],
+    ['all done', 'not 6.2 in the jars'],
+    ['bench ph 6.1', 'not the jars'],
+  ])('strikes out nothing where it is no such thing: “%s”, “%s”', async (first, text) => {
+    const say = await talkAfterRound();
+    await say('olli', first);
+    expect(struckOf(await say('olli', text))).toEqual([]);
+  });
+});

@@ -66,6 +66,8 @@ function one(statement: Statement, nameOf: NameOf, draft: (entry: EntryDraft) =>
       if (back.kind === 'retime')
         return `retime ${back.isVague ? '~' : ''}${new Date(back.atMs).toISOString()}`;
       if (back.kind === 'undo' || back.kind === 'put-back') return back.kind;
+      if (back.kind === 'not-done')
+        return `not done ${back.works.map((work) => workInShort(work, nameOf)).join(' + ')}`;
       if (back.kind === 'other-product') return `not ${back.from ?? 'that'} but ${back.product}`;
       const system = back.system === null ? '' : ` ${nameOf(back.system)}`;
       return back.kind === 'move'

@@ -2,6 +2,7 @@ import type { Duty } from '../../greenhouse/duty.ts';
 import type { EntryDraft } from '../../greenhouse/entry.ts';
 import { localDateOf } from '../../greenhouse/local-time.ts';
 import { couldNotBeDone, isDone } from '../../planning/duty-done.ts';
+import { isNamedWork } from '../../understanding/is-named-work.ts';
 import type {
   Choice,
   ChoiceLabel,
@@ -156,10 +157,8 @@ function isMeant(duty: Duty, done: DoneStatement): boolean {
   return isNamed(duty, done) && !done.except.some((work) => isNamed(duty, work));
 }
 
-function isNamed(duty: Duty, { systems, duty: kind, chore }: WorkNamed): boolean {
-  if (chore !== null) return duty.chore === chore;
-  if (kind !== null && duty.kind !== kind) return false;
-  return systems === null || (duty.system !== null && systems.includes(duty.system));
+function isNamed({ system, kind, chore }: Duty, work: WorkNamed): boolean {
+  return isNamedWork({ system, duty: kind, ...(chore === undefined ? {} : { chore }) }, work);
 }
 
 /** More buttons than these are not looked through: then there is one a system. */

@@ -5,7 +5,7 @@ import { correct } from './correct-entry.ts';
 import { changeProduct, move, retime } from './move-entries.ts';
 import { putBackLast, wasUndoneLately } from './put-back.ts';
 import { strikeOut, undo } from './replace-entries.ts';
-import { denied, lastMessage, lastOf } from './taken-back.ts';
+import { denied, lastMessage, lastOf, notDone } from './taken-back.ts';
 import { undoLast } from './undo-last.ts';
 
 /** Undoes, corrects, moves or denies what was logged before. `target`: the entries replied to. */
@@ -36,6 +36,8 @@ export function takeBack(
       return changeProduct(handling, target ?? lastMessage(handling), back);
     case 'retime':
       return retime(handling, target ?? lastMessage(handling), back);
+    case 'not-done':
+      return strikeOut(handling, notDone(handling, back, target));
     case 'deny':
       return strikeOut(handling, denied(handling, back, target));
   }

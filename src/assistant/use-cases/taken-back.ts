@@ -3,6 +3,7 @@ import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { System, SystemId } from '../../greenhouse/system.ts';
 import { entriesOfMessage } from '../../logbook/logbook.ts';
 import { isGivenUp } from '../../understanding/answers/corrected-value.ts';
+import { isNamedWork } from '../../understanding/is-named-work.ts';
 import type { TakingBack } from '../../understanding/statement.ts';
 import type { Handling } from '../handling.ts';
 
@@ -32,6 +33,20 @@ export function denied(
 /** An entry of that kind, or the work of that kind told as done. */
 function isDeed({ quantity, duty }: Entry, denied: Quantity): boolean {
   return quantity === denied || (quantity === 'duty-done' && duty === denied);
+}
+
+/** The work that was told done and was not after all. */
+export function notDone(
+  handling: Handling,
+  { works }: Extract<TakingBack, { kind: 'not-done' }>,
+  target: readonly Entry[] | null,
+): readonly Entry[] {
+  return (target ?? lastMessage(handling)).filter(
+    (entry) =>
+      entry.quantity === 'duty-done' &&
+      !isStruck(handling, entry) &&
+      works.some((work) => isNamedWork(entry, work)),
+  );
 }
 
 const lookBackMs = 7 * 24 * 3_600_000;

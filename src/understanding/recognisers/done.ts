@@ -143,7 +143,7 @@ function exceptionAt(frame: Frame, clause: Clause): number | null {
 }
 
 /** The work that an exception names; null: it names none, or tells an amount. */
-function leftOut(frame: Frame, range: TermRange): WorkNamed | null {
+export function leftOut(frame: Frame, range: TermRange): WorkNamed | null {
   const terms = frame.terms.slice(range.from, range.to);
   if (terms.some((term) => isMeasure(term))) return null;
   const work = workNamed(frame, range);
@@ -268,7 +268,8 @@ function saysOnlyDone(frame: Frame, { from, to }: TermRange): boolean {
   return true;
 }
 
-function isSmall(term: Term): boolean {
+/** Words that stand beside what is done and tell nothing of their own. */
+export function isSmall(term: Term): boolean {
   return means(
     term,
     'done',

@@ -10,6 +10,7 @@ import { choreHinted } from './chores.ts';
 import { correctOfJustLogged } from './correct-of-just-logged.ts';
 import { correctOfTold } from './correct-of-told.ts';
 import { denyJustLogged } from './deny-just-logged.ts';
+import { exceptOfJustDone } from './except-of-just-done.ts';
 import type { Named } from './named.ts';
 import { numbersCorrected } from './numbers-corrected.ts';
 import { nutrientAt, otherProduct, productCorrected } from './product-put-right.ts';
@@ -34,6 +35,7 @@ export function recogniseTakingBack(frame: Frame): TakingBackStatement | null {
     retime(frame) ??
     deny(frame) ??
     denyJustLogged(frame) ??
+    exceptOfJustDone(frame) ??
     systemAndValue(frame, named) ??
     correct(frame) ??
     correctOfTold(frame, named) ??
