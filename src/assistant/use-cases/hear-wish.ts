@@ -5,6 +5,7 @@ import { type RainLine, rainLine } from '../../planning/rain-left.ts';
 import { stockOutlook, toBuy } from '../../planning/stock-outlook.ts';
 import { readGuideAnswer } from '../../understanding/wishes/read-guide-answer.ts';
 import { readWish } from '../../understanding/wishes/read-wish.ts';
+import { stockOfTwo } from '../../understanding/wishes/stock-of-two.ts';
 import type { Wish } from '../../understanding/wishes/wish.ts';
 import { askedAsides, stockAside } from '../../understanding/wishes/wish-aside.ts';
 import { choresAnswer } from '../answers/chores-answer.ts';
@@ -44,10 +45,11 @@ export function hearWish(handling: Handling, text: string, around: Surroundings)
   const { heard } = handling;
   if (around.repliedTo?.kind === 'question') return false;
   const wish = readWish(text, handling.spoken, heard.member, heard.writtenAtMs);
-  if (!wish) return false;
-  if (wish.kind === 'chore-spoken-of') return changeSpokenOf(handling, wish.everyDays);
+  if (wish?.kind === 'chore-spoken-of') return changeSpokenOf(handling, wish.everyDays);
+  const wishes = wish ? [wish] : stockOfTwo(text, handling.spoken, heard.member, heard.writtenAtMs);
+  if (!wishes) return false;
   handling.conversation = withQuestionsLapsed(handling.conversation);
-  grant(handling, wish, text, around);
+  for (const each of wishes) grant(handling, each, text, around);
   return true;
 }
 

@@ -16,8 +16,8 @@ export interface WishAside {
 const clausesTried = 3;
 
 /**
- * `topped up the dwc 5 l, only 200 ml pH down left`: the last clauses of a message where they are a wish about the
- * stock, and what goes before them; null where the message has no such end.
+ * `topped up the dwc 5 l, only 200 ml pH down left`, `bought 5 l of A and topped up the bench with 2 cans`: a wish
+ * about the stock at the end or the beginning of a message, and the rest; null where it has no such part.
  */
 export function stockAside(
   text: string,
@@ -25,9 +25,18 @@ export function stockAside(
   member: Member,
   atMs: number,
 ): WishAside | null {
-  for (const cut of cutsOf(text).slice(-clausesTried).toReversed()) {
-    const wish = cut.before === '' ? null : readWish(cut.behind, greenhouse, member, atMs);
-    if (wish && isOfStock(wish)) return { report: cut.before, wish, said: cut.behind };
+  const cuts = cutsOf(text);
+  const ofStock = (said: string): Wish | null => {
+    const wish = said === '' ? null : readWish(said, greenhouse, member, atMs);
+    return wish && isOfStock(wish) ? wish : null;
+  };
+  for (const { before, behind } of cuts.slice(-clausesTried).toReversed()) {
+    const wish = before === '' ? null : ofStock(behind);
+    if (wish) return { report: before, wish, said: behind };
+  }
+  for (const { before, behind } of cuts.slice(0, clausesTried)) {
+    const wish = behind === '' ? null : ofStock(before);
+    if (wish) return { report: behind, wish, said: before };
   }
   return null;
 }
@@ -65,7 +74,8 @@ interface CutInTwo {
   readonly behind: string;
 }
 
-function cutsOf(text: string): readonly CutInTwo[] {
+/** Every place where a clause may end. */
+export function cutsOf(text: string): readonly CutInTwo[] {
   return [...text.matchAll(betweenClauses)].map(({ 0: cut, index }) => ({
     before: text.slice(0, index).trim(),
     behind: text.slice(index + cut.length).trim(),

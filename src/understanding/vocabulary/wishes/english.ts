@@ -374,7 +374,7 @@ export const englishWishes: WishWords = {
     buy: [
       'i|we? have? bought|got|ordered|fetched {count} bottles|cans|packs|canisters of? {product} ,|of|with|at|a? {amount} each',
       'i|we? have? bought|got|fetched {count} {amount} bottles|cans|packs|canisters of {product}',
-      'i|we? have? bought|got|ordered|fetched {amount} of? {product}',
+      'i|we? have? bought|got|ordered|fetched {amount} of|each_of? {product}',
       'i|we? have? bought|got|fetched {product} , {amount}',
       'i|we? have? bought|got|fetched {product} {amount}',
       'a|one? new bottle of {product} , {amount}',
@@ -446,6 +446,9 @@ export const englishWishes: WishWords = {
     ],
     'ask-one-stock': [
       'how much|many {product} is|are there? left',
+      'how much|many {product} left|remaining',
+      'is|are there? any|some {product} left|there|still?',
+      'have|do we|i have|got|still_have? any {product} left?',
       'how much|many {product} do|have we|i have|got? left',
       'how much|many {product} do|have we|i|you still? have|got in_stock|now|still?',
       'when is|are|do|does|will {product} run|be|running out|empty|low|gone',
