@@ -109,6 +109,7 @@ export const permissions: Readonly<Record<UseCase, Row>> = {
   'wish-where': everybody,
   'wish-mixing': everybody,
   'wish-my-turns': everybody,
+  'wish-remind-once': everybody,
   'wish-last': everybody,
   'wish-first-fruit': everybody,
   'wish-what-if': everybody,

@@ -40,10 +40,11 @@ describe('A purchase beside a report', () => {
 });
 
 describe('What is left of a product', () => {
-  it.each(['how much nutrient a left', 'do we have any nutrient A left', 'is there any nutrient a left'])(
-    'is told by “%s”',
-    async (text) => {
-      expect((await say(text))[0]?.text).toMatch(/^Nutrient A: 4\.2 L left/);
-    },
-  );
+  it.each([
+    'how much nutrient a left',
+    'do we have any nutrient A left',
+    'is there any nutrient a left',
+  ])('is told by “%s”', async (text) => {
+    expect((await say(text))[0]?.text).toMatch(/^Nutrient A: 4\.2 L left/);
+  });
 });

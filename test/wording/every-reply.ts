@@ -476,6 +476,7 @@ export const answers: OfEach<Exclude<Answer, AdviceAnswer>> = {
   help: { kind: 'help' },
   'planted-where': { kind: 'planted-where' },
   introduction: { kind: 'introduction' },
+  'no-single-reminder': { kind: 'no-single-reminder' },
   supply: {
     kind: 'supply',
     of: 'pump',

@@ -99,6 +99,8 @@ export type Answer =
   | { readonly kind: 'household'; readonly news: HouseholdNews }
   | { readonly kind: 'help' }
   | { readonly kind: 'introduction' }
+  /** Something was to be reminded of once, which is not done. */
+  | { readonly kind: 'no-single-reminder' }
   | { readonly kind: 'explained'; readonly term: ExplainedTerm }
   /** What is out, else what was out last; none: nothing of it was ever told. */
   | {

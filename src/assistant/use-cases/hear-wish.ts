@@ -167,6 +167,8 @@ function grant(handling: Handling, wish: Wish, text: string, around: Surrounding
         kind: 'safety',
         cautions: mixingCautions(wish.products.some(isReagent)),
       });
+    case 'remind-once':
+      return answer(handling, { kind: 'no-single-reminder' });
     case 'my-turns':
       return answerMyTurns(handling);
     case 'last':

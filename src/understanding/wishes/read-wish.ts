@@ -226,6 +226,8 @@ function wishOf(kind: WishKind, slots: Slots, world: WishWorld): Wish {
       return { kind: 'mixing', products: [slots.text('product'), slots.text('other')] };
     case 'ask-my-turns':
       return { kind: 'my-turns' };
+    case 'remind-once':
+      return { kind: 'remind-once' };
     case 'ask-last':
       return { kind: 'last', quantity: slots.quantity, systems: slots.systems };
     case 'ask-harvest':

@@ -70,6 +70,8 @@ export type Wish =
       readonly quantity: WantedQuantity;
       readonly systems: readonly SystemId[];
     }
+  /** To be reminded of something on one day. */
+  | { readonly kind: 'remind-once' }
   | { readonly kind: 'first-fruit'; readonly system: SystemId; readonly on: LocalDate }
   | { readonly kind: 'what-if'; readonly scenario: Scenario };
 
@@ -138,6 +140,7 @@ export type WishKind =
   | 'ask-notes'
   | 'first-fruit'
   | 'how-to'
+  | 'remind-once'
   | 'set-up';
 
 /** Of them, what changes the set-up. */

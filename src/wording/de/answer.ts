@@ -118,6 +118,8 @@ export function answerText(answer: Answer, s: Speaker): string {
       return helpAnswer(s);
     case 'introduction':
       return introduction(s);
+    case 'no-single-reminder':
+      return 'An etwas Einmaliges kann ich nicht erinnern. An Wiederkehrendes schon: „erinnere mich alle 14 Tage daran: Filter putzen“. Was nur festgehalten werden soll, schreib als „Notiz: …“.';
     case 'explained':
       return explainedText(answer.term);
     case 'unknown':

@@ -118,6 +118,8 @@ export function answerText(answer: Answer, s: Speaker): string {
       return helpAnswer(s);
     case 'introduction':
       return introduction(s);
+    case 'no-single-reminder':
+      return 'I cannot remind of something once. What comes back I can: “remind me to clean the filter every 14 days”. What is only to be kept, write as “note: …”.';
     case 'explained':
       return explainedText(answer.term);
     case 'unknown':

@@ -238,6 +238,7 @@ export const attempts: Readonly<Record<UseCase, Attempts>> = {
   'wish-supply': { try: told('is the pump on'), onlyTells: true },
   'wish-where': { try: told('where is the pH pen'), onlyTells: true },
   'wish-mixing': { try: told('can I mix A and B?'), onlyTells: true },
+  'wish-remind-once': { try: told('remind me to clean the filter on Friday'), onlyTells: true },
   'wish-my-turns': { try: told('when do I have to go?'), onlyTells: true },
   'wish-last': { try: told('last pH of the bench and the jars'), onlyTells: true },
   'wish-season': { try: told('which system did best?'), onlyTells: true },

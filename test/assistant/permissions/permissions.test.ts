@@ -88,6 +88,7 @@ const table: Readonly<Record<UseCase, string>> = {
   'wish-where': 'yes yes yes no',
   'wish-mixing': 'yes yes yes no',
   'wish-my-turns': 'yes yes yes no',
+  'wish-remind-once': 'yes yes yes no',
   'wish-last': 'yes yes yes no',
   'wish-first-fruit': 'yes yes yes no',
   'wish-what-if': 'yes yes yes no',

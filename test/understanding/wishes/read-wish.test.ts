@@ -130,6 +130,9 @@ describe('A wish in English', () => {
     ['what is the ph', null],
     ['can I mix A and B?', { kind: 'mixing', products: ['nutrient-a', 'nutrient-b'] }],
     ['when do i have to go', { kind: 'my-turns' }],
+    ['remind me to clean the filter on friday', { kind: 'remind-once' }],
+    ['remind me tomorrow to buy ph down', { kind: 'remind-once' }],
+    ['can you remind me about the filter', { kind: 'remind-once' }],
     [
       'last ph of the jars and the gutters',
       { kind: 'last', quantity: 'ph', systems: ['s4', 's3'] },
@@ -226,6 +229,7 @@ describe('A wish in German', () => {
     ['was ist ein Reservoir?', { kind: 'explain', term: 'reservoir' }],
     ['Kann ich A und B mischen?', { kind: 'mixing', products: ['nutrient-a', 'nutrient-b'] }],
     ['wann bin ich dran', { kind: 'my-turns' }],
+    ['erinnere mich freitag an den filter', { kind: 'remind-once' }],
     [
       'letzter pH von Jar shelf und Gutter run',
       { kind: 'last', quantity: 'ph', systems: ['s4', 's3'] },

@@ -599,6 +599,14 @@ export const englishWishes: WishWords = {
       'how do|should|must|can i|we|you|one mix|combine|add {product} and|with|& {other} together?',
       'do|does|can|may|should|must {product} and {other} mix|go_together|be_mixed|go_in_together|react|get_mixed together?',
     ],
+    'remind-once': [
+      'please? remind me|us to|about|of|that {words}',
+      'please? remind me|us tomorrow|tonight|today|later|on|in|at|next {words}',
+      'can|could|will|would you please? remind me|us to|about|of|that {words}',
+      'can|could|will|would you please? remind me|us tomorrow|tonight|today|later|on|in|at|next {words}',
+      'please? set|make|add|put a? reminder to|for|about|that {words}',
+      "please? don't|dont|do_not let me|us forget to|about|the {words}",
+    ],
     'ask-my-turns': [
       'when do|must|should|shall|would i have_to|need_to|got_to|ought_to? go|come|be_there|go_there|look_in|go_again|go_out|water|come_over next|again|there?',
       "when have i|i've to|got_to go|come next|again?",

@@ -548,6 +548,11 @@ export const germanWishes: WishWords = {
       '{product} und|mit|& {other} zusammen? mischen|vermischen|mixen',
       'darf|kann|dürfen|können {product} und|mit|zu {other} zusammen|gemischt|vermischt werden?',
     ],
+    'remind-once': [
+      'bitte? erinner|erinnere mich|uns bitte? {words}',
+      'kannst|könntest|würdest du mich|uns bitte? {words} erinnern',
+      'erinnerung für|an {words}',
+    ],
     'ask-my-turns': [
       'wann bin ich wieder|als_nächstes|das_nächste_mal|denn|eigentlich? dran|an_der_reihe|dran_mit_gießen|eingeteilt|gefragt',
       'wann muss|soll|sollte|darf|müsste ich wieder|als_nächstes|denn|das_nächste_mal|eigentlich? hin|gehen|hingehen|kommen|gießen|ran|los|vorbei|vorbeikommen|nachsehen',
