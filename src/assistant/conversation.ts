@@ -5,7 +5,7 @@ import type { SetUpChange } from '../greenhouse/set-up/set-up-change.ts';
 import type { SetUpPatch } from '../greenhouse/set-up/set-up-patch.ts';
 import type { SystemId } from '../greenhouse/system.ts';
 import type { Doubt } from '../understanding/doubt.ts';
-import type { WorkNamed } from '../understanding/statement.ts';
+import type { Ask, WorkNamed } from '../understanding/statement.ts';
 import type { Guide } from './guide/guide.ts';
 
 /** Where the talk with one member stands: a row, plain data, replaced whole. */
@@ -29,6 +29,8 @@ export interface Conversation {
   readonly workSpokenOf?: WorkSpokenOf;
   /** What the member's last message came to; absent where none was heard yet. */
   readonly lastTalk?: { readonly of: Talk; readonly atMs: number };
+  /** What the member's last message asked; absent where it asked nothing. */
+  readonly asked?: { readonly ask: Ask; readonly atMs: number };
   /** What may hurt, as the member's last messages told of it and others heard at once, latest first. */
   readonly dangers?: readonly DangersTold[];
 }

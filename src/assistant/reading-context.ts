@@ -27,6 +27,7 @@ export function contextOf(handling: Handling, around: Surroundings): Context {
     ),
     roundDuties: around.round?.duties ?? null,
     ...outages(standing),
+    ...asked(handling),
     ...calibrating(handling),
     ...justLogged(handling),
     existsSinceMs: standing.createdAtMs - keptBeforeMs,
@@ -36,6 +37,13 @@ export function contextOf(handling: Handling, around: Surroundings): Context {
 function asOpen({ questionId, doubt, messageId }: AskedQuestion, of: Conversation): OpenQuestion {
   const hasLogged = of.receipts.some((receipt) => receipt.messageId === messageId);
   return { questionId, doubt, ...(hasLogged ? { hasLogged } : {}) };
+}
+
+const askedForMs = 10 * 60_000;
+
+function asked({ conversation, heard }: Handling): Pick<Context, 'asked'> {
+  const last = conversation.asked;
+  return last && heard.writtenAtMs - last.atMs <= askedForMs ? { asked: last.ask } : {};
 }
 
 const calibratingForMs = 10 * 60_000;

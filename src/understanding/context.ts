@@ -4,6 +4,7 @@ import type { Greenhouse } from '../greenhouse/greenhouse.ts';
 import type { Member } from '../greenhouse/member.ts';
 import type { SystemId } from '../greenhouse/system.ts';
 import type { Doubt } from './doubt.ts';
+import type { Ask } from './statement.ts';
 
 /** What the message is a reply to, where the platform says so. */
 export type RepliedTo =
@@ -50,6 +51,8 @@ export interface Context {
   readonly outSince?: readonly OutSince[];
   /** What this member's last message logged, where it was clear and is not ten minutes old; absent: nothing. */
   readonly justLogged?: readonly EntryDraft[];
+  /** The question that this member's last message asked, where it is not ten minutes old; absent: none. */
+  readonly asked?: Ask;
   /** The probe that this member calibrated in the last ten minutes, where they told of nothing else since. */
   readonly calibrating?: string;
   /** Nothing is logged before this instant. */

@@ -4,6 +4,7 @@ import { answerAndMore } from './answers/answer-and-more.ts';
 import { questionsMoved } from './answers/question-moved.ts';
 import { questionPutRight } from './answers/question-put-right.ts';
 import { questionAsked, questionMissed, readAnswer } from './answers/read-answer.ts';
+import { askedOfAnother } from './asking/asked-of-another.ts';
 import { newStatements } from './new-statements.ts';
 import type { Frame } from './reading/frame.ts';
 import { isOnlyTick } from './recognisers/done.ts';
@@ -24,6 +25,8 @@ export function readFrame(frame: Frame): Read {
   // A thumb tells nothing of what was asked.
   const untold = isOnlyTick(frame) ? questionAsked(frame) : null;
   if (untold) return { statements: [untold], named };
+  const more = askedOfAnother(frame);
+  if (more) return { statements: [more], named };
   frame.taken.fill(false);
   frame.timed.fill(false);
   const beside = answerAndChatter(frame);
@@ -38,8 +41,8 @@ export function readFrame(frame: Frame): Read {
   if (back) return { statements: [{ ...back, ...otherwiseTold(frame, back.back) }], named };
   const undone = undoAndMore(frame);
   if (undone) return { statements: undone, named };
-  const more = answerAndMore(frame, newStatements);
-  if (more) return { statements: more, named };
+  const answered = answerAndMore(frame, newStatements);
+  if (answered) return { statements: answered, named };
   const news = newStatements(frame);
   const isNothing = news.every((one) => one.kind === 'doubt' && one.reason.kind === 'unclear');
   const open = isNothing ? questionMissed(frame) : null;

@@ -39,7 +39,14 @@ import { noteNamed } from './note-named.ts';
 import { recordAnswer } from './record-answer.ts';
 import { recordEntries } from './record-entries.ts';
 import { takeBack } from './take-back.ts';
-import { lastTalk, noteTalk, noteWorkAsked, workSpokenOf } from './work-spoken-of.ts';
+import {
+  forgetAsked,
+  lastTalk,
+  noteAsked,
+  noteTalk,
+  noteWorkAsked,
+  workSpokenOf,
+} from './work-spoken-of.ts';
 
 /** What is known around a message before it is read. */
 export interface Surroundings {
@@ -53,7 +60,9 @@ export interface Surroundings {
 
 /** Reads a member's message and does what each of its statements calls for, in order. */
 export function hearMessage(handling: Handling, text: string, around: Surroundings): void {
+  const { asked } = handling.conversation;
   hearWords(handling, text, around);
+  forgetAsked(handling, asked);
   tellOfDangers(handling, text, around);
   noteTalk(handling);
 }
@@ -249,6 +258,7 @@ function act(handling: Handling, statement: Statement, around: Surroundings): vo
         statement.ask,
         statement.systems ?? repliedSystems(around, handling.standing),
       );
+      noteAsked(handling, statement.ask);
       return noteWorkAsked(handling, statement.ask);
     case 'done':
       if (statement.isSign && isAboutNoDuty(around)) return giveThanks(handling);

@@ -2,7 +2,7 @@ import type { Duty } from '../../greenhouse/duty.ts';
 import type { Entry } from '../../greenhouse/entry.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { Ask, WorkNamed } from '../../understanding/statement.ts';
-import { type Talk, type WorkSpokenOf, withNamed } from '../conversation.ts';
+import { type Conversation, type Talk, type WorkSpokenOf, withNamed } from '../conversation.ts';
 import { DUTIES_OF } from '../duties-of.ts';
 import type { Handling } from '../handling.ts';
 
@@ -31,6 +31,18 @@ export function noteWorkAsked(handling: Handling, ask: Ask): void {
     default:
       if ('system' in ask && ask.system !== null) noteWork(handling, ofSystem(ask.system));
   }
+}
+
+/** Remembers a question, for `and the gutters?` after it. */
+export function noteAsked(handling: Handling, ask: Ask): void {
+  const atMs = handling.heard.writtenAtMs;
+  handling.conversation = { ...handling.conversation, asked: { ask, atMs } };
+}
+
+/** What was asked before a message that asked nothing itself is over with it. */
+export function forgetAsked(handling: Handling, before: Conversation['asked']): void {
+  const { asked, ...others } = handling.conversation;
+  if (asked !== undefined && asked === before) handling.conversation = others;
 }
 
 /** Remembers the duty that was just unfolded into its steps. */
