@@ -1,6 +1,7 @@
 import type { SystemId } from '../greenhouse/system.ts';
 import { answerAndChatter } from './answers/answer-and-chatter.ts';
 import { answerAndMore } from './answers/answer-and-more.ts';
+import { numberOfSystem } from './answers/number-of-system.ts';
 import { questionsMoved } from './answers/question-moved.ts';
 import { questionPutRight } from './answers/question-put-right.ts';
 import { questionAsked, questionMissed, readAnswer } from './answers/read-answer.ts';
@@ -20,7 +21,7 @@ interface Read {
 /** What a message says, once it is laid out: an answer to an open question, a taking back, or news. */
 export function readFrame(frame: Frame): Read {
   const named = namesSaid(frame);
-  const answer = readAnswer(frame);
+  const answer = numberOfSystem(frame, newStatements) ?? readAnswer(frame);
   if (answer) return { statements: answer, named };
   // A thumb tells nothing of what was asked.
   const untold = isOnlyTick(frame) ? questionAsked(frame) : null;

@@ -83,3 +83,22 @@ describe('A question that another one took the place of', () => {
     expect(loggedBy(await press(old))).toEqual([]);
   });
 });
+
+describe('A number of which neither the quantity nor the system was said', () => {
+  it.each([
+    [['it says 5.9', 'for the bench', 'ph'], { system: 'North bench', quantity: 'ph', value: 5.9 }],
+    [['it says 5.9', 'thats the buckets ph'], { system: 'Bucket row', quantity: 'ph', value: 5.9 }],
+    [['it shows 1.4', 'ec', 'gutters'], { system: 'Gutter run', quantity: 'ec', value: 1.4 }],
+  ])('is logged once both are told: %j', async (texts, entry) => {
+    expect(loggedBy(await helper().say(...texts))).toMatchObject([entry]);
+  });
+
+  it.each([
+    [['it says 5.9', 'bench or buckets']],
+    [['it says 5.9', 'for the bench?']],
+    [['it says 5.9', 'for the bench', 'no']],
+  ])('is not logged before: %j', async (texts) => {
+    const { say } = helper();
+    for (const text of texts) expect(loggedBy(await say(text))).toEqual([]);
+  });
+});
