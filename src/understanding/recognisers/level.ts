@@ -251,10 +251,12 @@ function isDoneByIt(frame: Frame, clause: Clause, i: number): boolean {
     );
 }
 
-/** `95 l now`, `now 95 l`: after something was poured, where it stands. */
+/** `95 l now`, `now 95 l`: after something was poured, where it stands; not `a can now`, `12 l just now`. */
 function isNow(frame: Frame, i: number): boolean {
+  const { unit } = measureOf(frame, i);
+  if (unit !== null && 'litres' in unit) return false;
   const isOnlyNow = (term: Parameters<typeof means>[0]) =>
-    means(term, 'now') && means(term, 'just-now');
+    means(term, 'now') && means(term, 'just-now') && !means(term, 'moment-ago');
   return isOnlyNow(frame.terms[i + 1]) || isOnlyNow(frame.terms[i - 1]);
 }
 

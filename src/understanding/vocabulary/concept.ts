@@ -187,6 +187,8 @@ export type DeedConcept =
   | 'bought'
   /** measured out, put ready: it is at hand, and in no system yet. */
   | 'set-ready'
+  /** Behind what was put somewhere: out, aside. */
+  | 'put-by'
   /** Deeds as something to do, not as something done: top up, add, change. */
   | 'plain-deed'
   | 'other-deed';
@@ -439,6 +441,8 @@ export type TimeConcept =
   | 'am'
   | 'pm'
   | 'just-now'
+  /** Of what was done, more than of how it stands: just now. */
+  | 'moment-ago'
   | 'earlier'
   | 'until'
   /** As long as that lasts: all night, the whole day. */

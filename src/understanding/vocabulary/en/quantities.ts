@@ -989,6 +989,7 @@ export const deeds: Words<DeedConcept> = {
     'is ready',
     'are ready',
   ],
+  'put-by': ['out', 'aside', 'to one side', 'ready', 'on one side', 'to the side'],
   bought: ['bought', 'ordered', 'delivered'],
   'take-away': [
     'removed',
