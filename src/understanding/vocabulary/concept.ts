@@ -274,6 +274,8 @@ export type MoodConcept =
   | 'did-not'
   | 'no'
   | 'intention'
+  /** What comes next on a walk round, be it read or still to do: next up. */
+  | 'next-in-turn'
   /** Of an intention, when in the day: after lunch. Later on the same day it may be done. */
   | 'part-of-day'
   | 'condition'
