@@ -189,7 +189,8 @@ function intentionAt(frame: Frame, clause: Clause): number | null {
 function isReadNext(frame: Frame, clause: Clause, i: number): boolean {
   const isAlone = i + 1 === clause.to || (i + 2 === clause.to && isMark(frame.terms[i + 1], ':'));
   const next = isAlone ? frame.clauses[frame.clauseOf[clause.from]! + 1] : clause;
-  if (!next || !opensWithReading(frame, { ...next, from: Math.max(next.from, i + 1) })) return false;
+  if (!next || !opensWithReading(frame, { ...next, from: Math.max(next.from, i + 1) }))
+    return false;
   return !inClause(frame, next, isPlainDeed).length;
 }
 

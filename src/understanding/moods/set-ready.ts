@@ -1,10 +1,4 @@
-import {
-  type Clause,
-  clauseHas,
-  type Frame,
-  isMeasure,
-  isVolumeTerm,
-} from '../reading/frame.ts';
+import { type Clause, clauseHas, type Frame, isMeasure, isVolumeTerm } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
 
 /**

@@ -69,8 +69,7 @@ function oneOfVessel(reading: Reading, at: number, plain: Core): Core | null {
   if (half > 0) return { ...plain, values: [1.5], length: 1 + half, whole: false, needsUnit: true };
   const about = concept(reading, end, 'measure-about');
   const unit = unitAt(reading, end + about + fullAt(reading, end + about));
-  const isLong =
-    unit !== null && (unit.length > 1 || reading.tokens[end + about]!.text.length > 1);
+  const isLong = unit !== null && (unit.length > 1 || reading.tokens[end + about]!.text.length > 1);
   if (!isLong) return null;
   return { ...plain, length: plain.length + about, approximate: about > 0, needsUnit: true };
 }

@@ -11,6 +11,7 @@ import {
 } from '../reading/frame.ts';
 import { means } from '../reading/term.ts';
 import { addsFresh } from './added-fresh.ts';
+import { verbless } from './after-amount.ts';
 
 /** The verb of adding in a clause, if it has water as its object or none. */
 export function verbOf(frame: Frame, clause: Clause): number | null {
@@ -29,7 +30,7 @@ export function verbOf(frame: Frame, clause: Clause): number | null {
       !isOfReading(frame, clause, i),
   );
   const strong = verbs.find((i) => means(frame.terms[i], 'top-up', 'fill', 'refill'));
-  return strong ?? verbs[0] ?? null;
+  return strong ?? verbs[0] ?? verbless(frame, clause);
 }
 
 /** `34 l went, to the last drop, into the bench`: an amount, and the system that it goes into. */
