@@ -189,6 +189,8 @@ export type DeedConcept =
   | 'set-ready'
   /** Behind what was put somewhere: out, aside. */
   | 'put-by'
+  /** Of a feed in two bottles, one of them: part. */
+  | 'feed-part'
   /** Deeds as something to do, not as something done: top up, add, change. */
   | 'plain-deed'
   | 'other-deed';

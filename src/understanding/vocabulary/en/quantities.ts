@@ -994,6 +994,16 @@ export const deeds: Words<DeedConcept> = {
     'is ready',
     'are ready',
   ],
+  'feed-part': [
+    'part',
+    'parts',
+    'nutrient',
+    'nutrients',
+    'nute',
+    'nutes',
+    'component',
+    'components',
+  ],
   'put-by': ['out', 'aside', 'to one side', 'ready', 'on one side', 'to the side'],
   bought: ['bought', 'ordered', 'delivered'],
   'take-away': [
