@@ -16,6 +16,7 @@ import {
 } from '../reading/frame.ts';
 import { isUnknown, means, type Term } from '../reading/term.ts';
 import { isDoseSized, someProduct } from './some-product.ts';
+import { isOfBringing } from './top-up.ts';
 
 /** Numbers that nobody has claimed: what they are of is asked, unless they are plainly of something else. */
 export function recogniseLeftOvers(frame: Frame, told: readonly Fact[]): Fact[] {
@@ -72,6 +73,7 @@ function leftOver(frame: Frame, clause: Clause, i: number, told: readonly Fact[]
     }
     if (isOfSomethingElse(frame, clause, i)) return [];
     take(frame, i);
+    if (isOnlyCarried(frame, clause, told)) return [];
     return [
       {
         quantity: 'top-up',
@@ -194,6 +196,17 @@ function isSmallDose(frame: Frame, clause: Clause, i: number): boolean {
 
 function isStuff(term: Term): boolean {
   return isUnknown(term) || (term.kind === 'word' && term.word.anyProduct);
+}
+
+/** `could only carry one can so bench got 10`: how much was brought, where what went in is told as well. */
+function isOnlyCarried(frame: Frame, clause: Clause, told: readonly Fact[]): boolean {
+  if (namesIn(frame, clause).length > 0 || !isOfBringing(frame, clause)) return false;
+  return told.some(
+    ({ quantity, at, doubt }) =>
+      quantity === 'top-up' &&
+      !doubt &&
+      frame.clauses[frame.clauseOf[at]!]!.sentence === clause.sentence,
+  );
 }
 
 /** `2 l of vinegar`, `the 10 l heater`: the volume of a thing. */
