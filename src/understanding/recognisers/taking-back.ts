@@ -19,6 +19,7 @@ import { strikeValue } from './strike-value.ts';
 import { systemAndValue } from './system-and-value.ts';
 import { turnedInto } from './turned-into.ts';
 import { unitPutRight } from './unit-put-right.ts';
+import { vesselNotFull } from './vessel-not-full.ts';
 import { wasOf } from './was-of.ts';
 
 /** `undo`, `sorry, 5.6 not 5.4`, `I meant the gutters`, `didn't top up the jars after all`. */
@@ -34,6 +35,7 @@ export function recogniseTakingBack(frame: Frame): TakingBackStatement | null {
     retime(frame) ??
     deny(frame) ??
     denyJustLogged(frame) ??
+    vesselNotFull(frame) ??
     systemAndValue(frame, named) ??
     correct(frame) ??
     correctOfTold(frame, named) ??
