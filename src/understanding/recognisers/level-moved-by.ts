@@ -28,7 +28,10 @@ export function isByHowMuch(frame: Frame, clause: Clause, i: number): boolean {
 /** By how much the water moved, of a system that is named: where it stands now is what can be told, and is asked. */
 export function standsNow(frame: Frame, clause: Clause, i: number): Fact[] {
   const measure = measureOf(frame, i);
-  const isOfWater = cmFactor(measure) !== null ? isTalkOfLevel(frame, clause) : isVolume(measure);
+  // `dropped 2 jugs in the jars`: they were put in.
+  const isInVessels = measure.unit !== null && 'litres' in measure.unit;
+  const isOfWater =
+    cmFactor(measure) !== null ? isTalkOfLevel(frame, clause) : isVolume(measure) && !isInVessels;
   if (!isOfWater || namesIn(frame, clause).length !== 1) return [];
   if (clauseHas(frame, clause, 'top-up', 'add', 'fill', 'take-away', 'pick')) return [];
   const { writtenAtMs: atMs } = frame.context;
