@@ -46,4 +46,4 @@ holdToCorpora(['thirteenth-english'], 0.95);
 holdToCorpora(['thirteenth-german'], 0.96);
 
 // What a typical household types every week; what is left in it is asked about or passed over.
-holdToCorpora(['fourteenth-english'], 0.97);
+holdToCorpora(['fourteenth-english'], 0.92);
