@@ -368,6 +368,7 @@ function unitCarried(frame: Frame, c: number): Unit | null {
 /** `carried 4 cans`, `took 3 cans out`: from where they were, to where they were needed. */
 export function isOfBringing(frame: Frame, clause: Clause): boolean {
   if (clauseHas(frame, clause, 'goes-in', 'carry')) return true;
+  if (!clauseHas(frame, clause, 'put-by')) return false;
   return inClause(frame, clause, (_, i) => isTakingOut(frame, clause, i)).length > 0;
 }
 
