@@ -17,6 +17,7 @@ import { withOtherValues } from './reading/other-value.ts';
 import { withPartsOfAmounts } from './reading/part-of-amount.ts';
 import { putNamesRight } from './reading/put-names-right.ts';
 import { putRight } from './reading/put-right.ts';
+import { withRowsOfAmounts } from './reading/row-of-amounts.ts';
 import { saidOnce, withoutBrackets } from './reading/said-twice.ts';
 import { shadeMeasures } from './reading/shade-measures.ts';
 import { shareContainers } from './reading/shared-container.ts';
@@ -74,7 +75,7 @@ function allTermsIn({ tokens, lexicon }: Pieces, units: SpokenUnits): readonly T
   const sized = withOtherValues(
     withEachItsValue(sizeVessels(countVessels(told, lexicon), lexicon)),
   );
-  const vessels = shareContainers(sized, lexicon);
+  const vessels = shareContainers(withRowsOfAmounts(sized, lexicon), lexicon);
   const counted = shadeMeasures(withArrows(cutAtSo(countOneInPart(shareVolume(vessels)))));
   const ofRefused = withUnitsOfRefused(withoutStruck(counted));
   const right = putNamesRight(putRight(withUnitsPutRight(ofRefused, lexicon)));

@@ -19,6 +19,7 @@ import { perhapsTold, saysDone, toldAfterComma, toldInMessage } from './messages
 import type { Mood } from './mood.ts';
 import { endOfMessage, endOfOrder, orderIn } from './orders.ts';
 import { saysSender } from './says-sender.ts';
+import { onlyReady } from './set-ready.ts';
 
 export type Marker = (from: number, to: number, mood: Mood) => void;
 
@@ -294,7 +295,8 @@ export function elsewhere(frame: Frame, clause: Clause, mark: Marker): void {
   if (isTaken && !isOfPlants && isTakenElsewhere(frame, clause))
     mark(clause.from, clause.to, 'not-a-reading');
   if (isTakenOut(frame, clause)) mark(clause.from, clause.to, 'not-a-reading');
-  if (isOnlyReady(frame, clause)) mark(clause.from, clause.to, 'queried');
+  const ready = onlyReady(frame, clause);
+  if (ready !== null) mark(ready, clause.to, 'queried');
   for (let i = clause.from; i < clause.to; i++) {
     if (!means(frame.terms[i], 'other-water') || hasPastDeed(frame, clause.from, clause.to))
       continue;
@@ -341,14 +343,6 @@ function isTakenElsewhere(frame: Frame, clause: Clause): boolean {
   if (hasProductIn(frame, clause))
     return clauseHas(frame, clause, 'bought') && hasVolume(frame, clause);
   return !isUsedFor(frame, clause);
-}
-
-/** `5 ml ph down measured out for the dwc`: whether it went in nobody says. */
-function isOnlyReady(frame: Frame, clause: Clause): boolean {
-  if (!clauseHas(frame, clause, 'set-ready') || !hasVolume(frame, clause)) return false;
-  return frame.sentences[clause.sentence]!.every(
-    (other) => !clauseHas(frame, other, 'add', 'goes-in', 'top-up'),
-  );
 }
 
 function hasVolume(frame: Frame, clause: Clause): boolean {

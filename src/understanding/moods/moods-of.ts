@@ -6,6 +6,7 @@ import {
   type Frame,
   inClause,
   isMeasure,
+  isPadding,
   isVolumeTerm,
   measureOf,
   measuresIn,
@@ -178,9 +179,33 @@ function intentionAt(frame: Frame, clause: Clause): number | null {
     // `Tisch braucht 9 min zum Fluten` tells how long it takes.
     if (means(term, 'took') && clauseHas(frame, clause, 'flood')) continue;
     if (means(term, 'after') && tellsFigure(frame, clause)) continue;
+    if (means(term, 'next-in-turn') && isReadNext(frame, clause, i)) continue;
     if (!tellsOfOwnDeed(frame, i) && !isDate(frame, i)) return i;
   }
   return null;
+}
+
+/** `next up bench: ph 6.1`, `next up, gutters 6.0 1.2`: what stood next on the walk, and that it was read. */
+function isReadNext(frame: Frame, clause: Clause, i: number): boolean {
+  const isAlone = i + 1 === clause.to || (i + 2 === clause.to && isMark(frame.terms[i + 1], ':'));
+  const next = isAlone ? frame.clauses[frame.clauseOf[clause.from]! + 1] : clause;
+  if (!next || !opensWithReading(frame, { ...next, from: Math.max(next.from, i + 1) }))
+    return false;
+  return !inClause(frame, next, isPlainDeed).length;
+}
+
+function opensWithReading(frame: Frame, clause: Clause): boolean {
+  const [value] = measuresIn(frame, clause);
+  if (value === undefined) return false;
+  const lead = frame.terms.slice(clause.from, value);
+  const isLabelled = isLabel(frame.terms[value - 1]) || isLabel(frame.terms[value + 1]);
+  const isReading = isBare(measureOf(frame, value)) && measureOf(frame, value).decimals > 0;
+  return (
+    (isLabelled || isReading) &&
+    lead.every((term) => term.kind === 'name' || isLabel(term) || isPadding(term)) &&
+    // `next up bench to 6.1 ph`: what is wanted.
+    !lead.some((term) => means(term, 'to'))
+  );
 }
 
 /** `once I added a pail`: the phrase ends with who did it, and that was done. */

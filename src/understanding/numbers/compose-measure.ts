@@ -177,8 +177,8 @@ function rangeFrom(reading: Reading, at: number, low: Core, lead: Lead | null): 
   if (isDash(reading, at - 1) || isDash(reading, from + link + high.length)) return null;
   const [a, b] = [low.values[0]!, high.values[0]!];
   if (a >= b || low.needsUnit) return null;
-  // `EC 1,7 oder 1700`: nobody is in doubt by so much.
-  if (concept(reading, from, 'or') > 0 && b > widestInDoubt * a) return null;
+  // `pH 5.4 or 6.4`, `12 or 21`: one of two, and nothing between them.
+  if (concept(reading, from, 'or') > 0 && !liesBetween(low, high)) return null;
   // `EC 1,8 – 21 °C`: a dash between two things told, far apart.
   const dash = reading.tokens[from]!;
   if (isSpacedDash(dash, reading.tokens[from + 1]) && b > widestSpaced * a) return null;
@@ -188,8 +188,18 @@ function rangeFrom(reading: Reading, at: number, low: Core, lead: Lead | null): 
   return { ...high, values: [(a + b) / 2], length, approximate: true, whole: false };
 }
 
-/** Of two values, one of them the right one, the greater is no more than so many times the other. */
-const widestInDoubt = 2;
+/** `5 or 6 l`, `2 or 3 cans`, `5.8 or 5.9`: told with `or`, and so near that the middle is what is meant. */
+function liesBetween(low: Core, high: Core): boolean {
+  const [a, b] = [low.values[0]!, high.values[0]!];
+  return low.whole && high.whole
+    ? b - a <= nextWholes || b <= widestInDoubt * a
+    : b - a <= nextTenths + 1e-9;
+}
+
+const nextWholes = 2;
+const nextTenths = 0.3;
+/** Of two whole numbers, one of them about right, the greater is no more than so many times the other. */
+const widestInDoubt = 1.5;
 
 /** A range that is written with blanks around its dash is no wider than this. */
 const widestSpaced = 2.5;

@@ -59,18 +59,19 @@ export function coreAt(reading: Reading, at: number): Core | null {
     return { ...plain, values: [word.fraction], share: true, whole: false };
   if (word.concepts.has('couple'))
     return { ...plain, values: [2], approximate: true, needsUnit: true };
-  if (word.concepts.has('indefinite') && length === 1) {
-    // `einen und einen halben Krug`.
-    const half = concept(reading, at + 1, 'half-more');
-    if (half > 0)
-      return { ...plain, values: [1.5], length: 1 + half, whole: false, needsUnit: true };
-    const about = concept(reading, at + 1, 'measure-about');
-    const unit = unitAt(reading, at + 1 + about + fullAt(reading, at + 1 + about));
-    const isLong = unit !== null && (unit.length > 1 || tokens[at + 1 + about]!.text.length > 1);
-    if (!isLong) return null;
-    return { ...plain, length: 1 + about, approximate: about > 0, needsUnit: true };
-  }
-  return null;
+  return word.concepts.has('indefinite') ? oneOfVessel(reading, at, plain) : null;
+}
+
+/** `a can`, `one more can`, `einen und einen halben Krug`. */
+function oneOfVessel(reading: Reading, at: number, plain: Core): Core | null {
+  const end = at + plain.length;
+  const half = plain.length === 1 ? concept(reading, end, 'half-more') : 0;
+  if (half > 0) return { ...plain, values: [1.5], length: 1 + half, whole: false, needsUnit: true };
+  const about = concept(reading, end, 'measure-about');
+  const unit = unitAt(reading, end + about + fullAt(reading, end + about));
+  const isLong = unit !== null && (unit.length > 1 || reading.tokens[end + about]!.text.length > 1);
+  if (!isLong) return null;
+  return { ...plain, length: plain.length + about, approximate: about > 0, needsUnit: true };
 }
 
 /** `ten to twelve litres`: the words would turn an hour, were it not so much of something. */

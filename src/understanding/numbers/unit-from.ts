@@ -20,6 +20,8 @@ export function unitFrom(reading: Reading, at: number): Match<Unit> | null {
   if (reading.tokens[at]!.glued) return unit;
   const after = reading.tokens[at + unit.length];
   if (!after || after.kind === 'line' || ',.;!?'.includes(after.text)) return unit;
+  // `3 in left`, where a tub is called so: what went in it, as like as not.
+  if (isNameAt(reading, at + unit.length)) return null;
   const word = phraseAt(reading, at + unit.length)?.value;
   return word &&
     ['below', 'deep', 'left-over', 'down'].some((wanted) => word.concepts.has(wanted as Concept))

@@ -12,11 +12,9 @@ export function withOtherValues(terms: readonly Term[]): readonly Term[] {
   if (!terms.some(mayLeadOther)) return terms;
   const kept: Term[] = [];
   for (let i = 0; i < terms.length; i++) {
-    const other = isMaybe(terms[i]!)
-      ? otherValue(kept, terms, i)
-      : means(terms[i], 'or')
-        ? eitherValue(kept, terms, i)
-        : null;
+    const other =
+      (isMaybe(terms[i]!) ? otherValue(kept, terms, i) : null) ??
+      (means(terms[i], 'or') ? eitherValue(kept, terms, i) : null);
     if (!other) {
       kept.push(terms[i]!);
       continue;
@@ -87,7 +85,7 @@ function eitherValue(kept: readonly Term[], terms: readonly Term[], or: number):
   const at = kept.length - 1;
   const [first, second, after] = [kept[at], terms[or + 1], terms[or + 2]];
   if (first?.kind !== 'measure' || second?.kind !== 'measure' || isLabel(after)) return null;
-  if (!isOfOneThing(first, second) || !isClose(first.measure, second.measure)) return null;
+  if (!isOfOneThing(first, second) || !mayBeEither(first.measure, second.measure)) return null;
   const unit = second.measure.unit ?? first.measure.unit;
   const disputedBy: Measure = { ...second.measure, unit };
   const term = measureTerm(first, {
@@ -143,6 +141,17 @@ function isClose(first: Measure, second: Measure): boolean {
   const [a, b] = [first.values[0]!, second.values[0]!];
   return a !== b && a > 0 && b > 0 && Math.max(a, b) <= mostTimes * Math.min(a, b);
 }
+
+/** `90 or 900`: told with `or`, however far apart; not `1.7 or 1700`, one conductivity on two scales. */
+function mayBeEither(first: Measure, second: Measure): boolean {
+  if (isClose(first, second)) return true;
+  const [a, b] = [first.values[0]!, second.values[0]!];
+  const times = Math.max(a, b) / Math.min(a, b);
+  return isBare(first) && isBare(second) && a > 0 && b > 0 && times < scale;
+}
+
+/** Of µS/cm to mS/cm, and no less far apart as people round. */
+const scale = 500;
 
 function isLabelled(kept: readonly Term[], at: number): boolean {
   let label = at - 1;

@@ -12,7 +12,8 @@ const largestVesselL = 30;
 export function sizeVessels(terms: readonly Term[], lexicon: Lexicon): readonly Term[] {
   const sized: Term[] = [];
   for (let i = 0; i < terms.length; i++) {
-    const mayBegin = terms[i]!.kind === 'measure' || means(terms[i], 'indefinite');
+    const isSingle = terms[i]!.kind === 'measure' || means(terms[i], 'indefinite');
+    const mayBegin = isSingle && !isInRow(terms, i);
     const to = mayBegin ? (endOfSize(terms, i, lexicon) ?? endOfOneSized(terms, i, lexicon)) : null;
     const open = to === null && mayBegin ? endOfOpenCount(terms, i, lexicon) : null;
     const end = to ?? open;
@@ -24,6 +25,15 @@ export function sizeVessels(terms: readonly Term[], lexicon: Lexicon): readonly 
     }
   }
   return sized;
+}
+
+/** `topped up 20 l bench 10 l buckets`: before each system its amount, though one is called like a vessel. */
+function isInRow(terms: readonly Term[], i: number): boolean {
+  const [before, amount, after] = [terms[i - 2], terms[i], terms[i + 2]];
+  if (terms[i - 1]?.kind !== 'name' || terms[i + 1]?.kind !== 'name') return false;
+  const isBetweenAmounts = before?.kind === 'measure' && isVolume(before.measure);
+  const isOfVolume = amount?.kind === 'measure' && isVolume(amount.measure);
+  return isBetweenAmounts && isOfVolume && (after === undefined || after.kind === 'stop');
 }
 
 /** `bench 6 8 l can added`: six of them, or a value and one can; how much was added has to be asked. */

@@ -145,9 +145,19 @@ function verbBehind(frame: Frame, c: number): number | null {
 
 function hasCalibrate(frame: Frame, c: number): boolean {
   const clause = frame.clauses[c]!;
-  return (
-    inClause(frame, clause, (term, i) => means(term, 'calibrate') && !frame.taken[i]).length > 0
-  );
+  const [verb] = inClause(frame, clause, (term, i) => means(term, 'calibrate') && !frame.taken[i]);
+  return verb !== undefined && !isLeftOver(frame, clause, verb);
+}
+
+/** `did everything except the calibration`, `all done but the calibration`: the work that is left. */
+function isLeftOver(frame: Frame, clause: Clause, verb: number): boolean {
+  if (measuresIn(frame, clause).length > 0) return false;
+  const before = frame.clauses[frame.clauseOf[clause.from]! - 1];
+  const isBut = clause.opens === 'but' && verb === clause.to - 1 && before !== undefined;
+  if (isBut && clauseHas(frame, before, 'done', 'did', 'all'))
+    return frame.terms.slice(clause.from, verb).every((term) => means(term, 'article', 'not'));
+  const except = frame.terms.findIndex((term, i) => i >= clause.from && means(term, 'except'));
+  return except >= clause.from && except < verb && clauseHas(frame, clause, 'done', 'did', 'all');
 }
 
 function anchorOf(frame: Frame, clause: Clause): number {

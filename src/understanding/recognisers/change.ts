@@ -13,6 +13,7 @@ import {
 } from '../reading/frame.ts';
 import { isUnknown, means, type Term } from '../reading/term.ts';
 import { namesOthers } from '../systems/names-others.ts';
+import { isAddedFresh } from './added-fresh.ts';
 import { litresOf } from './change-litres.ts';
 import { partChanged } from './part-changed.ts';
 
@@ -86,7 +87,8 @@ function changeIn(frame: Frame, clause: Clause): number | null {
   for (let i = clause.from; i < clause.to; i++) {
     const term = frame.terms[i];
     if (frame.taken[i]) continue;
-    if (means(term, 'changed-solution') && !followedByThing(frame, clause, i + 1)) return i;
+    const isChanged = means(term, 'changed-solution') && !followedByThing(frame, clause, i + 1);
+    if (isChanged && !isAddedFresh(frame, clause, i)) return i;
     if (means(term, 'change') && changesSolution(frame, clause, i)) return i;
   }
   return null;

@@ -1,5 +1,5 @@
 import type { Measure } from '../numbers/measure.ts';
-import { isVolume } from '../numbers/quantity-of-measure.ts';
+import { isBare, isVolume } from '../numbers/quantity-of-measure.ts';
 import { type Frame, isMeasure, measureAtTerm } from '../reading/frame.ts';
 import { isMark, means } from '../reading/term.ts';
 import { isBottleful, type ProductGroup } from './products.ts';
@@ -21,11 +21,12 @@ export function amountOf(
   if (before.same && latest) return { at: group.terms[0]!, measure: latest, each };
   if (before.at !== null) return { at: before.at, measure: measureAtTerm(frame, before.at)!, each };
   if (after.at !== null) return { at: after.at, measure: measureAtTerm(frame, after.at)!, each };
-  return afterItsPlace(frame, group.terms.at(-1)!);
+  return afterItsPlace(frame, group);
 }
 
 /** `put ph down in the row, about 15 ml`, `added A and B to the bench, 20 ml each`: a clause of nothing but the amount. */
-function afterItsPlace(frame: Frame, end: number): FoundAmount | null {
+function afterItsPlace(frame: Frame, group: ProductGroup): FoundAmount | null {
+  const end = group.terms.at(-1)!;
   const clause = frame.clauses[frame.clauseOf[end]!]!;
   const next = frame.clauses[frame.clauseOf[end]! + 1];
   if (!next || clause.closes !== 'comma') return null;
@@ -38,8 +39,10 @@ function afterItsPlace(frame: Frame, end: number): FoundAmount | null {
   const isAmountAlone = said.every(
     (term, n) => next.from + n === at || means(term, 'about', 'ish', 'each', 'of', 'filler'),
   );
-  if (!isPlace || at < next.from || !isAmountAlone || !isDose(frame, at)) return null;
   const each = said.some((term) => means(term, 'each'));
+  // `added A and B to the bench, 15 each`: of each, in a unit that is asked.
+  const isOfEach = each && isBareWhole(frame, at) && group.products.length > 1;
+  if (!isPlace || at < next.from || !isAmountAlone || !(isDose(frame, at) || isOfEach)) return null;
   return { at, measure: measureAtTerm(frame, at)!, each };
 }
 
@@ -119,6 +122,11 @@ function belongsToNext(frame: Frame, i: number): boolean {
     return false;
   // `A 20 ml B 20 ml` goes on in the same order.
   return !isMeasure(frame.terms[j + 1]);
+}
+
+function isBareWhole(frame: Frame, i: number): boolean {
+  const measure = measureAtTerm(frame, i);
+  return measure !== null && isBare(measure) && measure.whole;
 }
 
 function isDose(frame: Frame, i: number): boolean {

@@ -157,9 +157,18 @@ function isBroughtIn(frame: Frame, clause: Clause, crops: number): boolean {
       (clauseHas(frame, clause, 'from') && (crops > 0 || namesIn(frame, clause).length > 0)) ||
       isYield(frame, clause, crops)
     );
+  const names = namesIn(frame, clause);
   return (
-    crops > 0 || (namesIn(frame, clause).length > 0 && clauseHas(frame, clause, 'from', 'place'))
+    crops > 0 ||
+    (names.length > 0 && clauseHas(frame, clause, 'from', 'place')) ||
+    (names.length === 1 && isCalledByCrop(frame, names[0]!) && isNameAndMass(frame, clause))
   );
+}
+
+/** `strawberries 85 g`, of the Strawberry tower: its name is its crop's as well. */
+function isCalledByCrop({ terms, lexicon }: Frame, name: number): boolean {
+  const { text } = terms[name]!;
+  return (lexicon.own.phrases.get([text])?.crop ?? null) !== null;
 }
 
 /** `bench gave us 3.4 kg of tomatoes`: the system gives, to somebody or of its crop. */

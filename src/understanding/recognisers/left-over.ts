@@ -1,6 +1,7 @@
 import { isReading, type Quantity } from '../../greenhouse/quantity.ts';
 import type { Fact } from '../fact.ts';
 import { gramsFactor, isBare, isVolume, unitIs } from '../numbers/quantity-of-measure.ts';
+import { readablesOf } from '../numbers/readables-of.ts';
 import {
   type Clause,
   clauseHas,
@@ -15,6 +16,7 @@ import {
 } from '../reading/frame.ts';
 import { isUnknown, means, type Term } from '../reading/term.ts';
 import { isDoseSized, someProduct } from './some-product.ts';
+import { isOfBringing } from './top-up.ts';
 
 /** Numbers that nobody has claimed: what they are of is asked, unless they are plainly of something else. */
 export function recogniseLeftOvers(frame: Frame, told: readonly Fact[]): Fact[] {
@@ -71,6 +73,7 @@ function leftOver(frame: Frame, clause: Clause, i: number, told: readonly Fact[]
     }
     if (isOfSomethingElse(frame, clause, i)) return [];
     take(frame, i);
+    if (isOnlyCarried(frame, clause, told)) return [];
     return [
       {
         quantity: 'top-up',
@@ -103,6 +106,8 @@ function leftOver(frame: Frame, clause: Clause, i: number, told: readonly Fact[]
   take(frame, i);
   const again = readAgain(frame, clause, i, told);
   if (again !== null) return [{ quantity: again, because: 'as it reads now', ...shape }];
+  if (isWhereItStands(frame, clause, i))
+    return [{ quantity: 'level', because: 'where it stands, in no unit', ...shape }];
   const quantity = gramsFactor(measure) !== null ? 'harvest' : 'ph';
   return [
     {
@@ -113,6 +118,24 @@ function leftOver(frame: Frame, clause: Clause, i: number, told: readonly Fact[]
     },
   ];
 }
+
+/** `buckets were down to 80`, `gutters at 80`: a state of the system, and too much for any reading of its water. */
+function isWhereItStands(frame: Frame, clause: Clause, i: number): boolean {
+  const measure = measureOf(frame, i);
+  const [name, ...others] = namesIn(frame, clause);
+  if (name === undefined || name > i || others.length > 0) return false;
+  if (!isBare(measure) || !measure.whole) return false;
+  const between = frame.terms.slice(name + 1, i);
+  const isState =
+    between.some((term) => means(term, 'at', 'to', 'was', 'still-there') && !isUnknown(term)) &&
+    between.every((term) => isPadding(term) || means(term, 'to', 'down', 'still-there'));
+  const after = i + 1 < clause.to ? frame.terms[i + 1] : undefined;
+  if (!isState || (after && !means(after, 'after', 'now', 'before', 'filler'))) return false;
+  const { units } = frame.context.greenhouse;
+  return ofWater.every((quantity) => readablesOf(measure, units, quantity).length === 0);
+}
+
+const ofWater = ['ph', 'ec', 'water-temperature'] as const;
 
 /** `ec was 1.7, added 6 l, now 1.5`: the one quantity read before something was done to it, that may be so much. */
 function readAgain(
@@ -173,6 +196,17 @@ function isSmallDose(frame: Frame, clause: Clause, i: number): boolean {
 
 function isStuff(term: Term): boolean {
   return isUnknown(term) || (term.kind === 'word' && term.word.anyProduct);
+}
+
+/** `could only carry one can so bench got 10`: how much was brought, where what went in is told as well. */
+function isOnlyCarried(frame: Frame, clause: Clause, told: readonly Fact[]): boolean {
+  if (namesIn(frame, clause).length > 0 || !isOfBringing(frame, clause)) return false;
+  return told.some(
+    ({ quantity, at, doubt }) =>
+      quantity === 'top-up' &&
+      !doubt &&
+      frame.clauses[frame.clauseOf[at]!]!.sentence === clause.sentence,
+  );
 }
 
 /** `2 l of vinegar`, `the 10 l heater`: the volume of a thing. */

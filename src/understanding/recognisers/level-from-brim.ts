@@ -14,6 +14,7 @@ import {
 } from '../reading/frame.ts';
 import { means } from '../reading/term.ts';
 import { fact } from './level-fact.ts';
+import { standsNow } from './level-moved-by.ts';
 import { isTalkOfLevel } from './level-talk.ts';
 
 /** `5 cm down`, `down 5 cm`, `5 cm below the brim`, `2 cm from the top`, `full to within 5 cm`. */
@@ -68,6 +69,11 @@ export function fromBrim(frame: Frame, clause: Clause): Fact[] {
     if (isRoom) take(frame, ...inClause(frame, clause, (term) => means(term, 'full')));
     // `down 5 cm since yesterday` counts from where it was, not from the brim.
     const sinceThen = !belowBrim && clauseHas(frame, clause, 'since');
+    const asked = sinceThen ? standsNow(frame, clause, i) : [];
+    if (asked.length > 0) {
+      facts.push(...asked);
+      continue;
+    }
     const doubt = sinceThen || isRoom ? { doubt: { kind: 'is-it-a-reading' as const } } : {};
     facts.push({
       ...fact(

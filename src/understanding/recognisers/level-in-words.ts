@@ -17,6 +17,7 @@ import {
 } from '../reading/frame.ts';
 import { isMark, means, type Term } from '../reading/term.ts';
 import { fact } from './level-fact.ts';
+import { mayBeOfVessel } from './vessel-not-full.ts';
 
 /** `full`, `half full`, `empty`, `half empty`, `a third left`. */
 export function inWords(frame: Frame, clause: Clause): Fact[] {
@@ -43,6 +44,7 @@ export function inWords(frame: Frame, clause: Clause): Fact[] {
         facts.push({
           ...fact(frame, i, amount, 'level in words', i, to),
           ...shadedAfter(frame, to),
+          ...(mayBeOfVessel(frame) ? { doubt: { kind: 'is-it-a-reading' as const } } : {}),
         });
       } else if (means(word, 'empty', 'down')) {
         take(frame, after);

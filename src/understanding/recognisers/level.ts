@@ -17,9 +17,11 @@ import {
 } from '../reading/frame.ts';
 import { isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import type { Concept } from '../vocabulary/concept.ts';
+import { afterAmount, verbless } from './after-amount.ts';
 import { fact } from './level-fact.ts';
 import { fromBrim } from './level-from-brim.ts';
 import { inWords, justLow } from './level-in-words.ts';
+import { isByHowMuch, standsNow } from './level-moved-by.ts';
 import { isHeightOfWater, isTalkOfLevel } from './level-talk.ts';
 import { levelsMoved } from './levels-moved.ts';
 import { noneLeft } from './none-left.ts';
@@ -30,8 +32,8 @@ export function recogniseLevels(frame: Frame, told: readonly Fact[]): Fact[] {
     ...levelsMoved(frame, clause),
     ...fromBrim(frame, clause).map(asItWas),
     ...noneLeft(frame, clause),
-    ...measured(frame, clause).map(asItWas).map(besideChange),
-    ...inWords(frame, clause),
+    ...measured(frame, clause).map(asItWas).map(besideChange).map(afterThat),
+    ...inWords(frame, clause).map(afterThat),
     ...justLow(frame, clause),
   ]);
 
@@ -43,6 +45,16 @@ export function recogniseLevels(frame: Frame, told: readonly Fact[]): Fact[] {
       !clauseHas(frame, clause, 'after', 'now', 'then') &&
       told.some(({ quantity }) => quantity === 'top-up');
     return isBefore && fact.phase === undefined ? { ...fact, phase: 'before' } : fact;
+  }
+
+  /** `bench full again after 4 cans`: they are in it. */
+  function afterThat(fact: Fact): Fact {
+    const c = frame.clauseOf[fact.at]!;
+    const isPoured = told.some(
+      (other) => other.quantity === 'top-up' && frame.clauseOf[other.at] === c,
+    );
+    if (!isPoured || verbless(frame, frame.clauses[c]!) === null) return fact;
+    return fact.phase === undefined ? { ...fact, phase: 'after' } : fact;
   }
 
   /** `changed the gutters, 3 l left over`: of what was mixed, as like as not, since it has just been filled. */
@@ -71,7 +83,10 @@ function isOnlyLeftOver(frame: Frame, at: number): boolean {
 function measured(frame: Frame, clause: Clause): Fact[] {
   const facts: Fact[] = [];
   for (const i of measuresIn(frame, clause)) {
-    if (isByHowMuch(frame, clause, i)) continue;
+    if (isByHowMuch(frame, clause, i)) {
+      facts.push(...standsNow(frame, clause, i));
+      continue;
+    }
     const measure = measureOf(frame, i);
     const length = cmFactor(measure) !== null;
     const percent = unitIs(measure, 'percent');
@@ -104,17 +119,6 @@ function measured(frame: Frame, clause: Clause): Fact[] {
     }
   }
   return facts;
-}
-
-/** `dropped 3 cm`, `sank by 2 l`: by how much it moved, and nobody says from where. */
-function isByHowMuch(frame: Frame, clause: Clause, i: number): boolean {
-  const before = previousIn(frame, clause, i, (term) => means(term, 'about', 'article'));
-  const lead = frame.terms[before];
-  if (before >= clause.from && means(lead, 'moved', 'by') && !means(lead, 'to')) return true;
-  // `4 cm since Saturday`, `4 cm lower than on Saturday`: against how it stood then.
-  const next = i + 1 < clause.to ? frame.terms[i + 1] : undefined;
-  if (isVolume(measureOf(frame, i))) return false;
-  return means(next, 'compared') || (means(next, 'since') && frame.timed[i + 2] === true);
 }
 
 /** `level 52 cm (390 l)`: the level before it in another unit. */
@@ -181,6 +185,7 @@ function saysWhatIsThere(frame: Frame, clause: Clause, i: number, volume: boolea
       (clauseHas(frame, clause, 'there-is') && !isWhereItWent(frame, clause, whereTo)) ||
       isStillThere(frame, clause, i) ||
       isStandBefore(frame, clause, i) ||
+      i < (afterAmount(frame, clause) ?? 0) ||
       isStandingAt(frame, clause, i) ||
       (isNow(frame, i) && !isAmountsByTime(frame, clause) && !isDoneByIt(frame, clause, i))
     );
@@ -251,10 +256,12 @@ function isDoneByIt(frame: Frame, clause: Clause, i: number): boolean {
     );
 }
 
-/** `95 l now`, `now 95 l`: after something was poured, where it stands. */
+/** `95 l now`, `now 95 l`: after something was poured, where it stands; not `a can now`, `12 l just now`. */
 function isNow(frame: Frame, i: number): boolean {
+  const { unit } = measureOf(frame, i);
+  if (unit !== null && 'litres' in unit) return false;
   const isOnlyNow = (term: Parameters<typeof means>[0]) =>
-    means(term, 'now') && means(term, 'just-now');
+    means(term, 'now') && means(term, 'just-now') && !means(term, 'moment-ago');
   return isOnlyNow(frame.terms[i + 1]) || isOnlyNow(frame.terms[i - 1]);
 }
 

@@ -58,18 +58,27 @@ function saysOnlyMore(frame: Frame, clause: Clause): boolean {
   // `noch 10` may be what is left; `noch 10 dazu`, `und noch 10`, `nochmal 10` are not.
   const isPlain = clause.opens === 'and' || clauseHas(frame, clause, 'add');
   const isMore = (term: Term): boolean =>
-    means(term, 'another') && (isPlain || !means(term, 'in-doubt'));
+    (means(term, 'another') && (isPlain || !means(term, 'in-doubt'))) || isOneMore(frame, term);
   return (
     inClause(frame, clause, isMore).length > 0 &&
     inClause(frame, clause, (term) => !isOfMore(term)).length === 0
   );
 }
 
+/** `another can`, `one more can`, `2 more cans`: the word for it stands within the amount. */
+function isOneMore({ lexicon }: Frame, term: Term): boolean {
+  if (!isMeasure(term) || !term.text.includes(' ')) return false;
+  return term.text.split(' ').some((word) => {
+    const concepts = lexicon.own.phrases.get([word])?.concepts;
+    return concepts?.has('another') === true && !concepts.has('in-doubt');
+  });
+}
+
 function isOfMore(term: Term): boolean {
   return (
     isMeasure(term) ||
     isPadding(term) ||
-    means(term, 'another', 'after', 'then', 'add', 'indefinite')
+    means(term, 'another', 'after', 'then', 'add', 'indefinite', 'just-now')
   );
 }
 

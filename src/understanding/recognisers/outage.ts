@@ -69,6 +69,8 @@ function inClauseAlone(frame: Frame, clause: Clause, spokenOf: number | null): F
   for (const [ceased, of] of supplyThatCeased) {
     const at = inClause(frame, clause, (term) => means(term, ceased))[0];
     if (at === undefined || clauseHas(frame, clause, 'working')) continue;
+    // `nearly nothing coming out`, `fast keine Blasen`: some still do.
+    if (means(frame.terms[at - 1], 'almost')) continue;
     return of === 'pump' && isOfStandingWater(frame, clause)
       ? []
       : [outage(frame, 'outage', of, at, at)];

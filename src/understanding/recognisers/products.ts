@@ -13,6 +13,8 @@ export interface ProductGroup {
 export function productGroups(frame: Frame): ProductGroup[] {
   const groups: { terms: number[]; products: string[] }[] = [];
   frame.terms.forEach((_, i) => {
+    const parts = frame.taken[i] ? [] : partsOfFeed(frame, i);
+    if (parts.length > 0) groups.push({ terms: parts.map(() => i), products: [...parts] });
     const product = productAt(frame, i);
     if (product === null || frame.taken[i]) return;
     const last = groups.at(-1);
@@ -23,6 +25,24 @@ export function productGroups(frame: Frame): ProductGroup[] {
     } else groups.push({ terms: [i], products: [product] });
   });
   return groups;
+}
+
+/** `15 ml of each part`, `added both nutrients`: of a feed in two bottles, the two of them. */
+function partsOfFeed({ terms, context }: Frame, i: number): readonly string[] {
+  if (!means(terms[i], 'feed-part')) return [];
+  let j = i - 1;
+  while (
+    j >= 0 &&
+    i - j <= mostBefore &&
+    means(terms[j], 'of', 'article') &&
+    !means(terms[j], 'both')
+  )
+    j--;
+  if (!means(terms[j], 'each', 'both')) return [];
+  const [one, two, ...more] = context.greenhouse.stock.filter(
+    ({ product }) => !product.startsWith('ph-'),
+  );
+  return one && two && more.length === 0 ? [one.product, two.product] : [];
 }
 
 /** What product a term names; a short name that is another word as well only where millilitres or products stand beside it. */

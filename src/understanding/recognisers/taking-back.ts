@@ -20,6 +20,7 @@ import { strikeValue } from './strike-value.ts';
 import { systemAndValue } from './system-and-value.ts';
 import { turnedInto } from './turned-into.ts';
 import { unitPutRight } from './unit-put-right.ts';
+import { vesselNotFull } from './vessel-not-full.ts';
 import { wasOf } from './was-of.ts';
 
 /** `undo`, `sorry, 5.6 not 5.4`, `I meant the gutters`, `didn't top up the jars after all`. */
@@ -36,6 +37,7 @@ export function recogniseTakingBack(frame: Frame): TakingBackStatement | null {
     deny(frame) ??
     denyJustLogged(frame) ??
     exceptOfJustDone(frame) ??
+    vesselNotFull(frame) ??
     systemAndValue(frame, named) ??
     correct(frame) ??
     correctOfTold(frame, named) ??

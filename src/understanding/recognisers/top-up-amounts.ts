@@ -37,7 +37,11 @@ export function inOneClause(
   const each = parts === null && clauseHas(frame, clause, 'each') ? { each: true } : {};
   const target = own ? brimOrMark(frame, clause, verb) : null;
   const volumes = measuresIn(frame, clause).filter(
-    (i) => isVolume(measureOf(frame, i)) && !isWhatIsLeft(frame, clause, i),
+    (i) =>
+      isVolume(measureOf(frame, i)) &&
+      !isWhatIsLeft(frame, clause, i) &&
+      // `80 l after topping up 2 cans`: where it stands then.
+      !clauseHas(frame, { from: i + 1, to: verb + 1 }, 'after'),
   );
   const before = target ? levelBefore(frame, clause, target) : null;
   const facts: Fact[] = [];

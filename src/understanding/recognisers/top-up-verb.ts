@@ -10,14 +10,13 @@ import {
   namesIn,
 } from '../reading/frame.ts';
 import { means } from '../reading/term.ts';
+import { addsFresh } from './added-fresh.ts';
+import { verbless } from './after-amount.ts';
 
 /** The verb of adding in a clause, if it has water as its object or none. */
 export function verbOf(frame: Frame, clause: Clause): number | null {
-  if (
-    clauseHas(frame, clause, 'changed-solution', 'calibrate', 'pick') ||
-    isFillTime(frame, clause)
-  )
-    return null;
+  if (clauseHas(frame, clause, 'calibrate', 'pick') || isFillTime(frame, clause)) return null;
+  if (clauseHas(frame, clause, 'changed-solution') && !addsFresh(frame, clause)) return null;
   const verbs = inClause(
     frame,
     clause,
@@ -26,12 +25,22 @@ export function verbOf(frame: Frame, clause: Clause): number | null {
         (means(term, 'goes-in') && goesIntoSystem(frame, clause))) &&
       !frame.taken[i] &&
       !isLevelWord(frame, clause, i) &&
+      !isTakingOut(frame, clause, i) &&
       // `300 l before topping up`: how it stood then.
       !means(frame.terms[i - 1], 'before') &&
       !isOfReading(frame, clause, i),
   );
   const strong = verbs.find((i) => means(frame.terms[i], 'top-up', 'fill', 'refill'));
-  return strong ?? verbs[0] ?? null;
+  return strong ?? verbs[0] ?? verbless(frame, clause);
+}
+
+/** `took 3 cans out`: of the shed, of the bench; into no system by itself. */
+export function isTakingOut(frame: Frame, clause: Clause, i: number): boolean {
+  return (
+    means(frame.terms[i], 'took') &&
+    means(frame.terms[i], 'add') &&
+    clauseHas(frame, { from: i + 1, to: clause.to }, 'put-by')
+  );
 }
 
 /** `34 l went, to the last drop, into the bench`: an amount, and the system that it goes into. */

@@ -4,8 +4,10 @@ import {
   type Clause,
   clauseHas,
   type Frame,
+  inClause,
   isMeasure,
   isVolumeTerm,
+  measureOf,
   measuresIn,
   namesIn,
   take,
@@ -16,7 +18,7 @@ import { fetchedAndPoured } from './fetched-and-poured.ts';
 import { inOneClause } from './top-up-amounts.ts';
 import { markAlone } from './top-up-mark.ts';
 import { afterTopUp } from './top-up-order.ts';
-import { verbOf } from './top-up-verb.ts';
+import { isTakingOut, verbOf } from './top-up-verb.ts';
 
 /** `topped up 12 l`, `5 l, then another 4`, `topped up to the brim`: water put in, and the level that is said to follow. */
 export function recogniseTopUps(frame: Frame, told: readonly Fact[] = []): Fact[] {
@@ -347,12 +349,27 @@ function isSmallBesideVerb(term: Term): boolean {
 
 /** `carried 4 cans, put 3 into the bench`: of what was brought, by the vessel that it was brought in. */
 function unitCarried(frame: Frame, c: number): Unit | null {
-  const before = frame.clauses[c - 1];
-  if (!before || !clauseHas(frame, before, 'goes-in') || namesIn(frame, before).length > 0)
-    return null;
+  const { sentence } = frame.clauses[c]!;
+  let b = c - 1;
+  while (frame.clauses[b]?.sentence === sentence && namesIn(frame, frame.clauses[b]!).length > 0)
+    b--;
+  const before = frame.clauses[b];
+  if (before?.sentence !== sentence || !isOfBringing(frame, before)) return null;
   const [at] = frame.places.within(isVolumeTerm, before.from, before.to);
-  const unit = at === undefined ? null : (frame.terms[at] as MeasureTerm).measure.unit;
-  return unit && 'litres' in unit ? unit : null;
+  if (at === undefined) return null;
+  const { unit, values } = (frame.terms[at] as MeasureTerm).measure;
+  // `could only carry one can so bench got 10`: no part of one.
+  const mostPut = Math.max(
+    ...measuresIn(frame, frame.clauses[c]!).map((i) => measureOf(frame, i).values[0]!),
+  );
+  return unit && 'litres' in unit && mostPut <= values[0]! ? unit : null;
+}
+
+/** `carried 4 cans`, `took 3 cans out`: from where they were, to where they were needed. */
+export function isOfBringing(frame: Frame, clause: Clause): boolean {
+  if (clauseHas(frame, clause, 'goes-in', 'carry')) return true;
+  if (!clauseHas(frame, clause, 'put-by')) return false;
+  return inClause(frame, clause, (_, i) => isTakingOut(frame, clause, i)).length > 0;
 }
 
 /** `put, um, 7 litres in the row`: a clause of nothing that parts a verb from its amount. */

@@ -187,6 +187,10 @@ export type DeedConcept =
   | 'bought'
   /** measured out, put ready: it is at hand, and in no system yet. */
   | 'set-ready'
+  /** Behind what was put somewhere: out, aside. */
+  | 'put-by'
+  /** Of a feed in two bottles, one of them: part. */
+  | 'feed-part'
   /** Deeds as something to do, not as something done: top up, add, change. */
   | 'plain-deed'
   | 'other-deed';
@@ -273,6 +277,8 @@ export type MoodConcept =
   | 'did-not'
   | 'no'
   | 'intention'
+  /** What comes next on a walk round, be it read or still to do: next up. */
+  | 'next-in-turn'
   /** Of an intention, when in the day: after lunch. Later on the same day it may be done. */
   | 'part-of-day'
   | 'condition'
@@ -440,6 +446,8 @@ export type TimeConcept =
   | 'am'
   | 'pm'
   | 'just-now'
+  /** Of what was done, more than of how it stands: just now. */
+  | 'moment-ago'
   | 'earlier'
   | 'until'
   /** As long as that lasts: all night, the whole day. */

@@ -44,3 +44,6 @@ holdToCorpora(['thirteenth-english'], 0.95);
 
 // German of wet hands, half sentences and traps; what is left in it is asked about or passed over.
 holdToCorpora(['thirteenth-german'], 0.96);
+
+// What a typical household types every week; what is left in it is asked about or passed over.
+holdToCorpora(['fourteenth-english'], 0.92);

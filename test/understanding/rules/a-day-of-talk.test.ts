@@ -125,8 +125,8 @@ describe('words that are a slip away from an alarm', () => {
 
 describe('against how it stood before, and a part of what there was', () => {
   understood({
-    'dwc 4 cm since saturday': '? which-quantity',
-    '4 cm lower than saturday in the dwc': '? which-quantity',
+    'dwc 4 cm since saturday': '? missing-amount',
+    '4 cm lower than saturday in the dwc': '? missing-amount',
     'the dwc is losing water, 4 cm since saturday': '? which-quantity',
     'bench 40 cm': 'North bench level 300',
     '10 of the 12 l got into the jars': 'Jar shelf top-up 10',
@@ -136,7 +136,7 @@ describe('against how it stood before, and a part of what there was', () => {
   });
   understood(
     {
-      'Wanne 4 cm seit Samstag': '? which-quantity',
+      'Wanne 4 cm seit Samstag': '? missing-amount',
       'Wanne 4 cm tiefer als am Samstag': '? which-quantity',
       '10 von den 12 l in die Wanne gekippt': 'Südwanne top-up 10',
     },

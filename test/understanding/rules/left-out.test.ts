@@ -32,7 +32,7 @@ describe('vessels of a told size and counts along a row', () => {
 describe('what looks like a reading or an amount and is none', () => {
   understood({
     'dwc dropped 3 cm to 20 cm': 'Bucket row level 72',
-    'dwc dropped 3 cm': '? which-quantity',
+    'dwc dropped 3 cm': '? missing-amount',
     'topped up dwc with 12 l of ec 1.5': 'Bucket row top-up 12; ? is-it-a-reading (yes, no)',
     'the 12 l i added yesterday to the dwc are gone': '? unclear (keep-as-note)',
     'topped up the bench with 3 cans and the jars with 2 l at 7':

@@ -85,6 +85,7 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'gelassen',
   ],
   no: [...none, 'keinerlei'],
+  'next-in-turn': ['als nächstes dran', 'als nächstes', 'als nächste', 'als nächster'],
   intention: [
     'nächste aufgabe',
     'nächster job',

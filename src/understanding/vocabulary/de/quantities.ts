@@ -1280,6 +1280,8 @@ export const deeds: Words<DeedConcept> = {
     'steht bereit',
     'stehen bereit',
   ],
+  'feed-part': ['teil', 'teile', 'teilen', 'komponente', 'komponenten', 'nährstoffe', 'dünger'],
+  'put-by': ['beiseite', 'bereit', 'parat', 'zur seite', 'zurecht'],
   bought: ['gekauft', 'bestellt', 'geliefert', 'besorgt', 'eingekauft', 'nachgekauft'],
   'take-away': [
     'gegessen',

@@ -276,6 +276,7 @@ export const times: Words<TimeConcept> = {
     'derzeit',
     'zurzeit',
   ],
+  'moment-ago': ['soeben', 'gerade eben', 'grad eben', 'vor einem moment'],
   earlier: [
     'vorhin',
     'vor kurzem',

@@ -123,6 +123,8 @@ export const troubles: Words<TroubleConcept> = {
     ...['kaum', 'wenig', 'wenige', 'nur wenige', 'schwache', 'weniger'].flatMap((how) =>
       ['blasen', 'bläschen', 'luftblasen', 'luft'].map((seen) => `${how} ${seen}`),
     ),
+    ...['fast keine', 'beinahe keine'].map((how) => `${how} blasen`),
+    'fast keine blasen mehr',
     'kaum noch blasen',
     'kaum noch luft',
     'blubbert kaum',

@@ -104,6 +104,7 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'no water',
   ],
   no: ['no', 'none', 'zero'],
+  'next-in-turn': ['next up', 'next on the list', 'up next', 'next in line', 'next one'],
   intention: [
     'will',
     "i'll",

@@ -178,6 +178,7 @@ export const times: Words<TimeConcept> = {
     'few minutes ago',
     'at present',
   ],
+  'moment-ago': ['just now', 'a moment ago', 'moments ago'],
   earlier: [
     'earlier today',
     'earlier',

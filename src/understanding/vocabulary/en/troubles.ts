@@ -148,6 +148,7 @@ export const troubles: Words<TroubleConcept> = {
     ),
     ...['few', 'only a few', 'very few', 'weak', 'fewer', 'less'].map((how) => `${how} bubbles`),
     ...['barely', 'hardly'].flatMap((how) => [`bubbles ${how}`, `${how} bubbles`]),
+    ...['nearly no', 'almost no'].flatMap((how) => [`${how} bubbles`, `${how} air`]),
     'bubbles are weak',
     'bubbles look weak',
     'bubbling weakly',

@@ -1,0 +1,85 @@
+import { isVolume, unitIs } from '../numbers/quantity-of-measure.ts';
+import type { Lexicon } from './lexicon.ts';
+import { measureTerm, stopBefore } from './make-term.ts';
+import { countOf } from './shared-container.ts';
+import { type MeasureTerm, means, type Term } from './term.ts';
+
+/** More than so many cans go into nothing at a time. */
+const mostContainers = 20;
+
+/**
+ * `put 2 cans bench 1 buckets`, `topped up 20 l bench 10 l buckets`: each amount stands before its own system, with
+ * nothing between them; they are cut, and a count alone is of the vessel told first.
+ */
+export function withRowsOfAmounts(terms: readonly Term[], lexicon: Lexicon): readonly Term[] {
+  if (!terms.some(isName) || !terms.some(isAmount)) return terms;
+  const kept: Term[] = [];
+  for (let i = 0; i < terms.length; i++) {
+    kept.push(terms[i]!);
+    if (!means(terms[i], 'add', 'top-up', 'fill')) continue;
+    const row = rowFrom(terms, i + 1, lexicon);
+    if (!row) continue;
+    kept.push(...row.terms);
+    i = row.end - 1;
+  }
+  return kept;
+}
+
+interface Row {
+  readonly terms: readonly Term[];
+  readonly end: number;
+}
+
+function rowFrom(terms: readonly Term[], from: number, lexicon: Lexicon): Row | null {
+  const first = terms[from];
+  if (!isAmount(first)) return null;
+  const row: Term[] = [];
+  let at = from;
+  let groups = 0;
+  for (;;) {
+    const isParted = terms[at]?.kind === 'stop' && groups > 0;
+    const start = isParted ? at + 1 : at;
+    const amount = amountAt(terms[start], first, lexicon);
+    const name = amount === null ? -1 : nameBehind(terms, start);
+    if (amount === null || name < 0) break;
+    if (isParted) row.push(terms[at]!);
+    else if (groups > 0) row.push(stopBefore(amount, 'comma'));
+    row.push(amount, ...terms.slice(start + 1, name + 1));
+    at = name + 1;
+    groups++;
+  }
+  const isAll = at >= terms.length || terms[at]!.kind === 'stop';
+  return groups > 1 && isAll ? { terms: row, end: at } : null;
+}
+
+/** An amount of the same unit, or how many of the vessel told first. */
+function amountAt(
+  term: Term | undefined,
+  first: MeasureTerm,
+  lexicon: Lexicon,
+): MeasureTerm | null {
+  if (isAmount(term)) return term;
+  const { unit } = first.measure;
+  if (!term || unit === null || !('litres' in unit)) return null;
+  const count = countOf(term, lexicon, false);
+  if (count === null || count > mostContainers) return null;
+  const measure = { ...first.measure, values: [count], written: term.text, whole: true };
+  return measureTerm(term, { ...measure, share: false, decimals: 0 });
+}
+
+/** The system straight behind an amount, or after `in the`; -1: there is none. */
+function nameBehind(terms: readonly Term[], amount: number): number {
+  let at = amount + 1;
+  if (means(terms[at], 'place') && !means(terms[at], 'of', 'from')) at++;
+  if (means(terms[at], 'article')) at++;
+  return isName(terms[at]) ? at : -1;
+}
+
+function isName(term: Term | undefined): boolean {
+  return term?.kind === 'name';
+}
+
+function isAmount(term: Term | undefined): term is MeasureTerm {
+  if (term?.kind !== 'measure' || !isVolume(term.measure)) return false;
+  return !unitIs(term.measure, 'ml', 'cl');
+}
