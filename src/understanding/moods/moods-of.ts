@@ -19,6 +19,7 @@ import { elsewhere, endOfTalkOf, hear, type Marker } from './hearsay.ts';
 import { saysDone } from './messages.ts';
 import type { Mood } from './mood.ts';
 import { negate, reach } from './negation.ts';
+import { meanNext } from './next-to-do.ts';
 import { noFlowAt } from './no-water.ts';
 import { ofBatch } from './of-a-batch.ts';
 import { ofVessel } from './of-a-vessel.ts';
@@ -51,11 +52,17 @@ export function moodsOf(frame: Frame, marks: readonly TimeMark[]): readonly (Moo
     doubtSwapped(frame, clause, mark);
     negate(frame, clause, c, mark);
     intend(frame, clause, c, mark);
+    meanNext(frame, clause, mark);
     suppose(frame, clause, mark);
     hear(frame, clause, mark);
     for (const [concept, mood] of wholeClause) {
       const isOther = concept === 'forecast' && noFlowAt(frame, clause) !== null;
-      if (clauseHas(frame, clause, concept) && !isOther && !onlyJudges(frame, clause, concept))
+      if (
+        clauseHas(frame, clause, concept) &&
+        !isOther &&
+        !onlyJudges(frame, clause, concept) &&
+        !(concept === 'habit' && isEachTimeMeasured(frame, clause))
+      )
         mark(
           concept === 'target' ? askedTargetAt(frame, clause) : clause.from,
           outcomeAt(frame, clause) ?? clause.to,
@@ -97,6 +104,21 @@ function onlyJudges(frame: Frame, clause: Clause, concept: Concept): boolean {
   if (concept !== 'target') return false;
   const at = frame.terms.findIndex((term, i) => i >= clause.from && means(term, 'target'));
   return means(frame.terms[at + 1], 'judged') && frame.terms[at + 2]?.kind !== 'measure';
+}
+
+/** `3 mal gemessen, immer 5,8`: each time that it was measured, and no habit. */
+function isEachTimeMeasured(frame: Frame, { sentence }: Clause): boolean {
+  const said = frame.clauses.filter((clause) => clause.sentence === sentence);
+  const range = { from: said[0]!.from, to: said.at(-1)!.to };
+  return (
+    clauseHas(frame, range, 'each-time') &&
+    clauseHas(frame, range, 'read-as') &&
+    (clauseHas(frame, range, 'twice') || frame.places.hasWhere(isCountOfTimes, range.from, range.to))
+  );
+}
+
+function isCountOfTimes(term: Term): boolean {
+  return means(term, 'times') && term.text.length > 1;
 }
 
 const wholeClause: readonly (readonly [Concept, Mood])[] = [

@@ -12,11 +12,9 @@ export function withOtherValues(terms: readonly Term[]): readonly Term[] {
   if (!terms.some(mayLeadOther)) return terms;
   const kept: Term[] = [];
   for (let i = 0; i < terms.length; i++) {
-    const other = isMaybe(terms[i]!)
-      ? otherValue(kept, terms, i)
-      : means(terms[i], 'or')
-        ? eitherValue(kept, terms, i)
-        : null;
+    const other =
+      (isMaybe(terms[i]!) ? otherValue(kept, terms, i) : null) ??
+      (means(terms[i], 'or') ? eitherValue(kept, terms, i) : null);
     if (!other) {
       kept.push(terms[i]!);
       continue;

@@ -14,6 +14,7 @@ import {
 import { isUnknown, means, type Term } from '../reading/term.ts';
 import { namesOthers } from '../systems/names-others.ts';
 import { litresOf } from './change-litres.ts';
+import { isAmountOfWater } from './fresh-water.ts';
 import { partChanged } from './part-changed.ts';
 
 /** `changed the gutter reservoir, 118 l fresh`, `emptied and refilled the jars`: everything out, mixed new. */
@@ -86,7 +87,12 @@ function changeIn(frame: Frame, clause: Clause): number | null {
   for (let i = clause.from; i < clause.to; i++) {
     const term = frame.terms[i];
     if (frame.taken[i]) continue;
-    if (means(term, 'changed-solution') && !followedByThing(frame, clause, i + 1)) return i;
+    if (
+      means(term, 'changed-solution') &&
+      !followedByThing(frame, clause, i + 1) &&
+      !isAmountOfWater(frame, clause, i)
+    )
+      return i;
     if (means(term, 'change') && changesSolution(frame, clause, i)) return i;
   }
   return null;

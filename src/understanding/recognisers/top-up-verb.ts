@@ -10,11 +10,13 @@ import {
   namesIn,
 } from '../reading/frame.ts';
 import { means } from '../reading/term.ts';
+import { saysChanged } from './fresh-water.ts';
 
 /** The verb of adding in a clause, if it has water as its object or none. */
 export function verbOf(frame: Frame, clause: Clause): number | null {
   if (
-    clauseHas(frame, clause, 'changed-solution', 'calibrate', 'pick') ||
+    clauseHas(frame, clause, 'calibrate', 'pick') ||
+    saysChanged(frame, clause) ||
     isFillTime(frame, clause)
   )
     return null;

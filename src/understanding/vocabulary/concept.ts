@@ -308,6 +308,8 @@ export type MoodConcept =
   | 'forgot'
   | 'to-say'
   | 'habit'
+  | 'each-time'
+  | 'up-next'
   | 'long-ago'
   /** Between a was and its value: at some time that nobody tells. */
   | 'at-some-time'

@@ -684,8 +684,12 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'must report',
     'happy to say',
   ],
+  'up-next': ['next', 'next thing', 'next step', 'coming up'],
+  'each-time': ['always', 'every time', 'each time'],
   habit: [
     'always',
+    'every time',
+    'each time',
     'usually',
     'normally',
     'typically',
