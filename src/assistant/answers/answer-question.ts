@@ -23,6 +23,7 @@ import { lastingOf } from './lasting-of.ts';
 import { mixFor } from './mix.ts';
 import { isPictured, pictureAnswer, pictureButtons } from './picture-answer.ts';
 import { pictureOf } from './picture-of.ts';
+import { plainAnswer } from './plain-answer.ts';
 import { seasonAnswer } from './season-answer.ts';
 import { supplyState } from './supply-state.ts';
 import { useBetween } from './use-between.ts';
@@ -65,7 +66,8 @@ function answerTo(
           (ask.duty === null || duty.kind === ask.duty) &&
           (ask.probe === undefined || duty.probe === ask.probe),
       );
-      return { kind: 'when-next', duties: meant.slice(0, mostDutiesTold) };
+      const often = ask.isOften ? { isOften: true as const } : {};
+      return { ...often, kind: 'when-next', duties: meant.slice(0, mostDutiesTold) };
     }
     case 'how-long':
       return { kind: 'how-long', systems: lastingOf(standing, asked(ask.system), nowMs) };
@@ -116,6 +118,16 @@ function answerTo(
       return { kind: 'safety', cautions: allCautions() };
     case 'first-aid':
       return { kind: 'danger', of: ask.of, told: [] };
+    case 'containers':
+    case 'grown':
+    case 'water-source':
+    case 'urgent':
+    case 'out-of-range':
+    case 'why-reading':
+    case 'room':
+    case 'coming':
+    case 'which-value':
+      return plainAnswer(ask, standing, nowMs, spokenOf, member);
     case 'unknown':
       return { kind: 'unknown' };
   }

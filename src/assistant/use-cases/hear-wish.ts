@@ -7,6 +7,7 @@ import { readGuideAnswer } from '../../understanding/wishes/read-guide-answer.ts
 import { readWish } from '../../understanding/wishes/read-wish.ts';
 import type { Wish } from '../../understanding/wishes/wish.ts';
 import { askedAsides, stockAside } from '../../understanding/wishes/wish-aside.ts';
+import { answerQuestion } from '../answers/answer-question.ts';
 import { choresAnswer } from '../answers/chores-answer.ts';
 import { howFull } from '../answers/how-full.ts';
 import { isItRight } from '../answers/is-it-right.ts';
@@ -137,6 +138,8 @@ function grant(handling: Handling, wish: Wish, text: string, around: Surrounding
       return answer(handling, openedAnswer(handling, wish.product));
     case 'planted-somewhere':
       return askWherePlanted(handling, wish.planting);
+    case 'ask':
+      return answerQuestion(handling, wish.ask, wish.systems);
     case 'introduction':
       return answer(handling, { kind: 'introduction' });
     case 'explain':
@@ -155,7 +158,7 @@ function grant(handling: Handling, wish: Wish, text: string, around: Surrounding
     case 'who-is-away':
       return answerWhoIsAway(handling, wish.ofOneself ? handling.heard.member.handle : null);
     case 'logged':
-      return answer(handling, loggedBy(handling.standing, wish.handle, wish.on));
+      return answer(handling, loggedBy(handling.standing, wish.handle, wish.on, wish.systems));
     case 'supply':
       return answer(handling, supplyState(handling.standing, wish.of));
     case 'where':

@@ -49,8 +49,12 @@ function askedIn(frame: Frame, from: number, to: number, entries: readonly Entry
   if (supply && !has('fill', 'flood', 'need', 'top-up') && !terms.some(isTaken))
     return { kind: 'supply', of: supply };
   // `which probe needs calibrating`, `how often should i calibrate`.
-  if (starts('which', 'how', 'what') && has('calibrate') && !has('most-recent', 'was'))
-    return { kind: 'when-next', system: null, duty: 'calibration' };
+  if (starts('which', 'how', 'what') && has('calibrate') && !has('most-recent', 'was')) {
+    const often = has('habit') ? { isOften: true as const } : {};
+    const of = often.isOften ? probeNamed(terms) : null;
+    const ofProbe = of === null ? {} : { probe: of };
+    return { ...often, ...ofProbe, kind: 'when-next', system: null, duty: 'calibration' };
+  }
   // `which ones need water`, `wer braucht Wasser`: not who did anything.
   if (starts('which', 'who') && terms.some((term) => saysNeed(frame, term)))
     return { kind: 'what-is-due', system };
@@ -78,7 +82,7 @@ function askedIn(frame: Frame, from: number, to: number, entries: readonly Entry
   }
   if (starts('how') && has('habit')) {
     const duty = dutyAsked(frame, from, to);
-    if (duty !== null) return { kind: 'when-next', system, duty };
+    if (duty !== null) return { isOften: true, kind: 'when-next', system, duty };
   }
   if (starts('how-long') && !has('next')) return { kind: 'how-long', system };
   const probe = probeNamed(terms);
@@ -130,8 +134,8 @@ function askedIn(frame: Frame, from: number, to: number, entries: readonly Entry
     const { quantity: read, value } = told;
     return { kind: 'is-it-right', system: system ?? told.system, quantity: read, value };
   }
-  // `is it too warm in the buckets`: of the water.
-  if (starts('is-it') && system !== null && quantity === null && has('warmth'))
+  // `is it too warm in the buckets`, `is that too warm`: of the water.
+  if (starts('is-it') && quantity === null && has('warmth'))
     return { kind: 'is-it-right', system, quantity: 'water-temperature', value: null };
   if (has('due')) return { kind: 'what-is-due', system };
   if (starts('is-it') && (has('need') || topsUp(terms))) return { kind: 'what-is-due', system };
@@ -142,6 +146,7 @@ function askedIn(frame: Frame, from: number, to: number, entries: readonly Entry
     (starts('what', 'how', 'which') || has('most-recent') || starts('is-it'))
   )
     return { kind: 'last-reading', system, quantity };
+  if (starts('is-it') && has('judged') && refers && system === null) return { kind: 'which-value' };
   if (starts('how', 'which', 'what', 'is-it') && (has('going', 'judged') || system !== null))
     return { kind: 'how-is-it-going', system };
   if (starts('judged', 'next') && said) {

@@ -113,7 +113,8 @@ function isEachTimeMeasured(frame: Frame, { sentence }: Clause): boolean {
   return (
     clauseHas(frame, range, 'each-time') &&
     clauseHas(frame, range, 'read-as') &&
-    (clauseHas(frame, range, 'twice') || frame.places.hasWhere(isCountOfTimes, range.from, range.to))
+    (clauseHas(frame, range, 'twice') ||
+      frame.places.hasWhere(isCountOfTimes, range.from, range.to))
   );
 }
 

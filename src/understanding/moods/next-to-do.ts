@@ -23,5 +23,7 @@ function opensWithNext({ terms }: Frame, { from, to }: Clause): number | null {
 }
 
 function isBeforeNext(term: Term): boolean {
-  return !means(term, 'up-next') && (means(term, 'filler', 'greeting', 'now') || isMark(term, '-', ':'));
+  return (
+    !means(term, 'up-next') && (means(term, 'filler', 'greeting', 'now') || isMark(term, '-', ':'))
+  );
 }

@@ -6,7 +6,8 @@ import { means } from '../reading/term.ts';
 export function saysChanged(frame: Frame, clause: Clause): boolean {
   if (!clauseHas(frame, clause, 'changed-solution')) return false;
   for (let i = clause.from; i < clause.to; i++)
-    if (means(frame.terms[i], 'changed-solution') && !isAmountOfWater(frame, clause, i)) return true;
+    if (means(frame.terms[i], 'changed-solution') && !isAmountOfWater(frame, clause, i))
+      return true;
   return false;
 }
 
@@ -22,5 +23,7 @@ export function isAmountOfWater(frame: Frame, clause: Clause, i: number): boolea
 /** Not `tipped a bucket away`: so much of it alone. */
 function isEmptied(frame: Frame, { from, to }: Clause, before: number): boolean {
   const range = { from, to: Math.min(to, before - 1) };
-  return clauseHas(frame, range, 'empty-out') && !frame.places.hasWhere(isVolumeTerm, from, range.to);
+  return (
+    clauseHas(frame, range, 'empty-out') && !frame.places.hasWhere(isVolumeTerm, from, range.to)
+  );
 }

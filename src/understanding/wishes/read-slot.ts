@@ -24,6 +24,7 @@ import {
   readCrop,
   readFruit,
   readGrown,
+  readHolder,
   readMember,
   readName,
   readPlants,
@@ -76,6 +77,7 @@ export const slotReaders = {
   container: readContainer,
   vessel: (words, world) =>
     world.greenhouse.containers.find(({ name }) => name.toLowerCase() === textOf(words))?.name,
+  holder: readHolder,
   member: readMember,
   product: readProduct,
   other: readProduct,
