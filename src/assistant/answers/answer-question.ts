@@ -83,7 +83,7 @@ function answerTo(
     case 'use':
       return useBetween(standing, ask, asked(ask.system), nowMs);
     case 'is-it-right':
-      return isItRight(standing, ask, asked(ask.system));
+      return isItRightOrWhich(standing, ask, asked(ask.system), spokenOf);
     case 'who':
       return whoDid(standing, ask);
     case 'how-is-it-going':
@@ -131,6 +131,23 @@ function answerTo(
     case 'unknown':
       return { kind: 'unknown' };
   }
+}
+
+/** `is that too warm`, where no water was ever measured: of which value? */
+function isItRightOrWhich(
+  standing: Standing,
+  ask: Extract<Ask, { kind: 'is-it-right' }>,
+  systems: readonly SystemId[],
+  spokenOf: readonly SystemId[],
+): Answer {
+  const held = isItRight(standing, ask, systems);
+  const isOfNone = ask.system === null && ask.value === null && spokenOf.length === 0;
+  return isOfNone &&
+    held.kind === 'is-it-right' &&
+    ask.quantity === 'water-temperature' &&
+    held.systems.every(({ value }) => value === null)
+    ? { kind: 'which-value' }
+    : held;
 }
 
 const mostDutiesTold = 6;

@@ -42,7 +42,7 @@ export function plainAnswer(
     case 'urgent':
       return urgent(standing, nowMs, named, ask.by, member);
     case 'out-of-range':
-      return outOfRange(standing, nowMs, systems, ask, member);
+      return outOfRange(standing, nowMs, systems, ask, member, named.length > 0);
     case 'why-reading': {
       const against = heldAgainst(standing, systems, ask.quantity);
       return { ...ask, against: named.length > 0 ? against : against.filter(isOut(ask.side)) };
@@ -112,6 +112,7 @@ function outOfRange(
   systems: readonly SystemId[],
   { quantity, side }: Extract<PlainAsk, { kind: 'out-of-range' }>,
   member: Member,
+  isNamed: boolean,
 ): PlainAnswer {
   const remedy = remedyFor(quantity, side, member);
   const against = heldAgainst(standing, systems, quantity);
@@ -126,7 +127,7 @@ function outOfRange(
     quantity,
     side,
     remedy,
-    against,
+    against: isNamed ? against : against.filter(isOut(side)),
     doses,
     cautions: cautionsOf(remedy, standing, systems),
   };

@@ -81,7 +81,7 @@ function askedIn(frame: Frame, from: number, to: number, entries: readonly Entry
     if (isDeed || duty !== null || chore !== null) return { kind: 'who', system, ...work };
   }
   if (starts('how') && has('habit')) {
-    const duty = dutyAsked(frame, from, to);
+    const duty = dutyAsked(frame, from, to) ?? (has('read-as') ? 'check' : null);
     if (duty !== null) return { isOften: true, kind: 'when-next', system, duty };
   }
   if (starts('how-long') && !has('next')) return { kind: 'how-long', system };

@@ -1,3 +1,5 @@
+import type { Supply } from '../../greenhouse/entry.ts';
+import { type LocalDate, plusDays } from '../../greenhouse/local-time.ts';
 import type { WantedQuantity } from '../../greenhouse/set-up/set-up-change.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { Days } from '../arranging/arranging.ts';
@@ -7,7 +9,7 @@ import type { PlainWishKind } from './wish.ts';
 type Found = ReadonlyMap<string, unknown>;
 
 /** The question that a whole message is, by the pattern that it fits. */
-export function plainAskOf(kind: PlainWishKind, found: Found): Ask {
+export function plainAskOf(kind: PlainWishKind, found: Found, today: LocalDate): Ask {
   const quantity = found.get('quantity') as WantedQuantity;
   switch (kind) {
     case 'ask-container':
@@ -44,6 +46,14 @@ export function plainAskOf(kind: PlainWishKind, found: Found): Ask {
       return { kind: 'why-reading', quantity, side: 'high' };
     case 'ask-why-low':
       return { kind: 'why-reading', quantity, side: 'low' };
+    case 'ask-safe-dose':
+      return { kind: 'safety' };
+    case 'ask-without':
+      return { kind: 'without-supply', system: null, of: found.get('supply') as Supply };
+    case 'ask-week-use':
+      return { kind: 'use', system: null, from: plusDays(today, -6), to: today };
+    case 'ask-most':
+      return { isRanked: true, kind: 'use', system: null, from: plusDays(today, -6), to: today };
     case 'ask-may-dose':
       return {
         wantedMl: found.get('amount') as number,

@@ -176,6 +176,14 @@ export function readHolder(words: readonly Token[], world: WishWorld): string | 
   return containers.find(({ name }) => isWordOf(word.text, name.toLowerCase(), world))?.name;
 }
 
+/** A meter by its name. */
+export function readProbe(words: readonly Token[], world: WishWorld): string | undefined {
+  const said = withoutArticle(words, world)
+    .map(({ text }) => text)
+    .join(' ');
+  return world.greenhouse.probes.find(({ name }) => name.toLowerCase() === said)?.name;
+}
+
 export function readMember(words: readonly Token[], world: WishWorld): string | undefined {
   return words.length === 1 ? world.lexicon.memberNames.get(words[0]!.text) : undefined;
 }

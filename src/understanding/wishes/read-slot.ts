@@ -28,6 +28,7 @@ import {
   readMember,
   readName,
   readPlants,
+  readProbe,
   readProduct,
   readSomeChore,
   readSystem,
@@ -78,6 +79,7 @@ export const slotReaders = {
   vessel: (words, world) =>
     world.greenhouse.containers.find(({ name }) => name.toLowerCase() === textOf(words))?.name,
   holder: readHolder,
+  probe: readProbe,
   member: readMember,
   product: readProduct,
   other: readProduct,

@@ -192,7 +192,17 @@ function wishOf(
     case 'ask-why-high':
     case 'ask-why-low':
     case 'ask-may-dose':
-      return { kind: 'ask', ask: plainAskOf(kind, found), systems: systemsFound(found) };
+    case 'ask-safe-dose':
+    case 'ask-without':
+    case 'ask-week-use':
+    case 'ask-most':
+      return {
+        kind: 'ask',
+        ask: plainAskOf(kind, found, world.today),
+        systems: systemsFound(found),
+      };
+    case 'ask-measuring':
+      return { kind: 'how-to', about: { system: null, duty: 'check' }, probes: [] };
     case 'ask-logged-of':
       return {
         kind: 'logged',

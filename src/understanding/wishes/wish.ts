@@ -123,12 +123,17 @@ export type PlainWishKind =
   | 'ask-too-cold'
   | 'ask-why-high'
   | 'ask-why-low'
-  | 'ask-may-dose';
+  | 'ask-may-dose'
+  | 'ask-safe-dose'
+  | 'ask-without'
+  | 'ask-week-use'
+  | 'ask-most';
 
 export type WishKind =
   | ChangeKind
   | PlainWishKind
   | 'ask-logged-of'
+  | 'ask-measuring'
   | 'move-last-chore'
   | 'drop-last-chore'
   | 'ask-chores'

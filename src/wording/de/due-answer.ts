@@ -56,7 +56,11 @@ export function whenNextAnswer({ duties, by, isOften }: AnswerOf<'when-next'>, s
 /** `Kalibrieren: Stift: alle 28 Tage, das nächste Mal am 22. Mai.` */
 function howOftenText(line: DutyLine, s: Speaker): string {
   const often = daysBetween(line);
-  const rhythm = often === null ? 'je nach Bedarf' : everyDays(often);
+  const open =
+    line.reason.kind === 'not-measured'
+      ? 'je nachdem, wie sich die Werte bewegen'
+      : 'je nach Bedarf';
+  const rhythm = often === null ? open : everyDays(often);
   return `${s.capital(dutyName(line.duty, s))}: ${rhythm}, das nächste Mal ${whenDue(line.duty.dueOn, s)}.`;
 }
 

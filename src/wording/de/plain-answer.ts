@@ -2,6 +2,7 @@ import type { Against, PlainAnswer, Remedy } from '../../assistant/replies/plain
 import { depth } from '../spoken/depth.ts';
 import { measureOf } from '../spoken/measure-of-quantity.ts';
 import type { Speaker } from '../spoken/speaker.ts';
+import { toldDuties } from '../spoken/told-duties.ts';
 import { roughVolume, volume } from '../spoken/volume.ts';
 import { adviceAnswer } from './advice/advice-answer.ts';
 import { CARE } from './advice/advice-remark.ts';
@@ -80,7 +81,7 @@ function urgentText(answer: Of<'urgent'>, s: Speaker): string {
   return [
     ...first,
     ...verdict,
-    ...now.map((line) => `- ${dutyText([line], s)}. ${whyText(line, s)}`),
+    ...toldDuties(now).map(({ line, lines }) => `- ${dutyText(lines, s)}. ${whyText(line, s)}`),
     ...waits.map(
       ({ line, until }) => `${s.capital(dutyName(line.duty, s))}: hat Zeit ${untilDay(until, s)}.`,
     ),
@@ -93,15 +94,21 @@ function outOfRangeText(answer: Of<'out-of-range'>, s: Speaker): string {
   const name = quantityNames[quantity];
   const again = `${s.capital(name)} zu ${side === 'high' ? 'hoch' : 'niedrig'}: erst noch einmal messen, mit gespültem und kalibriertem Messgerät.`;
   return [
-    `${again} ${remedyText(remedy, s)}`,
+    remedy.kind === 'care'
+      ? CARE[remedy.advice]
+      : `${again} ${remedyText(remedy, answer.against, s)}`,
     ...againstText(answer, s),
     ...(doses ? [adviceAnswer(doses, s)] : []),
     ...(cautions && !doses?.lines.some((line) => line.cautions) ? [cautionText(cautions)] : []),
   ].join('\n');
 }
 
-function remedyText(remedy: Remedy, s: Speaker): string {
-  const place = s.greenhouse.systems[0]?.name ?? '';
+function remedyText(
+  remedy: Exclude<Remedy, { readonly kind: 'care' }>,
+  [first]: readonly Against[],
+  s: Speaker,
+): string {
+  const place = first ? s.system(first.system).name : (s.greenhouse.systems[0]?.name ?? '');
   switch (remedy.kind) {
     case 'reagent': {
       const product = productName(remedy.product);
@@ -113,8 +120,6 @@ function remedyText(remedy: Remedy, s: Speaker): string {
       return `Stimmt es, ist die Lösung zu schwach: frag „wie viel Dünger für ${place}“, erst den einen Dünger zugeben, umrühren, dann den anderen, 15 bis 30 Minuten warten, neu messen und mir sagen.`;
     case 'plain-water':
       return 'Stimmt es, ist die Lösung zu stark, und kein Mittel hilft: mit klarem Wasser auffüllen, so weit Platz ist, umrühren und neu messen. Sonst die Lösung wechseln.';
-    case 'care':
-      return CARE[remedy.advice];
   }
 }
 

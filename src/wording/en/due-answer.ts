@@ -54,7 +54,8 @@ export function whenNextAnswer({ duties, by, isOften }: AnswerOf<'when-next'>, s
 /** `Calibrate the pen: every 28 days, next on 22 May.` */
 function howOftenText(line: DutyLine, s: Speaker): string {
   const often = daysBetween(line);
-  const rhythm = often === null ? 'as it needs it' : everyDays(often);
+  const open = line.reason.kind === 'not-measured' ? 'by what its readings show' : 'as it needs it';
+  const rhythm = often === null ? open : everyDays(often);
   return `${s.capital(dutyName(line.duty, s))}: ${rhythm}, next ${whenDue(line.duty.dueOn, s)}.`;
 }
 

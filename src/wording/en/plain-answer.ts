@@ -2,6 +2,7 @@ import type { Against, PlainAnswer, Remedy } from '../../assistant/replies/plain
 import { depth } from '../spoken/depth.ts';
 import { measureOf } from '../spoken/measure-of-quantity.ts';
 import type { Speaker } from '../spoken/speaker.ts';
+import { toldDuties } from '../spoken/told-duties.ts';
 import { roughVolume, volume } from '../spoken/volume.ts';
 import { adviceAnswer } from './advice/advice-answer.ts';
 import { CARE } from './advice/advice-remark.ts';
@@ -80,7 +81,7 @@ function urgentText(answer: Of<'urgent'>, s: Speaker): string {
   return [
     ...first,
     ...verdict,
-    ...now.map((line) => `- ${dutyText([line], s)}. ${whyText(line, s)}`),
+    ...toldDuties(now).map(({ line, lines }) => `- ${dutyText(lines, s)}. ${whyText(line, s)}`),
     ...waits.map(
       ({ line, until }) =>
         `${s.capital(dutyName(line.duty, s))}: in time until ${dayText(until, s)}.`,
@@ -94,15 +95,21 @@ function outOfRangeText(answer: Of<'out-of-range'>, s: Speaker): string {
   const name = quantityNames[quantity];
   const again = `${s.capital(name)} too ${side}: measure once more first, with a rinsed and calibrated meter.`;
   return [
-    `${again} ${remedyText(remedy, s)}`,
+    remedy.kind === 'care'
+      ? CARE[remedy.advice]
+      : `${again} ${remedyText(remedy, answer.against, s)}`,
     ...againstText(answer, s),
     ...(doses ? [adviceAnswer(doses, s)] : []),
     ...(cautions && !doses?.lines.some((line) => line.cautions) ? [cautionText(cautions)] : []),
   ].join('\n');
 }
 
-function remedyText(remedy: Remedy, s: Speaker): string {
-  const place = s.greenhouse.systems[0]?.name ?? '';
+function remedyText(
+  remedy: Exclude<Remedy, { readonly kind: 'care' }>,
+  [first]: readonly Against[],
+  s: Speaker,
+): string {
+  const place = first ? s.system(first.system).name : (s.greenhouse.systems[0]?.name ?? '');
   switch (remedy.kind) {
     case 'reagent': {
       const product = productName(remedy.product);
@@ -114,8 +121,6 @@ function remedyText(remedy: Remedy, s: Speaker): string {
       return `If it is so, it is too weak: ask “how much nutrient for ${place}”, put in one nutrient, stir, then the other, wait 15 to 30 minutes, measure again and tell me.`;
     case 'plain-water':
       return 'If it is so, it is too strong, and no product helps: top up with plain water, as far as there is room, stir and measure again. Else change the solution.';
-    case 'care':
-      return CARE[remedy.advice];
   }
 }
 

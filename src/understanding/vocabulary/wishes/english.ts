@@ -551,8 +551,32 @@ export const englishWishes: WishWords = {
       'is|would it|that|be? ok|okay|fine|safe|all_right|alright if_i|if_we|to put|add|pour|give|tip|use|chuck|dose|throw {amount} of|more? {product} in|into|to|for {systems} now|today|at_once|all_at_once|in_one_go?',
       'is {amount} of? {product} too_much|ok|okay|fine|safe|enough|all_right for|in {systems}',
     ],
+    'ask-measuring': [
+      'how do|should|can|must|to i|we|you|one? use|hold|handle|read|work {probe} right|properly|correctly?',
+      'how do|should|can|must|to i|we|you|one? measure|take|read|test|check the? {quantity} right|properly|correctly?',
+      'how does|do {probe} work',
+      'how do|does|is you|one|the? {quantity} measured|read|taken|tested',
+    ],
+    'ask-safe-dose': [
+      'how do|should|can|must|to i|we|you|one? add|use|handle|pour|give|dose|dilute|put_in {product} safely|right|properly|correctly|without_getting_hurt',
+      'how do|should|can|must|to i|we|you|one? safely add|use|handle|pour|give|dose|dilute|put_in {product}',
+      'how do|should|can|must|to i|we|you|one? handle|dilute {product}',
+      'is|are {product} dangerous|safe|poisonous|toxic|harmful|nasty',
+      'what do|should|must i|we need_to|have_to? wear|mind|watch_out_for|look_out_for|be_careful_about with|for|when_adding|when_handling {product}',
+    ],
+    'ask-without': [
+      'what|what_happens|and|what_about if|when {supply} stops|stop|fails|fail|dies|die|goes|go|breaks|break|is_out|is_off|is_broken|goes_out|goes_off|breaks_down|packs_in|packs_up|conks_out? down|out|off|working|overnight|tonight?',
+      'how long have|do we|i|they got|have if|when {supply} stops|fails|dies|goes|breaks|is_out|is_off|goes_out|goes_off',
+    ],
+    'ask-most': [
+      'which|what system|one|tank|of_them|of_these? uses|drinks|needs|takes|wants|swallows the? most|least water|at_the_moment|now?',
+      'who|what uses|drinks|needs|takes|swallows the? most water',
+    ],
+    'ask-week-use': [
+      'how much|many water|litres|liters|cans? do|does|would we|they|it|everything|all_of_them|all_the_systems|the_greenhouse|the_plants use|need|go_through|get_through|drink a|per|each|every|in_a|this|last week|weekly?',
+    ],
     'ask-logged-of': [
-      'did|has|have|was anyone|anybody|someone|somebody already? do|done|did|check|checked|measure|measured|look_at|looked_at|look_after|water|watered|see|seen|been_at|been_to|at|go_to|visit|visited {systems} already|yet|today? {day}? already|yet?',
+      'did|has|have|was anyone|anybody|someone|somebody already? do|done|did|check|checked|measure|measured|look_at|looked_at|look_after|water|watered|see|seen|been_at|been_to|at|go_to|visit|visited {systems} already|yet? {day}? already|yet?',
       'who did|done|checked|looked_at|saw|was_at|went_to|looked_after|has_done|has_checked {systems} last|lately? {day}',
     ],
     'ask-one-stock': [
@@ -574,6 +598,7 @@ export const englishWishes: WishWords = {
       'is there|do_we_have enough {product} left?',
     ],
     'ask-stock': [
+      'when do|must|should|will we|i need_to|have_to|have|need? buy|order|get|need more|new|some? nutrient|nutrients|feed|fertiliser|fertilizer|plant_food|anything|something|stuff|supplies again|next?',
       "what|whats|what's is|do|have? we|i? have|got? in|on stock|the_shed|store",
       "whats|what's left in stock",
       'what do we have left|in_stock',
