@@ -310,6 +310,7 @@ export type MoodConcept =
   | 'habit'
   | 'each-time'
   | 'up-next'
+  | 'beside'
   | 'long-ago'
   /** Between a was and its value: at some time that nobody tells. */
   | 'at-some-time'

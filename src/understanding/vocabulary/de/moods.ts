@@ -748,6 +748,17 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'vergaß zu sagen',
     'vergaß zu erwähnen',
   ],
+  beside: [
+    'neben',
+    'hinter',
+    'vor der',
+    'vor dem',
+    'vor den',
+    'vorm',
+    'unterm',
+    'unter dem',
+    'unter der',
+  ],
   'up-next': ['als nächstes', 'als nächste', 'als nächster', 'nächster schritt', 'nächstes'],
   'each-time': ['immer', 'jedes mal', 'jedesmal', 'stets', 'alle male'],
   habit: [
