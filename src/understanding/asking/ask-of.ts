@@ -82,6 +82,7 @@ function askedIn(frame: Frame, from: number, to: number, entries: readonly Entry
   }
   if (starts('how') && has('habit')) {
     const duty = dutyAsked(frame, from, to) ?? (has('read-as') ? 'check' : null);
+    if (work.chore !== null) return { isOften: true, kind: 'when-next', system, duty: 'chore' };
     if (duty !== null) return { isOften: true, kind: 'when-next', system, duty };
   }
   if (starts('how-long') && !has('next')) return { kind: 'how-long', system };
@@ -146,7 +147,8 @@ function askedIn(frame: Frame, from: number, to: number, entries: readonly Entry
     (starts('what', 'how', 'which') || has('most-recent') || starts('is-it'))
   )
     return { kind: 'last-reading', system, quantity };
-  if (starts('is-it') && has('judged') && refers && system === null) return { kind: 'which-value' };
+  if (starts('is-it') && has('judged') && refers && system === null)
+    return { kind: terms.every(asksNoMore) ? 'which-value' : 'unknown' };
   if (starts('how', 'which', 'what', 'is-it') && (has('going', 'judged') || system !== null))
     return { kind: 'how-is-it-going', system };
   if (starts('judged', 'next') && said) {
@@ -167,6 +169,14 @@ function probeNamed(terms: readonly Term[]): string | null {
   for (const term of terms)
     if (term.kind === 'word' && term.word.probe !== null) return term.word.probe;
   return null;
+}
+
+/** `is that too low`, and nothing that would say what it is about. */
+function asksNoMore(term: Term): boolean {
+  return (
+    term.kind === 'stop' ||
+    means(term, 'is-it', 'pronoun', 'judged', 'filler', 'article', 'down', 'low')
+  );
 }
 
 /** `took 9 min`; `was` alone is no amount. */

@@ -52,6 +52,8 @@ export function plainAskOf(kind: PlainWishKind, found: Found, today: LocalDate):
       return { kind: 'without-supply', system: null, of: found.get('supply') as Supply };
     case 'ask-week-use':
       return { kind: 'use', system: null, from: plusDays(today, -6), to: today };
+    case 'ask-water-warm':
+      return { kind: 'is-it-right', system: null, quantity: 'water-temperature', value: null };
     case 'ask-most':
       return { isRanked: true, kind: 'use', system: null, from: plusDays(today, -6), to: today };
     case 'ask-may-dose':

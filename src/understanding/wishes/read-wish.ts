@@ -196,10 +196,17 @@ function wishOf(
     case 'ask-without':
     case 'ask-week-use':
     case 'ask-most':
+    case 'ask-water-warm':
       return {
         kind: 'ask',
         ask: plainAskOf(kind, found, world.today),
         systems: systemsFound(found),
+      };
+    case 'ask-trust':
+      return {
+        kind: 'how-to',
+        about: { system: null, duty: 'calibration' },
+        probes: [found.get('probe') as string],
       };
     case 'ask-measuring':
       return { kind: 'how-to', about: { system: null, duty: 'check' }, probes: [] };

@@ -127,13 +127,15 @@ export type PlainWishKind =
   | 'ask-safe-dose'
   | 'ask-without'
   | 'ask-week-use'
-  | 'ask-most';
+  | 'ask-most'
+  | 'ask-water-warm';
 
 export type WishKind =
   | ChangeKind
   | PlainWishKind
   | 'ask-logged-of'
   | 'ask-measuring'
+  | 'ask-trust'
   | 'move-last-chore'
   | 'drop-last-chore'
   | 'ask-chores'

@@ -446,7 +446,7 @@ export const englishWishes: WishWords = {
     ],
     'ask-container': [
       "what|whats|wats|wat is|'s|are? {holder} again|exactly|here|for_you|in_litres|in_liters?",
-      "how much|many|big|large water|litres|liters|l? is|are|'s|goes_in|goes_into|fits_in|fit_in|in {holder} again|exactly|then|worth|in_litres|in_liters|hold?",
+      "how much|many|big|large water|litres|liters|l? is|are|'s|goes_in|goes_into|fits_in|fit_in|is_in|in {holder} again|exactly|then|worth|in_litres|in_liters|hold?",
       'how much|many water|litres|liters|l? does|do|can|will {holder} hold|take|have|contain',
       "what|whats size|is|'s is|are|the_size_of {holder}",
     ],
@@ -479,6 +479,8 @@ export const englishWishes: WishWords = {
       'can|could|may|will {systems} wait a_bit|a_while|longer|a_day|some_time? until|till|til|for? {future}?',
       'are|is {systems} urgent|pressing|critical|in_a_hurry',
       'how urgent are|is {systems}',
+      'can|could|may i|we skip|miss|leave|put_off|postpone it|this|that|the_trip|the_round? today|now|for_today|for_now',
+      'can|could|may i|we skip|miss|put_off|postpone it|this|that|the_trip|the_round',
     ],
     'ask-first': [
       "what|whats is|'s|comes|goes? first|to_do_first|most_important now|today?",
@@ -550,6 +552,15 @@ export const englishWishes: WishWords = {
       'can|may|should|could|shall|must i|we|one just? put|add|pour|give|tip|use|chuck|dose|throw {amount} of|more? {product} in|into|to|for {systems} now|today|at_once|all_at_once|in_one_go|then?',
       'is|would it|that|be? ok|okay|fine|safe|all_right|alright if_i|if_we|to put|add|pour|give|tip|use|chuck|dose|throw {amount} of|more? {product} in|into|to|for {systems} now|today|at_once|all_at_once|in_one_go?',
       'is {amount} of? {product} too_much|ok|okay|fine|safe|enough|all_right for|in {systems}',
+    ],
+    'ask-trust': [
+      "how do|can|would|should i|we|you know|tell|see|check|find_out if|whether|that {probe} is|'s|reads|works|shows off|right|wrong|ok|okay|broken|accurate|correct|properly|still_right|any_good|good",
+      'can|should|do i|we trust|believe {probe} ,|and? how do|can|would i|we know|tell|check',
+    ],
+    'ask-water-warm': [
+      'is|are|was the? water|solution in|of? {systems}? too|warm|cool|cold|hot? warm|cold|cool|hot|enough|ok|okay now|enough|today?',
+      'is|are {systems} too warm|cold|cool|hot now|today?',
+      'is|are {systems} warm|cool enough now|today?',
     ],
     'ask-measuring': [
       'how do|should|can|must|to i|we|you|one? use|hold|handle|read|work {probe} right|properly|correctly?',

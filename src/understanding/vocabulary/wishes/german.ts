@@ -450,6 +450,7 @@ export const germanWishes: WishWords = {
       'hat|haben {systems} noch|auch|denn? bis|bis_zum|bis_zu? {future}? zeit',
       'schafft|schaffen|hält|halten|reicht|reichen es? {systems} es|noch|auch|denn? bis|bis_zum|bis_zu {future} durch|aus?',
       'ist|sind {systems} dringend|eilig',
+      'kann|darf|könnte ich|man|wir das|es|den_gang|die_runde? heute|jetzt? auslassen|ausfallen_lassen|überspringen|verschieben|lassen|schwänzen',
     ],
     'ask-first': [
       'was ist|kommt|wäre zuerst|als_erstes dran|zu_tun|zu_machen?',
@@ -520,6 +521,14 @@ export const germanWishes: WishWords = {
       'ist|sind|wäre|wären es|das? ok|okay|in_ordnung|schlimm|gut|sicher ,? wenn_ich|wenn_wir {amount} {product} in|bei {systems} kippe|gebe|tue|schütte|kippen|geben|tun|mache',
       'ist|sind {amount} {product} zu_viel|ok|okay|in_ordnung|genug|zu_wenig für|in {systems}',
       'ist|sind {amount} {product} für|in {systems} zu_viel|ok|okay|in_ordnung|genug|zu_wenig',
+    ],
+    'ask-trust': [
+      'woher weiß|weiss|woran_merke|wie_merke|woran_sehe|wie_sehe|wie_erkenne|woran_erkenne ich|wir|man denn? ,? ob|dass|wenn {probe} noch? stimmt|richtig_misst|richtig_geht|richtig_anzeigt|falsch_misst|falsch_anzeigt|spinnt|kaputt_ist|in_ordnung_ist|ok_ist',
+      'wie prüfe|prüft|teste|testet|kontrolliere|kontrolliert ich|man|wir {probe}',
+    ],
+    'ask-water-warm': [
+      'ist|sind|war das|die|der? wasser|lösung in|im|der|von|bei? {systems}? zu|noch|denn? warm|kalt|kühl|heiß|heiss|ok|okay|warm_genug|kühl_genug|in_ordnung',
+      'ist|sind {systems} zu warm|kalt|kühl|heiß|heiss',
     ],
     'ask-measuring': [
       'wie benutze|benutzt|bediene|bedient|halte|hält|funktioniert|geht|nehme|verwende|verwendet ich|man|wir? {probe} richtig|denn?',
