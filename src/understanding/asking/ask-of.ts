@@ -53,7 +53,7 @@ function askedIn(frame: Frame, from: number, to: number, entries: readonly Entry
     const often = has('habit') ? { isOften: true as const } : {};
     const of = often.isOften ? probeNamed(terms) : null;
     const ofProbe = of === null ? {} : { probe: of };
-    return { ...often, ...ofProbe, kind: 'when-next', system: null, duty: 'calibration' };
+    return { kind: 'when-next', system: null, duty: 'calibration', ...often, ...ofProbe };
   }
   // `which ones need water`, `wer braucht Wasser`: not who did anything.
   if (starts('which', 'who') && terms.some((term) => saysNeed(frame, term)))

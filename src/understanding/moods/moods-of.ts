@@ -15,6 +15,7 @@ import { isMorningOfDay } from '../times/find-times.ts';
 import type { TimeMark } from '../times/time-mark.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import { hasPastDeed, isDeed, isLabel, isPlainDeed } from './clause-kinds.ts';
+import { isEachTimeMeasured } from './each-time.ts';
 import { elsewhere, endOfTalkOf, hear, type Marker } from './hearsay.ts';
 import { saysDone } from './messages.ts';
 import type { Mood } from './mood.ts';
@@ -104,22 +105,6 @@ function onlyJudges(frame: Frame, clause: Clause, concept: Concept): boolean {
   if (concept !== 'target') return false;
   const at = frame.terms.findIndex((term, i) => i >= clause.from && means(term, 'target'));
   return means(frame.terms[at + 1], 'judged') && frame.terms[at + 2]?.kind !== 'measure';
-}
-
-/** `3 mal gemessen, immer 5,8`: each time that it was measured, and no habit. */
-function isEachTimeMeasured(frame: Frame, { sentence }: Clause): boolean {
-  const said = frame.clauses.filter((clause) => clause.sentence === sentence);
-  const range = { from: said[0]!.from, to: said.at(-1)!.to };
-  return (
-    clauseHas(frame, range, 'each-time') &&
-    clauseHas(frame, range, 'read-as') &&
-    (clauseHas(frame, range, 'twice') ||
-      frame.places.hasWhere(isCountOfTimes, range.from, range.to))
-  );
-}
-
-function isCountOfTimes(term: Term): boolean {
-  return means(term, 'times') && term.text.length > 1;
 }
 
 const wholeClause: readonly (readonly [Concept, Mood])[] = [

@@ -1,0 +1,3 @@
+import { describe } from 'vitest';
+import { expectUnderstood } from './expect-understood.ts';
+
