@@ -100,6 +100,7 @@ export const permissions: Readonly<Record<UseCase, Row>> = {
   'wish-planted-somewhere': growers,
   'wish-introduction': everybody,
   'wish-explain': everybody,
+  'wish-ask': everybody,
   'wish-wanted': everybody,
   'wish-how-full': everybody,
   'wish-how-long': everybody,

@@ -10,6 +10,7 @@ import type { Quantity } from '../greenhouse/quantity.ts';
 import type { GuideProblem, GuideStep } from '../greenhouse/set-up/guide-step.ts';
 import type { Planting, SetUpChange } from '../greenhouse/set-up/set-up-change.ts';
 import type { SystemId } from '../greenhouse/system.ts';
+import type { PlainAsk } from './asking/plain-ask.ts';
 
 /** Half-open range of UTF-16 units in the folded text. */
 export interface Span {
@@ -169,6 +170,7 @@ export interface DoubtStatement {
 
 /** A question that the member asks. */
 export type Ask =
+  | PlainAsk
   /** `by`: up to a day that is still to come. */
   | { readonly kind: 'what-is-due'; readonly system: SystemId | null; readonly by?: LocalDate }
   | { readonly kind: 'why'; readonly system: SystemId | null; readonly exactly: boolean }
@@ -178,6 +180,8 @@ export type Ask =
       readonly duty: DutyKind | null;
       /** Of this probe alone. */
       readonly probe?: string;
+      /** How often it comes round. */
+      readonly isOften?: true;
     }
   | { readonly kind: 'how-long'; readonly system: SystemId | null }
   | {
@@ -199,7 +203,13 @@ export type Ask =
       readonly quantity: Quantity;
       readonly value: number | null;
     }
-  | { readonly kind: 'how-much'; readonly system: SystemId | null; readonly product: string | null }
+  /** `wantedMl`: whether so much may be given. */
+  | {
+      readonly kind: 'how-much';
+      readonly system: SystemId | null;
+      readonly product: string | null;
+      readonly wantedMl?: number;
+    }
   /** `how much A and B for 120 litres at 1.6`; ecMsPerCm null: the system's own strength. */
   | {
       readonly kind: 'mix';

@@ -60,6 +60,19 @@ describe('A question is answered with what it asks for', () => {
     ['ines', 'has there been a power cut', /^Nobody has told me that the power was off/u],
     ['max', 'gab es einen stromausfall', /^„Strom weg“ hat mir niemand gemeldet/u],
     ['max', 'wie mach ich einen wasserwechsel', /^Für welches System/u],
+    ['ines', 'how much is a can', /^Can: 10 L\.$/u],
+    ['ines', 'how often must i check the buckets', /^Check Bucket row: .+, next /u],
+    ['ines', 'is it urgent', /^For today, not to be put off:\n- /u],
+    ['olli', 'what do i do if the ph is too low', /^pH too low: .+ please add nothing yourself\./u],
+    ['ines', 'what do i do if the ph is too low', /^pH too low: .+ Wear goggles and gloves/su],
+    ['ines', 'why is the ph so high', /^pH mostly rises .+\nGutter run: last pH 6\.6, /su],
+    ['olli', "i'm in the greenhouse now what do i do", /^To do today:/u],
+    ['ines', 'is that too warm?', /^Which value do you mean\?/u],
+    ['ines', 'whats a good ec for the jars', /^Jar shelf: .+ 1\.0 to 1\.6 mS\/cm is wanted/u],
+    ['ines', 'can i put 200 ml ph down in the jars', /^No: 200 mL pH down is far too much/u],
+    ['ines', 'how much do i need to put in the bench', /^North bench: about .+ fits in\.$/u],
+    ['max', 'stimmt was nicht mit der bench', /^North bench: noch etwa/u],
+    ['max', 'kann die bench bis freitag warten', /^North bench: lieber nicht bis Freitag warten/u],
   ])('%s: %s', async (from, text, expected) => {
     expect(await answerTo(from, text)).toMatch(expected);
   });

@@ -20,6 +20,8 @@ export interface MessageCase {
     readonly refuses?: boolean;
     readonly corrects?: boolean;
     readonly struck?: number;
+    /** What the words of all lines out must have in them, each a pattern. */
+    readonly says?: readonly string[];
   };
 }
 

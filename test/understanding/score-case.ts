@@ -13,6 +13,7 @@ export interface Score {
 interface LineOut {
   readonly kind?: string;
   readonly error?: string;
+  readonly text?: string;
   readonly logged?: readonly ExpectedEntry[];
   readonly struck?: readonly ExpectedEntry[];
 }
@@ -35,6 +36,7 @@ export function scoreCase({ expect }: MessageCase, out: readonly object[]): Scor
     ...differs('refuses', expect.refuses, has('refusal')),
     ...differs('corrects', expect.corrects, has('correction')),
     ...differs('struck', expect.struck, struck),
+    ...(expect.says ?? []).flatMap((said) => lacks(said, lines)),
     ...lines.flatMap(({ error }) => (error === undefined ? [] : [`error: ${error}`])),
   ];
   return {
@@ -44,6 +46,11 @@ export function scoreCase({ expect }: MessageCase, out: readonly object[]): Scor
     faults,
     asked: has('question'),
   };
+}
+
+function lacks(said: string, lines: readonly LineOut[]): readonly string[] {
+  const isSaid = lines.some(({ text = '' }) => new RegExp(said, 'u').test(text));
+  return isSaid ? [] : [`says: nothing like ${said}`];
 }
 
 function differs<T>(what: string, expected: T | undefined, found: T): readonly string[] {

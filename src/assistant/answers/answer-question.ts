@@ -23,6 +23,7 @@ import { lastingOf } from './lasting-of.ts';
 import { mixFor } from './mix.ts';
 import { isPictured, pictureAnswer, pictureButtons } from './picture-answer.ts';
 import { pictureOf } from './picture-of.ts';
+import { plainAnswer } from './plain-answer.ts';
 import { seasonAnswer } from './season-answer.ts';
 import { supplyState } from './supply-state.ts';
 import { useBetween } from './use-between.ts';
@@ -65,7 +66,8 @@ function answerTo(
           (ask.duty === null || duty.kind === ask.duty) &&
           (ask.probe === undefined || duty.probe === ask.probe),
       );
-      return { kind: 'when-next', duties: meant.slice(0, mostDutiesTold) };
+      const often = ask.isOften ? { isOften: true as const } : {};
+      return { ...often, kind: 'when-next', duties: meant.slice(0, mostDutiesTold) };
     }
     case 'how-long':
       return { kind: 'how-long', systems: lastingOf(standing, asked(ask.system), nowMs) };
@@ -81,7 +83,7 @@ function answerTo(
     case 'use':
       return useBetween(standing, ask, asked(ask.system), nowMs);
     case 'is-it-right':
-      return isItRight(standing, ask, asked(ask.system));
+      return isItRightOrWhich(standing, ask, asked(ask.system), spokenOf);
     case 'who':
       return whoDid(standing, ask);
     case 'how-is-it-going':
@@ -116,9 +118,36 @@ function answerTo(
       return { kind: 'safety', cautions: allCautions() };
     case 'first-aid':
       return { kind: 'danger', of: ask.of, told: [] };
+    case 'containers':
+    case 'grown':
+    case 'water-source':
+    case 'urgent':
+    case 'out-of-range':
+    case 'why-reading':
+    case 'room':
+    case 'coming':
+    case 'which-value':
+      return plainAnswer(ask, standing, nowMs, spokenOf, member);
     case 'unknown':
       return { kind: 'unknown' };
   }
+}
+
+/** `is that too warm`, where no water was ever measured: of which value? */
+function isItRightOrWhich(
+  standing: Standing,
+  ask: Extract<Ask, { kind: 'is-it-right' }>,
+  systems: readonly SystemId[],
+  spokenOf: readonly SystemId[],
+): Answer {
+  const held = isItRight(standing, ask, systems);
+  const isOfNone = ask.system === null && ask.value === null && spokenOf.length === 0;
+  return isOfNone &&
+    held.kind === 'is-it-right' &&
+    ask.quantity === 'water-temperature' &&
+    held.systems.every(({ value }) => value === null)
+    ? { kind: 'which-value' }
+    : held;
 }
 
 const mostDutiesTold = 6;

@@ -4,6 +4,7 @@ import { localDateOf } from '../../greenhouse/local-time.ts';
 import type { Member } from '../../greenhouse/member.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import { type DoseQuantity, doseAdvice } from '../../planning/dose-advice.ts';
+import { DOSE_BOUNDS } from '../../planning/dose-bounds.ts';
 import { doseLines } from '../../planning/dose-duties.ts';
 import { dutiesForMember } from '../../planning/duties-for-member.ts';
 import type { DutyLine } from '../../planning/duty-line.ts';
@@ -41,7 +42,22 @@ export function howMuch(
     }
   }
   const { mine, leftToGrower } = dutiesForMember(lines, member, standing.greenhouse);
-  return { kind: 'how-much', lines: mine, leftToGrower, refused, inRange };
+  const wanted = wantedOf(ask, standing.greenhouse, systems);
+  return { ...wanted, kind: 'how-much', lines: mine, leftToGrower, refused, inRange };
+}
+
+/** What somebody would give, held against the most that may go in within a day. */
+function wantedOf(
+  { product, wantedMl }: Extract<Ask, { kind: 'how-much' }>,
+  greenhouse: Greenhouse,
+  systems: readonly SystemId[],
+): Pick<HowMuch, 'wanted'> {
+  if (wantedMl === undefined || product === null) return {};
+  const litres = greenhouse.systems
+    .filter(({ id }) => systems.includes(id))
+    .reduce((sum, { brimL }) => sum + brimL, 0);
+  const most = DOSE_BOUNDS.inADay * litres;
+  return { wanted: { product, mL: wantedMl, beyondMl: wantedMl > most ? most : null } };
 }
 
 /** What a product moves: acid and alkali the pH, anything else the strength; both where none is named. */

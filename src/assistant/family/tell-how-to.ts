@@ -87,6 +87,13 @@ function meantOf(
   if (about.duty === 'calibration' && about.system === null)
     return calibrations(greenhouse, probes, localDateOf(nowMs, greenhouse.timeZone));
   if (isNamed) {
+    // Measuring is done alike everywhere: it is shown with one of them.
+    if (about.duty === 'check' && system === null) {
+      const [first] = greenhouse.systems;
+      const dueOn = localDateOf(nowMs, greenhouse.timeZone);
+      const any = named[0] ?? (first && { kind: 'check' as const, system: first.id, dueOn });
+      return any ? [any] : [];
+    }
     if (named.length > 0 || system === null) return named;
     const dueOn = localDateOf(nowMs, greenhouse.timeZone);
     return [{ kind: about.duty ?? 'top-up', system, dueOn }];

@@ -87,6 +87,13 @@ export type AdviceAlert =
 export type AdviceAnswer =
   | {
       readonly kind: 'how-much';
+      /** What somebody asked whether to give, where it is not as told. */
+      readonly wanted?: {
+        readonly product: string;
+        readonly mL: number;
+        /** More than may ever go in within a day; null: less than that. */
+        readonly beyondMl: number | null;
+      };
       readonly lines: readonly DutyLine[];
       readonly leftToGrower: readonly DutyLine[];
       readonly refused: readonly RefusedDose[];

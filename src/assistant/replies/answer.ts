@@ -11,6 +11,7 @@ import type { FamilyAnswer } from './family.ts';
 import type { HouseholdNews } from './household-news.ts';
 import type { KeepingAnswer } from './keeping.ts';
 import type { Picture } from './picture.ts';
+import type { PlainAnswer } from './plain.ts';
 
 /** How long a system's water lasts, in local dates; null: not within 60 days. */
 export interface Lasting {
@@ -26,6 +27,7 @@ export type Answer =
   | AdviceAnswer
   | FamilyAnswer
   | KeepingAnswer
+  | PlainAnswer
   | {
       readonly kind: 'due';
       readonly system: SystemId | null;
@@ -43,6 +45,8 @@ export type Answer =
       readonly duties: readonly DutyLine[];
       /** All that is due up to this day. */
       readonly by?: LocalDate;
+      /** With how often each comes round. */
+      readonly isOften?: true;
     }
   | { readonly kind: 'how-full'; readonly systems: readonly HowFull[] }
   | { readonly kind: 'how-long'; readonly systems: readonly Lasting[] }

@@ -8,6 +8,7 @@ import { readWish } from '../../understanding/wishes/read-wish.ts';
 import { stockOfTwo } from '../../understanding/wishes/stock-of-two.ts';
 import type { Wish } from '../../understanding/wishes/wish.ts';
 import { askedAsides, stockAside } from '../../understanding/wishes/wish-aside.ts';
+import { answerQuestion } from '../answers/answer-question.ts';
 import { choresAnswer } from '../answers/chores-answer.ts';
 import { howFull } from '../answers/how-full.ts';
 import { isItRight } from '../answers/is-it-right.ts';
@@ -139,6 +140,8 @@ function grant(handling: Handling, wish: Wish, text: string, around: Surrounding
       return answer(handling, openedAnswer(handling, wish.product));
     case 'planted-somewhere':
       return askWherePlanted(handling, wish.planting);
+    case 'ask':
+      return answerQuestion(handling, wish.ask, wish.systems);
     case 'introduction':
       return answer(handling, { kind: 'introduction' });
     case 'explain':
@@ -157,7 +160,7 @@ function grant(handling: Handling, wish: Wish, text: string, around: Surrounding
     case 'who-is-away':
       return answerWhoIsAway(handling, wish.ofOneself ? handling.heard.member.handle : null);
     case 'logged':
-      return answer(handling, loggedBy(handling.standing, wish.handle, wish.on));
+      return answer(handling, loggedBy(handling.standing, wish.handle, wish.on, wish.systems));
     case 'supply':
       return answer(handling, supplyState(handling.standing, wish.of));
     case 'where':

@@ -49,8 +49,12 @@ function askedIn(frame: Frame, from: number, to: number, entries: readonly Entry
   if (supply && !has('fill', 'flood', 'need', 'top-up') && !terms.some(isTaken))
     return { kind: 'supply', of: supply };
   // `which probe needs calibrating`, `how often should i calibrate`.
-  if (starts('which', 'how', 'what') && has('calibrate') && !has('most-recent', 'was'))
-    return { kind: 'when-next', system: null, duty: 'calibration' };
+  if (starts('which', 'how', 'what') && has('calibrate') && !has('most-recent', 'was')) {
+    const often = has('habit') ? { isOften: true as const } : {};
+    const of = often.isOften ? probeNamed(terms) : null;
+    const ofProbe = of === null ? {} : { probe: of };
+    return { kind: 'when-next', system: null, duty: 'calibration', ...often, ...ofProbe };
+  }
   // `which ones need water`, `wer braucht Wasser`: not who did anything.
   if (starts('which', 'who') && terms.some((term) => saysNeed(frame, term)))
     return { kind: 'what-is-due', system };
@@ -77,8 +81,9 @@ function askedIn(frame: Frame, from: number, to: number, entries: readonly Entry
     if (isDeed || duty !== null || chore !== null) return { kind: 'who', system, ...work };
   }
   if (starts('how') && has('habit')) {
-    const duty = dutyAsked(frame, from, to);
-    if (duty !== null) return { kind: 'when-next', system, duty };
+    const duty = dutyAsked(frame, from, to) ?? (has('read-as') ? 'check' : null);
+    if (work.chore !== null) return { isOften: true, kind: 'when-next', system, duty: 'chore' };
+    if (duty !== null) return { isOften: true, kind: 'when-next', system, duty };
   }
   if (starts('how-long') && !has('next')) return { kind: 'how-long', system };
   const probe = probeNamed(terms);
@@ -130,8 +135,8 @@ function askedIn(frame: Frame, from: number, to: number, entries: readonly Entry
     const { quantity: read, value } = told;
     return { kind: 'is-it-right', system: system ?? told.system, quantity: read, value };
   }
-  // `is it too warm in the buckets`: of the water.
-  if (starts('is-it') && system !== null && quantity === null && has('warmth'))
+  // `is it too warm in the buckets`, `is that too warm`: of the water.
+  if (starts('is-it') && quantity === null && has('warmth'))
     return { kind: 'is-it-right', system, quantity: 'water-temperature', value: null };
   if (has('due')) return { kind: 'what-is-due', system };
   if (starts('is-it') && (has('need') || topsUp(terms))) return { kind: 'what-is-due', system };
@@ -142,6 +147,8 @@ function askedIn(frame: Frame, from: number, to: number, entries: readonly Entry
     (starts('what', 'how', 'which') || has('most-recent') || starts('is-it'))
   )
     return { kind: 'last-reading', system, quantity };
+  if (starts('is-it') && has('judged') && refers && system === null)
+    return { kind: terms.every(asksNoMore) ? 'which-value' : 'unknown' };
   if (starts('how', 'which', 'what', 'is-it') && (has('going', 'judged') || system !== null))
     return { kind: 'how-is-it-going', system };
   if (starts('judged', 'next') && said) {
@@ -162,6 +169,14 @@ function probeNamed(terms: readonly Term[]): string | null {
   for (const term of terms)
     if (term.kind === 'word' && term.word.probe !== null) return term.word.probe;
   return null;
+}
+
+/** `is that too low`, and nothing that would say what it is about. */
+function asksNoMore(term: Term): boolean {
+  return (
+    term.kind === 'stop' ||
+    means(term, 'is-it', 'pronoun', 'judged', 'filler', 'article', 'down', 'low')
+  );
 }
 
 /** `took 9 min`; `was` alone is no amount. */

@@ -16,10 +16,12 @@ import { isMorningOfDay } from '../times/find-times.ts';
 import type { TimeMark } from '../times/time-mark.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import { hasPastDeed, isDeed, isLabel, isPlainDeed } from './clause-kinds.ts';
+import { isEachTimeMeasured } from './each-time.ts';
 import { elsewhere, endOfTalkOf, hear, type Marker } from './hearsay.ts';
 import { saysDone } from './messages.ts';
 import type { Mood } from './mood.ts';
 import { negate, reach } from './negation.ts';
+import { meanNext } from './next-to-do.ts';
 import { noFlowAt } from './no-water.ts';
 import { ofBatch } from './of-a-batch.ts';
 import { ofVessel } from './of-a-vessel.ts';
@@ -52,11 +54,17 @@ export function moodsOf(frame: Frame, marks: readonly TimeMark[]): readonly (Moo
     doubtSwapped(frame, clause, mark);
     negate(frame, clause, c, mark);
     intend(frame, clause, c, mark);
+    meanNext(frame, clause, mark);
     suppose(frame, clause, mark);
     hear(frame, clause, mark);
     for (const [concept, mood] of wholeClause) {
       const isOther = concept === 'forecast' && noFlowAt(frame, clause) !== null;
-      if (clauseHas(frame, clause, concept) && !isOther && !onlyJudges(frame, clause, concept))
+      if (
+        clauseHas(frame, clause, concept) &&
+        !isOther &&
+        !onlyJudges(frame, clause, concept) &&
+        !(concept === 'habit' && isEachTimeMeasured(frame, clause))
+      )
         mark(
           concept === 'target' ? askedTargetAt(frame, clause) : clause.from,
           outcomeAt(frame, clause) ?? clause.to,

@@ -21,7 +21,7 @@ export function questionStart(
     const asksInside =
       (means(inner, 'is-it') &&
         inner.text.includes(' ') &&
-        !means(inner, 'did-not', 'intention') &&
+        !means(inner, 'did-not', 'intention', 'amiss') &&
         (!means(inner, 'link') || judges(frame, i + 1, clause.to))) ||
       (means(inner, 'what', 'why', 'how', 'how-much', 'how-long', 'who') &&
         (asked || means(frame.terms[i - 1], 'now') || means(frame.terms[i + 1], 'is-it')));
@@ -98,6 +98,8 @@ function opensQuestion(
   if (means(term, 'is-it') && !asked && saysNone(next)) return false;
   // `didn't add any`: the verb follows straight, and nobody who would have done it.
   if (means(term, 'did-not') && !asked && isDeed(next)) return false;
+  // `stimmt was nicht mit der Wanne`.
+  if (means(term, 'is-it') && means(term, 'amiss') && (asked || first === clause.from)) return true;
   // `is everything ok`, `is the tub all right`.
   if (means(term, 'is-it') && isAllGood(frame, clause, first + 1)) return true;
   // `Karin hat die Wanne gefüllt` tells, whoever she is.

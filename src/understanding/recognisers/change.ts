@@ -13,8 +13,8 @@ import {
 } from '../reading/frame.ts';
 import { isUnknown, means, type Term } from '../reading/term.ts';
 import { namesOthers } from '../systems/names-others.ts';
-import { isAddedFresh } from './added-fresh.ts';
 import { litresOf } from './change-litres.ts';
+import { isOnlyAdded } from './fresh-water.ts';
 import { partChanged } from './part-changed.ts';
 
 /** `changed the gutter reservoir, 118 l fresh`, `emptied and refilled the jars`: everything out, mixed new. */
@@ -88,7 +88,7 @@ function changeIn(frame: Frame, clause: Clause): number | null {
     const term = frame.terms[i];
     if (frame.taken[i]) continue;
     const isChanged = means(term, 'changed-solution') && !followedByThing(frame, clause, i + 1);
-    if (isChanged && !isAddedFresh(frame, clause, i)) return i;
+    if (isChanged && !isOnlyAdded(frame, clause, i)) return i;
     if (means(term, 'change') && changesSolution(frame, clause, i)) return i;
   }
   return null;

@@ -1,6 +1,6 @@
 import type { Fact } from '../fact.ts';
 import { type Clause, type Frame, isMeasure, isPadding } from '../reading/frame.ts';
-import { isUnknown, means, type Term } from '../reading/term.ts';
+import { isProbe, isUnknown, means, type Term } from '../reading/term.ts';
 import { isDuration } from '../times/day-said.ts';
 import { quantityOf } from './labels.ts';
 import { pairNeighbours } from './pair-slots.ts';
@@ -62,7 +62,7 @@ function runsOf(frame: Frame, clause: Clause): Slot[][] {
       if (frame.taken[i] && means(frame.terms[i - 1], 'by', 'moved')) continue;
       if (frame.taken[i]) end();
       else if (!isGivenAmount(frame, i)) run.push({ at: i, quantity: null });
-    } else if (parts(frame, term, i)) end();
+    } else if (parts(frame, term, i) && !saysWhichProbe(frame, clause, i)) end();
   }
   end();
   return runs;
@@ -101,9 +101,17 @@ function parts(frame: Frame, term: Term, i: number): boolean {
       'both',
       'all',
       'between',
+      'each-time',
     );
   if (passes || isWhatItIs(frame, i)) return false;
   return !frame.taken[i] || isUnknown(term);
+}
+
+/** `pen a 5.8 pen b 6.0`, `by the pen 5.8 by the other 6.0`: which of several instruments it was read with. */
+function saysWhichProbe({ terms, places }: Frame, clause: Clause, i: number): boolean {
+  const term = terms[i];
+  if (means(term, 'other-one')) return places.hasWhere(isProbe, clause.from, i);
+  return isProbe(terms[i - 1]) && term?.kind === 'word' && term.word.shyProduct !== null;
 }
 
 /** `5.8 is what the dwc ph shows`: what the number is follows it. */

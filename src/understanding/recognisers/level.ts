@@ -180,6 +180,9 @@ function saysWhatIsThere(frame: Frame, clause: Clause, i: number, volume: boolea
   if (volume && means(after, 'left-over') && !means(frame.terms[i + 2], 'do'))
     return !isOfVessel(frame, clause, i) && !isLeftFor(frame, clause, i + 2);
   if (clauseHas(frame, clause, 'take-away', 'capacity', 'other-deed')) return false;
+  if (volume && clauseHas(frame, clause, 'beside')) {
+    if (namesIn(frame, clause).some((name) => isBeside(frame, clause, name))) return false;
+  }
   if (volume)
     return (
       (clauseHas(frame, clause, 'there-is') && !isWhereItWent(frame, clause, whereTo)) ||
@@ -288,7 +291,25 @@ function isStandingAt(frame: Frame, clause: Clause, i: number): boolean {
   // `in den Gläsern sind 18 l` tells what is there, `in den Tisch waren es 20 l` may tell what was poured.
   const mayHaveGone = clauseHas(frame, clause, 'was') ? orWhere : whereTo;
   if (isWhereItWent(frame, clause, mayHaveGone)) return false;
+  if (tied && j < clause.from) return standsOfItself(frame, clause, i);
   return tied && j >= clause.from && frame.terms[j]!.kind === 'name';
+}
+
+/** `neben der Wanne stehen 20 l`: by the system, and not in it. */
+function isBeside({ terms }: Frame, { from }: Clause, name: number): boolean {
+  const lead =
+    means(terms[name - 1], 'article') && !means(terms[name - 1], 'beside') ? name - 2 : name - 1;
+  return lead >= from && means(terms[lead], 'beside');
+}
+
+/** `3 Kannen in den Tisch, steht jetzt auf 400 l`: of the system that its sentence has named before. */
+function standsOfItself({ places, sentences, terms }: Frame, clause: Clause, i: number): boolean {
+  if (!means(terms[i - 1], 'at', 'now')) return false;
+  const start = sentences[clause.sentence]![0]!.from;
+  const saysStand = terms
+    .slice(clause.from, clause.to)
+    .some((term) => means(term, 'stands') || (means(term, 'at') && means(term, 'read-as')));
+  return saysStand && places.lastWhere(isName, clause.from) >= start;
 }
 
 const whereTo: readonly Concept[] = ['where-to'];

@@ -10,13 +10,17 @@ import {
   namesIn,
 } from '../reading/frame.ts';
 import { means } from '../reading/term.ts';
-import { addsFresh } from './added-fresh.ts';
 import { verbless } from './after-amount.ts';
+import { saysChanged } from './fresh-water.ts';
 
 /** The verb of adding in a clause, if it has water as its object or none. */
 export function verbOf(frame: Frame, clause: Clause): number | null {
-  if (clauseHas(frame, clause, 'calibrate', 'pick') || isFillTime(frame, clause)) return null;
-  if (clauseHas(frame, clause, 'changed-solution') && !addsFresh(frame, clause)) return null;
+  if (
+    clauseHas(frame, clause, 'calibrate', 'pick') ||
+    saysChanged(frame, clause) ||
+    isFillTime(frame, clause)
+  )
+    return null;
   const verbs = inClause(
     frame,
     clause,

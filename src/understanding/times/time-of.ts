@@ -118,6 +118,7 @@ function opensWithWas(frame: Frame, { from, to }: Clause): boolean {
 }
 
 function isAlone(frame: Frame, clause: Clause, mark: TimeMark): boolean {
+  if (tellsOfComing(frame, clause)) return false;
   for (let i = clause.from; i < clause.to; i++) {
     if (i >= mark.from && i <= mark.to) continue;
     if (mark.heads === true && (isMark(frame.terms[i], ':') || means(frame.terms[i], 'to-say')))
@@ -146,6 +147,11 @@ function isAlone(frame: Frame, clause: Clause, mark: TimeMark): boolean {
       return false;
   }
   return true;
+}
+
+/** `bin erst um 9 gekommen`: when somebody came, not when anything was measured. */
+function tellsOfComing(frame: Frame, clause: Clause): boolean {
+  return clauseHas(frame, clause, 'received') && clauseHas(frame, clause, 'self');
 }
 
 function isOfSomethingElse(frame: Frame, clause: Clause, facts: readonly Fact[]): boolean {

@@ -315,6 +315,9 @@ export type MoodConcept =
   | 'forgot'
   | 'to-say'
   | 'habit'
+  | 'each-time'
+  | 'up-next'
+  | 'beside'
   | 'long-ago'
   /** Between a was and its value: at some time that nobody tells. */
   | 'at-some-time'

@@ -168,6 +168,22 @@ export function readContainer(words: readonly Token[], world: WishWorld): string
   return isPlain ? asWritten(words, world.folded) : undefined;
 }
 
+/** One of the household's containers, one or several of them. */
+export function readHolder(words: readonly Token[], world: WishWorld): string | undefined {
+  const [word, ...more] = withoutArticle(words, world);
+  if (!word || more.length > 0) return undefined;
+  const { containers } = world.greenhouse;
+  return containers.find(({ name }) => isWordOf(word.text, name.toLowerCase(), world))?.name;
+}
+
+/** A meter by its name. */
+export function readProbe(words: readonly Token[], world: WishWorld): string | undefined {
+  const said = withoutArticle(words, world)
+    .map(({ text }) => text)
+    .join(' ');
+  return world.greenhouse.probes.find(({ name }) => name.toLowerCase() === said)?.name;
+}
+
 export function readMember(words: readonly Token[], world: WishWorld): string | undefined {
   return words.length === 1 ? world.lexicon.memberNames.get(words[0]!.text) : undefined;
 }

@@ -18,6 +18,7 @@ import type { Days } from '../arranging/arranging.ts';
 import { probesMeant } from '../probes-meant.ts';
 import { isRainUsual } from './is-butt.ts';
 import type { ReadSlot } from './match-pattern.ts';
+import { plainAskOf, systemsFound } from './plain-wish.ts';
 import { systemOfTask } from './read-names.ts';
 import { readSlot } from './read-slot.ts';
 import type { About, ChangeKind, ExplainedTerm, Wish, WishKind } from './wish.ts';
@@ -42,7 +43,7 @@ export function readWish(
     const read: ReadSlot = (slot, words) => readSlot(slot, words, world);
     const fit = wishPatterns(world.words).firstFit(world.tokens, read);
     if (fit && mayBeReading(fit.item.kind, new Slots(fit.slots), greenhouse)) continue;
-    if (fit) return wishOf(fit.item.kind, new Slots(fit.slots), world);
+    if (fit) return wishOf(fit.item.kind, new Slots(fit.slots), world, fit.slots);
   }
   return null;
 }
@@ -166,8 +167,56 @@ class Slots {
   }
 }
 
-function wishOf(kind: WishKind, slots: Slots, world: WishWorld): Wish {
+function wishOf(
+  kind: WishKind,
+  slots: Slots,
+  world: WishWorld,
+  found: ReadonlyMap<string, unknown>,
+): Wish {
   switch (kind) {
+    case 'ask-container':
+    case 'ask-containers':
+    case 'ask-grown':
+    case 'ask-water-source':
+    case 'ask-urgent':
+    case 'ask-first':
+    case 'ask-ahead':
+    case 'ask-next':
+    case 'ask-fullness':
+    case 'ask-room':
+    case 'ask-air':
+    case 'ask-too-high':
+    case 'ask-too-low':
+    case 'ask-too-warm':
+    case 'ask-too-cold':
+    case 'ask-why-high':
+    case 'ask-why-low':
+    case 'ask-may-dose':
+    case 'ask-safe-dose':
+    case 'ask-without':
+    case 'ask-week-use':
+    case 'ask-most':
+    case 'ask-water-warm':
+      return {
+        kind: 'ask',
+        ask: plainAskOf(kind, found, world.today),
+        systems: systemsFound(found),
+      };
+    case 'ask-trust':
+      return {
+        kind: 'how-to',
+        about: { system: null, duty: 'calibration' },
+        probes: [found.get('probe') as string],
+      };
+    case 'ask-measuring':
+      return { kind: 'how-to', about: { system: null, duty: 'check' }, probes: [] };
+    case 'ask-logged-of':
+      return {
+        kind: 'logged',
+        handle: null,
+        on: slots.day ?? null,
+        systems: systemsFound(found),
+      };
     case 'set-up':
       return { kind: 'guide', of: 'greenhouse' };
     case 'move-last-chore':

@@ -8,7 +8,7 @@ import type {
   WantedQuantity,
 } from '../../greenhouse/set-up/set-up-change.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
-import type { StockSaid } from '../statement.ts';
+import type { Ask, StockSaid } from '../statement.ts';
 
 /** What a member wants changed or told about the household's set-up, stock and season. */
 export type Wish =
@@ -40,6 +40,8 @@ export type Wish =
   | { readonly kind: 'notes'; readonly about: About }
   /** Something was planted, and nobody said where; null: nor how many. */
   | { readonly kind: 'planted-somewhere'; readonly planting: Planting | null }
+  /** A question, and the systems that it names. */
+  | { readonly kind: 'ask'; readonly ask: Ask; readonly systems: readonly SystemId[] }
   /** Who the bot is, and what to say to it. */
   | { readonly kind: 'introduction' }
   /** `isBare`: with no article, its latest readings may be meant as well. */
@@ -55,8 +57,13 @@ export type Wish =
   | { readonly kind: 'how-long' }
   /** ofOneself: when the member is away. */
   | { readonly kind: 'who-is-away'; readonly ofOneself?: true }
-  /** What was logged by a member, or by all (null), on a day, or of late (null). */
-  | { readonly kind: 'logged'; readonly handle: string | null; readonly on: LocalDate | null }
+  /** What was logged by a member, or by all (null), on a day, or of late (null); absent systems: of all. */
+  | {
+      readonly kind: 'logged';
+      readonly handle: string | null;
+      readonly on: LocalDate | null;
+      readonly systems?: readonly SystemId[];
+    }
   | { readonly kind: 'supply'; readonly of: Supply }
   /** Where something is kept, as it was called. */
   | { readonly kind: 'where'; readonly what: string }
@@ -99,8 +106,38 @@ export interface About {
   readonly duty: DutyKind | null;
 }
 
+/** Questions of somebody who does not know. */
+export type PlainWishKind =
+  | 'ask-container'
+  | 'ask-containers'
+  | 'ask-grown'
+  | 'ask-water-source'
+  | 'ask-urgent'
+  | 'ask-first'
+  | 'ask-ahead'
+  | 'ask-next'
+  | 'ask-fullness'
+  | 'ask-room'
+  | 'ask-air'
+  | 'ask-too-high'
+  | 'ask-too-low'
+  | 'ask-too-warm'
+  | 'ask-too-cold'
+  | 'ask-why-high'
+  | 'ask-why-low'
+  | 'ask-may-dose'
+  | 'ask-safe-dose'
+  | 'ask-without'
+  | 'ask-week-use'
+  | 'ask-most'
+  | 'ask-water-warm';
+
 export type WishKind =
   | ChangeKind
+  | PlainWishKind
+  | 'ask-logged-of'
+  | 'ask-measuring'
+  | 'ask-trust'
   | 'move-last-chore'
   | 'drop-last-chore'
   | 'ask-chores'

@@ -1,8 +1,9 @@
 import type { DutyLine } from '../../planning/duty-line.ts';
 import type { AnswerOf } from '../spoken/answer-of.ts';
+import { daysBetween } from '../spoken/days-between.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { type ToldDuties, toldDuties } from '../spoken/told-duties.ts';
-import { onDay, untilDay, whenDue } from './day-text.ts';
+import { everyDays, onDay, untilDay, whenDue } from './day-text.ts';
 import { dutyList } from './duty-list.ts';
 import { dutyName, dutyText } from './duty-text.ts';
 import { exactText } from './exactly.ts';
@@ -41,14 +42,26 @@ export function whyAnswer({ duties, exactly }: AnswerOf<'why'>, s: Speaker): str
     .join('\n');
 }
 
-export function whenNextAnswer({ duties, by }: AnswerOf<'when-next'>, s: Speaker): string {
+export function whenNextAnswer({ duties, by, isOften }: AnswerOf<'when-next'>, s: Speaker): string {
   const until = by === undefined ? null : untilDay(by, s);
   if (duties.length === 0)
     return until === null
       ? 'So etwas ist nicht geplant.'
       : `${s.capital(until)} ist nichts zu tun.`;
+  if (isOften) return duties.map((line) => howOftenText(line, s)).join('\n');
   const lines = duties.map((line) => `${dayFirst(line, s)}: ${dutyName(line.duty, s)}.`);
   return (until === null ? lines : [`Zu tun ${until}:`, ...lines]).join('\n');
+}
+
+/** `Kalibrieren: Stift: alle 28 Tage, das nächste Mal am 22. Mai.` */
+function howOftenText(line: DutyLine, s: Speaker): string {
+  const often = daysBetween(line);
+  const open =
+    line.reason.kind === 'not-measured'
+      ? 'je nachdem, wie sich die Werte bewegen'
+      : 'je nach Bedarf';
+  const rhythm = often === null ? open : everyDays(often);
+  return `${s.capital(dutyName(line.duty, s))}: ${rhythm}, das nächste Mal ${whenDue(line.duty.dueOn, s)}.`;
 }
 
 function whatAndWhen({ line, lines }: ToldDuties, s: Speaker): string {

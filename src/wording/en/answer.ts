@@ -15,6 +15,7 @@ import { seasonText } from './keeping/season-text.ts';
 import { openedAnswer, rainAnswer, stockAnswer } from './keeping/stock-text.ts';
 import { isItRightAnswer, lastReadingAnswer, whoAnswer } from './log-answer.ts';
 import { pictureText } from './picture-words.ts';
+import { plainText } from './plain-answer.ts';
 import { supplyAnswer, whereAnswer } from './supply-answer.ts';
 import { howLongAnswer, showAnswer, useAnswer } from './water-answer.ts';
 import { whatIfText } from './what-if.ts';
@@ -122,6 +123,15 @@ export function answerText(answer: Answer, s: Speaker): string {
       return 'I cannot remind of something once. What comes back I can: “remind me to clean the filter every 14 days”. What is only to be kept, write as “note: …”.';
     case 'explained':
       return explainedText(answer.term);
+    case 'containers':
+    case 'grown':
+    case 'water-source':
+    case 'urgent':
+    case 'out-of-range':
+    case 'why-reading':
+    case 'room':
+    case 'which-value':
+      return plainText(answer, s);
     case 'unknown':
       return unknownAnswer(s);
   }

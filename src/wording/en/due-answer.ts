@@ -1,8 +1,9 @@
 import type { DutyLine } from '../../planning/duty-line.ts';
 import type { AnswerOf } from '../spoken/answer-of.ts';
+import { daysBetween } from '../spoken/days-between.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { type ToldDuties, toldDuties } from '../spoken/told-duties.ts';
-import { dayText, onDay, whenDue } from './day-text.ts';
+import { dayText, everyDays, onDay, whenDue } from './day-text.ts';
 import { dutyList } from './duty-list.ts';
 import { dutyName, dutyText } from './duty-text.ts';
 import { exactText } from './exactly.ts';
@@ -39,14 +40,23 @@ export function whyAnswer({ duties, exactly }: AnswerOf<'why'>, s: Speaker): str
     .join('\n');
 }
 
-export function whenNextAnswer({ duties, by }: AnswerOf<'when-next'>, s: Speaker): string {
+export function whenNextAnswer({ duties, by, isOften }: AnswerOf<'when-next'>, s: Speaker): string {
   const until = by === undefined ? null : `to do by ${dayText(by, s)}`;
   if (duties.length === 0)
     return until === null ? 'Nothing of that kind is planned.' : `Nothing ${until}.`;
+  if (isOften) return duties.map((line) => howOftenText(line, s)).join('\n');
   const lines = duties.map(
     (line) => `${s.capital(dutyName(line.duty, s))}: ${whenDue(line.duty.dueOn, s)}.`,
   );
   return (until === null ? lines : [`${s.capital(until)}:`, ...lines]).join('\n');
+}
+
+/** `Calibrate the pen: every 28 days, next on 22 May.` */
+function howOftenText(line: DutyLine, s: Speaker): string {
+  const often = daysBetween(line);
+  const open = line.reason.kind === 'not-measured' ? 'by what its readings show' : 'as it needs it';
+  const rhythm = often === null ? open : everyDays(often);
+  return `${s.capital(dutyName(line.duty, s))}: ${rhythm}, next ${whenDue(line.duty.dueOn, s)}.`;
 }
 
 function whatAndWhen({ line, lines }: ToldDuties, s: Speaker): string {

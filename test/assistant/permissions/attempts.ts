@@ -230,6 +230,7 @@ export const attempts: Readonly<Record<UseCase, Attempts>> = {
   'wish-planted-somewhere': { try: told('planted 12 lettuces'), onlyTells: true },
   'wish-introduction': { try: told('who are you?'), onlyTells: true },
   'wish-explain': { try: told('what does EC mean?'), onlyTells: true },
+  'wish-ask': { try: told('how much is a can'), onlyTells: true },
   'wish-wanted': { try: told('what pH should the bench be'), onlyTells: true },
   'wish-how-full': { try: told('how much is in the buckets'), onlyTells: true },
   'wish-how-long': { try: told('what is the weather doing to it'), onlyTells: true },

@@ -79,6 +79,7 @@ const table: Readonly<Record<UseCase, string>> = {
   'wish-planted-somewhere': 'yes no no no',
   'wish-introduction': 'yes yes yes no',
   'wish-explain': 'yes yes yes no',
+  'wish-ask': 'yes yes yes no',
   'wish-wanted': 'yes yes yes no',
   'wish-how-full': 'yes yes yes no',
   'wish-how-long': 'yes yes yes no',

@@ -42,6 +42,9 @@ holdToCorpora(['twelfth'], 0.95);
 // What households write in passing, and what was known to be read amiss; what is left in it is asked about.
 holdToCorpora(['thirteenth-english'], 0.95);
 
+// German typed in passing, answers and short talks; what is left in it is asked about.
+holdToCorpora(['fourteenth-german'], 0.92);
+
 // German of wet hands, half sentences and traps; what is left in it is asked about or passed over.
 holdToCorpora(['thirteenth-german'], 0.96);
 

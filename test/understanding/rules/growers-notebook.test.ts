@@ -119,7 +119,7 @@ describe('what went in, who drinks, and how long since', () => {
     'which one drinks most': 'asks use isRanked 2027-04-28 2027-05-04',
     'how long since we changed the buckets': 'asks who Bucket row reservoir-change',
     'how long will the buckets last': 'asks how-long Bucket row',
-    'how often do i change the gutters': 'asks when-next Gutter run reservoir-change',
+    'how often do i change the gutters': 'asks when-next isOften Gutter run reservoir-change',
     "who's right, me or tomas?": 'asks unknown',
   });
   understood(

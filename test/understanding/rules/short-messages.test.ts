@@ -60,7 +60,7 @@ describe('what helpers type in a hurry', () => {
     'gave the jars 2 l b4 work': 'Jar shelf top-up 2',
     'five nine ph on the buckets': 'Bucket row ph 5.9',
     'which probe needs calibrating': 'asks when-next calibration',
-    'how often should i calibrate': 'asks when-next calibration',
+    'how often should i calibrate': 'asks when-next calibration isOften',
     'dwc ec one eight': 'Bucket row ec 1.8',
     // Where it went, and not by how much it fell.
     'chucked 3 cans down the gutters': '? in-it-or-added (level, top-up)',
@@ -90,7 +90,7 @@ describe('what helpers type in a hurry', () => {
   understood(
     {
       'Strom ist letzte Nacht dreimal weg gewesen': '? how-long-out (still-out)',
-      'wie oft soll ich kalibrieren': 'asks when-next calibration',
+      'wie oft soll ich kalibrieren': 'asks when-next calibration isOften',
       'pH fünf neun in der Südwanne': 'Südwanne ph 5.9',
       'Kanne für die Rinnen gefüllt, noch nicht eingegossen': 'passed over: negation',
     },

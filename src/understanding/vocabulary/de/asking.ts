@@ -1,5 +1,6 @@
 import type { AskConcept, DutyConcept } from '../concept.ts';
 import type { Words } from '../vocabulary.ts';
+import { somethingAmiss } from './something-amiss.ts';
 
 export const duties: Words<DutyConcept> = {
   done: [
@@ -516,6 +517,7 @@ export const asking: Words<AskConcept> = {
     'in welcher',
   ],
   'is-it': [
+    ...somethingAmiss,
     'reicht es',
     'reicht noch',
     'hält noch',

@@ -1007,7 +1007,7 @@ export const grammar: Words<GrammarConcept> = {
     'ein halb',
     'und die hälfte',
   ],
-  twice: ['zweimal', 'zwei mal', 'doppelt'],
+  twice: ['zweimal', 'zwei mal', 'doppelt', 'dreimal', 'drei mal'],
   times: ['x', '×', 'mal', '*'],
   alike: ['auch', 'ebenfalls', 'gleichfalls', 'desgleichen'],
   'as-much-again': asMuchAgain,

@@ -1,5 +1,6 @@
 import type { MoodConcept, TakingBackConcept } from '../concept.ts';
 import type { Words } from '../vocabulary.ts';
+import { somethingAmiss } from './something-amiss.ts';
 
 const none = ['kein', 'keine', 'keinen', 'keinem', 'keiner', 'keines', 'keins'];
 
@@ -459,6 +460,7 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
   ],
   'any-at-all': ['irgendwelche', 'irgendein'],
   amiss: [
+    ...somethingAmiss,
     'problem',
     'probleme',
     'problemen',
@@ -747,8 +749,24 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'vergaß zu sagen',
     'vergaß zu erwähnen',
   ],
+  beside: [
+    'neben',
+    'hinter',
+    'vor der',
+    'vor dem',
+    'vor den',
+    'vorm',
+    'unterm',
+    'unter dem',
+    'unter der',
+  ],
+  'up-next': ['als nächstes', 'als nächste', 'als nächster', 'nächster schritt', 'nächstes'],
+  'each-time': ['immer', 'jedes mal', 'jedesmal', 'stets', 'alle male'],
   habit: [
     'immer',
+    'jedes mal',
+    'jedesmal',
+    'stets',
     'normalerweise',
     'meistens',
     'meist',
@@ -1550,6 +1568,14 @@ export const takingBack: Words<TakingBackConcept> = {
     'nee doch',
     'warte',
     'nein warte',
+    'moment',
+    'ne moment',
+    'nee moment',
+    'nein moment',
+    'moment mal',
+    'halt',
+    'ne halt',
+    'nein halt',
     'nee warte',
     'halt',
     'nein halt',
@@ -1709,6 +1735,13 @@ export const takingBack: Words<TakingBackConcept> = {
     'wieder rückgängig',
     'wieder rückgängig machen',
     'nimm das zurück',
+    'nimm das letzte zurück',
+    'nimm das letzte wieder zurück',
+    'nimm das letzte bitte zurück',
+    'nimm das letzte raus',
+    'nimm das letzte wieder raus',
+    'das letzte zurück',
+    'das letzte wieder zurück',
     'nimm das wieder zurück',
     'nimm es zurück',
     'nimm es wieder zurück',

@@ -957,6 +957,7 @@ export const deeds: Words<DeedConcept> = {
     'beckens',
   ],
   solution: [
+    'frisches wasser',
     'wasser',
     'wassers',
     'lösung',

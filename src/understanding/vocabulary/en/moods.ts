@@ -685,8 +685,13 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'must report',
     'happy to say',
   ],
+  beside: ['next to', 'beside', 'behind', 'in front of', 'under', 'underneath', 'near'],
+  'up-next': ['next', 'next thing', 'next step', 'coming up'],
+  'each-time': ['always', 'every time', 'each time'],
   habit: [
     'always',
+    'every time',
+    'each time',
     'usually',
     'normally',
     'typically',

@@ -46,8 +46,9 @@ export function adviceAnswer(answer: AdviceAnswer, s: Speaker): string {
 }
 
 function howMuch(answer: Extract<AdviceAnswer, { kind: 'how-much' }>, s: Speaker): string {
-  const { lines, leftToGrower, refused, inRange } = answer;
+  const { wanted, lines, leftToGrower, refused, inRange } = answer;
   const told = [
+    ...(wanted ? [wantedText(wanted, s)] : []),
     ...(lines.length > 0 ? [workText(lines, s)] : []),
     ...(leftToGrower.length > 0
       ? [
@@ -64,6 +65,17 @@ function howMuch(answer: Extract<AdviceAnswer, { kind: 'how-much' }>, s: Speaker
   ];
   // What forbids both pH and EC is said once.
   return told.length > 0 ? [...new Set(told)].join('\n') : 'Es ist nichts zuzugeben.';
+}
+
+/** What somebody would give by a figure of their own. */
+function wantedText(
+  { product, mL, beyondMl }: NonNullable<Extract<AdviceAnswer, { kind: 'how-much' }>['wanted']>,
+  s: Speaker,
+): string {
+  const amount = `${s.amount(measureOf('dose', mL, s.units))} ${productName(product)}`;
+  return beyondMl === null
+    ? `Bitte nicht nach eigener Zahl (${amount}), nur nach meiner:`
+    : `Nein: ${amount} ist viel zu viel, mehr als ${s.amount(measureOf('dose', beyondMl, s.units))} darf an einem Tag nie hinein. Nur nach meiner Zahl:`;
 }
 
 function mixText(answer: Extract<AdviceAnswer, { kind: 'mix' }>, s: Speaker): string {

@@ -46,7 +46,7 @@ export function workText(lines: readonly DutyLine[], s: Speaker): string {
     .join('\n');
 }
 
-const CARE: Readonly<Record<Care, string>> = {
+export const CARE: Readonly<Record<Care, string>> = {
   'cool-the-water':
     'Warmes Wasser hält wenig Sauerstoff: Behälter beschatten, Luft länger laufen lassen, eine verschlossene Flasche Eis hineinlegen.',
   'warm-the-water':

@@ -46,8 +46,9 @@ export function adviceAnswer(answer: AdviceAnswer, s: Speaker): string {
 }
 
 function howMuch(answer: Extract<AdviceAnswer, { kind: 'how-much' }>, s: Speaker): string {
-  const { lines, leftToGrower, refused, inRange } = answer;
+  const { wanted, lines, leftToGrower, refused, inRange } = answer;
   const told = [
+    ...(wanted ? [wantedText(wanted, s)] : []),
     ...(lines.length > 0 ? [workText(lines, s)] : []),
     ...(leftToGrower.length > 0
       ? [
@@ -64,6 +65,17 @@ function howMuch(answer: Extract<AdviceAnswer, { kind: 'how-much' }>, s: Speaker
   ];
   // What forbids both pH and EC is said once.
   return told.length > 0 ? [...new Set(told)].join('\n') : 'There is nothing to add.';
+}
+
+/** What somebody would give by a figure of their own. */
+function wantedText(
+  { product, mL, beyondMl }: NonNullable<Extract<AdviceAnswer, { kind: 'how-much' }>['wanted']>,
+  s: Speaker,
+): string {
+  const amount = `${s.amount(measureOf('dose', mL, s.units))} ${productName(product)}`;
+  return beyondMl === null
+    ? `Please not by a figure of your own (${amount}), only by mine:`
+    : `No: ${amount} is far too much, at most ${s.amount(measureOf('dose', beyondMl, s.units))} may ever go in within a day. Only by my figure:`;
 }
 
 function mixText(answer: Extract<AdviceAnswer, { kind: 'mix' }>, s: Speaker): string {

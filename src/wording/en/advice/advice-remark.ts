@@ -46,7 +46,7 @@ export function workText(lines: readonly DutyLine[], s: Speaker): string {
     .join('\n');
 }
 
-const CARE: Readonly<Record<Care, string>> = {
+export const CARE: Readonly<Record<Care, string>> = {
   'cool-the-water':
     'Warm water holds little oxygen: shade the tank, let the air run longer, and put in a closed bottle of ice.',
   'warm-the-water':
