@@ -18,8 +18,26 @@ export function withHoursOfOutage(terms: readonly Term[], lexicon: Lexicon): rea
     if (!failed) return [term];
     // `between 9 and 12`: what leads to the hours says no more than they do.
     if (means(term, 'between') && hoursAt(terms, i + 1, lexicon)) return [];
+    if (isHourUntilClock(terms, i)) return [word('from', term.from, term.from), term];
     return hoursAt(terms, i, lexicon) ?? [term];
   });
+}
+
+/** `3 till half 4`, `9 till 10:30`: a bare hour, and a time that is surely one. */
+function isHourUntilClock(terms: readonly Term[], i: number): boolean {
+  const [term, joint, end] = terms.slice(i, i + 3);
+  if (!isMeasure(term) || !means(joint, 'until') || means(terms[i - 1], 'from', 'since'))
+    return false;
+  const { unit, share, whole, values } = term.measure;
+  if (unit !== null || share || !whole || values.some((hour) => hour > hoursADay)) return false;
+  return end?.kind === 'clock' || (end?.kind === 'word' && end.word.clockTurn !== null);
+}
+
+function word(meaning: 'from' | 'until', from: number, to: number): Term {
+  return wordTerm(
+    { from, to, text: '', glued: false },
+    { ...meaningless, concepts: new Meanings([meaning]) },
+  );
 }
 
 function hoursAt(terms: readonly Term[], i: number, lexicon: Lexicon): readonly Term[] | null {
@@ -59,16 +77,11 @@ function hoursOf(term: MeasureTerm, { own }: Lexicon): readonly Term[] | null {
       { from, to: from + text.length, text, glued: false },
       { ...measure, values: [Number(text)], approximate: false, whole: true, written: text },
     );
-  const small = (meaning: 'from' | 'until', from: number, to: number): Term =>
-    wordTerm(
-      { from, to, text: '', glued: false },
-      { ...meaningless, concepts: new Meanings([meaning]) },
-    );
   const [begin, end] = [term.from, term.to - last.length];
   return [
-    small('from', begin, begin),
+    word('from', begin, begin),
     hour(first, begin),
-    small('until', begin + first.length, end),
+    word('until', begin + first.length, end),
     hour(last, end),
   ];
 }

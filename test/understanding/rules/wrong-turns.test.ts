@@ -21,6 +21,10 @@ describe('what looks like one thing and is another', () => {
       'greenhouse outage ~1 power at 3 May 21:00; greenhouse restored ~1 power at 3 May 23:00',
     'power was out for 2 hours':
       'greenhouse outage ~1 power at 4 May 06:20; greenhouse restored ~1 power',
+    'had a power cut 3 till half 4':
+      'greenhouse outage 1 power at 4 May 03:00; greenhouse restored 1 power at 4 May 04:30',
+    'pump out in the gutters 6 till 7:15':
+      'Gutter run outage 1 pump at 4 May 06:00; Gutter run restored 1 pump at 4 May 07:15',
     'power has been out for 2 hours': 'greenhouse outage 1 power at 4 May 06:20',
     'no power for 2 hours': 'greenhouse outage 1 power at 4 May 06:20',
     // No water in it, or none given.
