@@ -39,7 +39,13 @@ export interface EntryStatement {
 
 /** Why something could not be logged as it stands. */
 export type DoubtReason =
-  | { readonly kind: 'which-system'; readonly quantity: Quantity | null; readonly written?: string }
+  /** ofSeveral: values that differ, which one system cannot have at once: of which systems, in their order. */
+  | {
+      readonly kind: 'which-system';
+      readonly quantity: Quantity | null;
+      readonly written?: string;
+      readonly ofSeveral?: true;
+    }
   | { readonly kind: 'which-quantity'; readonly value: string }
   | { readonly kind: 'in-it-or-added'; readonly litres: number }
   /** `30 ml feed`: of which of the bottles in stock. */

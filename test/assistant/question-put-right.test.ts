@@ -102,3 +102,55 @@ describe('A number of which neither the quantity nor the system was said', () =>
     for (const text of texts) expect(loggedBy(await say(text))).toEqual([]);
   });
 });
+
+describe('Values that differ, of which no system was said', () => {
+  it.each([
+    [
+      ['ec 1.3 and 1.2', 'gutters and jars'],
+      ['Gutter run 1.3', 'Jar shelf 1.2'],
+    ],
+    [['ec 1.3 and 1.2', 'jars', '1.2'], ['Jar shelf 1.2']],
+    [['ec 1.3 and 1.2', 'all'], []],
+    [['ec 1.3 and 1.2', 'ok all checked'], []],
+    [['ec 1.3 and 1.2', 'gutters, jars and bench'], []],
+    // One after the other they are of one system.
+    [
+      ['ph was 5.4, now 6.1', 'buckets'],
+      ['Bucket row 5.4', 'Bucket row 6.1'],
+    ],
+  ])('are each of one system: %j', async (texts, entries) => {
+    const out = await helper().say(...texts);
+    expect(loggedBy(out).map(({ system, value }) => [system, value].join(' '))).toEqual(entries);
+  });
+
+  it('are not all of them by work that is told done', async () => {
+    const { say } = helper();
+    await say('ph 6.0 ec 1.3');
+    expect(loggedBy(await say('all checked')).some(({ quantity }) => quantity === 'ph')).toBe(
+      false,
+    );
+  });
+});
+
+describe('Amounts that were asked about one by one', () => {
+  const litres = (out: readonly OutLine[]) =>
+    loggedBy(out).map(({ system, quantity, value }) => [system, quantity, value].join(' '));
+
+  it.each([
+    [
+      ['6 cans bench 1 can buckets 1 jug jars', 'added'],
+      ['North bench top-up 60', 'Bucket row top-up 10', 'Jar shelf top-up 2'],
+    ],
+    [
+      ['2 cans bench 1 buckets', 'all added'],
+      ['North bench top-up 20', 'Bucket row top-up 10'],
+    ],
+    [
+      ['bench 400 l, buckets 80 l', 'in it now'],
+      ['North bench level 400', 'Bucket row level 80'],
+    ],
+    [['bench 400 l, buckets 80 l', 'no'], []],
+  ])('are all what one answer says: %j', async (texts, entries) => {
+    expect(litres(await helper().say(...texts))).toEqual(entries);
+  });
+});

@@ -26,13 +26,14 @@ import { pickByNumber } from './pick-by-number.ts';
 import { productTold } from './product-told.ts';
 import { isOfUnit, isSomethingElse } from './something-else.ts';
 import { stoppedSince } from './stopped-since.ts';
+import { valuesOfSystems } from './values-of-systems.ts';
 import { type Said, whatIsSaid } from './what-is-said.ts';
 import { again, awaitsSystemToo, fillWithSystem } from './without-system.ts';
 
 /** What a short message says as an answer to one of the bot's open questions; null if it is no answer. */
 export function readAnswer(frame: Frame): readonly Statement[] | null {
   const questions = questionsOf(frame);
-  const ofEach = unitOfEach(frame);
+  const ofEach = answerToEach(frame);
   if (ofEach) return ofEach;
   // A value that one question offers on a button answers that one, whichever was asked last.
   const offering = questions.length > 1 ? questions.filter((one) => offers(frame, one)) : [];
@@ -43,16 +44,37 @@ export function readAnswer(frame: Frame): readonly Statement[] | null {
   return null;
 }
 
-/** `both ml`, `jeweils ml`, where the unit of several amounts was asked one by one: of each of them. */
-function unitOfEach(frame: Frame): readonly Statement[] | null {
+/** What answers each of several questions alike; null: it is of one of them. */
+function answerToEach(frame: Frame): readonly Statement[] | null {
   const { repliedTo, openQuestions } = frame.context;
   if (repliedTo !== null && repliedTo.kind !== 'question') return null;
-  const ofUnit = openQuestions.filter(({ doubt }) => doubt.reason.kind === 'which-unit');
-  if (ofUnit.length < 2 || !frame.places.hasAny(['both', 'each', 'all'])) return null;
-  if (whatIsSaid(frame)?.unit == null) return null;
-  const answers = ofUnit.map((question) => ({ question, said: answerTo(frame, question) }));
+  if (openQuestions.length < 2) return null;
+  const alike = unitOfEach(frame) ?? addedEach(frame);
+  if (!alike) return null;
+  const answers = alike.map((question) => ({ question, said: answerTo(frame, question) }));
   if (answers.some(({ said }) => said === null)) return null;
   return answers.flatMap(({ question, said }) => insteadOf(question, said!));
+}
+
+/** `both ml`, `jeweils ml`, where the unit of several amounts was asked one by one. */
+function unitOfEach(frame: Frame): readonly OpenQuestion[] | null {
+  const ofUnit = openOf(frame, 'which-unit');
+  if (ofUnit.length < 2 || !frame.places.hasAny(['both', 'each', 'all'])) return null;
+  return whatIsSaid(frame)?.unit == null ? null : ofUnit;
+}
+
+/** `added`, where it was asked of several amounts one by one whether they were: of all of them. */
+function addedEach(frame: Frame): readonly OpenQuestion[] | null {
+  const asked = openOf(frame, 'in-it-or-added');
+  if (asked.length < 2 || frame.context.repliedTo !== null) return null;
+  const said = whatIsSaid(frame);
+  const isOfNone = said?.measure === null && said.systems.length === 0 && said.ordinal === null;
+  // In the order in which they were asked.
+  return isOfNone && said.quantity !== null && !said.no ? asked.toReversed() : null;
+}
+
+function openOf({ context }: Frame, kind: DoubtReason['kind']): readonly OpenQuestion[] {
+  return context.openQuestions.filter(({ doubt }) => doubt.reason.kind === kind);
 }
 
 /** What is still asked takes the place of the question that it came from. */
@@ -127,6 +149,8 @@ function answerTo(frame: Frame, question: OpenQuestion): readonly Statement[] | 
     if (named || doubt.choices.length === 0) return listed(named);
   }
   if (said.no && !saysWhichAllTheSame(doubt, said)) return [answered([])];
+  if (doubt.reason.kind === 'which-system' && doubt.reason.ofSeveral)
+    return valuesOfSystems(frame, doubt, said, answered);
   if (isSomethingElse(doubt, said, frame.context.greenhouse.units)) return null;
   // `total` of an amount that may be of each or of both together: how it is parted is still to be told.
   const isShared = doubt.reason.kind === 'shared-amount' && said.inAll && said.measure === null;

@@ -140,7 +140,12 @@ export function whatIsSaid(frame: Frame): Said | null {
     both: some('both'),
     each: some('each', 'both'),
     inAll: some('in-all'),
-    ofAll: some('both', 'all') && measures.length === 0 && names.length === 0,
+    // `all checked` is of the work, and answers nothing.
+    ofAll:
+      some('both', 'all') &&
+      !some('done', 'did', 'check', 'checked') &&
+      measures.length === 0 &&
+      names.length === 0,
     quantity: quantitySaid(some),
     timeMs: marks[0]?.atMs ?? (now && rest.length <= 2 ? frame.context.writtenAtMs : null),
     timeIsVague: marks[0]?.vague ?? false,

@@ -8,16 +8,17 @@ import { type MeasureTerm, means, type Term } from './term.ts';
 const mostContainers = 20;
 
 /**
- * `put 2 cans bench 1 buckets`, `topped up 20 l bench 10 l buckets`: each amount stands before its own system, with
- * nothing between them; they are cut, and a count alone is of the vessel told first.
+ * `put 2 cans bench 1 buckets`, `20 l bench 10 l buckets`: each amount stands before its own system, with nothing
+ * between them; they are cut, and a count alone is of the vessel told first.
  */
 export function withRowsOfAmounts(terms: readonly Term[], lexicon: Lexicon): readonly Term[] {
   if (!terms.some(isName) || !terms.some(isAmount)) return terms;
   const kept: Term[] = [];
   for (let i = 0; i < terms.length; i++) {
-    kept.push(terms[i]!);
-    if (!means(terms[i], 'add', 'top-up', 'fill')) continue;
-    const row = rowFrom(terms, i + 1, lexicon);
+    const opens = i === 0 || terms[i - 1]!.kind === 'stop';
+    const isVerb = means(terms[i], 'add', 'top-up', 'fill');
+    const row = isVerb || opens ? rowFrom(terms, isVerb ? i + 1 : i, lexicon) : null;
+    if (isVerb || !row) kept.push(terms[i]!);
     if (!row) continue;
     kept.push(...row.terms);
     i = row.end - 1;

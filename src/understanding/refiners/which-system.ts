@@ -1,5 +1,6 @@
 import type { Frame } from '../reading/frame.ts';
 import type { Choice, DoubtReason, DoubtStatement } from '../statement.ts';
+import { differ } from './differ.ts';
 import { doubt, doubtOf, soundDraft } from './doubt-of.ts';
 import { ownDoubt } from './own-doubt.ts';
 import type { Settled } from './settled.ts';
@@ -42,6 +43,8 @@ export function whichSystem(frame: Frame, unnamed: readonly Settled[]): DoubtSta
       quantity,
       ...(written === null ? {} : { written }),
     };
+    if (waiting && differ(waiting.drafts) && group.every(({ fact }) => fact.phase === undefined))
+      return doubt(frame, first!, { ...reason, ofSeveral: true }, [], waiting);
     const open = doubt(frame, first!, reason, choices, waiting);
     if (choices.length > 0 || first!.fact.amount.kind === 'brim') return open;
     // No system could hold it: the amount itself is the doubt.

@@ -108,6 +108,8 @@ function whichSystem(reason: Because<'which-system'>, doubt: Doubt, s: Speaker):
   );
   const written = reason.written === undefined ? null : clipped(reason.written, mostQuoted);
   const asked = written === null ? 'für welches System?' : `welches System ist „${written}“?`;
+  if (reason.ofSeveral)
+    return `${s.capital(s.and(found))}: für welche Systeme, in dieser Reihenfolge?`;
   if (found.length > 0) return `${s.capital(found.join('; '))}: ${asked}`;
   if (reason.quantity !== null) return `${quantityNames[reason.quantity]}: ${asked}`;
   return written === null ? 'Welches System meinst du?' : s.capital(asked);

@@ -113,6 +113,7 @@ function whichSystem(reason: Because<'which-system'>, doubt: Doubt, s: Speaker):
   );
   const written = reason.written === undefined ? null : clipped(reason.written, mostQuoted);
   const asked = written === null ? 'for which system?' : `which system is “${written}”?`;
+  if (reason.ofSeveral) return `${s.capital(s.and(found))}: for which systems, in this order?`;
   if (found.length > 0) return `${s.capital(found.join(', '))}: ${asked}`;
   if (reason.quantity === null)
     return written === null ? 'Which system do you mean?' : s.capital(asked);
