@@ -39,7 +39,10 @@ function upToMarkWith(frame: Frame, clause: Clause): number | null {
 export function afterAmount(frame: Frame, clause: Clause): number | null {
   if (!clauseHas(frame, clause, 'after') || namesIn(frame, clause).length === 0) return null;
   const { terms, places } = frame;
-  for (const amount of places.within(isVolumeTerm, clause.from, clause.to)) {
+  let amount = clause.from - 1;
+  for (let tried = 0; tried < mostTried; tried++) {
+    amount = places.nextWhere(isVolumeTerm, amount + 1);
+    if (amount >= clause.to) return null;
     if (unitIs(measureOf(frame, amount), 'ml', 'cl')) continue;
     let i = amount - 1;
     while (
@@ -55,6 +58,9 @@ export function afterAmount(frame: Frame, clause: Clause): number | null {
   }
   return null;
 }
+
+/** A clause that tells how it stood has no more amounts before the one that was put in. */
+const mostTried = 4;
 
 /** Full, empty, or an amount that is there. */
 function tellsState(
