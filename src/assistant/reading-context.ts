@@ -62,8 +62,11 @@ const justLoggedForMs = 10 * 60_000;
 /** What the member's last message logged, as long as nothing of it was struck out and no question was left. */
 function justLogged({ standing, conversation, heard }: Handling): Pick<Context, 'justLogged'> {
   const { lastTalk, receipts } = conversation;
+  // An edited message is read as if it had logged nothing yet.
   const isOfNow =
-    lastTalk?.of === 'receipt' && heard.writtenAtMs - lastTalk.atMs <= justLoggedForMs;
+    lastTalk?.of === 'receipt' &&
+    heard.writtenAtMs - lastTalk.atMs <= justLoggedForMs &&
+    receipts[0]?.messageId !== heard.messageId;
   const nos = isOfNow && heard.writtenAtMs >= lastTalk.atMs ? (receipts[0]?.entries ?? []) : [];
   const entries = nos.flatMap((no) => standing.logbook.all[no - 1] ?? []);
   const isWhole = entries.length === nos.length && entries.every(({ struck }) => struck === null);
