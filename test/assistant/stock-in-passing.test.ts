@@ -48,3 +48,11 @@ describe('What is left of a product', () => {
     expect((await say(text))[0]?.text).toMatch(/^Nutrient A: 4\.2 L left/);
   });
 });
+
+describe('A message of thousands of purchases', () => {
+  it('is no wish, and is answered by a question', async () => {
+    const out = await say('bought 5 l of A, '.repeat(6000));
+    expect(out.map(({ kind }) => kind)).toEqual(['question']);
+    expect(out.flatMap(({ logged }) => logged ?? [])).toEqual([]);
+  });
+});

@@ -56,7 +56,8 @@ export function withoutConflicts(
 /** A level in cm and again in litres may differ by what the rule cannot show: common practice, 2 %. */
 const levelTolerance = 0.02;
 
-function differing(values: readonly number[], quantity: Quantity): number[] {
+/** Those of the values that are none of the others over again. */
+export function differing(values: readonly number[], quantity: Quantity): number[] {
   const within = quantity === 'level' ? levelTolerance : 0;
   return values.filter(
     (value, n) =>

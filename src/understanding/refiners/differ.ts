@@ -1,5 +1,6 @@
 import type { EntryDraft } from '../../greenhouse/entry.ts';
 import { isReading } from '../../greenhouse/quantity.ts';
+import { differing } from './conflicts.ts';
 
 /** Whether two of them read the same thing at the same time, and not the same value. */
 export function differ(drafts: readonly EntryDraft[]): boolean {
@@ -12,6 +13,6 @@ export function areAtOdds(one: EntryDraft, other: EntryDraft): boolean {
     one.quantity === other.quantity &&
     one.system === other.system &&
     one.atMs === other.atMs &&
-    one.value !== other.value
+    differing([one.value, other.value], one.quantity).length > 1
   );
 }

@@ -25,7 +25,8 @@ import type { About, ChangeKind, ExplainedTerm, Wish, WishKind } from './wish.ts
 import { wishPatterns } from './wish-patterns.ts';
 import { type WishWorld, wishWorlds } from './wish-world.ts';
 
-const longestWish = 600;
+/** Longer messages are no wish. */
+export const longestWish = 600;
 
 /**
  * The wish that a whole message is, about the household's set-up, stock or season; null: it is none.

@@ -1,8 +1,8 @@
 import type { Greenhouse } from '../../greenhouse/greenhouse.ts';
 import type { Member } from '../../greenhouse/member.ts';
-import { readWish } from './read-wish.ts';
+import { longestWish, readWish } from './read-wish.ts';
 import type { Wish } from './wish.ts';
-import { cutsOf } from './wish-aside.ts';
+import { clausesTried, cutsOf } from './wish-aside.ts';
 
 type StockWish = Extract<Wish, { kind: 'change' }>;
 
@@ -25,7 +25,8 @@ export function stockOfTwo(
     const wish = readWish(said, greenhouse, member, atMs);
     return wish?.kind === 'change' && wish.change.kind.startsWith('stock-') ? wish : null;
   };
-  for (const { before, behind } of cutsOf(text)) {
+  if (text.length > longestWish) return null;
+  for (const { before, behind } of cutsOf(text).slice(0, clausesTried)) {
     const words = wordsOf(before);
     const endings = wordsOf(behind);
     let first: StockWish | null = null;

@@ -13,7 +13,7 @@ export interface WishAside {
 }
 
 /** As many clauses from the end of the message, or from its beginning, are looked at. */
-const clausesTried = 3;
+export const clausesTried = 3;
 
 /**
  * `topped up the dwc 5 l, only 200 ml pH down left`, `bought 5 l of A and topped up the bench with 2 cans`: a wish
