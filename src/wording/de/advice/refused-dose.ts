@@ -35,7 +35,7 @@ export function refusedDoseText(because: DoseRefusal, s: Speaker): string {
         ? `Es braucht ${dose(because.neededMl, s)} ${productName(because.product)}, so viel ist nicht mehr da.`
         : `${productName(because.product)} ist nicht im Vorrat.`;
     case 'just-dosed':
-      return `${s.capital(atTime(because.atMs, s))} kam etwas hinein: ab ${s.clock(because.readyAtMs)} neu messen, dann sage ich, was noch fehlt.`;
+      return `${s.capital(atTime(because.atMs, s))} kam etwas hinein: ${because.readyAtMs > s.nowMs ? `ab ${s.clock(because.readyAtMs)} ` : ''}neu messen, dann sage ich, was noch fehlt.`;
     case 'strength-first':
       return 'Erst die Stärke richten, denn Dünger verschiebt den pH; dann den pH neu messen.';
     case 'too-strong': {

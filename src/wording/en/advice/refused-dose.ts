@@ -41,7 +41,7 @@ export function refusedDoseText(because: DoseRefusal, s: Speaker): string {
         ? `It takes ${dose(because.neededMl, s)} of ${productName(because.product)}, and there is not that much left in stock.`
         : `There is no ${productName(because.product)} in stock.`;
     case 'just-dosed':
-      return `Something was added ${atTime(because.atMs, s)}: measure again ${atTime(because.readyAtMs, s)} or later, then I can say what is still missing.`;
+      return `Something was added ${atTime(because.atMs, s)}: measure again${because.readyAtMs > s.nowMs ? ` ${atTime(because.readyAtMs, s)} or later` : ''}, then I can say what is still missing.`;
     case 'strength-first':
       return 'Set the strength right first, since nutrients move the pH; then measure the pH again.';
     case 'too-strong': {
