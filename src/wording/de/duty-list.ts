@@ -1,6 +1,7 @@
 import type { DutyMark } from '../../planning/duty-mark.ts';
 import { cautionsOnce } from '../spoken/cautions-once.ts';
 import { clipped, mostQuoted } from '../spoken/clipped.ts';
+import { isOfUsualStrength } from '../spoken/is-of-usual-strength.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import type { ToldDuties } from '../spoken/told-duties.ts';
 import { isUnfoldedWhenAsked, toldInShort } from '../spoken/told-in-short.ts';
@@ -18,13 +19,26 @@ export function dutyList(
   const alongside = told.filter(({ line }) => line.duty.alongside);
   const inOrder = [...due, ...alongside];
   const careful = cautionsOnce(inOrder.map(({ line }) => toldInShort(line)));
+  const isBasisShared = !isPlain && inOrder.filter(isReckonedAsUsual).length > 1;
+  const tells = { why: !isPlain, basis: !isBasisShared };
   const lines = inOrder.map((each, position) =>
-    numbered({ ...each, line: careful[position] ?? each.line }, position + 1, s, isPlain),
+    numbered({ ...each, line: careful[position] ?? each.line }, position + 1, s, tells),
   );
-  const unfolded = isPlain ? [] : unfoldedHint(inOrder, s);
-  if (alongside.length === 0) return [...lines, ...unfolded];
+  const below = [
+    ...(isBasisShared ? [SHARED_BASIS] : []),
+    ...(isPlain ? [] : unfoldedHint(inOrder, s)),
+  ];
+  if (alongside.length === 0) return [...lines, ...below];
   const heading = due.length > 0 ? 'Wenn du schon da bist:' : 'Nicht eilig, lohnt sich nebenbei:';
-  return [...lines.slice(0, due.length), heading, ...lines.slice(due.length), ...unfolded];
+  return [...lines.slice(0, due.length), heading, ...lines.slice(due.length), ...below];
+}
+
+const SHARED_BASIS =
+  'Die Milliliter sind mit üblicher Stärke gerechnet, da kein Etikett angegeben ist.';
+
+/** Told in full, with millilitres of what nobody knows the strength of. */
+function isReckonedAsUsual({ line, mark }: ToldDuties): boolean {
+  return mark === null && isOfUsualStrength(line);
 }
 
 /** How to get at the steps that are not told here. */
@@ -48,11 +62,12 @@ function numbered(
   { line, lines, mark }: ToldDuties,
   place: number,
   s: Speaker,
-  isPlain: boolean,
+  tells: { readonly why: boolean; readonly basis: boolean },
 ): string {
   const what = dutyText(lines, s);
   if (mark) return `${place}. ${markText(what, mark, s)}`;
-  const why = isPlain ? levelWanted(line) : ` ${whyText(line, s)}`;
+  const tellsBasis = tells.basis || !isOfUsualStrength(line);
+  const why = tells.why ? ` ${whyText(line, s, tellsBasis)}` : levelWanted(line);
   return `${place}. ${what}.${why}${howText(line, s)}`;
 }
 

@@ -5,12 +5,14 @@ import { containersFor, halfText } from '../spoken/containers-for.ts';
 import { depth } from '../spoken/depth.ts';
 import { type FillingTo, fillingTo } from '../spoken/filling-to.ts';
 import { measureOf } from '../spoken/measure-of-quantity.ts';
+import { shareOfContainer } from '../spoken/share-of-container.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { carriedVolume, roughVolume } from '../spoken/volume.ts';
 import { partNames, productName, quantityNames, strengthNames } from './names.ts';
 
 /**
- * What is to be done, without the reason. Several lines: the same check of several systems.
+ * What is to be done, without the reason. Several lines: the same check of several systems, or one
+ * dose of several products.
  * The system comes first, since the article that its name would need is unknown:
  * `Nordtisch: bis zu 43 l (4½ × Kanne) nachfüllen, bis zum Rand`.
  */
@@ -28,9 +30,8 @@ export function dutyText(lines: readonly DutyLine[], s: Speaker): string {
       return `${where}: ${what.length > 0 ? `${s.and(what)} messen` : 'messen'}`;
     }
     case 'dose': {
-      const amount =
-        duty.mL === undefined ? '' : `${s.amount(measureOf('dose', duty.mL, s.units))} `;
-      return `${where}: ${amount}${productName(duty.product ?? 'Dünger')} zugeben`;
+      const what = s.and(lines.map((each) => doseText(each.duty, s)));
+      return `${placeName(duty, s)}: ${what} zugeben`;
     }
     case 'reservoir-change': {
       const amount =
@@ -79,6 +80,11 @@ function placeName(duty: Duty, s: Speaker): string {
   return duty.system === null ? 'Gewächshaus' : s.system(duty.system).name;
 }
 
+function doseText({ mL, product = 'Dünger' }: Duty, s: Speaker): string {
+  const amount = mL === undefined ? '' : `${s.amount(measureOf('dose', mL, s.units))} `;
+  return `${amount}${productName(product)}`;
+}
+
 function cleanText(duty: Duty, s: Speaker): string {
   const { parts = [] } = duty;
   const where = placeName(duty, s);
@@ -101,7 +107,7 @@ function topUpText({ duty, reason }: DutyLine, s: Speaker): string {
     : '';
   const what = duty.strength ? `${strengthNames[duty.strength]} ` : '';
   const to = filling ? fillText(filling, s) : '';
-  return `${amount}${what}nachfüllen${to}${concentratesText(duty, s)}`;
+  return `${amount}${what}nachfüllen${to}${concentratesText(duty, s)}${shareText(duty, s)}`;
 }
 
 /** `, mit 60 ml Dünger A und 60 ml Dünger B` */
@@ -111,6 +117,13 @@ function concentratesText({ concentrates = [] }: Duty, s: Speaker): string {
     ({ product, mL }) => `${s.amount(measureOf('dose', mL, s.units))} ${productName(product)}`,
   );
   return `, mit ${s.and(told)}`;
+}
+
+/** `, je 52 ml auf 1 Kanne` */
+function shareText(duty: Duty, s: Speaker): string {
+  const share = shareOfContainer(duty, s.greenhouse.containers);
+  if (!share) return '';
+  return `, je ${s.amount(measureOf('dose', share.mL, s.units))} auf 1 ${share.container.name}`;
 }
 
 /** ` (4½ × Kanne)`: a count that needs no plural, since a household's own word may have any. */

@@ -5,12 +5,14 @@ import { containersFor, halfText } from '../spoken/containers-for.ts';
 import { depth } from '../spoken/depth.ts';
 import { type FillingTo, fillingTo } from '../spoken/filling-to.ts';
 import { measureOf } from '../spoken/measure-of-quantity.ts';
+import { shareOfContainer } from '../spoken/share-of-container.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { carriedVolume, roughVolume } from '../spoken/volume.ts';
 import { containerPlural, partNames, productName, quantityNames, strengthNames } from './names.ts';
 
 /**
- * What is to be done, without the reason. Several lines: the same check of several systems.
+ * What is to be done, without the reason. Several lines: the same check of several systems, or one
+ * dose of several products.
  * `Top up North bench with up to 43 L (4½ cans), to the brim`.
  */
 export function dutyText(lines: readonly DutyLine[], s: Speaker): string {
@@ -27,9 +29,8 @@ export function dutyText(lines: readonly DutyLine[], s: Speaker): string {
       return what.length > 0 ? `Check ${s.and(what)} of ${where}` : `Check ${where}`;
     }
     case 'dose': {
-      const amount =
-        duty.mL === undefined ? '' : `${s.amount(measureOf('dose', duty.mL, s.units))} `;
-      return `Add ${amount}${productName(duty.product ?? 'nutrients')} to ${where}`;
+      const what = s.and(lines.map((each) => doseText(each.duty, s)));
+      return `Add ${what} to ${placeName(duty, s)}`;
     }
     case 'reservoir-change': {
       const amount =
@@ -102,7 +103,12 @@ function topUpAmount({ duty, reason }: DutyLine, s: Speaker): string {
     ? `${amount === '' ? ' with' : `${amount} of`} ${strengthNames[duty.strength]}`
     : amount;
   const to = filling ? fillText(filling, s) : '';
-  return `${withWhat}${to}${concentratesText(duty, s)}`;
+  return `${withWhat}${to}${concentratesText(duty, s)}${shareText(duty, s)}`;
+}
+
+function doseText({ mL, product = 'nutrients' }: Duty, s: Speaker): string {
+  const amount = mL === undefined ? '' : `${s.amount(measureOf('dose', mL, s.units))} `;
+  return `${amount}${productName(product)}`;
 }
 
 /** ` (4½ cans)` */
@@ -122,6 +128,14 @@ function concentratesText({ concentrates = [] }: Duty, s: Speaker): string {
     ({ product, mL }) => `${s.amount(measureOf('dose', mL, s.units))} ${productName(product)}`,
   );
   return `: ${s.and(told)}`;
+}
+
+/** `, 52 mL of each to a can` */
+function shareText(duty: Duty, s: Speaker): string {
+  const share = shareOfContainer(duty, s.greenhouse.containers);
+  if (!share) return '';
+  const { container, mL } = share;
+  return `, ${s.amount(measureOf('dose', mL, s.units))} of each to 1 ${containerPlural(container.name, 1)}`;
 }
 
 function fillText(filling: FillingTo, s: Speaker): string {

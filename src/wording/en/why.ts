@@ -7,8 +7,12 @@ import { adviceWhy, mixWhy } from './advice/why-advice.ts';
 import { dayText, everyDays, onDay } from './day-text.ts';
 import { quantityNames } from './names.ts';
 
-/** The numbers behind a duty, in one sentence. */
-export function whyText({ reason }: Pick<DutyLine, 'reason'>, s: Speaker): string {
+/** The numbers behind a duty, in one sentence. `tellsBasis`: see `adviceWhy`. */
+export function whyText(
+  { reason }: Pick<DutyLine, 'reason'>,
+  s: Speaker,
+  tellsBasis = true,
+): string {
   switch (reason.kind) {
     case 'out-of-range':
     case 'before-dose':
@@ -17,9 +21,9 @@ export function whyText({ reason }: Pick<DutyLine, 'reason'>, s: Speaker): strin
     case 'change':
     case 'aeration':
     case 'clean':
-      return adviceWhy(reason, s);
+      return adviceWhy(reason, s, tellsBasis);
     case 'water':
-      return `${waterText(reason, s)}${levelWanted({ reason })}${reason.mix ? ` ${mixWhy(reason.mix, s)}` : ''}`;
+      return `${waterText(reason, s)}${levelWanted({ reason })}${reason.mix ? ` ${mixWhy(reason.mix, s, tellsBasis)}` : ''}`;
     case 'not-measured':
       return measuredText(reason, s);
     case 'chore':
@@ -59,10 +63,13 @@ type WaterReason = Extract<Reason, { kind: 'water' }>;
 function waterText(reason: WaterReason, s: Speaker): string {
   if (!reason.isLevelKnown) return 'Nobody has said yet how full it is.';
   const unit = s.units.volume;
-  const left = `About ${s.amount(roughVolume(reason.litresNow, unit))} left`;
+  const prospect = waterProspect(reason, s.today);
+  const now = s.amount(roughVolume(reason.litresNow, unit));
+  const leastL = 'leastL' in prospect ? prospect.leastL : null;
+  const least = leastL === null ? '' : ` (perhaps only ${s.number(roughVolume(leastL, unit))})`;
+  const left = `About ${now} left${least}`;
   const use = `it drinks about ${s.amount(useRate(reason.usePerDayL, unit))} a day`;
   const low = `the low mark (${s.amount(volume(reason.lowL, unit))})`;
-  const prospect = waterProspect(reason, s.today);
   switch (prospect.kind) {
     case 'is-low':
       return `${left}, which is no more than ${low}, and ${use}.`;

@@ -3,7 +3,10 @@ import type { DutyMark } from '../../planning/duty-mark.ts';
 
 /** Duties that are told as one, and what became of them. */
 export interface ToldDuties {
-  /** The first of them: what is true of it is true of all, but for the system. */
+  /**
+   * The first of them: what is true of it is true of all, but for the system, or the product and its mL.
+   * Its steps are those of all.
+   */
   readonly line: DutyLine;
   readonly lines: readonly DutyLine[];
   readonly mark: DutyMark | null;
@@ -11,7 +14,7 @@ export interface ToldDuties {
 
 /**
  * Puts together what is told as one: the same readings, last taken on the same day, of several
- * systems; where `isPlain` no reason is told, and none keeps them apart. The order is kept. `marks`:
+ * systems, or the products of one dose; where `isPlain` no reason is told, and none keeps them apart. The order is kept. `marks`:
  * what became of each line, in their order.
  */
 export function toldDuties(
@@ -25,8 +28,13 @@ export function toldDuties(
     const alike = told.find(
       (other) => areAlike(other.line, line, isPlain) && sameMark(other.mark, mark),
     );
-    if (alike) alike.lines.push(line);
-    else told.push({ line, lines: [line], mark });
+    if (!alike) {
+      told.push({ line, lines: [line], mark });
+      continue;
+    }
+    alike.lines.push(line);
+    if (line.steps)
+      alike.line = { ...alike.line, steps: [...(alike.line.steps ?? []), ...line.steps] };
   }
   return told;
 }
@@ -37,14 +45,15 @@ export function openCount(told: readonly ToldDuties[]): number {
 }
 
 function areAlike(one: DutyLine, other: DutyLine, isPlain: boolean): boolean {
+  if (one.duty.kind !== other.duty.kind || one.duty.alongside !== other.duty.alongside)
+    return false;
+  if (one.duty.system === null || other.duty.system === null) return false;
+  const mayBeOne =
+    one.duty.kind === 'dose'
+      ? one.duty.system === other.duty.system && one.duty.product !== other.duty.product
+      : one.duty.kind === 'check' && (isPlain || one.duty.dueOn === other.duty.dueOn);
   return (
-    one.duty.kind === 'check' &&
-    other.duty.kind === 'check' &&
-    one.duty.alongside === other.duty.alongside &&
-    (isPlain || one.duty.dueOn === other.duty.dueOn) &&
-    one.duty.system !== null &&
-    other.duty.system !== null &&
-    JSON.stringify(toldOf(one, isPlain)) === JSON.stringify(toldOf(other, isPlain))
+    mayBeOne && JSON.stringify(toldOf(one, isPlain)) === JSON.stringify(toldOf(other, isPlain))
   );
 }
 

@@ -54,7 +54,7 @@ describe('an English duty', () => {
       },
     } as const;
     expect(duty(line, reader)).toBe(
-      'Top up North bench with up to 43 L (4½ cans) of half-strength solution, to the brim: 60 mL nutrient A and 60 mL nutrient B',
+      'Top up North bench with up to 43 L (4½ cans) of half-strength solution, to the brim: 60 mL nutrient A and 60 mL nutrient B, 13.5 mL of each to 1 can',
     );
   });
 

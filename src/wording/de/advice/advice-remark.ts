@@ -3,6 +3,7 @@ import type { DutyLine } from '../../../planning/duty-line.ts';
 import { cautionsOnce } from '../../spoken/cautions-once.ts';
 import { measure } from '../../spoken/measure.ts';
 import type { Speaker } from '../../spoken/speaker.ts';
+import { toldDuties } from '../../spoken/told-duties.ts';
 import { sinceDay } from '../day-text.ts';
 import { dutyText } from '../duty-text.ts';
 import { quantityNames } from '../names.ts';
@@ -41,8 +42,8 @@ export function adviceRemark(remark: AdviceRemark, s: Speaker): string {
 
 /** Work with its reason, its steps and its cautions, each caution once. */
 export function workText(lines: readonly DutyLine[], s: Speaker): string {
-  return cautionsOnce(lines)
-    .map((line) => `${dutyText([line], s)}. ${whyText(line, s)}${howText(line, s)}`)
+  return toldDuties(cautionsOnce(lines))
+    .map((told) => `${dutyText(told.lines, s)}. ${whyText(told.line, s)}${howText(told.line, s)}`)
     .join('\n');
 }
 

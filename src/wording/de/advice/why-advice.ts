@@ -1,4 +1,5 @@
 import type { AdviceReason, DoseReason, MixReason } from '../../../planning/advice-reason.ts';
+import { doseTold } from '../../../planning/dose-bounds.ts';
 import { measureOf } from '../../spoken/measure-of-quantity.ts';
 import type { Speaker } from '../../spoken/speaker.ts';
 import { roughVolume } from '../../spoken/volume.ts';
@@ -8,11 +9,14 @@ import { rangeText, valueText } from '../value-text.ts';
 import { basisText } from './basis.ts';
 import { refusedDoseText } from './refused-dose.ts';
 
-/** The reason of a piece of advice, in a sentence or two. */
-export function adviceWhy(reason: AdviceReason, s: Speaker): string {
+/**
+ * The reason of a piece of advice, in a sentence or two. `tellsBasis`: also what its amounts rest on,
+ * which beside others is told once for all.
+ */
+export function adviceWhy(reason: AdviceReason, s: Speaker, tellsBasis: boolean): string {
   switch (reason.kind) {
     case 'out-of-range':
-      return doseWhy(reason, s);
+      return doseWhy(reason, s, tellsBasis);
     case 'before-dose':
       return `${valueText(reason.quantity, reason.value, s)} liegt außerhalb. ${refusedDoseText(reason.because, s)}`;
     case 'after-outage':
@@ -42,10 +46,11 @@ export function adviceWhy(reason: AdviceReason, s: Speaker): string {
   }
 }
 
-function doseWhy(reason: DoseReason, s: Speaker): string {
+function doseWhy(reason: DoseReason, s: Speaker, tellsBasis: boolean): string {
   const { quantity, value, lowest, highest, wholeMl, isFirstPart, litres } = reason;
   const wanted = rangeText(quantity, lowest, highest, s);
-  const whole = s.amount(measureOf('dose', Math.round(wholeMl * 10) / 10, s.units));
+  const amount = s.amount(measureOf('dose', doseTold(wholeMl), s.units));
+  const whole = quantity === 'ec' ? `${amount} von jedem` : amount;
   const water = s.amount(roughVolume(litres, s.units.volume));
   const part = isFirstPart
     ? `Insgesamt braucht es vielleicht ${whole}, das ist der erste Teil`
@@ -53,7 +58,7 @@ function doseWhy(reason: DoseReason, s: Speaker): string {
   const back = reason.climbsBack
     ? ' Innerhalb eines Tages steigt der pH wieder etwas, weil Kohlendioxid aus dem Wasser geht.'
     : '';
-  return `${valueText(quantity, value, s)}, gewünscht: ${wanted}. ${part}; für etwa ${water}, ${basisText(reason.basis)}.${back}`;
+  return `${valueText(quantity, value, s)}, gewünscht: ${wanted}. ${part}; für etwa ${water}${tellsBasis ? `, ${basisText(reason.basis)}` : ''}.${back}`;
 }
 
 function changeWhy(reason: Extract<AdviceReason, { kind: 'change' }>, s: Speaker): string {
@@ -96,7 +101,7 @@ function cleanWhy({ because }: Extract<AdviceReason, { kind: 'clean' }>, s: Spea
 }
 
 /** Why a top-up is to be as strong as it is. */
-export function mixWhy(mix: MixReason, s: Speaker): string {
+export function mixWhy(mix: MixReason, s: Speaker, tellsBasis: boolean): string {
   const { driftPerDay } = mix;
   const now = valueText('ec', mix.ecMsPerCm, s);
   const wanted = rangeText('ec', mix.lowest, mix.highest, s);
@@ -106,6 +111,7 @@ export function mixWhy(mix: MixReason, s: Speaker): string {
       : driftPerDay > 0
         ? ' und steigend'
         : ' und fallend';
-  const basis = mix.strength === 'plain' ? '' : `; die Milliliter sind ${basisText(mix.basis)}`;
+  const isTold = tellsBasis && mix.strength !== 'plain';
+  const basis = isTold ? `; die Milliliter sind ${basisText(mix.basis)}` : '';
   return `${now}${moving}, gewünscht: ${wanted}${basis}.`;
 }

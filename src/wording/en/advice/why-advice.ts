@@ -1,4 +1,5 @@
 import type { AdviceReason, DoseReason, MixReason } from '../../../planning/advice-reason.ts';
+import { doseTold } from '../../../planning/dose-bounds.ts';
 import { measureOf } from '../../spoken/measure-of-quantity.ts';
 import type { Speaker } from '../../spoken/speaker.ts';
 import { roughVolume } from '../../spoken/volume.ts';
@@ -8,11 +9,14 @@ import { rangeText, valueText } from '../value-text.ts';
 import { basisText } from './basis.ts';
 import { refusedDoseText } from './refused-dose.ts';
 
-/** The reason of a piece of advice, in a sentence or two. */
-export function adviceWhy(reason: AdviceReason, s: Speaker): string {
+/**
+ * The reason of a piece of advice, in a sentence or two. `tellsBasis`: also what its amounts rest on,
+ * which beside others is told once for all.
+ */
+export function adviceWhy(reason: AdviceReason, s: Speaker, tellsBasis: boolean): string {
   switch (reason.kind) {
     case 'out-of-range':
-      return doseWhy(reason, s);
+      return doseWhy(reason, s, tellsBasis);
     case 'before-dose':
       return `${valueText(reason.quantity, reason.value, s)} is out of range. ${refusedDoseText(reason.because, s)}`;
     case 'after-outage':
@@ -41,10 +45,11 @@ export function adviceWhy(reason: AdviceReason, s: Speaker): string {
   }
 }
 
-function doseWhy(reason: DoseReason, s: Speaker): string {
+function doseWhy(reason: DoseReason, s: Speaker, tellsBasis: boolean): string {
   const { quantity, value, lowest, highest, wholeMl, isFirstPart, litres } = reason;
   const wanted = rangeText(quantity, lowest, highest, s);
-  const whole = s.amount(measureOf('dose', Math.round(wholeMl * 10) / 10, s.units));
+  const amount = s.amount(measureOf('dose', doseTold(wholeMl), s.units));
+  const whole = quantity === 'ec' ? `${amount} of each` : amount;
   const water = s.amount(roughVolume(litres, s.units.volume));
   const part = isFirstPart
     ? `In all it may take about ${whole}, so this is the first part`
@@ -52,7 +57,7 @@ function doseWhy(reason: DoseReason, s: Speaker): string {
   const back = reason.climbsBack
     ? ' The pH will climb again within a day as carbon dioxide leaves the water.'
     : '';
-  return `${valueText(quantity, value, s)}, ${wanted} is wanted. ${part}; for about ${water}, ${basisText(reason.basis)}.${back}`;
+  return `${valueText(quantity, value, s)}, ${wanted} is wanted. ${part}; for about ${water}${tellsBasis ? `, ${basisText(reason.basis)}` : ''}.${back}`;
 }
 
 function changeWhy(reason: Extract<AdviceReason, { kind: 'change' }>, s: Speaker): string {
@@ -95,7 +100,7 @@ function cleanWhy({ because }: Extract<AdviceReason, { kind: 'clean' }>, s: Spea
 }
 
 /** Why a top-up is to be as strong as it is. */
-export function mixWhy(mix: MixReason, s: Speaker): string {
+export function mixWhy(mix: MixReason, s: Speaker, tellsBasis: boolean): string {
   const { driftPerDay } = mix;
   const now = valueText('ec', mix.ecMsPerCm, s);
   const wanted = rangeText('ec', mix.lowest, mix.highest, s);
@@ -105,6 +110,7 @@ export function mixWhy(mix: MixReason, s: Speaker): string {
       : driftPerDay > 0
         ? ' and rising'
         : ' and falling';
-  const basis = mix.strength === 'plain' ? '' : `; the millilitres are ${basisText(mix.basis)}`;
+  const isTold = tellsBasis && mix.strength !== 'plain';
+  const basis = isTold ? `; the millilitres are ${basisText(mix.basis)}` : '';
   return `${now}${moving}, ${wanted} is wanted${basis}.`;
 }
