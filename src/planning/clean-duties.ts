@@ -1,5 +1,6 @@
 import type { CleanPart } from '../greenhouse/duty.ts';
 import { daysBetween, type LocalDate, localDateOf, plusDays } from '../greenhouse/local-time.ts';
+import { partsToClean } from '../greenhouse/parts-to-clean.ts';
 import type { System } from '../greenhouse/system.ts';
 import { latestEntry, liveEntries } from '../logbook/logbook.ts';
 import { ROOT_OXYGEN } from '../science/oxygen/oxygen-limits.ts';
@@ -26,19 +27,9 @@ const GRACE_DAYS = 4;
 /** Filters and stones: when fill times or oxygen say so, else at an interval learned from fill times. */
 export function cleanDuties(question: BoardQuestion, today: LocalDate): readonly DutyLine[] {
   return question.greenhouse.systems.flatMap((system) => {
-    const parts = partsOf(system);
+    const parts = partsToClean(system);
     return parts.length === 0 ? [] : [cleanOf(system, parts, question, today)];
   });
-}
-
-/** What can clog in a system. */
-function partsOf(system: System): readonly CleanPart[] {
-  const pumped = system.method !== 'deep-water-culture' && system.method !== 'non-circulating';
-  const hasStones = system.aeration?.kind === 'air-stones' || system.aeration?.kind === 'air-pump';
-  return [
-    ...(pumped ? (['pump-filter'] as const) : []),
-    ...(hasStones ? (['air-stones'] as const) : []),
-  ];
 }
 
 function cleanOf(

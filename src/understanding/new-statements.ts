@@ -61,7 +61,7 @@ export function newStatements(frame: Frame): readonly Statement[] {
   );
   const said = inPhaseOrder([...entries, ...done], (draft) => phases.get(draft));
   const statements = [...said, ...questions(frame, moods, said)];
-  return statements.length > 0 ? statements : [nothingSaid(frame, moods)];
+  return statements.length > 0 ? statements : [nothingSaid(frame, moods, marks)];
 }
 
 /** Without a round or a duty to answer, `done` is a question. */

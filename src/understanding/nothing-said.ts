@@ -11,12 +11,18 @@ import { means, type Term } from './reading/term.ts';
 import { choreIn } from './recognisers/chores.ts';
 import { systemOfNote } from './recognisers/note.ts';
 import type { DoubtStatement, Span, Statement } from './statement.ts';
+import type { TimeMark } from './times/time-mark.ts';
+import { workTold } from './work-told.ts';
 
 /** What a messenger lets people send at once. */
 const longestKeptAsNote = 4096;
 
 /** Nothing to log: a greeting, thanks, something plainly not done; or text that means nothing. */
-export function nothingSaid(frame: Frame, moods: readonly (Mood | null)[]): Statement {
+export function nothingSaid(
+  frame: Frame,
+  moods: readonly (Mood | null)[],
+  marks: readonly TimeMark[],
+): Statement {
   const span = { from: 0, to: frame.folded.text.length };
   const asksOnly =
     frame.terms.length > 0 &&
@@ -53,16 +59,18 @@ export function nothingSaid(frame: Frame, moods: readonly (Mood | null)[]): Stat
   }
   if (why && isAboutTheGreenhouse(frame))
     return { kind: 'passed-over', why: why as 'negation', span };
-  const doubt = unclear(
+  const asNote = unclear(
     frame.folded,
     frame.context,
     frame.folded.original,
     systemOfNote(frame.terms),
   );
+  const work = workTold(frame, moods, marks);
+  if (work) return { ...work, choices: [...work.choices, ...asNote.choices] };
   const saysCannot = frame.clauses.some(
     (clause) => clause.opens === 'start' && couldNotAt(frame, clause) !== null,
   );
-  return saysCannot ? { ...doubt, reason: { kind: 'which-failed' } } : doubt;
+  return saysCannot ? { ...asNote, reason: { kind: 'which-failed' } } : asNote;
 }
 
 /** What was not there, where nothing was. */

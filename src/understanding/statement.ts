@@ -2,7 +2,7 @@
  * What a message was understood to say. One message gives any number of statements: each clear part
  * is an entry, each doubt a question back, each question an answer owed.
  */
-import type { Duty, DutyKind } from '../greenhouse/duty.ts';
+import type { CleanPart, Duty, DutyKind } from '../greenhouse/duty.ts';
 import type { EntryDraft, EntryNo, LevelSaidAs, Supply, Trouble } from '../greenhouse/entry.ts';
 import type { ConductivityUnit } from '../greenhouse/greenhouse.ts';
 import type { LocalDate } from '../greenhouse/local-time.ts';
@@ -74,6 +74,12 @@ export type DoubtReason =
   | { readonly kind: 'is-it-a-reading' }
   | { readonly kind: 'shorthand-does-not-fit' }
   | { readonly kind: 'which-duties' }
+  /** `cleaned the gutters`: whether it was what is to be cleaned there; system null: in which of several. */
+  | {
+      readonly kind: 'was-it-cleaned';
+      readonly system: SystemId | null;
+      readonly parts: readonly CleanPart[];
+    }
   /** Something could not be done, and nobody said what. */
   | { readonly kind: 'which-failed' }
   /** A duty could not be done, by a button: why, in the member's own words. */

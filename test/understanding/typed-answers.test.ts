@@ -108,6 +108,17 @@ const english: Readonly<Record<Exclude<DoubtReason['kind'], ElsewhereTried>, Ask
       no: [],
     },
   },
+  'was-it-cleaned': {
+    said: 'cleaned the pump filter',
+    answers: {
+      bench: ['North bench duty-done 1'],
+      'the nft': ['Gutter run duty-done 1'],
+      'the second': ['Gutter run duty-done 1'],
+      jars: [],
+      yes: [],
+      no: [],
+    },
+  },
   conflict: {
     said: 'dwc ph 5.4 ph 5.9',
     answers: {

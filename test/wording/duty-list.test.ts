@@ -121,10 +121,7 @@ describe('what to mix into a top-up', () => {
 
 describe('the day on which the low mark may be reached', () => {
   const of = (more: object): string =>
-    wordings.en.why(
-      { ...benchTopUp, reason: { ...benchTopUp.reason, ...more } as DutyLine['reason'] },
-      reader,
-    );
+    wordings.en.why({ ...benchTopUp, reason: { ...benchTopUp.reason, ...more } }, reader);
 
   it('follows from the likely figures where it can', () => {
     expect(

@@ -121,6 +121,7 @@ export const doubtReasons: OfEach<DoubtReason> = {
   trouble: { kind: 'trouble', of: 'leak', tells: ['ines'] },
   'which-duties': { kind: 'which-duties' },
   'which-failed': { kind: 'which-failed' },
+  'was-it-cleaned': { kind: 'was-it-cleaned', system: bench, parts: ['pump-filter'] },
   unclear: { kind: 'unclear' },
   'change-set-up': {
     kind: 'change-set-up',

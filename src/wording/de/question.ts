@@ -16,7 +16,7 @@ import { cropText } from './keeping/crop-text.ts';
 import { guideText } from './keeping/guide-text.ts';
 import { howMuchStock } from './keeping/stock-text.ts';
 import { missingAmountText } from './missing-amount.ts';
-import { quantitiesWithArticle, quantityNames, volumeNames } from './names.ts';
+import { partNames, quantitiesWithArticle, quantityNames, volumeNames } from './names.ts';
 import { allInBrackets, atSystem, inBrackets } from './place-text.ts';
 import { rangeText, valueText, writtenText } from './value-text.ts';
 
@@ -78,6 +78,12 @@ export function questionText(doubt: Doubt, s: Speaker): string {
       return 'Zu welchem System gehört das Foto? Ich zeige es bei den Schritten seiner Aufgaben.';
     case 'which-duties':
       return `Was ist erledigt? Zum Beispiel „${s.greenhouse.systems[0]?.name ?? 'pH'} erledigt“.`;
+    case 'was-it-cleaned': {
+      const parts = s.and(reason.parts.map((part) => partNames[part]));
+      return reason.system === null
+        ? `In welchem System gereinigt: ${parts}? Dann gilt es als erledigt.`
+        : `${s.system(reason.system).name}, ${parts}: ist das gereinigt? Dann gilt es als erledigt.`;
+    }
     case 'which-failed':
       return `Welche Arbeit ging nicht? Zum Beispiel „${s.greenhouse.systems[0]?.name ?? 'Wanne'} nicht geschafft, der Deckel klemmt“.`;
     case 'why-not':

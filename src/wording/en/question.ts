@@ -21,7 +21,7 @@ import { cropText } from './keeping/crop-text.ts';
 import { guideText } from './keeping/guide-text.ts';
 import { howMuchStock } from './keeping/stock-text.ts';
 import { missingAmountText } from './missing-amount.ts';
-import { quantityNames, volumeNames } from './names.ts';
+import { partNames, quantityNames, volumeNames } from './names.ts';
 import { forSystem, inSystems } from './place-text.ts';
 import { rangeText, valueText, writtenText } from './value-text.ts';
 
@@ -83,6 +83,14 @@ export function questionText(doubt: Doubt, s: Speaker): string {
       return 'Which system is the photo for? I show it with the steps of its work.';
     case 'which-duties':
       return `Which work is done? For example “did ${s.greenhouse.systems[0]?.name ?? 'the bench'}”.`;
+    case 'was-it-cleaned': {
+      const parts = s.and(reason.parts.map((part) => partNames[part]));
+      const asked =
+        reason.system === null
+          ? `Of which system did you clean ${parts}?`
+          : `Did you clean ${parts} of ${s.system(reason.system).name}?`;
+      return `${asked} Then I count it as done.`;
+    }
     case 'which-failed':
       return `Which work could not be done? For example “couldn't do ${s.greenhouse.systems[0]?.name ?? 'the bench'}, the lid is stuck”.`;
     case 'why-not':
