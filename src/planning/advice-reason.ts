@@ -93,6 +93,8 @@ export interface MixReason {
   /** How the strength moves by itself, mS/cm a day; null: not known yet. */
   readonly driftPerDay: number | null;
   readonly basis: DoseBasis;
+  /** There is not as much left in stock as it takes. */
+  readonly isShort?: true;
 }
 
 export type AdviceReason =

@@ -5,6 +5,7 @@ import { type Logbook, latestEntry, liveEntries } from '../logbook/logbook.ts';
 import type { MixReason } from './advice-reason.ts';
 import { doseTold } from './dose-bounds.ts';
 import type { BoardQuestion } from './duty-board.ts';
+import { stockLeftMl } from './stock-left.ts';
 import { type Concentrates, eachConcentrateMl } from './strength-dose.ts';
 
 export interface TopUpMix {
@@ -64,8 +65,17 @@ export function topUpMix(
       highest,
       driftPerDay,
       basis: concentrates.basis,
+      ...(isInStock(amounts, question) ? {} : { isShort: true as const }),
     },
   };
+}
+
+/** Whether there is as much as is to be mixed in. */
+function isInStock(amounts: readonly ProductAmount[], { greenhouse, logbook }: BoardQuestion) {
+  return greenhouse.stock.every((item) => {
+    const wanted = amounts.find(({ product }) => product === item.product);
+    return !wanted || wanted.mL <= stockLeftMl(item, greenhouse, logbook);
+  });
 }
 
 /** How EC moves while nobody does anything, mS/cm a day, weighed by time; null: not seen yet. */

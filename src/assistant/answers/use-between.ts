@@ -1,4 +1,4 @@
-import { instantOf, type LocalTime, plusDays } from '../../greenhouse/local-time.ts';
+import { instantOf, type LocalTime, localDateOf, plusDays } from '../../greenhouse/local-time.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import { liveEntries } from '../../logbook/logbook.ts';
 import { waterOutlooks } from '../../planning/water-outlooks.ts';
@@ -11,11 +11,15 @@ const midnight = '00:00' as LocalTime;
 /** Litres that were added to systems on the local dates `from` to `to`, both included; ranked: the thirstiest first. */
 export function useBetween(
   standing: Standing,
-  { from, to, isRanked }: Pick<Extract<Ask, { kind: 'use' }>, 'from' | 'to' | 'isRanked'>,
+  asked: Pick<Extract<Ask, { kind: 'use' }>, 'from' | 'to' | 'isRanked'>,
   systems: readonly SystemId[],
   nowMs: number,
 ): Answer {
   const { greenhouse, logbook, water } = standing;
+  const beganOn = localDateOf(logbook.all[0]?.atMs ?? nowMs, greenhouse.timeZone);
+  // `this season`: as long as anything is in the logbook.
+  const from = asked.from < beganOn && beganOn <= asked.to ? beganOn : asked.from;
+  const { to, isRanked } = asked;
   const fromMs = instantOf(from, midnight, greenhouse.timeZone);
   const untilMs = instantOf(plusDays(to, 1), midnight, greenhouse.timeZone);
   const outlooks = waterOutlooks(greenhouse, water, nowMs);

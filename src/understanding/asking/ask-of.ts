@@ -117,7 +117,7 @@ function askedIn(frame: Frame, from: number, to: number, entries: readonly Entry
     (has('need') && system !== null && !quantity)
   )
     return { kind: 'what-is-due', system };
-  if (has('use') && has('week', 'yesterday', 'today'))
+  if (has('use') && has('week', 'yesterday', 'today', 'this-month', 'last-month', 'season'))
     return { kind: 'use', system, ...daysAsked(frame, from, to, has) };
   const said = entries.at(-1);
   if (starts('is-it') && has('judged', 'pronoun') && said && quantity === null) {

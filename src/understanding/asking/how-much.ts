@@ -3,7 +3,7 @@ import { type LocalDate, localDateOf, localTimeOf, plusDays } from '../../greenh
 import type { SystemId } from '../../greenhouse/system.ts';
 import { stems } from '../names/inflection.ts';
 import type { Frame } from '../reading/frame.ts';
-import { means, type Term } from '../reading/term.ts';
+import { means, meansNothing, type Term } from '../reading/term.ts';
 import { productAt } from '../recognisers/products.ts';
 import type { Ask } from '../statement.ts';
 import { type Building, nothingSaid } from '../times/building.ts';
@@ -35,7 +35,11 @@ export function howMuch(
   if (isPast) return { kind: 'use', system, ...daysAsked(frame, from, to, has) };
   const isOfWater = has('top-up', 'fill', 'carry') || saysWater(frame, from, to);
   // `wie viel Wasser diese Woche`: what it took.
-  if (isOfWater && has('week', 'yesterday') && !has('need', 'intention', 'due', 'carry', 'next'))
+  if (
+    isOfWater &&
+    has('week', 'yesterday', 'this-month', 'last-month', 'season') &&
+    !has('need', 'intention', 'due', 'carry', 'next')
+  )
     return { kind: 'use', system, ...daysAsked(frame, from, to, has) };
   if ((isOfWater || countsVessels(frame, from, to)) && !has('ph', 'ec'))
     return { kind: 'what-is-due', system };
@@ -112,7 +116,10 @@ function monthIn(
 ): { from: LocalDate; to: LocalDate } | null {
   const named = frame.terms
     .slice(from, to)
-    .find((term, n) => saysMonth(term) && means(frame.terms[from + n - 1], 'place'));
+    .find(
+      (term, n) =>
+        saysMonth(term) && (isOnlyMonth(term) || means(frame.terms[from + n - 1], 'place')),
+    );
   if (named?.kind !== 'word' || named.word.month === null) return null;
   const [year, thisMonth] = today.split('-').map(Number);
   const first = DateTime.utc(
@@ -122,6 +129,15 @@ function monthIn(
   );
   const last = first.endOf('month').toISODate() as LocalDate;
   return { from: first.toISODate() as LocalDate, to: last < today ? last : today };
+}
+
+function firstOfMonth(date: LocalDate): LocalDate {
+  return `${date.slice(0, 8)}01` as LocalDate;
+}
+
+/** `june`, and not `may`. */
+function isOnlyMonth(term: Term): boolean {
+  return term.kind === 'word' && meansNothing(term.word.concepts);
 }
 
 function saysMonth(term: Term): boolean {
@@ -143,6 +159,13 @@ export function daysAsked(
   if (said && said.day <= today) return { from: said.day, to: said.isSince ? today : said.day };
   const month = monthIn(frame, from, to, today);
   if (month) return month;
+  if (has('this-month')) return { from: firstOfMonth(today), to: today };
+  if (has('last-month')) {
+    const to = plusDays(firstOfMonth(today), -1);
+    return { from: firstOfMonth(to), to };
+  }
+  if (has('season'))
+    return { from: localDateOf(frame.context.existsSinceMs, greenhouse.timeZone), to: today };
   if (has('yesterday')) return { from: plusDays(today, -1), to: plusDays(today, -1) };
   if (has('today')) return { from: today, to: today };
   const week = frame.terms

@@ -82,7 +82,7 @@ const ofTrouble: ReadonlySet<Concept> = new Set<Concept>([
   'hindered',
 ]);
 
-function meansNothing(concepts: Meanings): boolean {
+export function meansNothing(concepts: Meanings): boolean {
   for (const concept of concepts) if (!ofTrouble.has(concept)) return false;
   return true;
 }

@@ -457,7 +457,11 @@ export type TimeConcept =
   | 'throughout'
   /** Between how late it was and what happened then: when I got here. */
   | 'by-the-time'
-  | 'week';
+  | 'week'
+  | 'this-month'
+  | 'last-month'
+  /** As long as anything is kept of it: this season, this year. */
+  | 'season';
 
 export type TalkConcept =
   /** keep it: as a note. */

@@ -311,4 +311,17 @@ export const times: Words<TimeConcept> = {
     'dieser woche',
     'wöchentlich',
   ],
+  'this-month': ['diesen monat', 'dieser monat', 'in diesem monat', 'den monat'],
+  'last-month': ['letzten monat', 'im letzten monat', 'vorigen monat', 'im vorigen monat'],
+  season: [
+    'diese saison',
+    'in dieser saison',
+    'die saison',
+    'dieses jahr',
+    'in diesem jahr',
+    'seit anfang',
+    'seit beginn',
+    'bisher insgesamt',
+    'insgesamt bisher',
+  ],
 };

@@ -113,5 +113,6 @@ export function mixWhy(mix: MixReason, s: Speaker, tellsBasis: boolean): string 
         : ' und fallend';
   const isTold = tellsBasis && mix.strength !== 'plain';
   const basis = isTold ? `; die Milliliter sind ${basisText(mix.basis)}` : '';
-  return `${now}${moving}, gewünscht: ${wanted}${basis}.`;
+  const short = mix.isShort ? ' So viel ist nicht mehr vorrätig.' : '';
+  return `${now}${moving}, gewünscht: ${wanted}${basis}.${short}`;
 }

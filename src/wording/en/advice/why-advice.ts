@@ -3,7 +3,7 @@ import { doseTold } from '../../../planning/dose-bounds.ts';
 import { measureOf } from '../../spoken/measure-of-quantity.ts';
 import type { Speaker } from '../../spoken/speaker.ts';
 import { roughVolume } from '../../spoken/volume.ts';
-import { atTime, everyDays, onDay } from '../day-text.ts';
+import { atTime, dayText, everyDays, onDay } from '../day-text.ts';
 import { failureNames } from '../names.ts';
 import { rangeText, valueText } from '../value-text.ts';
 import { basisText } from './basis.ts';
@@ -61,7 +61,7 @@ function doseWhy(reason: DoseReason, s: Speaker, tellsBasis: boolean): string {
 }
 
 function changeWhy(reason: Extract<AdviceReason, { kind: 'change' }>, s: Speaker): string {
-  const since = reason.lastOn === null ? 'As far as I know' : `Since ${onDay(reason.lastOn, s)}`;
+  const since = reason.lastOn === null ? 'As far as I know' : `Since ${dayText(reason.lastOn, s)}`;
   const added = s.amount(roughVolume(reason.toppedUpL, s.units.volume));
   const brim = s.amount(roughVolume(reason.brimL, s.units.volume));
   switch (reason.because) {
@@ -112,5 +112,6 @@ export function mixWhy(mix: MixReason, s: Speaker, tellsBasis: boolean): string 
         : ' and falling';
   const isTold = tellsBasis && mix.strength !== 'plain';
   const basis = isTold ? `; the millilitres are ${basisText(mix.basis)}` : '';
-  return `${now}${moving}, ${wanted} is wanted${basis}.`;
+  const short = mix.isShort ? ' There is not that much left in stock.' : '';
+  return `${now}${moving}, ${wanted} is wanted${basis}.${short}`;
 }
