@@ -208,6 +208,8 @@ export type Ask =
       readonly to: LocalDate;
       /** Which uses most, by its use a day. */
       readonly isRanked?: true;
+      /** `this season`: as long as anything is in the logbook. */
+      readonly isWhole?: true;
     }
   | {
       readonly kind: 'is-it-right';

@@ -28,6 +28,16 @@ function talking(talk: Talk) {
 }
 
 describe('A change of the set-up', () => {
+  it.each([
+    ['can is 12 l now', '1 can holds 12 L, not 10 L. Shall I do that?'],
+    ['from now on a can holds 12 l', '1 can holds 12 L, not 10 L. Shall I do that?'],
+    ['add a tub called Blue tub', containing('How does it grow?')],
+    ['add a new system: a dwc tub with peppers', containing('How does it grow?')],
+  ])('%s', async (said, text) => {
+    const { say } = talking(openRehearsal(store));
+    expect(await say('ines', said)).toMatchObject([{ kind: 'question', text }]);
+  });
+
   it('is shown first, made on a yes, and taken back by undo', async () => {
     const { say } = talking(openRehearsal(store));
     const [shown] = await say('ines', 'low mark of the bench is 160 l');

@@ -11,15 +11,14 @@ const midnight = '00:00' as LocalTime;
 /** Litres that were added to systems on the local dates `from` to `to`, both included; ranked: the thirstiest first. */
 export function useBetween(
   standing: Standing,
-  asked: Pick<Extract<Ask, { kind: 'use' }>, 'from' | 'to' | 'isRanked'>,
+  asked: Pick<Extract<Ask, { kind: 'use' }>, 'from' | 'to' | 'isRanked' | 'isWhole'>,
   systems: readonly SystemId[],
   nowMs: number,
 ): Answer {
   const { greenhouse, logbook, water } = standing;
+  const { to, isRanked, isWhole } = asked;
   const beganOn = localDateOf(logbook.all[0]?.atMs ?? nowMs, greenhouse.timeZone);
-  // `this season`: as long as anything is in the logbook.
-  const from = asked.from < beganOn && beganOn <= asked.to ? beganOn : asked.from;
-  const { to, isRanked } = asked;
+  const from = isWhole && asked.from < beganOn ? beganOn : asked.from;
   const fromMs = instantOf(from, midnight, greenhouse.timeZone);
   const untilMs = instantOf(plusDays(to, 1), midnight, greenhouse.timeZone);
   const outlooks = waterOutlooks(greenhouse, water, nowMs);

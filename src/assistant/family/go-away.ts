@@ -21,13 +21,19 @@ const TALKED_ABOUT_FROM_DAYS = 2;
 /** Settles an absence, asks who steps in, and ends with the plan. */
 export function goAway(
   handling: Handling,
-  { handle, days }: Extract<Arranging, { kind: 'away' }>,
+  { handle, days: said, isEndOnly }: Extract<Arranging, { kind: 'away' }>,
 ): void {
   const { member } = handling.heard;
   if (!may(member, 'settle-away', handle === member.handle)) return refuse(handling);
-  if (!days) return askWhen(handling);
+  if (!said) return askWhen(handling);
   const { greenhouse } = handling.standing;
   const today = localDateOf(handling.nowMs, greenhouse.timeZone);
+  const known =
+    isEndOnly &&
+    rosterOf(handling.standing).absences.find(
+      (each) => each.handle === handle && each.until >= today,
+    );
+  const days = known && known.from <= said.until ? { from: known.from, until: said.until } : said;
   if (days.until < today) return askWhen(handling);
   handling.settle([{ kind: 'away', handle, ...days }]);
   const isGrower = greenhouse.members.some(

@@ -11,7 +11,13 @@ export interface Days {
 /** What a clause settles, or asks, about who goes when. */
 export type Arranging =
   /** days null: not said. */
-  | { readonly kind: 'away'; readonly handle: string; readonly days: Days | null }
+  | {
+      readonly kind: 'away';
+      readonly handle: string;
+      readonly days: Days | null;
+      /** From when was not said: as it was told before, or from today. */
+      readonly isEndOnly?: true;
+    }
   /** `isToCome`: not yet, and no day is said. */
   | {
       readonly kind: 'back';

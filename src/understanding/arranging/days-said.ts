@@ -8,6 +8,8 @@ export interface DaysSaid {
   readonly days: Days;
   /** The evening of the day, not the day. */
   readonly isEvening: boolean;
+  /** Only the last day was said: `until the 12th`. */
+  readonly isEndOnly?: true;
   /** After the last piece that it was read from. */
   readonly end: number;
 }
@@ -65,7 +67,7 @@ function untilAt(
   today: LocalDate,
 ): DaysSaid | null {
   const until = pointAt(pieces, passed(pieces, i + 1, 'on', 'this', 'until'), from, today);
-  return until && { ...until, days: { from, until: until.days.until } };
+  return until && { isEndOnly: true, ...until, days: { from, until: until.days.until } };
 }
 
 /** `for ten days`, `for a week`, `zwei Wochen`. */

@@ -147,7 +147,9 @@ function lexiconOf(folded: Folded, { greenhouse, member }: Context): Lexicon {
 function answered(view: ClauseView, { awayWhen }: ArrangingAsked): Arranging | null {
   if (!awayWhen || !view.said) return null;
   const isBare = view.rest.every(({ concepts, isStrange }) => !isStrange && concepts.size > 0);
-  return isBare ? { kind: 'away', handle: view.me, days: view.said.days } : null;
+  const { days, isEndOnly } = view.said;
+  const end = isEndOnly ? { isEndOnly } : {};
+  return isBare ? { kind: 'away', handle: view.me, days, ...end } : null;
 }
 
 /** What was not taken, as it was written; words that say nothing alone are dropped with it. */

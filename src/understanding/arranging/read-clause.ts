@@ -15,12 +15,13 @@ export function readClause(view: ClauseView, isCoverAsked: boolean): Arranging |
   return (
     asked(view) ??
     away(view) ??
+    awayMoved(view) ??
     back(view) ??
     cannotGo(view) ??
     canGoAfterAll(view) ??
     givenBack(view) ??
     rota(view) ??
-    claimed(view) ??
+    (isCoverAsked && isOfTheDays(view) ? null : claimed(view)) ??
     covered(view, isCoverAsked) ??
     news(view) ??
     oneChore(view)
@@ -42,7 +43,8 @@ function laterToday(view: ClauseView): Arranging | null {
 
 /** `when is Ines back`, `wann kommt Karin wieder`. */
 function whenBack(view: ClauseView): Arranging | null {
-  const [handle] = view.members;
+  // `when am I back`.
+  const handle = view.members[0] ?? (view.has('self', 'self-is') ? view.me : undefined);
   const isReturn = view.has('back', 'go') || view.has('away');
   if (handle === undefined || !isReturn || view.strangers > 0 || view.systems.length > 0)
     return null;
@@ -89,6 +91,19 @@ function away(view: ClauseView): Arranging | null {
   if (handle === null || view.strangers > 4) return null;
   if (!view.said && view.strangers > 0 && !view.has('self-is', 'self', 'self-will')) return null;
   return { kind: 'away', handle, days: view.said?.days ?? null };
+}
+
+/** `we leave a day later`, `staying two days longer`: on which days is asked anew. */
+function awayMoved(view: ClauseView): Arranging | null {
+  const isOfTrip = view.has('travel', 'away', 'back', 'go') || onlySelf(view);
+  if (!view.has('other-days') || !isOfTrip || view.isQuestion) return null;
+  if (view.systems.length > 0 || view.has('past') || view.strangers > 1) return null;
+  return { kind: 'away', handle: view.subject ?? view.me, days: null };
+}
+
+/** `wir fahren einen Tag später`: nothing else is said of oneself. */
+function onlySelf(view: ClauseView): boolean {
+  return view.has('self-is') && view.strangers === 0;
 }
 
 /** `off to my sister's Thursday till Monday`: with somebody, over more than a day. */
@@ -191,6 +206,12 @@ function claimed(view: ClauseView): Arranging | null {
   };
 }
 
+/** `Priya does it`, where it was asked who goes: all of the days, and nothing of today. */
+function isOfTheDays(view: ClauseView): boolean {
+  const isOfWork = view.has('top-up', 'check', 'change', 'clean', 'calibrate', 'dose', 'air');
+  return view.has('do') && !isOfWork && view.systems.length === 0 && view.said === null;
+}
+
 /** `top up the bench tomorrow` without a subject asks somebody else. */
 function startsBare(view: ClauseView): boolean {
   return view.starts('top-up', 'check', 'change', 'clean', 'calibrate');
@@ -201,8 +222,8 @@ function covered(view: ClauseView, isCoverAsked: boolean): Arranging | null {
   if (view.has('past', 'cannot') || view.systems.length > 0) return null;
   const days = view.said?.days ?? null;
   // `I'll do Monday`: what is done is the day.
-  const goes =
-    view.has('go', 'cover') || (view.has('do') && (days !== null || view.replaced.length > 0));
+  const doesDays = days !== null || view.replaced.length > 0 || isCoverAsked;
+  const goes = view.has('go', 'cover') || (view.has('do') && doesDays);
   const isSelf = view.has('self', 'self-will') && !isRequest(view);
   // `Birgit does my Thursday, I her Saturday`: the verb was said.
   const goesToo = goes || (isCoverAsked && days !== null && isOneself(view));

@@ -150,7 +150,7 @@ export function daysAsked(
   from: number,
   to: number,
   has: (...concepts: readonly Concept[]) => boolean,
-): { from: LocalDate; to: LocalDate } {
+): { from: LocalDate; to: LocalDate; isWhole?: true } {
   const { greenhouse, writtenAtMs } = frame.context;
   const today = localDateOf(writtenAtMs, greenhouse.timeZone);
   const weekday = localTimeOf(writtenAtMs, greenhouse.timeZone).weekday;
@@ -165,7 +165,11 @@ export function daysAsked(
     return { from: firstOfMonth(to), to };
   }
   if (has('season'))
-    return { from: localDateOf(frame.context.existsSinceMs, greenhouse.timeZone), to: today };
+    return {
+      isWhole: true,
+      from: localDateOf(frame.context.existsSinceMs, greenhouse.timeZone),
+      to: today,
+    };
   if (has('yesterday')) return { from: plusDays(today, -1), to: plusDays(today, -1) };
   if (has('today')) return { from: today, to: today };
   const week = frame.terms

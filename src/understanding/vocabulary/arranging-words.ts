@@ -24,6 +24,10 @@ export type ArrangingConcept =
   | 'in-turn'
   | 'away'
   | 'at-somebodys'
+  /** Said of a trip: it begins or ends on other days than were told. */
+  | 'other-days'
+  /** Sets out, or stays there. */
+  | 'travel'
   | 'back'
   /** Asks for the day of what follows: when is Ines back. */
   | 'when-is'

@@ -18,6 +18,7 @@ export const arranging: ArrangingWords = {
   words: {
     self: ['ich', 'wir', 'mir', 'mich', 'uns'],
     'when-is': [
+      'wann bin',
       'wann ist',
       'wann sind',
       'wann kommt',
@@ -130,6 +131,20 @@ export const arranging: ArrangingWords = {
     anybody: ['jemand', 'jemand anders', 'jemand anderes', 'irgendwer'],
     everybody: ['alle', 'alle drei', 'jeder'],
     'in-turn': ['abwechselnd', 'reihum', 'der reihe nach', 'im wechsel', 'wechseln sich ab'],
+    'other-days': [
+      ...['später', 'früher', 'länger', 'eher', 'kürzer'].flatMap((way) => [
+        ...['einen', 'ein', 'zwei', 'drei', 'paar', 'ein paar', '1', '2', '3'].flatMap((count) =>
+          ['tag', 'tage', 'woche'].flatMap((span) => [
+            `${count} ${span} ${way}`,
+            `${count} ${span} ${way} als geplant`,
+          ]),
+        ),
+        `${way} als geplant`,
+        `${way} als gedacht`,
+        `etwas ${way}`,
+      ]),
+    ],
+    travel: ['fahren', 'fahre', 'fliegen', 'fliege', 'reisen', 'reise', 'bleiben', 'bleibe', 'los'],
     'at-somebodys': [
       ...['bei', 'zu'].flatMap((at) =>
         ['meiner', 'meinem', 'meinen', 'unserer', 'unserem', 'unseren'].map(
@@ -394,6 +409,11 @@ export const arranging: ArrangingWords = {
     'after-all': ['doch', 'doch wieder', 'doch nur', 'doch lieber', 'nun doch', 'jetzt doch'],
     because: ['weil', 'da', 'denn'],
     filler: [
+      'planänderung',
+      'kleine planänderung',
+      'der plan hat sich geändert',
+      'unser plan hat sich geändert',
+      'neuer plan',
       'seinen',
       'seine',
       'ihren',

@@ -28,6 +28,8 @@ export const arranging: ArrangingWords = {
       "when's",
       'whens',
       'when are',
+      'when am',
+      'when r',
       'when will',
       'when do',
       'when does',
@@ -170,6 +172,21 @@ export const arranging: ArrangingWords = {
       'not at home',
       'leaving',
     ],
+    'other-days': [
+      ...['later', 'earlier', 'longer', 'sooner', 'shorter'].flatMap((way) => [
+        ...['a', 'one', 'two', 'three', 'a few', '1', '2', '3'].flatMap((count) =>
+          ['day', 'days', 'week'].flatMap((span) => [
+            `${count} ${span} ${way}`,
+            `${count} ${span} ${way} than planned`,
+          ]),
+        ),
+        `${way} than planned`,
+        `${way} than i said`,
+        `${way} than we said`,
+        `a bit ${way}`,
+      ]),
+    ],
+    travel: ['leave', 'set off', 'fly', 'travel', 'depart', 'stay', 'staying', 'home'],
     'at-somebodys': [
       ...['off to', 'visiting', 'staying with', 'staying at'],
       ...['with my', 'with our'],
@@ -451,6 +468,14 @@ export const arranging: ArrangingWords = {
     'after-all': ['after all', 'once more', 'again instead'],
     because: ['because', 'cause', 'since', 'as'],
     filler: [
+      'change of plan',
+      'change of plans',
+      'plans have changed',
+      'our plans have changed',
+      'our plans changed',
+      'plans changed',
+      'the plan has changed',
+      'new plan',
       'his',
       'her',
       'their',

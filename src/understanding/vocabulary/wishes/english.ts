@@ -170,6 +170,8 @@ export const englishWishes: WishWords = {
     ],
     'add-system': [
       'add a|another|one? new? system',
+      'add a|another|one new? system|tub|bench|reservoir|barrel|bucket_row|gutter|raft called|named|of|with|for|:|,|- {words}',
+      'add a|another|one? new system :|,|- {words}',
       'new system',
       'set up a|another new? system',
       "i|we|i'd|we'd want|like|would_like to add|set_up a|another|one|one_more? new? system",
@@ -307,6 +309,8 @@ export const englishWishes: WishWords = {
     ],
     'set-container': [
       'the {vessel} is|holds|has|takes {litres}',
+      'the|our|my|each|every? {container} is|holds|has|takes {litres} now|from_now_on|these_days',
+      'from_now_on the|our|my|each|every|a|one? {container} is|holds|has|takes {litres}',
       'a|one|our|my {container} is|holds|has|takes really|actually|more_like|rather|only|about|exactly|in_fact|just? {litres} ,? i|we? have? measured|weighed|checked? it?',
       'new container : {container} , {litres}',
       'new container :? {container} {litres}',
