@@ -2,6 +2,7 @@ import type { SpokenUnits } from '../greenhouse/greenhouse.ts';
 import type { Context } from './context.ts';
 import { withArrows } from './reading/arrows.ts';
 import { withoutCompounds } from './reading/compounds.ts';
+import { countAlone } from './reading/container-alone.ts';
 import { cutAtSame } from './reading/cut-at-same.ts';
 import { cutAtSo } from './reading/cut-at-so.ts';
 import { cutRunOns } from './reading/cut-run-ons.ts';
@@ -75,7 +76,8 @@ function allTermsIn({ tokens, lexicon }: Pieces, units: SpokenUnits): readonly T
   const sized = withOtherValues(
     withEachItsValue(sizeVessels(countVessels(told, lexicon), lexicon)),
   );
-  const vessels = shareContainers(withRowsOfAmounts(sized, lexicon), lexicon);
+  const alone = countAlone(withRowsOfAmounts(sized, lexicon), lexicon);
+  const vessels = shareContainers(alone, lexicon);
   const counted = shadeMeasures(withArrows(cutAtSo(countOneInPart(shareVolume(vessels)))));
   const ofRefused = withUnitsOfRefused(withoutStruck(counted));
   const right = putNamesRight(putRight(withUnitsPutRight(ofRefused, lexicon)));
