@@ -329,6 +329,8 @@ export type MoodConcept =
   | 'money'
   | 'counted'
   | 'numbered'
+  /** What plants are grown in, of whatever kind: a tub, a rack. Where it is no name, it is of no system here. */
+  | 'planter'
   | 'phone'
   | 'size'
   | 'vessel'

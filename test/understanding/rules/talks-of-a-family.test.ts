@@ -47,3 +47,30 @@ describe('water used for a system', () => {
     '2 cans of tap water in the barrel': 'passed over: not-a-reading',
   });
 });
+
+describe('a planter that is none of ours', () => {
+  understood({
+    'tub 3 ph 6': '? which-system (North bench, Bucket row, Gutter run, Jar shelf)',
+    'bench ph 6.1 || tub 3 ph 6': '? which-system (North bench, Bucket row, Gutter run, Jar shelf)',
+    'bench ph 6.1 || rack ph 5.9':
+      '? which-system (North bench, Bucket row, Gutter run, Jar shelf)',
+    'bench ph 6.1 || the tray is at ph 5.9':
+      '? which-system (North bench, Bucket row, Gutter run, Jar shelf)',
+    'bench ph 6.1 || tank ph 5.9': 'North bench ph 5.9',
+    'bucket 3 ph 5.9': 'Bucket row ph 5.9',
+    'bench ph 6.1, wiped the rack': 'North bench ph 6.1',
+    'bench ph 6.1 || the rack is wet': '? unclear (keep-as-note)',
+  });
+  understood(
+    {
+      'Wanne pH 5,9 || Kasten pH 6':
+        '? which-system (Nordtisch, Südwanne, Rinnenstrecke, Gläserregal, Linke Tonne, Rechte Tonne)',
+      'Wanne pH 5,9 || Trog 2 pH 6':
+        '? which-system (Nordtisch, Südwanne, Rinnenstrecke, Gläserregal, Linke Tonne, Rechte Tonne)',
+      'Wanne pH 5,9 || Turm EC 1,4':
+        '? which-system (Nordtisch, Südwanne, Rinnenstrecke, Gläserregal, Linke Tonne, Rechte Tonne)',
+    },
+    'lindenhof',
+    'jonas',
+  );
+});
