@@ -7,6 +7,7 @@ import {
   type Frame,
   hasUnknown,
   inClause,
+  isName,
   isShare,
   isVolumeTerm,
   measuresIn,
@@ -119,7 +120,13 @@ function isStateOfSystem(frame: Frame, clause: Clause, i: number): boolean {
   if (subject < clause.from) return !mayBeOfFloor || after?.kind === 'name';
   if (isOfPart(frame, clause, subject)) return false;
   const term = frame.terms[subject];
+  if (means(term, 'water', 'solution')) return isWaterOfNamed(frame, clause);
   return term?.kind === 'name' || means(term, 'all', 'both', 'reservoir', 'level');
+}
+
+/** `gutters look fine, water is up to the top`: of the system that its sentence names. */
+function isWaterOfNamed({ places, sentences }: Frame, { sentence, to }: Clause): boolean {
+  return places.hasWhere(isName, sentences[sentence]![0]!.from, to);
 }
 
 /** `the corner of the table is dry`, `half of the jars are empty`: said of a part, and not of the whole system. */

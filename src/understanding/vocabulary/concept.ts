@@ -100,6 +100,8 @@ export type GrammarConcept =
   | 'twice'
   | 'times'
   | 'same'
+  /** That something was read once more: again, later. */
+  | 'read-anew'
   /** Once more as much as was told before. */
   | 'as-much-again'
   /** too, likewise: the same of one more. */

@@ -74,3 +74,82 @@ describe('a planter that is none of ours', () => {
     'jonas',
   );
 });
+
+describe('a number that is of what was told just before', () => {
+  understood({
+    'bench ph 6.1 || measured again, its 6.0': 'North bench ph 6',
+    'bench ph 6.1 || later: 6.3': 'North bench ph 6.3',
+    "bench ph 6.1 || it's 6.3 now": 'North bench ph 6.3',
+    'bench ph 6.1, ec 2.3 || again 6.0': 'North bench ph 6',
+    '10 ml ph down in the bench || later: 6.3': 'North bench ph 6.3',
+    'bench ph 6.1 || 6.3': '? which-quantity (ph, ec, water-temperature)',
+    'bench ph 6.1 || measured again, 60': '? which-quantity',
+    'bench ph 6.1 || again 2.3': '? which-quantity (ec, water-temperature)',
+    'bench ph 6.1 || will check again later, 6.3 is too high': 'passed over: intention',
+    'bench ph 6.1 || is 6.3 better now?': 'asks is-it-right ph 6.3',
+  });
+  understood(
+    {
+      'Wanne pH 5,9 || nochmal gemessen, 6,0': 'Südwanne ph 6',
+      'Wanne pH 5,9 || ist jetzt 6,0': 'Südwanne ph 6',
+      'Wanne pH 5,9 || später 6,0': 'Südwanne ph 6',
+      'Wanne pH 5,9 || morgen wieder 6,0': 'passed over: intention',
+    },
+    'lindenhof',
+    'jonas',
+  );
+});
+
+describe('how it stood before a dose', () => {
+  understood({
+    '5 ml ph down in the bench, was 6.5': 'North bench ph 6.5; North bench dose 5 ph-down',
+    '5 ml ph down in the bench, was 6.5, now 6.1':
+      'North bench ph 6.5; North bench dose 5 ph-down; North bench ph 6.1',
+    '20 ml A and 20 ml B in the bench, was 1.8':
+      'North bench dose 20 nutrient-a; North bench dose 20 nutrient-b; ? which-quantity (ec, water-temperature)',
+    '5 ml ph down in the bench, was 65': 'North bench dose 5 ph-down; ? which-quantity',
+  });
+  understood(
+    { '5 ml pH runter in den Tisch, war 6,5': 'Nordtisch ph 6.5; Nordtisch dose 5 ph-down' },
+    'lindenhof',
+    'jonas',
+  );
+});
+
+describe('levels in words and beside them', () => {
+  understood({
+    'bench half full, gutters 3/4, jars full':
+      'North bench level 300; Gutter run level 90; Jar shelf level 24',
+    'gutters 3/4': '? shorthand-does-not-fit',
+    'gutters 3/4, jars ph 6.0': '? shorthand-does-not-fit; Jar shelf ph 6',
+    'gutters look fine, water is up to the top': 'Gutter run level 120',
+    'gutters are up to the top': 'Gutter run level 120',
+    'water barrel is full': 'passed over: not-a-reading',
+    'the barrel is fine, water is up to the top': 'passed over: not-a-reading',
+    'bench looks ok, water at 70': '? which-unit (70, 420, 525)',
+    'bench looks ok, water at 22': '? which-quantity (water-temperature)',
+    'the water in the bench is at 70': '? which-unit (70, 420, 525)',
+    'bench looks ok, water at 70 || cm': 'answered North bench level 525 at 4 May 08:20',
+    'topped up the gutters with two jugs full stop': 'Gutter run top-up 4',
+  });
+  understood(
+    {
+      'Rinnen sehen gut aus, Wasser steht bei 70': '? which-unit (70, 84)',
+      'Tisch halb voll, Rinnen 3/4, Gläser voll':
+        'Nordtisch level 300; Rinnenstrecke level 90; Gläserregal level 24',
+    },
+    'lindenhof',
+    'jonas',
+  );
+});
+
+describe('what a machine wrote down', () => {
+  understood({
+    'bench Ph. 6.2 ec 2.4': 'North bench ph 6.2; North bench ec 2.4',
+    'bench Ph. 6.2 Ec. 2.4 Temp. 20':
+      'North bench ph 6.2; North bench ec 2.4; North bench water-temperature 20',
+    'bench Ph. 6.2 easy 2.4': 'North bench ph 6.2; ? which-quantity (ec, water-temperature)',
+    'looked at the ph. 3 cans in the bench': '? in-it-or-added (level, top-up)',
+    'pretend the gutters are empty': 'passed over: condition',
+  });
+});

@@ -287,6 +287,8 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'what if',
     'say if',
     'imagine',
+    'pretend',
+    'make believe',
     'even if',
     'only if',
     'depending on',

@@ -267,9 +267,11 @@ export const levels: Words<LevelConcept> = {
     'at the brim',
     'right at the brim',
     'level with the brim',
-    'is up to the brim',
-    'are up to the brim',
-    'right up to the brim',
+    ...['brim', 'top', 'rim'].flatMap((mark) =>
+      ['is up', 'are up', "'s up", 'right up', 'all the way up'].map(
+        (up) => `${up} to the ${mark}`,
+      ),
+    ),
     'chock full',
   ],
   empty: ['empty', 'bone dry', 'dry', 'run dry', 'ran dry', 'completely empty', 'totally empty'],
