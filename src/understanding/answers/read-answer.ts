@@ -14,6 +14,7 @@ import { answeredCalibrations } from '../recognisers/calibration.ts';
 import { leastTopUpL } from '../recognisers/some-product.ts';
 import type { AnsweredStatement, Choice, DoubtReason, Statement } from '../statement.ts';
 import { isBackBeforeOut } from '../times/back-before.ts';
+import { answersInTurn } from './answers-in-turn.ts';
 import { choose, chooseAll } from './choose.ts';
 import { doneByAnother } from './done-by-another.ts';
 import { eachItsOwn, type OwnAmount, oneAndOthers } from './each-its-own.ts';
@@ -49,7 +50,9 @@ function answerToEach(frame: Frame): readonly Statement[] | null {
   const { repliedTo, openQuestions } = frame.context;
   if (repliedTo !== null && repliedTo.kind !== 'question') return null;
   if (openQuestions.length < 2) return null;
-  const alike = unitOfEach(frame) ?? addedEach(frame);
+  const inTurn = repliedTo === null ? answersInTurn(frame, answerTo) : null;
+  if (inTurn) return inTurn.flatMap(({ question, said }) => insteadOf(question, said));
+  const alike = unitOfEach(frame) ?? quantityOfEach(frame) ?? addedEach(frame);
   if (!alike) return null;
   const answers = alike.map((question) => ({ question, said: answerTo(frame, question) }));
   if (answers.some(({ said }) => said === null)) return null;
@@ -61,6 +64,15 @@ function unitOfEach(frame: Frame): readonly OpenQuestion[] | null {
   const ofUnit = openOf(frame, 'which-unit');
   if (ofUnit.length < 2 || !frame.places.hasAny(['both', 'each', 'all'])) return null;
   return whatIsSaid(frame)?.unit == null ? null : ofUnit;
+}
+
+/** `ph both`, where it was asked of several numbers one by one what they are of. */
+function quantityOfEach(frame: Frame): readonly OpenQuestion[] | null {
+  const asked = openOf(frame, 'which-quantity');
+  if (asked.length < 2 || !frame.places.hasAny(['both', 'each', 'all'])) return null;
+  const said = whatIsSaid(frame);
+  const isOfEach = said?.measure === null && said.systems.length === 0 && said.quantity !== null;
+  return isOfEach ? asked.toReversed() : null;
 }
 
 /** `added`, where it was asked of several amounts one by one whether they were: of all of them. */

@@ -134,6 +134,8 @@ function isOfPart({ terms }: Frame, clause: Clause, subject: number): boolean {
   if (terms[subject]?.kind !== 'name') return false;
   const of = means(terms[subject - 1], 'article') ? subject - 2 : subject - 1;
   if (of >= clause.from && isShare(terms[of]!)) return true;
+  // `the can in the jars was empty`: the vessel that was poured.
+  if (of > clause.from && means(terms[of], 'place') && isVesselAlone(terms[of - 1])) return true;
   if (of <= clause.from || !means(terms[of], 'of')) return false;
   const part = terms[of - 1];
   if (part?.kind === 'measure') return true;
@@ -141,6 +143,10 @@ function isOfPart({ terms }: Frame, clause: Clause, subject: number): boolean {
     part?.kind === 'word' &&
     !means(part, 'level', 'water', 'solution', 'reservoir', 'all', 'both', 'each', 'whole')
   );
+}
+
+function isVesselAlone(term: Term | undefined): boolean {
+  return means(term, 'vessel') && !means(term, 'reservoir', 'planter');
 }
 
 /** What it is full of, where that is told: `full of algae`, `voll mit Wasser`. */

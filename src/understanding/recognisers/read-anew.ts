@@ -17,14 +17,18 @@ export function recogniseReadAnew(frame: Frame): Fact[] {
   if (at === undefined || others.length > 0 || frame.taken[at]) return [];
   const measure = measureOf(frame, at);
   if (!isBare(measure) || measure.decimals === 0 || !frame.terms.every(isSmall)) return [];
-  const [one, ...more] = justLogged.flatMap((entry) => {
+  const possible = justLogged.flatMap((entry) => {
     const quantity = quantityOf(entry);
     const [readable] =
       quantity === null ? [] : readablesOf(measure, frame.context.greenhouse.units, quantity);
     if (quantity === null || !readable || !isNear(entry, readable.value)) return [];
     return [{ quantity, system: entry.system }];
   });
-  if (!one || one.system === null || more.length > 0) return [];
+  const [one] = possible;
+  const isOfOne = possible.every(
+    ({ quantity, system }) => quantity === one?.quantity && system === one.system,
+  );
+  if (!one || one.system === null || !isOfOne) return [];
   take(frame, at);
   return [
     {

@@ -13,6 +13,7 @@ import { denyJustLogged } from './deny-just-logged.ts';
 import { exceptOfJustDone } from './except-of-just-done.ts';
 import type { Named } from './named.ts';
 import { numbersCorrected } from './numbers-corrected.ts';
+import { oughtToBe } from './ought-to-be.ts';
 import { nutrientAt, otherProduct, productCorrected } from './product-put-right.ts';
 import { productAt } from './products.ts';
 import { retime } from './retime.ts';
@@ -21,6 +22,7 @@ import { systemAndValue } from './system-and-value.ts';
 import { turnedInto } from './turned-into.ts';
 import { unitPutRight } from './unit-put-right.ts';
 import { vesselNotFull } from './vessel-not-full.ts';
+import { vesselTold } from './vessel-told.ts';
 import { wasOf } from './was-of.ts';
 
 /** `undo`, `sorry, 5.6 not 5.4`, `I meant the gutters`, `didn't top up the jars after all`. */
@@ -38,6 +40,8 @@ export function recogniseTakingBack(frame: Frame): TakingBackStatement | null {
     denyJustLogged(frame) ??
     exceptOfJustDone(frame) ??
     vesselNotFull(frame) ??
+    vesselTold(frame) ??
+    oughtToBe(frame, named) ??
     systemAndValue(frame, named) ??
     correct(frame) ??
     correctOfTold(frame, named) ??

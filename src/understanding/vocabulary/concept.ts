@@ -219,6 +219,10 @@ export type SupplyConcept =
   | 'no-power'
   /** no power cut: nothing was out. */
   | 'no-outage'
+  /** Of what had stopped, with nothing that names it: it just started. */
+  | 'started'
+  /** What was told to have failed had not. */
+  | 'false-alarm'
   | 'no-bubbles'
   /** Nothing flows where a pump is to bring it. */
   | 'no-flow'

@@ -153,3 +153,42 @@ describe('what a machine wrote down', () => {
     'pretend the gutters are empty': 'passed over: condition',
   });
 });
+
+describe('several questions answered in one message', () => {
+  understood({
+    'bench ph 61 level 60 and topped up the jars || 6.1, cm, one jug':
+      'answered North bench ph 6.1 at 4 May 08:20; answered North bench level 450 at 4 May 08:20; answered Jar shelf top-up 2 at 4 May 08:20',
+    '12 l in the dwc, level 70 on the bench, gutters ph 54 || added, cm and 5.4':
+      'answered Bucket row top-up 12 at 4 May 08:20; answered North bench level 525 at 4 May 08:20; answered Gutter run ph 5.4 at 4 May 08:20',
+    'level 70 on the bench, gutters ph 54 || 5.4, cm': '? which-quantity',
+    'level 70 on the bench, gutters ph 54 || yes, thanks':
+      'answered Gutter run ph 5.4 at 4 May 08:20',
+    'level 70 on the bench, gutters ph 54 || cm, gutters 5.4':
+      '? which-quantity (ph, ec, water-temperature)',
+    'topped up the bench and the jars || 30 and 2':
+      'answered North bench top-up 30 at 4 May 08:20 + Jar shelf top-up 2 at 4 May 08:20',
+    'bench 5.8, jars 6.0 || both ph':
+      'answered North bench ph 5.8 at 4 May 08:20; answered Jar shelf ph 6 at 4 May 08:20',
+    'bench 5.8, jars 6.0 || ph': 'answered Jar shelf ph 6 at 4 May 08:20',
+  });
+});
+
+describe('an amount said once more, and what was poured put right', () => {
+  understood({
+    'so i put two cans in the bench hang on one sec ok yeah two cans': 'North bench top-up 20',
+    'put 2 cans in the bench, hang on, also 2 cans in the jars':
+      'North bench top-up 20; ? in-it-or-added (level, top-up)',
+    'put 2 cans in the bench, yeah and 1 can in the jars':
+      'North bench top-up 20; Jar shelf top-up 10',
+    'put a can in the jars || the can in the jars was a jug btw': 'correct top-up 2 Jar shelf',
+    'put a can in the jars || the can in the jars was only 5 l': 'correct top-up 5 Jar shelf',
+    'put a can in the jars || the can in the jars was empty': '? unclear (keep-as-note)',
+    'put a can in the jars || a can in the jars was a mistake': 'deny Jar shelf anything',
+    'put 3 jugs in the gutters || oh no those jugs went in the jars': 'move Jar shelf',
+    'put 3 jugs in the gutters || those jugs are for the jars': '? unclear (keep-as-note)',
+    'bench ec 2.3 || hang on ec on the bench should be 2.5': 'correct ec 2.5 North bench',
+    'bench ec 2.3 || ec on the bench should be 2.5': 'passed over: target',
+    'bench ec 2.3 || hang on, what should the ec on the bench be':
+      'asks last-reading North bench ec',
+  });
+});
