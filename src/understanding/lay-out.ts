@@ -25,6 +25,7 @@ import { shareContainers } from './reading/shared-container.ts';
 import { shareVolume } from './reading/shared-volume.ts';
 import { joinSplitDecimals } from './reading/split-decimals.ts';
 import { joinSpokenDigits } from './reading/spoken-digits.ts';
+import { withoutPictures } from './reading/pictures.ts';
 import { withoutStruck } from './reading/struck-value.ts';
 import type { Term } from './reading/term.ts';
 import { termsOf } from './reading/terms-of.ts';
@@ -69,7 +70,8 @@ function termsIn(pieces: Pieces, units: SpokenUnits): readonly Term[] {
 function allTermsIn({ tokens, lexicon }: Pieces, units: SpokenUnits): readonly Term[] {
   const spelt = withoutCompounds(withTextSpeak(tokens, lexicon), lexicon);
   const read = joinSplitDecimals(spelt, lexicon);
-  const timed = withHoursOfOutage(termsOf(readingOf(read, lexicon)), lexicon);
+  const plain = withoutPictures(termsOf(readingOf(read, lexicon)));
+  const timed = withHoursOfOutage(plain, lexicon);
   const spoken = joinSpokenDigits(timed);
   const written = withPartsOfAmounts(withoutBrackets(saidOnce(spoken, units)));
   const told = countInSizeSaid(written, lexicon);

@@ -8,6 +8,7 @@ import { ClauseView, isFiller } from './clause-view.ts';
 import { type Clause, clausesOf } from './clauses.ts';
 import { type Piece, piecesOf } from './piece.ts';
 import { readClause } from './read-clause.ts';
+import { withSwaps } from './swaps.ts';
 
 export interface Arranged {
   readonly arrangings: readonly Arranging[];
@@ -36,7 +37,7 @@ export function readArrangings(text: string, context: Context, asked: ArrangingA
   const pieces = piecesOf(folded.text, lexicon);
   // Most reports have no word of it.
   if (!asked.awayWhen && !asked.whoCovers && pieces.every(isAboutNothing)) return nothing;
-  const clauses = clausesOf(pieces);
+  const clauses = withSwaps(clausesOf(pieces));
   const arrangings: Arranging[] = [];
   const left: Clause[] = [];
   // `power was out, back on now`: what came back is what had failed.

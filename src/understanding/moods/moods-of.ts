@@ -114,6 +114,8 @@ const wholeClause: readonly (readonly [Concept, Mood])[] = [
   ['forecast', 'not-a-reading'],
   ['money', 'not-a-reading'],
   ['phone', 'not-a-reading'],
+  // Whether it was meant is asked.
+  ['trial', 'queried'],
 ];
 
 function intend(frame: Frame, clause: Clause, c: number, mark: Marker): void {

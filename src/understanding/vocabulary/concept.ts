@@ -329,6 +329,8 @@ export type MoodConcept =
   | 'at-some-time'
   | 'extreme'
   | 'forecast'
+  /** What is said is said to try the bot out. */
+  | 'trial'
   | 'buffer'
   /** Water that is in no system: the rain barrel, the tap. */
   | 'other-water'

@@ -192,3 +192,25 @@ describe('an amount said once more, and what was poured put right', () => {
       'asks last-reading North bench ec',
   });
 });
+
+describe('numbers of a product, totals, trials and pictures', () => {
+  understood({
+    '10 of ph down in the bench': '? which-unit (10)',
+    '10 of ph down in the bench || ml': 'answered North bench dose 10 ph-down at 4 May 08:20',
+    'put 10 of down in the bench': '? which-unit (10)',
+    '2 of the jars are dry': '? unclear (keep-as-note)',
+    'total for the gutters is 2 jugs today': '? in-it-or-added (level, top-up)',
+    'jars 💧 full': 'Jar shelf level 24',
+    'bench 📉 ph 5.9': 'North bench ph 5.9',
+    'this is only a test: bench ph 6.0': '? is-it-a-reading (yes, no)',
+    'test of the pen: ph 6.0 in the bench': 'North bench ph 6',
+  });
+  understood(
+    {
+      'das ist nur ein Test: Tisch pH 6,0': '? is-it-a-reading (yes, no)',
+      '10 von pH runter in den Tisch': '? which-unit (10)',
+    },
+    'lindenhof',
+    'jonas',
+  );
+});

@@ -1433,6 +1433,15 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'fließ',
     'strecke',
   ],
+  trial: [
+    'nur ein test',
+    'bloß ein test',
+    'das ist ein test',
+    'ist ein test',
+    'testnachricht',
+    'nur zum testen',
+    'nur zum test',
+  ],
   planter: [
     'wanne',
     'wannen',

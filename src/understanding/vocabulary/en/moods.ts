@@ -1264,6 +1264,16 @@ export const moods: Words<Exclude<MoodConcept, 'member'>> = {
     'aisle',
     'gate',
   ],
+  trial: [
+    'only a test',
+    'just a test',
+    'this is a test',
+    'is a test message',
+    'test message',
+    'for testing only',
+    'just for testing',
+    'to test the bot',
+  ],
   planter: [
     'tub',
     'tubs',
