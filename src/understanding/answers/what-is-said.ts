@@ -1,7 +1,7 @@
 import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { Measure } from '../numbers/measure.ts';
-import { type Frame, isMeasure } from '../reading/frame.ts';
+import { type Frame, isMeasure, isShare } from '../reading/frame.ts';
 import { phraseWithin, type Reading, readingOf, unitAt } from '../reading/look-up.ts';
 import { isCrop, isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import { tokenise } from '../reading/tokenise.ts';
@@ -52,6 +52,8 @@ export function whatIsSaid(frame: Frame): Said | null {
   const unit = unitAlone(frame);
   if (measures.length > 1 || marks.length > 1) return release(frame, null);
   const isOrdinalSaid = rest.some(({ term }) => term.kind === 'word' && term.word.ordinal !== null);
+  // `the second was only half full`: how full one of the cans was, and none of the answers on offer.
+  if (isOrdinalSaid && measures.some(({ term }) => isShare(term))) return release(frame, null);
   for (const { term } of rest) {
     if (term.kind === 'stop') {
       if (term.cut === 'question') return release(frame, null);
@@ -109,10 +111,13 @@ export function whatIsSaid(frame: Frame): Said | null {
     const isWithoutFigure = productOf(term) !== null || means(term, 'of-it');
     // `t2, sorry`: for not having said it at once.
     const isExcuse = measures.length === 0 && isNaming && means(term, 'sorry', 'to-say');
+    // `that was the buckets`, where it is asked of which system it is.
+    const isOfSystem = measures.length === 0 && isNaming && means(term, 'was', 'meant');
     // `the second one was right`.
     const isOfOne = isOrdinalSaid && means(term, 'put-back', 'was', 'judged');
     const isSaid =
       isExcuse ||
+      (isOfSystem && asksWhichSystem(frame)) ||
       isOfOne ||
       small ||
       names ||
@@ -236,6 +241,10 @@ function isOfEach(reading: Reading, at: number): boolean {
   const last = phraseWithin(reading, at, 1);
   if (!last || at + last.length !== reading.tokens.length) return false;
   return last.value.concepts.has('each') || last.value.concepts.has('both');
+}
+
+function asksWhichSystem({ context }: Frame): boolean {
+  return context.openQuestions.some(({ doubt }) => doubt.reason.kind === 'which-system');
 }
 
 /** `…, not l`: nothing but the unit that it is not of. */

@@ -25,7 +25,9 @@ function isSwap({ pieces, isQuestion }: Clause): boolean {
     !isQuestion &&
     members.size === 1 &&
     pieces.some(({ text }) => text.split(' ').some((word) => swapWords.has(word))) &&
-    pieces.every(({ system, number, weekday }) => system === null && number === null && weekday === null)
+    pieces.every(
+      ({ system, number, weekday }) => system === null && number === null && weekday === null,
+    )
   );
 }
 

@@ -214,3 +214,15 @@ describe('numbers of a product, totals, trials and pictures', () => {
     'jonas',
   );
 });
+
+describe('what is still asked about, put right or answered', () => {
+  understood({
+    'a can in the bench || was only half full': '? in-it-or-added (level, top-up)',
+    'a can in the bench || bench was only half full': 'North bench level 300',
+    '2 cans in the bench || the second was only half full': '? in-it-or-added (level, top-up)',
+    'topped up a can, ph 5.9 || that was the buckets, both':
+      'answered Bucket row top-up 10 at 4 May 08:20 + Bucket row ph 5.9 at 4 May 08:20',
+    'ph 5.9 || that was the buckets': 'answered Bucket row ph 5.9 at 4 May 08:20',
+    'bench ph 5.9 || that was the buckets': 'move Bucket row',
+  });
+});
