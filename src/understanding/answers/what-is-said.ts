@@ -62,6 +62,9 @@ export function whatIsSaid(frame: Frame): Said | null {
     if (isMeasure(term) || term.kind === 'name' || isMark(term, '-', ':', '*', '#', '%', '°'))
       continue;
     if (unit !== null) continue;
+    // `jars full`: a level of its own, and no word on what so many litres were.
+    if (isNaming && means(term, 'full', 'empty') && !means(term, 'add', 'fill'))
+      return release(frame, null);
     if (isUnknown(term) || term.kind !== 'word') return release(frame, null);
     const small = means(
       term,

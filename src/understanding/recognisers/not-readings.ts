@@ -278,8 +278,12 @@ function isPartNumber(frame: Frame, clause: Clause, i: number): boolean {
   const measure = measureOf(frame, i);
   if (i === clause.from || name?.kind !== 'name' || measure.unit !== null || !measure.whole)
     return false;
+  // `tote 4 ph 6`, where there are a Tote 2 and a Tote 3: a number that is none of theirs.
+  const isOfSeveral = name.systems.length > 1 && !name.sure;
   const isPart =
-    name.singular || frame.lexicon.own.phrases.get([name.text])?.concepts.has('numbered') === true;
+    isOfSeveral ||
+    name.singular ||
+    frame.lexicon.own.phrases.get([name.text])?.concepts.has('numbered') === true;
   if (!isPart) return false;
   // `hardly any bubbles in bucket 2`: what is told needs no number.
   if (i + 1 >= clause.to) return clauseHas(frame, clause, ...toldWithoutNumber);

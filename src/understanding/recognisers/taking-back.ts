@@ -361,6 +361,8 @@ export function withoutExcuse(
 ): Frame | null {
   if (from !== null || system === null || onDate !== undefined) return null;
   const left = terms.filter((term) => !means(term, 'sorry', 'no-wait', 'meant', 'rather'));
+  // `the can in the jars was a jug`: without an excuse it speaks of what was told, and tells nothing.
+  if (left.length === terms.length) return null;
   return frameOf(context, lexicon, folded, left);
 }
 

@@ -226,3 +226,21 @@ describe('what is still asked about, put right or answered', () => {
     'bench ph 5.9 || that was the buckets': 'move Bucket row',
   });
 });
+
+describe('what only looks like an answer', () => {
+  understood({
+    '20 l || jars full': 'Jar shelf level 24',
+    '20 l || the jars': '? in-it-or-added (level, top-up)',
+    'topped up the jars || full': 'Jar shelf level 24',
+  });
+  understood(
+    {
+      'tote 4 ph 6': '? which-system (Tote 2, Tote 3)',
+      'tote 4 ph 6 || right, ph of the left tub 5.7': 'Left tub ph 5.7',
+      'tub ph 6 || right, ph of the back wall 5.7':
+        'answered Right tub ph 6 at 4 May 09:20; Back wall ph 5.7',
+    },
+    'hollow-oak',
+    'finn',
+  );
+});
