@@ -1,5 +1,4 @@
-import type { EntryDraft } from '../../greenhouse/entry.ts';
-import { isReading, type Quantity } from '../../greenhouse/quantity.ts';
+import { isReading } from '../../greenhouse/quantity.ts';
 import type { Fact } from '../fact.ts';
 import { isBare } from '../numbers/quantity-of-measure.ts';
 import { readablesOf } from '../numbers/readables-of.ts';
@@ -7,8 +6,8 @@ import { type Frame, isMeasure, isPadding, measureOf, take } from '../reading/fr
 import { isMark, means, type Term } from '../reading/term.ts';
 
 /**
- * `measured again, it's 6.0`, `later: 6.3`, `jetzt 6,0`, right after a reading or after what was dosed to change it: a
- * number that nothing names is of what was told, where it can be of that alone.
+ * `measured again, it's 6.0`, `later: 6.3`, `jetzt 6,0`, right after a reading: a number that nothing names is of what was
+ * read, where it can be of that alone.
  */
 export function recogniseReadAnew(frame: Frame): Fact[] {
   const { justLogged = [] } = frame.context;
@@ -18,11 +17,10 @@ export function recogniseReadAnew(frame: Frame): Fact[] {
   const measure = measureOf(frame, at);
   if (!isBare(measure) || measure.decimals === 0 || !frame.terms.every(isSmall)) return [];
   const possible = justLogged.flatMap((entry) => {
-    const quantity = quantityOf(entry);
-    const [readable] =
-      quantity === null ? [] : readablesOf(measure, frame.context.greenhouse.units, quantity);
-    if (quantity === null || !readable || !isNear(entry, readable.value)) return [];
-    return [{ quantity, system: entry.system }];
+    const { quantity, system, value } = entry;
+    if (!isReading(quantity) || quantity === 'level') return [];
+    const [readable] = readablesOf(measure, frame.context.greenhouse.units, quantity);
+    return readable && isNear(value, readable.value) ? [{ quantity, system }] : [];
   });
   const [one] = possible;
   const isOfOne = possible.every(
@@ -43,18 +41,11 @@ export function recogniseReadAnew(frame: Frame): Fact[] {
   ];
 }
 
-/** What an entry makes a bare number be of: itself, or what it was given to change. */
-function quantityOf({ quantity, product }: EntryDraft): Quantity | null {
-  if (quantity === 'dose') return product?.startsWith('ph-') ? 'ph' : null;
-  return isReading(quantity) && quantity !== 'level' ? quantity : null;
-}
-
 /** Nothing changes by more between two readings on one visit. */
 const mostChange = 1.4;
 
-function isNear({ quantity, value }: EntryDraft, now: number): boolean {
-  if (quantity === 'dose') return true;
-  return Math.max(value, now) <= mostChange * Math.min(value, now);
+function isNear(before: number, now: number): boolean {
+  return Math.max(before, now) <= mostChange * Math.min(before, now);
 }
 
 function isSmall(term: Term): boolean {

@@ -81,7 +81,7 @@ describe('a number that is of what was told just before', () => {
     'bench ph 6.1 || later: 6.3': 'North bench ph 6.3',
     "bench ph 6.1 || it's 6.3 now": 'North bench ph 6.3',
     'bench ph 6.1, ec 2.3 || again 6.0': 'North bench ph 6',
-    '10 ml ph down in the bench || later: 6.3': 'North bench ph 6.3',
+    '10 ml ph down in the bench || now 6.3': '? which-quantity (ph, ec, water-temperature)',
     'bench ph 6.1 || 6.3': '? which-quantity (ph, ec, water-temperature)',
     'bench ph 6.1 || measured again, 60': '? which-quantity',
     'bench ph 6.1 || again 2.3': '? which-quantity (ec, water-temperature)',
