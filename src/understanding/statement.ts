@@ -41,10 +41,10 @@ export interface EntryStatement {
 export type DoubtReason =
   /** ofSeveral: values that differ, which one system cannot have at once: of which systems, in their order. */
   | {
-      /** What is written is the name of no system here. */
-      readonly isNoName?: true;
       readonly kind: 'which-system';
       readonly quantity: Quantity | null;
+      /** What is written is the name of no system here. */
+      readonly isNoName?: true;
       readonly written?: string;
       readonly ofSeveral?: true;
     }

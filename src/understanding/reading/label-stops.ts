@@ -23,6 +23,5 @@ function isLabelStop(terms: readonly Term[], i: number): boolean {
 
 /** Before the label nothing is told in its saying that the number could not be of. */
 function opensWithLabel(terms: readonly Term[], label: number): boolean {
-  const before = terms[label - 1];
-  return before === undefined || before.kind !== 'word';
+  return terms[label - 1]?.kind !== 'word';
 }

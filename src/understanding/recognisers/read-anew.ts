@@ -26,7 +26,7 @@ export function recogniseReadAnew(frame: Frame): Fact[] {
   const isOfOne = possible.every(
     ({ quantity, system }) => quantity === one?.quantity && system === one.system,
   );
-  if (!one || one.system === null || !isOfOne) return [];
+  if (!one?.system || !isOfOne) return [];
   take(frame, at);
   return [
     {

@@ -39,9 +39,9 @@ export function whichSystem(frame: Frame, unnamed: readonly Settled[]): DoubtSta
         }
       : null;
     const reason: DoubtReason = {
-      ...(isNoName ? { isNoName } : {}),
       kind: 'which-system',
       quantity,
+      ...(isNoName ? { isNoName } : {}),
       ...(written === null ? {} : { written }),
     };
     if (waiting && differ(waiting.drafts) && group.every(({ fact }) => fact.phase === undefined))
