@@ -175,7 +175,10 @@ function answerTo(frame: Frame, question: OpenQuestion): readonly Statement[] | 
   const ofUnit = chooseByUnit(frame, doubt, said, answered);
   if (ofUnit) return [ofUnit];
   const chosen =
-    choose(doubt.choices, said) ?? pickByNumber(doubt, said, frame.context.greenhouse.systems);
+    choose(doubt.choices, said) ??
+    (mayPutRight(frame, doubt)
+      ? null
+      : pickByNumber(doubt, said, frame.context.greenhouse.systems));
   if (chosen) return [answered(chosen.drafts)];
   const each = doubt.choices.find(({ label }) => label.kind === 'each');
   if (each && said.each && said.measure)
@@ -188,6 +191,13 @@ function answerTo(frame: Frame, question: OpenQuestion): readonly Statement[] | 
   const several = fillSystems(frame, doubt, said, answered);
   if (several) return [several];
   return listed(fill(frame, doubt, said, answered));
+}
+
+/** `no 3`, where an amount is asked about: as many of it, and not the third button. */
+function mayPutRight({ terms }: Frame, { choices, waiting }: Doubt): boolean {
+  if (!means(terms[0], 'said-no') || !isMeasure(terms[1])) return false;
+  const drafts = [...(waiting?.drafts ?? []), ...choices.flatMap((choice) => choice.drafts)];
+  return drafts.length > 0 && drafts.every(({ quantity }) => isPoured(quantity));
 }
 
 /** Which product it was, where it was asked what so many millilitres were of. */

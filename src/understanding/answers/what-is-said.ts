@@ -231,12 +231,23 @@ function unitAlone(frame: Frame): string | null {
     const unit = unitAt(reading, from);
     const end = from + (unit?.length ?? 0);
     const isEnd = end === reading.tokens.length;
-    if (unit && (isEnd || isOtherGivenUp(reading, end) || isOfEach(reading, end)))
+    if (
+      unit &&
+      (isEnd || isOtherGivenUp(reading, end) || isOfEach(reading, end) || isPolite(reading, end))
+    )
       return frame.folded.text.slice(reading.tokens[from]!.from, reading.tokens[end - 1]!.to);
     const small = phraseWithin(reading, from, 1)?.value.concepts;
     if (!small || !leadsToUnit.some((concept) => small.has(concept))) return null;
   }
   return null;
+}
+
+/** `ml sorry`, `cm thanks`: nothing more than a kind word. */
+function isPolite(reading: Reading, at: number): boolean {
+  const last = phraseWithin(reading, at, 1);
+  if (!last || at + last.length !== reading.tokens.length) return false;
+  const { concepts } = last.value;
+  return concepts.has('thanks') || (concepts.has('sorry') && !concepts.has('said-no'));
 }
 
 /** `ml each`, `ml both`: nothing more than of how many amounts. */

@@ -11,6 +11,7 @@ import { correctOfJustLogged } from './correct-of-just-logged.ts';
 import { correctOfTold } from './correct-of-told.ts';
 import { denyJustLogged } from './deny-just-logged.ts';
 import { exceptOfJustDone } from './except-of-just-done.ts';
+import { exceptOfJustPoured } from './except-of-just-poured.ts';
 import type { Named } from './named.ts';
 import { numbersCorrected } from './numbers-corrected.ts';
 import { oughtToBe } from './ought-to-be.ts';
@@ -39,6 +40,7 @@ export function recogniseTakingBack(frame: Frame): TakingBackStatement | null {
     deny(frame) ??
     denyJustLogged(frame) ??
     exceptOfJustDone(frame) ??
+    exceptOfJustPoured(frame) ??
     vesselNotFull(frame) ??
     vesselTold(frame) ??
     oughtToBe(frame, named) ??

@@ -244,3 +244,27 @@ describe('what only looks like an answer', () => {
     'finn',
   );
 });
+
+describe('put right while it is asked, and all but one', () => {
+  understood({
+    'added 2 jugs || no 3': '? which-system (North bench, Bucket row, Gutter run, Jar shelf)',
+    'ph 5.9 || no 3': 'answered Gutter run ph 5.9 at 4 May 08:20',
+    'ph 5.9 || 3': 'answered Gutter run ph 5.9 at 4 May 08:20',
+    'put ten of down in the bench || ml sorry':
+      'answered North bench dose 10 ph-down at 4 May 08:20',
+    'topped up everything with one can each || except the jars, they got a jug':
+      'correct top-up 2 Jar shelf',
+    'topped up everything with one can each || except the jars': 'deny Jar shelf top-up',
+    'topped up everything with one can each || except the jars, they are full':
+      'Jar shelf level 24',
+    'topped up the bench with one can || except the jars': '? unclear (keep-as-note)',
+  });
+  understood(
+    {
+      'je 5 l in Tisch und Wanne nachgefüllt || außer der Wanne, die hat 3 l bekommen':
+        'correct top-up 3 Südwanne',
+    },
+    'lindenhof',
+    'jonas',
+  );
+});
