@@ -18,6 +18,7 @@ import { recogniseMoreOfLogged } from './recognisers/of-just-logged.ts';
 import { recogniseOneMore } from './recognisers/one-more.ts';
 import { recogniseOutages } from './recognisers/outage.ts';
 import { recognisePartsOfTold } from './recognisers/part-of-told.ts';
+import { recogniseReadAnew } from './recognisers/read-anew.ts';
 import { recogniseReadings } from './recognisers/readings.ts';
 import { recogniseRemainders } from './recognisers/remainder.ts';
 import { recogniseSameAsBefore, withEachOfJoined } from './recognisers/same-as-before.ts';
@@ -46,6 +47,7 @@ const recognisers: readonly ((frame: Frame, told: readonly Fact[]) => Fact[])[] 
   recogniseAndOfAnother,
   recognisePartsOfTold,
   recogniseLevels,
+  recogniseReadAnew,
   recogniseReadings,
   recogniseShorthand,
   recogniseLeftOvers,

@@ -2,6 +2,7 @@ import type { SpokenUnits } from '../greenhouse/greenhouse.ts';
 import type { Context } from './context.ts';
 import { withArrows } from './reading/arrows.ts';
 import { withoutCompounds } from './reading/compounds.ts';
+import { countAlone } from './reading/container-alone.ts';
 import { cutAtSame } from './reading/cut-at-same.ts';
 import { cutAtSo } from './reading/cut-at-so.ts';
 import { cutRunOns } from './reading/cut-run-ons.ts';
@@ -15,6 +16,7 @@ import { readingOf } from './reading/look-up.ts';
 import { countOneInPart } from './reading/one-in-part.ts';
 import { withOtherValues } from './reading/other-value.ts';
 import { withPartsOfAmounts } from './reading/part-of-amount.ts';
+import { withoutPictures } from './reading/pictures.ts';
 import { putNamesRight } from './reading/put-names-right.ts';
 import { putRight } from './reading/put-right.ts';
 import { withRowsOfAmounts } from './reading/row-of-amounts.ts';
@@ -68,14 +70,16 @@ function termsIn(pieces: Pieces, units: SpokenUnits): readonly Term[] {
 function allTermsIn({ tokens, lexicon }: Pieces, units: SpokenUnits): readonly Term[] {
   const spelt = withoutCompounds(withTextSpeak(tokens, lexicon), lexicon);
   const read = joinSplitDecimals(spelt, lexicon);
-  const timed = withHoursOfOutage(termsOf(readingOf(read, lexicon)), lexicon);
+  const plain = withoutPictures(termsOf(readingOf(read, lexicon)));
+  const timed = withHoursOfOutage(plain, lexicon);
   const spoken = joinSpokenDigits(timed);
   const written = withPartsOfAmounts(withoutBrackets(saidOnce(spoken, units)));
   const told = countInSizeSaid(written, lexicon);
   const sized = withOtherValues(
     withEachItsValue(sizeVessels(countVessels(told, lexicon), lexicon)),
   );
-  const vessels = shareContainers(withRowsOfAmounts(sized, lexicon), lexicon);
+  const alone = countAlone(withRowsOfAmounts(sized, lexicon), lexicon);
+  const vessels = shareContainers(alone, lexicon);
   const counted = shadeMeasures(withArrows(cutAtSo(countOneInPart(shareVolume(vessels)))));
   const ofRefused = withUnitsOfRefused(withoutStruck(counted));
   const right = putNamesRight(putRight(withUnitsPutRight(ofRefused, lexicon)));

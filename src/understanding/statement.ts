@@ -43,6 +43,8 @@ export type DoubtReason =
   | {
       readonly kind: 'which-system';
       readonly quantity: Quantity | null;
+      /** What is written is the name of no system here. */
+      readonly isNoName?: true;
       readonly written?: string;
       readonly ofSeveral?: true;
     }

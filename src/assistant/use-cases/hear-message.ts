@@ -32,6 +32,7 @@ import { askBack } from './ask-back.ts';
 import { hearReason } from './cannot-do-duty.ts';
 import { type AskedDuties, askWhich, closeDuties, isBareDone } from './close-duties.ts';
 import { hasNothingToCorrect } from './correct-entry.ts';
+import { withoutFailedAfterDone } from './failed-after-done.ts';
 import { hearPhoto } from './hear-photo.ts';
 import { hearAskedAside, hearStockAside, hearWish } from './hear-wish.ts';
 import { asChangeSpokenOf, withoutLitresOfChange } from './litres-of-change.ts';
@@ -187,11 +188,11 @@ export function recordStatements(handling: Handling, statements: readonly Statem
     handling,
     entries.map((statement) => asChangeSpokenOf(handling, statement)),
   );
-  const clear = withoutDoubles(handling, drafts);
+  const clear = withoutDoubles(handling, withoutFailedAfterDone(handling, drafts));
   recordEntries(handling, clear, distinct(entries.flatMap((statement) => statement.assumptions)));
   askAboutDoubles(
     handling,
-    drafts.filter((draft) => !clear.includes(draft)),
+    drafts.filter((draft) => !clear.includes(draft) && draft.quantity !== 'duty-failed'),
   );
 }
 

@@ -98,8 +98,24 @@ function answersChange(handling: Handling, text: string, around: Surroundings): 
   const { heard } = handling;
   const said = readGuideAnswer('summary', text, handling.spoken, heard.member, handling.nowMs);
   if (said?.kind !== 'yes' && said?.kind !== 'no' && said?.kind !== 'stop') return false;
-  settleChange(handling, question, said.kind === 'yes');
+  for (const each of askedTogether(handling, question, around))
+    settleChange(handling, each, said.kind === 'yes');
   return true;
+}
+
+/** `yes`, where one message told of two bottles that were bought: of both, in the order in which they were asked about. */
+function askedTogether(
+  { conversation, heard }: Handling,
+  question: AskedQuestion,
+  { repliedTo }: Surroundings,
+): readonly AskedQuestion[] {
+  if (repliedTo !== null) return [question];
+  return openQuestions(conversation, heard.writtenAtMs)
+    .filter(
+      ({ messageId, doubt }) =>
+        messageId === question.messageId && doubt.reason.kind === 'change-set-up',
+    )
+    .toReversed();
 }
 
 /** The question that is replied to, or the last that is open. */

@@ -5,7 +5,7 @@ import { correct } from './correct-entry.ts';
 import { changeProduct, move, retime } from './move-entries.ts';
 import { putBackLast, wasUndoneLately } from './put-back.ts';
 import { strikeOut, undo } from './replace-entries.ts';
-import { denied, lastMessage, lastOf, notDone } from './taken-back.ts';
+import { denied, lastMessage, lastMessageWith, lastOf, notDone } from './taken-back.ts';
 import { undoLast } from './undo-last.ts';
 
 /** Undoes, corrects, moves or denies what was logged before. `target`: the entries replied to. */
@@ -30,8 +30,12 @@ export function takeBack(
       return putBackLast(handling, back.isBare === true);
     case 'correct':
       return correct(handling, back, target);
-    case 'move':
-      return move(handling, target ?? lastMessage(handling), back);
+    case 'move': {
+      const { quantity } = back;
+      const told = target ?? lastMessage(handling);
+      const isOfIt = quantity === undefined || told.some((entry) => entry.quantity === quantity);
+      return move(handling, isOfIt ? told : lastMessageWith(handling, quantity), back);
+    }
     case 'other-product':
       return changeProduct(handling, target ?? lastMessage(handling), back);
     case 'retime':

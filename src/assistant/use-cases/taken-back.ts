@@ -82,6 +82,22 @@ export function lastMessage(handling: Handling): readonly Entry[] {
   return receipt ? entriesOfMessage(handling.standing.logbook, receipt.messageId) : [];
 }
 
+/** What the member's last message that told of such a quantity logged, where it is not long ago. */
+export function lastMessageWith(handling: Handling, quantity: Quantity): readonly Entry[] {
+  const { all } = handling.standing.logbook;
+  const receipt = handling.conversation.receipts.find(({ entries }) =>
+    entries.some((no) => {
+      const entry = all[no - 1]!;
+      return (
+        entry.quantity === quantity &&
+        !isStruck(handling, entry) &&
+        handling.nowMs - entry.recordedAtMs <= justToldMs
+      );
+    }),
+  );
+  return receipt ? entriesOfMessage(handling.standing.logbook, receipt.messageId) : [];
+}
+
 export function isStruck(handling: Handling, entry: Entry): boolean {
   return handling.standing.logbook.all[entry.no - 1]?.struck !== null;
 }

@@ -1,7 +1,14 @@
 import { isReading } from '../../greenhouse/quantity.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import { readablesOf } from '../numbers/readables-of.ts';
-import { type Frame, frameOf, isMeasure, isPadding, measureOf } from '../reading/frame.ts';
+import {
+  type Clause,
+  type Frame,
+  frameOf,
+  isMeasure,
+  isPadding,
+  measureOf,
+} from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
 import type { Statement } from '../statement.ts';
 import { readAnswer } from './read-answer.ts';
@@ -19,6 +26,7 @@ export function answerAndMore(
   const { context, terms } = frame;
   const isOfItsOwn = terms.slice(next.from, next.to).some((term) => isMeasure(term));
   if (!isOfItsOwn && next.closes !== 'question') return null;
+  if (isBreathOnly(frame, first)) return null;
   const answer = readAnswer(framed(frame, terms.slice(0, first.to)));
   // `20 ml A and 25 ml B`: an answer that is asked about again was one only in part.
   if (!answer || answer.length === 0 || !answer.every(isSettled)) return null;
@@ -31,6 +39,17 @@ export function answerAndMore(
   if (later) return [...answer, later];
   const more = readNews(rest);
   return more.some(isNews) && more.every(isPlain) ? [...answer, ...more] : null;
+}
+
+/** `right, ph of the left tub 5.7`: an everyday word before a comma, where no button offers the system that it may name. */
+function isBreathOnly({ terms, context }: Frame, { from, to }: Clause): boolean {
+  const word = terms[from];
+  if (to !== from + 1 || word?.kind !== 'name' || !word.everyday) return false;
+  return !context.openQuestions.some(({ doubt }) =>
+    doubt.choices.some(
+      ({ label }) => label.kind === 'system' && word.systems.includes(label.system),
+    ),
+  );
 }
 
 /** `yes, but 5.6 now`: nothing but a number that holds now, of the one reading that was answered. */

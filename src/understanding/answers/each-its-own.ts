@@ -17,13 +17,15 @@ export function eachItsOwn(frame: Frame, doubt: Doubt): readonly OwnAmount[] | n
   return amountsOfSystems(frame, askedFor(doubt)) ?? amountsInTurn(frame, doubt);
 }
 
-/** `20 and 15` after `added A and B`: as many amounts as products, in the order in which those were said. */
+/** `20 and 15` after `added A and B`: as many amounts as products or systems, in the order in which those were said. */
 function amountsInTurn(frame: Frame, { reason, waiting }: Doubt): readonly OwnAmount[] | null {
   if (reason.kind !== 'missing-amount' || waiting?.for !== 'value') return null;
   const { drafts } = waiting;
   const products = new Set(drafts.map(({ product }) => product));
   const systems = new Set(drafts.map(({ system }) => system));
-  if (drafts.length < 2 || products.size !== drafts.length || systems.size > 1) return null;
+  const areProducts = products.size === drafts.length && systems.size === 1;
+  const areSystems = systems.size === drafts.length && products.size === 1;
+  if (drafts.length < 2 || !(areProducts || areSystems)) return null;
   const parts = partsOf(frame);
   if (parts?.length !== drafts.length) return null;
   // `5.9 and 1.2` may as well be readings.

@@ -14,6 +14,7 @@ import { answeredCalibrations } from '../recognisers/calibration.ts';
 import { leastTopUpL } from '../recognisers/some-product.ts';
 import type { AnsweredStatement, Choice, DoubtReason, Statement } from '../statement.ts';
 import { isBackBeforeOut } from '../times/back-before.ts';
+import { answersInTurn } from './answers-in-turn.ts';
 import { choose, chooseAll } from './choose.ts';
 import { doneByAnother } from './done-by-another.ts';
 import { eachItsOwn, type OwnAmount, oneAndOthers } from './each-its-own.ts';
@@ -49,7 +50,9 @@ function answerToEach(frame: Frame): readonly Statement[] | null {
   const { repliedTo, openQuestions } = frame.context;
   if (repliedTo !== null && repliedTo.kind !== 'question') return null;
   if (openQuestions.length < 2) return null;
-  const alike = unitOfEach(frame) ?? addedEach(frame);
+  const inTurn = repliedTo === null ? answersInTurn(frame, answerTo) : null;
+  if (inTurn) return inTurn.flatMap(({ question, said }) => insteadOf(question, said));
+  const alike = unitOfEach(frame) ?? quantityOfEach(frame) ?? addedEach(frame);
   if (!alike) return null;
   const answers = alike.map((question) => ({ question, said: answerTo(frame, question) }));
   if (answers.some(({ said }) => said === null)) return null;
@@ -61,6 +64,15 @@ function unitOfEach(frame: Frame): readonly OpenQuestion[] | null {
   const ofUnit = openOf(frame, 'which-unit');
   if (ofUnit.length < 2 || !frame.places.hasAny(['both', 'each', 'all'])) return null;
   return whatIsSaid(frame)?.unit == null ? null : ofUnit;
+}
+
+/** `ph both`, where it was asked of several numbers one by one what they are of. */
+function quantityOfEach(frame: Frame): readonly OpenQuestion[] | null {
+  const asked = openOf(frame, 'which-quantity');
+  if (asked.length < 2 || !frame.places.hasAny(['both', 'each', 'all'])) return null;
+  const said = whatIsSaid(frame);
+  const isOfEach = said?.measure === null && said.systems.length === 0 && said.quantity !== null;
+  return isOfEach ? asked.toReversed() : null;
 }
 
 /** `added`, where it was asked of several amounts one by one whether they were: of all of them. */
@@ -163,7 +175,10 @@ function answerTo(frame: Frame, question: OpenQuestion): readonly Statement[] | 
   const ofUnit = chooseByUnit(frame, doubt, said, answered);
   if (ofUnit) return [ofUnit];
   const chosen =
-    choose(doubt.choices, said) ?? pickByNumber(doubt, said, frame.context.greenhouse.systems);
+    choose(doubt.choices, said) ??
+    (mayPutRight(frame, doubt)
+      ? null
+      : pickByNumber(doubt, said, frame.context.greenhouse.systems));
   if (chosen) return [answered(chosen.drafts)];
   const each = doubt.choices.find(({ label }) => label.kind === 'each');
   if (each && said.each && said.measure)
@@ -176,6 +191,13 @@ function answerTo(frame: Frame, question: OpenQuestion): readonly Statement[] | 
   const several = fillSystems(frame, doubt, said, answered);
   if (several) return [several];
   return listed(fill(frame, doubt, said, answered));
+}
+
+/** `no 3`, where an amount is asked about: as many of it, and not the third button. */
+function mayPutRight({ terms }: Frame, { choices, waiting }: Doubt): boolean {
+  if (!means(terms[0], 'said-no') || !isMeasure(terms[1])) return false;
+  const drafts = [...(waiting?.drafts ?? []), ...choices.flatMap((choice) => choice.drafts)];
+  return drafts.length > 0 && drafts.every(({ quantity }) => isPoured(quantity));
 }
 
 /** Which product it was, where it was asked what so many millilitres were of. */

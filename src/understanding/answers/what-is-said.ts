@@ -1,7 +1,7 @@
 import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { Measure } from '../numbers/measure.ts';
-import { type Frame, isMeasure } from '../reading/frame.ts';
+import { type Frame, isMeasure, isShare } from '../reading/frame.ts';
 import { phraseWithin, type Reading, readingOf, unitAt } from '../reading/look-up.ts';
 import { isCrop, isMark, isUnknown, means, type Term } from '../reading/term.ts';
 import { tokenise } from '../reading/tokenise.ts';
@@ -52,6 +52,8 @@ export function whatIsSaid(frame: Frame): Said | null {
   const unit = unitAlone(frame);
   if (measures.length > 1 || marks.length > 1) return release(frame, null);
   const isOrdinalSaid = rest.some(({ term }) => term.kind === 'word' && term.word.ordinal !== null);
+  // `the second was only half full`: how full one of the cans was, and none of the answers on offer.
+  if (isOrdinalSaid && measures.some(({ term }) => isShare(term))) return release(frame, null);
   for (const { term } of rest) {
     if (term.kind === 'stop') {
       if (term.cut === 'question') return release(frame, null);
@@ -60,6 +62,9 @@ export function whatIsSaid(frame: Frame): Said | null {
     if (isMeasure(term) || term.kind === 'name' || isMark(term, '-', ':', '*', '#', '%', '°'))
       continue;
     if (unit !== null) continue;
+    // `jars full`: a level of its own, and no word on what so many litres were.
+    if (isNaming && means(term, 'full', 'empty') && !means(term, 'add', 'fill'))
+      return release(frame, null);
     if (isUnknown(term) || term.kind !== 'word') return release(frame, null);
     const small = means(
       term,
@@ -109,10 +114,13 @@ export function whatIsSaid(frame: Frame): Said | null {
     const isWithoutFigure = productOf(term) !== null || means(term, 'of-it');
     // `t2, sorry`: for not having said it at once.
     const isExcuse = measures.length === 0 && isNaming && means(term, 'sorry', 'to-say');
+    // `that was the buckets`, where it is asked of which system it is.
+    const isOfSystem = measures.length === 0 && isNaming && means(term, 'was', 'meant');
     // `the second one was right`.
     const isOfOne = isOrdinalSaid && means(term, 'put-back', 'was', 'judged');
     const isSaid =
       isExcuse ||
+      (isOfSystem && asksWhichSystem(frame)) ||
       isOfOne ||
       small ||
       names ||
@@ -223,7 +231,10 @@ function unitAlone(frame: Frame): string | null {
     const unit = unitAt(reading, from);
     const end = from + (unit?.length ?? 0);
     const isEnd = end === reading.tokens.length;
-    if (unit && (isEnd || isOtherGivenUp(reading, end) || isOfEach(reading, end)))
+    if (
+      unit &&
+      (isEnd || isOtherGivenUp(reading, end) || isOfEach(reading, end) || isPolite(reading, end))
+    )
       return frame.folded.text.slice(reading.tokens[from]!.from, reading.tokens[end - 1]!.to);
     const small = phraseWithin(reading, from, 1)?.value.concepts;
     if (!small || !leadsToUnit.some((concept) => small.has(concept))) return null;
@@ -231,11 +242,23 @@ function unitAlone(frame: Frame): string | null {
   return null;
 }
 
+/** `ml sorry`, `cm thanks`: nothing more than a kind word. */
+function isPolite(reading: Reading, at: number): boolean {
+  const last = phraseWithin(reading, at, 1);
+  if (!last || at + last.length !== reading.tokens.length) return false;
+  const { concepts } = last.value;
+  return concepts.has('thanks') || (concepts.has('sorry') && !concepts.has('said-no'));
+}
+
 /** `ml each`, `ml both`: nothing more than of how many amounts. */
 function isOfEach(reading: Reading, at: number): boolean {
   const last = phraseWithin(reading, at, 1);
   if (!last || at + last.length !== reading.tokens.length) return false;
   return last.value.concepts.has('each') || last.value.concepts.has('both');
+}
+
+function asksWhichSystem({ context }: Frame): boolean {
+  return context.openQuestions.some(({ doubt }) => doubt.reason.kind === 'which-system');
 }
 
 /** `…, not l`: nothing but the unit that it is not of. */

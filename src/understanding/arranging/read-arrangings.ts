@@ -8,6 +8,7 @@ import { ClauseView, isFiller } from './clause-view.ts';
 import { type Clause, clausesOf } from './clauses.ts';
 import { type Piece, piecesOf } from './piece.ts';
 import { readClause } from './read-clause.ts';
+import { withSwaps } from './swaps.ts';
 
 export interface Arranged {
   readonly arrangings: readonly Arranging[];
@@ -36,7 +37,7 @@ export function readArrangings(text: string, context: Context, asked: ArrangingA
   const pieces = piecesOf(folded.text, lexicon);
   // Most reports have no word of it.
   if (!asked.awayWhen && !asked.whoCovers && pieces.every(isAboutNothing)) return nothing;
-  const clauses = clausesOf(pieces);
+  const clauses = withSwaps(clausesOf(pieces));
   const arrangings: Arranging[] = [];
   const left: Clause[] = [];
   // `power was out, back on now`: what came back is what had failed.
@@ -48,7 +49,8 @@ export function readArrangings(text: string, context: Context, asked: ArrangingA
       asked.whoCovers || arrangings.some(({ kind }) => kind === 'covers' || kind === 'away');
     const last = arrangings.at(-1);
     isAboutSupply ||= isOfSupply(clause, lexicon);
-    const isBareBack = isAboutSupply && view.has('back') && view.subject === null;
+    const mayBeSupply = isAboutSupply || isBackOnOfSupply(clause, view, context);
+    const isBareBack = mayBeSupply && view.has('back') && view.subject === null;
     const isTold = isReport(clause, lexicon) || isOfSupply(clause, lexicon) || isBareBack;
     const settled = isTold ? [] : readAll(clause, context, isCoverMeant);
     const first = withDaysOf(last, settled[0] ?? null) ?? answered(view, asked);
@@ -115,6 +117,12 @@ function isOfSupply({ pieces }: Clause, { own }: Lexicon): boolean {
   const { words } = own.vocabulary;
   const supplies = [words.power, words.pump, words['air-pump'], words['air-stones'], words.venturi];
   return pieces.some(({ text }) => supplies.some((names) => names.includes(text)));
+}
+
+/** `back on now`, where something is out: in more words than one, and on no day. */
+function isBackOnOfSupply({ pieces }: Clause, view: ClauseView, { outage }: Context): boolean {
+  const isOfNow = view.said === null || pieces.some(({ concepts }) => concepts.has('today'));
+  return outage !== undefined && isOfNow && pieces.length > 1;
 }
 
 /** `away until Friday, Tomas steps in`: on the days of the absence. */

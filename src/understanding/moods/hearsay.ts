@@ -293,7 +293,7 @@ export function elsewhere(frame: Frame, clause: Clause, mark: Marker): void {
   // `we lost 2 plants` is news, though of no quantity.
   const isOfPlants = frame.places.hasWhere(isPlantLost, clause.from, clause.to);
   if (isTaken && !isOfPlants && isTakenElsewhere(frame, clause))
-    mark(clause.from, clause.to, 'not-a-reading');
+    mark(startOfTaken(frame, clause), clause.to, 'not-a-reading');
   if (isTakenOut(frame, clause)) mark(clause.from, clause.to, 'not-a-reading');
   const ready = onlyReady(frame, clause);
   if (ready !== null) mark(ready, clause.to, 'queried');
@@ -324,7 +324,7 @@ function isRefilled(frame: Frame, clause: Clause): boolean {
   );
 }
 
-/** `tap water 10 l with 5 ml A into the gutters`: water, an amount of it, and the system that it went into. */
+/** `tap water 10 l with 5 ml A into the gutters`, `2 cans of tap water for the bench`: water, an amount of it, and the system that it went into. */
 function isPutIn(frame: Frame, clause: Clause, water: number): boolean {
   const [name] = inClause(frame, clause, (term, i) => i > water && isName(term));
   if (name === undefined) return false;
@@ -333,9 +333,14 @@ function isPutIn(frame: Frame, clause: Clause, water: number): boolean {
   const amounts = inClause(
     frame,
     clause,
-    (term, i) => i > water && i < name && term.kind === 'measure' && isVolume(term.measure),
+    (term, i) => i < name && i >= beforeOf(frame, water) && isVolumeTerm(term),
   );
   return isInto && amounts.length > 0;
+}
+
+/** `2 cans of tap water`: where an amount of it would stand. */
+function beforeOf({ terms }: Frame, water: number): number {
+  return means(terms[water - 1], 'of') ? water - 2 : water - 1;
 }
 
 /** Of a product what is used is a dose; what is bought is none yet. */
@@ -365,17 +370,31 @@ function isTakenOut(frame: Frame, clause: Clause): boolean {
   return means(frame.terms[lead], 'from') && means(frame.terms[lead], 'place');
 }
 
-/** `we used 3 cans for the bench`: by somebody for a system, and not by the system; whether it is in it is asked. */
+/**
+ * `we used 3 cans for the bench`, `used the tap for the bench 2 cans`: by somebody for a system, and not by the system;
+ * whether it is in it is asked.
+ */
 function isUsedFor(frame: Frame, clause: Clause): boolean {
-  const [verb] = inClause(frame, clause, (term) => means(term, 'take-away') && means(term, 'use'));
+  const [verb] = inClause(frame, clause, isUsing);
   if (verb === undefined || frame.places.hasWhere(isName, clause.from, verb)) return false;
-  const [amount] = inClause(frame, clause, ({ kind }, i) => i > verb && kind === 'measure');
-  if (amount === undefined) return false;
-  const place = frame.terms[amount + 1];
-  const name = means(frame.terms[amount + 2], 'article') ? amount + 3 : amount + 2;
-  return (
-    means(place, 'place') && !means(place, 'from') && name < clause.to && isName(frame.terms[name])
-  );
+  const [name] = inClause(frame, clause, (term, i) => i > verb && isName(term));
+  if (name === undefined || !frame.places.hasWhere(isMeasure, verb, clause.to)) return false;
+  const lead = frame.terms[means(frame.terms[name - 1], 'article') ? name - 2 : name - 1];
+  return means(lead, 'place') && !means(lead, 'from', 'of');
+}
+
+function isUsing(term: Term): boolean {
+  return means(term, 'take-away') && means(term, 'use');
+}
+
+/** `bench ph 6.0 used 2 cans of rain water`: where what was used begins, behind what was read. */
+function startOfTaken(frame: Frame, clause: Clause): number {
+  const [verb] = inClause(frame, clause, (term) => means(term, 'take-away'));
+  const isBehindReading =
+    verb !== undefined &&
+    frame.places.hasWhere(isLabel, clause.from, verb) &&
+    frame.places.hasWhere(isMeasure, clause.from, verb);
+  return isBehindReading ? verb : clause.from;
 }
 
 function isPlantLost(term: Term, i: number, terms: readonly Term[]): boolean {

@@ -114,6 +114,8 @@ const wholeClause: readonly (readonly [Concept, Mood])[] = [
   ['forecast', 'not-a-reading'],
   ['money', 'not-a-reading'],
   ['phone', 'not-a-reading'],
+  // Whether it was meant is asked.
+  ['trial', 'queried'],
 ];
 
 function intend(frame: Frame, clause: Clause, c: number, mark: Marker): void {
@@ -227,7 +229,7 @@ function tellsOfOwnDeed(frame: Frame, i: number): boolean {
 /** `ph 5.9 an hour later`, `later it's 5.9`: a figure was read, whenever that was. */
 function tellsFigure(frame: Frame, clause: Clause): boolean {
   return measuresIn(frame, clause).some((i) => {
-    const before = frame.terms[i - 1];
+    const before = frame.terms[isMark(frame.terms[i - 1], ':') ? i - 2 : i - 1];
     return (
       isBare(measureOf(frame, i)) &&
       i > clause.from &&

@@ -10,6 +10,8 @@ import { type Unit, type WordList, wordsOf } from './word-list.ts';
 interface GreenhouseWords {
   readonly phrases: PhraseTrie<Word>;
   readonly units: PhraseTrie<Unit>;
+  /** One container, by its own name alone. */
+  readonly containers: ReadonlyMap<string, Unit>;
   readonly proper: ReadonlySet<string>;
 }
 
@@ -49,7 +51,10 @@ export function greenhouseWords(
       units.set(words, { litres });
     }
   }
-  return { phrases, units, proper };
+  const containers = new Map(
+    greenhouse.containers.map(({ name, litres }) => [name.toLowerCase(), { litres }]),
+  );
+  return { phrases, units, containers, proper };
 }
 
 function formsOf(name: string, endings: Parameters<typeof inflected>[1]): string[] {

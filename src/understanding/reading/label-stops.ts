@@ -14,11 +14,14 @@ function isLabelStop(terms: readonly Term[], i: number): boolean {
     return false;
   const after = terms[i + 2];
   const isAlone = after === undefined || after.kind === 'stop';
-  return isAlone && isBare(value.measure) && isLabel(terms[i - 1]) && opensWithLabel(terms, i - 1);
+  // `bench ph. 6.2 ec 2.4`: no count of anything has decimals.
+  const isReading = isAlone || value.measure.decimals > 0;
+  return (
+    isReading && isBare(value.measure) && isLabel(terms[i - 1]) && opensWithLabel(terms, i - 1)
+  );
 }
 
 /** Before the label nothing is told in its saying that the number could not be of. */
 function opensWithLabel(terms: readonly Term[], label: number): boolean {
-  const before = terms[label - 1];
-  return before === undefined || before.kind === 'stop' || before.kind === 'name';
+  return terms[label - 1]?.kind !== 'word';
 }

@@ -21,6 +21,8 @@ export interface Lexicon {
   /** Products, probes and containers of the greenhouse. */
   readonly phrases: PhraseTrie<Word>;
   readonly units: PhraseTrie<Unit>;
+  /** One container, by its own name alone: no plural of it. */
+  readonly containers: ReadonlyMap<string, Unit>;
   readonly names: readonly NameForm[];
   /** Every single word of a name, a product, a probe or a container. */
   readonly proper: ReadonlySet<string>;
@@ -90,6 +92,7 @@ function buildLexicon(greenhouse: Greenhouse, language: Language): Lexicon {
     others,
     phrases: words.phrases,
     units: words.units,
+    containers: words.containers,
     names,
     proper,
     chores: greenhouse.chores.map((chore) => choreName(chore, greenhouse, own.vocabulary)),

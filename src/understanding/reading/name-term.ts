@@ -27,6 +27,7 @@ export function isEverydayWord(reading: Reading, at: number): boolean {
 /** Concepts of words that people name systems by without their being words of every sentence. */
 const soft: ReadonlySet<Concept> = new Set<Concept>([
   'numbered',
+  'planter',
   'counted',
   'vessel',
   'size',

@@ -128,9 +128,17 @@ function endOfSaying(terms: readonly Term[], i: number): number | null {
     if (term.kind === 'stop') return term.cut === 'question' ? null : j;
     if (term.kind === 'measure') return null;
     const isNo = means(term, 'said-no', 'sorry', 'called-off');
-    if (isNo && isMeasureTerm(terms[j + 1]) && !isNumbering(terms, j)) return j;
+    if (isNo && isMeasureTerm(terms[behindBreath(terms, j + 1)]) && !isNumbering(terms, j))
+      return j;
   }
   return null;
+}
+
+/** `hang on, ok yeah, 2 cans`: what is said while somebody looks again. */
+function behindBreath(terms: readonly Term[], i: number): number {
+  let at = i;
+  while (means(terms[at], 'filler') && !means(terms[at], 'said-no', 'no-wait', 'another')) at++;
+  return at;
 }
 
 /** Of more than so many no household tells by their numbers. */
@@ -163,7 +171,9 @@ function correctionOfClause(terms: readonly Term[], i: number): number | null {
   while (
     isPause(terms[number]) ||
     means(terms[number], 'no-wait') ||
-    (means(terms[number], 'filler') && means(terms[number + 1], 'no-wait'))
+    (means(terms[number], 'filler') &&
+      (isTakenBack || means(terms[number + 1], 'no-wait')) &&
+      !means(terms[number], 'another'))
   ) {
     isTakenBack ||= means(terms[number], 'no-wait');
     number++;

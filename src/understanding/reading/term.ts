@@ -61,7 +61,7 @@ export function means(term: Term | undefined, ...concepts: readonly Concept[]): 
   return term.word.concepts.hasAny(concepts);
 }
 
-/** What is listened for where something may be wrong; elsewhere such a word means no more than a stranger. */
+/** What is listened for where something may be wrong, or where a name could stand; elsewhere such a word means no more than a stranger. */
 const ofTrouble: ReadonlySet<Concept> = new Set<Concept>([
   'leak',
   'ailing',
@@ -80,6 +80,7 @@ const ofTrouble: ReadonlySet<Concept> = new Set<Concept>([
   'on-body',
   'burnt-by-it',
   'hindered',
+  'planter',
 ]);
 
 export function meansNothing(concepts: Meanings): boolean {

@@ -30,9 +30,9 @@ export function wordsOf(phrase: string): string[] {
 export function wordListOf(vocabulary: Vocabulary): WordList {
   const phrases = new PhraseTrie<Word>();
   const meant = new Set<string>();
-  const mean = (phrase: string, word: Partial<Word>) => {
+  const mean = (phrase: string, word: Partial<Word>, isOfName = false) => {
     const words = wordsOf(phrase);
-    for (const single of words) meant.add(single);
+    if (!isOfName) for (const single of words) meant.add(single);
     const full = { ...meaningless, ...word };
     const known = phrases.get(words);
     phrases.set(words, known ? both(known, full) : full);
@@ -41,7 +41,9 @@ export function wordListOf(vocabulary: Vocabulary): WordList {
     Concept,
     readonly string[],
   ][]) {
-    for (const phrase of list) mean(phrase, { concepts: new Meanings([concept]) });
+    // A word that systems are called by: a name, or the beginning of one, comes before it.
+    const isOfName = concept === 'planter';
+    for (const phrase of list) mean(phrase, { concepts: new Meanings([concept]) }, isOfName);
   }
   for (const [phrase, number] of vocabulary.numbers) mean(phrase, { number });
   for (const [phrase, fraction] of vocabulary.fractions) mean(phrase, { fraction });

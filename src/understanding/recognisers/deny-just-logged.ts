@@ -1,5 +1,5 @@
 import { isDeed, isLabel } from '../moods/clause-kinds.ts';
-import type { Frame } from '../reading/frame.ts';
+import { type Frame, isMeasure } from '../reading/frame.ts';
 import { isMark, means, type Term } from '../reading/term.ts';
 import type { TakingBack } from '../statement.ts';
 
@@ -9,6 +9,7 @@ import type { TakingBack } from '../statement.ts';
  */
 export function denyJustLogged(frame: Frame): TakingBack | null {
   const { context, terms, clauses, places } = frame;
+  if (isFalseAlarm(frame)) return { kind: 'deny', system: null, quantity: 'outage' };
   if (context.justLogged === undefined || !places.hasAny(['did-not', 'not'])) return null;
   if (!means(terms[0], 'no-wait', 'sorry') || !places.hasAny(['self'])) return null;
   const [first] = clauses.filter(({ from, to }) => to > from);
@@ -20,6 +21,14 @@ export function denyJustLogged(frame: Frame): TakingBack | null {
   // `sorry, hab ich nicht gemessen` denies something else.
   const isDenied = endsInNot(frame, said.at(-1)!);
   return isDenial && isDenied ? { kind: 'undo' } : null;
+}
+
+/** `false alarm, the timer just hadn't come on yet`: of what is out, or was told to be just now. */
+function isFalseAlarm({ context, terms, places }: Frame): boolean {
+  if (!places.hasAny(['false-alarm'])) return false;
+  const { justLogged = [], outage } = context;
+  const isOut = outage !== undefined || justLogged.some(({ quantity }) => quantity === 'outage');
+  return isOut && !places.hasWhere(isMeasure, 0, terms.length);
 }
 
 /** `did not`, `gar nicht`, and not a phrase that ends in what was not done: `nicht gemessen`. */

@@ -65,7 +65,10 @@ function backwards(frame: Frame, start: number): Search {
       const isOf = means(frame.terms[i + 1], 'of');
       return {
         at:
-          isDose(frame, i) || ((isOf || isBottleful(frame, start)) && isAmount(frame, i))
+          isDose(frame, i) ||
+          // `10 of ph down`: of what unit is asked.
+          (isOf && isBareWhole(frame, i)) ||
+          ((isOf || isBottleful(frame, start)) && isAmount(frame, i))
             ? i
             : null,
         each: each || eachBefore,

@@ -152,6 +152,10 @@ export function laterValue(frame: Frame, clause: Clause, told: readonly Fact[]):
   // `24 inside, the gutters were at 6.0`: what a system is named for is not of the air.
   if (belongsToGreenhouse(quantity) && frame.places.hasWhere(isName, last.at, at)) return null;
   if (quantity === 'level') return levelLikeBefore(frame, last, at);
+  if (isBeforeDose(frame, clause, last, at)) {
+    const fact = repeated(frame, quantity, at, 'how it was before the dose');
+    return fact && { ...fact, phase: 'before' };
+  }
   return repeated(frame, quantity, at, 'later value of the same');
 }
 
@@ -241,6 +245,7 @@ function isSecondValue(frame: Frame, clause: Clause, last: Fact, at: number): bo
   const isDose = last.quantity === 'dose';
   if (isDose && clause.opens === 'then')
     return measureOf(frame, at).decimals > 0 && onlySmallWords(frame, clause, at);
+  if (isBeforeDose(frame, clause, last, at)) return true;
   if (isDose || clause.from <= last.at) return false;
   if (clauseHas(frame, clause, 'was') || means(frame.terms[at - 1], 'from')) return true;
   if (isOfAnotherProbe(frame, clause, at) || isReadWithAnother(frame, clause, last, at))
@@ -248,6 +253,18 @@ function isSecondValue(frame: Frame, clause: Clause, last: Fact, at: number): bo
   const timed = frame.timed.slice(clause.from, clause.to).includes(true);
   const isListed = timed || clause.opens === 'and' || isAnother(frame, clause, last, at);
   return isListed && onlySmallWords(frame, clause, at);
+}
+
+/** `5 ml ph down in the bench, was 6.5`: how it stood, so that it was dosed. */
+function isBeforeDose(frame: Frame, clause: Clause, last: Fact, at: number): boolean {
+  return (
+    last.quantity === 'dose' &&
+    clause.from > last.at &&
+    measureOf(frame, at).decimals > 0 &&
+    clauseHas(frame, clause, 'was') &&
+    !clauseHas(frame, clause, 'now', 'after') &&
+    onlySmallWords(frame, clause, at)
+  );
 }
 
 /** `bench: ph 6.2, 6.3`: as like the value just read as another of it can be, and nothing says which holds. */

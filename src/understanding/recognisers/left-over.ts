@@ -1,5 +1,6 @@
 import { isReading, type Quantity } from '../../greenhouse/quantity.ts';
 import type { Fact } from '../fact.ts';
+import type { Measure } from '../numbers/measure.ts';
 import { gramsFactor, isBare, isVolume, unitIs } from '../numbers/quantity-of-measure.ts';
 import { readablesOf } from '../numbers/readables-of.ts';
 import {
@@ -106,7 +107,7 @@ function leftOver(frame: Frame, clause: Clause, i: number, told: readonly Fact[]
   take(frame, i);
   const again = readAgain(frame, clause, i, told);
   if (again !== null) return [{ quantity: again, because: 'as it reads now', ...shape }];
-  if (isWhereItStands(frame, clause, i))
+  if (isWhereItStands(frame, clause, i) || isHeightOfIts(frame, clause, i))
     return [{ quantity: 'level', because: 'where it stands, in no unit', ...shape }];
   const quantity = gramsFactor(measure) !== null ? 'harvest' : 'ph';
   return [
@@ -117,6 +118,28 @@ function leftOver(frame: Frame, clause: Clause, i: number, told: readonly Fact[]
       ...shape,
     },
   ];
+}
+
+/** `bench looks ok, water at 70`, `water at 70 in the bench`: too much for a temperature, so it says how high it stands. */
+function isHeightOfIts(frame: Frame, clause: Clause, i: number): boolean {
+  const measure = measureOf(frame, i);
+  if (!isBare(measure) || !measure.whole || !clauseHas(frame, clause, 'water')) return false;
+  const isPlain = frame.terms
+    .slice(clause.from, clause.to)
+    .every(
+      (term, n) =>
+        clause.from + n === i ||
+        term.kind === 'name' ||
+        isPadding(term) ||
+        means(term, 'water', 'place', 'stands'),
+    );
+  const isTied = frame.terms.slice(clause.from, i).some((term) => means(term, 'at', 'link'));
+  return isPlain && isTied && isNoReadingOfWater(frame, measure);
+}
+
+function isNoReadingOfWater({ context }: Frame, measure: Measure): boolean {
+  const { units } = context.greenhouse;
+  return ofWater.every((quantity) => readablesOf(measure, units, quantity).length === 0);
 }
 
 /** `buckets were down to 80`, `gutters at 80`: a state of the system, and too much for any reading of its water. */
@@ -131,8 +154,7 @@ function isWhereItStands(frame: Frame, clause: Clause, i: number): boolean {
     between.every((term) => isPadding(term) || means(term, 'to', 'down', 'still-there'));
   const after = i + 1 < clause.to ? frame.terms[i + 1] : undefined;
   if (!isState || (after && !means(after, 'after', 'now', 'before', 'filler'))) return false;
-  const { units } = frame.context.greenhouse;
-  return ofWater.every((quantity) => readablesOf(measure, units, quantity).length === 0);
+  return isNoReadingOfWater(frame, measure);
 }
 
 const ofWater = ['ph', 'ec', 'water-temperature'] as const;

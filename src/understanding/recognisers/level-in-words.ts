@@ -7,6 +7,7 @@ import {
   type Frame,
   hasUnknown,
   inClause,
+  isName,
   isShare,
   isVolumeTerm,
   measuresIn,
@@ -119,7 +120,13 @@ function isStateOfSystem(frame: Frame, clause: Clause, i: number): boolean {
   if (subject < clause.from) return !mayBeOfFloor || after?.kind === 'name';
   if (isOfPart(frame, clause, subject)) return false;
   const term = frame.terms[subject];
+  if (means(term, 'water', 'solution')) return isWaterOfNamed(frame, clause);
   return term?.kind === 'name' || means(term, 'all', 'both', 'reservoir', 'level');
+}
+
+/** `gutters look fine, water is up to the top`: of the system that its sentence names. */
+function isWaterOfNamed({ places, sentences }: Frame, { sentence, to }: Clause): boolean {
+  return places.hasWhere(isName, sentences[sentence]![0]!.from, to);
 }
 
 /** `the corner of the table is dry`, `half of the jars are empty`: said of a part, and not of the whole system. */
@@ -127,6 +134,8 @@ function isOfPart({ terms }: Frame, clause: Clause, subject: number): boolean {
   if (terms[subject]?.kind !== 'name') return false;
   const of = means(terms[subject - 1], 'article') ? subject - 2 : subject - 1;
   if (of >= clause.from && isShare(terms[of]!)) return true;
+  // `the can in the jars was empty`: the vessel that was poured.
+  if (of > clause.from && means(terms[of], 'place') && isVesselAlone(terms[of - 1])) return true;
   if (of <= clause.from || !means(terms[of], 'of')) return false;
   const part = terms[of - 1];
   if (part?.kind === 'measure') return true;
@@ -134,6 +143,10 @@ function isOfPart({ terms }: Frame, clause: Clause, subject: number): boolean {
     part?.kind === 'word' &&
     !means(part, 'level', 'water', 'solution', 'reservoir', 'all', 'both', 'each', 'whole')
   );
+}
+
+function isVesselAlone(term: Term | undefined): boolean {
+  return means(term, 'vessel') && !means(term, 'reservoir', 'planter');
 }
 
 /** What it is full of, where that is told: `full of algae`, `voll mit Wasser`. */

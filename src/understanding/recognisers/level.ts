@@ -271,6 +271,10 @@ function isNow(frame: Frame, i: number): boolean {
 /** `dwc at 95 l`, `bench is down to 300 l`, `jars have 18 l`: a state, tied to its system by a verb. */
 function isStandingAt(frame: Frame, clause: Clause, i: number): boolean {
   if (clauseHas(frame, clause, 'top-up', 'fill', 'refill', 'pick')) return false;
+  // `total for the gutters is 2 jugs today`: what was given in all, as like as not.
+  const { unit } = measureOf(frame, i);
+  const isOfVessels = unit !== null && 'litres' in unit;
+  if (isOfVessels && clauseHas(frame, clause, 'in-all')) return false;
   // `did the jars with 3 l`: what was given, as like as not.
   if (clauseHas(frame, clause, 'did', 'done') && means(frame.terms[i - 1], 'with')) return false;
   let j = i - 1;

@@ -13,6 +13,7 @@ import {
 } from '../reading/frame.ts';
 import { isBracket } from '../reading/said-twice.ts';
 import { isMark, isProbe, isUnknown, means, type Term } from '../reading/term.ts';
+import { isNumberOfPlanter } from '../systems/stranger.ts';
 import type { Concept } from '../vocabulary/concept.ts';
 import { isHeldAgainst } from './held-against.ts';
 import { isHeightOfWater } from './level-talk.ts';
@@ -46,6 +47,7 @@ function isNoReading(frame: Frame, clause: Clause, i: number): boolean {
   const isOneOf = measure.share && means(before, 'article') && !means(before, 'indefinite');
   if (isOneOf && isUnknown(after)) return true;
   if (i > clause.from && bare && isNumberOf(before)) return true;
+  if (i > clause.from && isNumberOfPlanter(frame, clause, i)) return true;
   if (means(before, 'money') || means(after, 'money')) return true;
   // `5.9 plus minus 0.1`: how far off it may be.
   if (means(before, 'tolerance') && isMeasure(frame.terms[i - 2])) return true;
@@ -276,8 +278,12 @@ function isPartNumber(frame: Frame, clause: Clause, i: number): boolean {
   const measure = measureOf(frame, i);
   if (i === clause.from || name?.kind !== 'name' || measure.unit !== null || !measure.whole)
     return false;
+  // `tote 4 ph 6`, where there are a Tote 2 and a Tote 3: a number that is none of theirs.
+  const isOfSeveral = name.systems.length > 1 && !name.sure;
   const isPart =
-    name.singular || frame.lexicon.own.phrases.get([name.text])?.concepts.has('numbered') === true;
+    isOfSeveral ||
+    name.singular ||
+    frame.lexicon.own.phrases.get([name.text])?.concepts.has('numbered') === true;
   if (!isPart) return false;
   // `hardly any bubbles in bucket 2`: what is told needs no number.
   if (i + 1 >= clause.to) return clauseHas(frame, clause, ...toldWithoutNumber);

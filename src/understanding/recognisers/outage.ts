@@ -161,14 +161,16 @@ function atWriting(frame: Frame, { from, to, at }: Fact): TimeMark {
   return { from, to, clause: frame.clauseOf[at]!, atMs: writtenAtMs, ...unsaidTime };
 }
 
-/** `back on`, `running again` and nothing else: of the one thing that is out. */
+/** `back on`, `running again`, `it just started` and nothing else: of the one thing that is out. */
 function backAgain(frame: Frame, clause: Clause): Fact[] {
   const { outage: open, greenhouse } = frame.context;
   if (!open) return [];
   const at = inClause(
     frame,
     clause,
-    (term, i) => means(term, 'working') && !means(term, 'broken') && saysAgain(frame, i),
+    (term, i) =>
+      means(term, 'started') ||
+      (means(term, 'working') && !means(term, 'broken') && saysAgain(frame, i)),
   )[0];
   const saysElse = inClause(
     frame,

@@ -57,7 +57,7 @@ export function productAt(frame: Frame, i: number): string | null {
   const isDosed =
     isMeasure(before) &&
     (unitIs(before.measure, 'ml', 'cl') ||
-      (isOf && before.measure.unit !== null) ||
+      (isOf && (before.measure.unit !== null || before.measure.whole)) ||
       isBottleful(frame, i)) &&
     (isEndOfPhrase(frame, i) || isDoseSpokenOf(frame, i));
   if (isDosed) return term.word.shyProduct;

@@ -20,15 +20,20 @@ export function retime(frame: Frame): TakingBack | null {
 
 function retimeTo(frame: Frame, givesUp: boolean): TakingBack | null {
   const isBack = isOfWhatCameBack(frame);
-  if (!givesUp && !isBack && !saysThatItWas(frame)) return null;
+  const isSince = isSinceWhen(frame);
+  if (!givesUp && !isBack && !isSince && !saysThatItWas(frame)) return null;
   const time = onlyTime(frame) ?? hourAlone(frame);
   const { writtenAtMs, existsSinceMs } = frame.context;
   if (!time || time.atMs >= writtenAtMs || time.atMs < existsSinceMs) return null;
   const saysElse = frame.terms.some(
     (term, i) =>
-      (i < time.from || i > time.to) && !mayStandBeside(term) && !(isBack && saysBack(term)),
+      (i < time.from || i > time.to) &&
+      !mayStandBeside(term) &&
+      !(isBack && saysBack(term)) &&
+      !(isSince && means(term, 'since', 'about', 'ish')),
   );
-  return saysElse ? null : { kind: 'retime', atMs: time.atMs, isVague: time.vague };
+  const isVague = time.vague || (isSince && frame.places.hasAny(['about', 'ish']));
+  return saysElse ? null : { kind: 'retime', atMs: time.atMs, isVague };
 }
 
 /** `at 7, not now`, `at 7 not 8`: without the time that is given up; null: none is. */
@@ -64,6 +69,23 @@ function isOfWhatCameBack({ context, terms }: Frame): boolean {
   if (last?.quantity !== 'restored' || others.length > 0 || context.outSince) return false;
   return terms.some((term) => means(term, 'working') && !means(term, 'broken'));
 }
+
+/** `since 8, I think`, right after it was told that something is out and not since when. */
+function isSinceWhen({ context, terms }: Frame): boolean {
+  const [last, ...others] = context.justLogged ?? [];
+  if (last?.quantity !== 'outage' || others.length > 0) return false;
+  const isOfNow = context.writtenAtMs - last.atMs <= toldOfNowMs;
+  return (
+    isOfNow &&
+    means(
+      terms.find(({ kind }) => kind !== 'stop'),
+      'since',
+    )
+  );
+}
+
+/** What was told to be so when it was written was written no longer ago. */
+const toldOfNowMs = 10 * 60_000;
 
 function saysBack(term: Term): boolean {
   const isWorking = means(term, 'working') && !means(term, 'broken');

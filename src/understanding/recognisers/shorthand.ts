@@ -28,7 +28,7 @@ function fits(place: number, measure: Measure, units: SpokenUnits): boolean {
 }
 
 /** `dwc 5.9/1.7` or `dwc 5.9 1.7 21`: pH, EC, water temperature, in that order. */
-export function recogniseShorthand(frame: Frame): Fact[] {
+export function recogniseShorthand(frame: Frame, told: readonly Fact[] = []): Fact[] {
   const facts: Fact[] = [];
   let before: PlacedRow | null = null;
   for (let i = 0; i < frame.terms.length; i++) {
@@ -36,7 +36,9 @@ export function recogniseShorthand(frame: Frame): Fact[] {
     const numbers = numbersInARow(frame, i);
     if (numbers.length >= 2) {
       const hasPlace: boolean = isPlaced(frame, numbers, before);
-      if (hasPlace) facts.push(...readRow(frame, numbers));
+      const share = hasPlace ? shareAmongLevels(frame, numbers, told) : null;
+      if (share) facts.push(share);
+      else if (hasPlace) facts.push(...readRow(frame, numbers));
       before = { at: i, hasPlace };
     }
     i = numbers.at(-1)!;
@@ -135,6 +137,40 @@ function isFraction(frame: Frame, numbers: readonly number[]): boolean {
     bottom!.whole &&
     top!.values[0]! < bottom!.values[0]!
   );
+}
+
+/** `bench half full, gutters 3/4, jars full`: among levels told in words it is one. */
+function shareAmongLevels(
+  frame: Frame,
+  numbers: readonly number[],
+  told: readonly Fact[],
+): Fact | null {
+  if (!isFraction(frame, numbers) || !told.some((fact) => isLevelInWords(frame, fact))) return null;
+  const [top, bottom] = [numbers[0]!, numbers[1]!];
+  const { from, to } = frame.clauses[frame.clauseOf[top]!]!;
+  const isAlone = frame.terms
+    .slice(from, to)
+    .every((term, n) => term.kind === 'name' || isPadding(term) || numbers.includes(from + n));
+  if (!isAlone) return null;
+  take(frame, top, bottom);
+  const measure = measureOf(frame, top);
+  const value = measure.values[0]! / measureOf(frame, bottom).values[0]!;
+  const share = { ...measure, values: [value], share: true, whole: false };
+  return {
+    quantity: 'level',
+    amount: { kind: 'measure', measure: share },
+    at: top,
+    from: top,
+    to: bottom,
+    because: 'level in words',
+  };
+}
+
+/** `half full`, `full`, `a third`: no litres and no depth. */
+function isLevelInWords({ terms }: Frame, { quantity, amount, at }: Fact): boolean {
+  if (quantity !== 'level' || amount.kind === 'missing') return false;
+  const term = terms[at];
+  return amount.kind !== 'measure' || (isMeasure(term) && term.measure.share);
 }
 
 /** In shorthand 41 °F is believed, though a bare number as low would be asked about. */

@@ -11,8 +11,10 @@ import { correctOfJustLogged } from './correct-of-just-logged.ts';
 import { correctOfTold } from './correct-of-told.ts';
 import { denyJustLogged } from './deny-just-logged.ts';
 import { exceptOfJustDone } from './except-of-just-done.ts';
+import { exceptOfJustPoured } from './except-of-just-poured.ts';
 import type { Named } from './named.ts';
 import { numbersCorrected } from './numbers-corrected.ts';
+import { oughtToBe } from './ought-to-be.ts';
 import { nutrientAt, otherProduct, productCorrected } from './product-put-right.ts';
 import { productAt } from './products.ts';
 import { retime } from './retime.ts';
@@ -21,6 +23,7 @@ import { systemAndValue } from './system-and-value.ts';
 import { turnedInto } from './turned-into.ts';
 import { unitPutRight } from './unit-put-right.ts';
 import { vesselNotFull } from './vessel-not-full.ts';
+import { vesselTold } from './vessel-told.ts';
 import { wasOf } from './was-of.ts';
 
 /** `undo`, `sorry, 5.6 not 5.4`, `I meant the gutters`, `didn't top up the jars after all`. */
@@ -37,7 +40,10 @@ export function recogniseTakingBack(frame: Frame): TakingBackStatement | null {
     deny(frame) ??
     denyJustLogged(frame) ??
     exceptOfJustDone(frame) ??
+    exceptOfJustPoured(frame) ??
     vesselNotFull(frame) ??
+    vesselTold(frame) ??
+    oughtToBe(frame, named) ??
     systemAndValue(frame, named) ??
     correct(frame) ??
     correctOfTold(frame, named) ??
@@ -357,6 +363,8 @@ export function withoutExcuse(
 ): Frame | null {
   if (from !== null || system === null || onDate !== undefined) return null;
   const left = terms.filter((term) => !means(term, 'sorry', 'no-wait', 'meant', 'rather'));
+  // `the can in the jars was a jug`: without an excuse it speaks of what was told, and tells nothing.
+  if (left.length === terms.length) return null;
   return frameOf(context, lexicon, folded, left);
 }
 

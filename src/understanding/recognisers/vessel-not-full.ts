@@ -1,4 +1,5 @@
 import type { EntryDraft } from '../../greenhouse/entry.ts';
+import type { Context } from '../context.ts';
 import { stems } from '../names/inflection.ts';
 import { isVolume, litresFactor, round } from '../numbers/quantity-of-measure.ts';
 import { type Frame, isMeasure, isName, isShare, measureOf } from '../reading/frame.ts';
@@ -7,6 +8,8 @@ import type { TakingBack } from '../statement.ts';
 
 /** So many vessels of one kind, put into one system just now. */
 interface Poured {
+  /** It is still asked whether it was added: what is said of a share is said of the amount. */
+  readonly isAsked: boolean;
   readonly count: number;
   readonly litresOfOne: number;
 }
@@ -42,17 +45,27 @@ export function mayBeOfVessel(frame: Frame): boolean {
 }
 
 function vesselsPoured({ context }: Frame): Poured | null {
-  const [only, ...others]: readonly EntryDraft[] = context.justLogged ?? [];
+  const asked = amountAsked(context);
+  const [only, ...others]: readonly EntryDraft[] = asked ?? context.justLogged ?? [];
   if (only?.quantity !== 'top-up' || others.length > 0 || only.saidIn?.zeroAt !== 0) return null;
   const litresOfOne = only.saidIn.perUnit;
   const count = only.value / litresOfOne;
   const isVessel = context.greenhouse.containers.some(({ litres }) => litres === litresOfOne);
-  return isVessel && count >= 1 && Number.isInteger(count) ? { count, litresOfOne } : null;
+  if (!isVessel || count < 1 || !Number.isInteger(count)) return null;
+  return { isAsked: asked !== null, count, litresOfOne };
+}
+
+/** `a can in the bench`, of which it is asked whether it is in it or was added. */
+function amountAsked({ openQuestions }: Context): readonly EntryDraft[] | null {
+  const [question] = openQuestions;
+  if (question?.doubt.reason.kind !== 'in-it-or-added') return null;
+  const drafts = question.doubt.waiting?.drafts ?? [];
+  return drafts.filter(({ quantity }) => quantity === 'top-up');
 }
 
 /** How many of them the subject of the sentence speaks of; null: of something else. */
 function vesselsMeant(frame: Frame, was: number, poured: Poured): number | null {
-  const { count } = poured;
+  const { isAsked, count } = poured;
   const subject = frame.terms.slice(0, was);
   const isPlain = subject.every(
     (term) => isOfSubject(term) || isVessel(term) || (term.kind === 'stop' && term.cut === 'comma'),
@@ -70,7 +83,8 @@ function vesselsMeant(frame: Frame, was: number, poured: Poured): number | null 
   const isAll =
     subject.some((term) => means(term, 'both', 'all')) || isPlural(vessel, frame.lexicon.own);
   if (!isPlain || (vessel && !isOfKind(frame, vessel, poured))) return null;
-  if (!vessel && !(isOne && isLed && count > 1)) return null;
+  const isOfAsked = isAsked && count === 1 && frame.places.hasAny(['merely']);
+  if (!vessel && !(isOne && isLed && count > 1) && !isOfAsked) return null;
   if (isAll) return count;
   return isOne || count === 1 || isMeasure(vessel) ? 1 : null;
 }

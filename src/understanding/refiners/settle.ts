@@ -86,7 +86,11 @@ function systemsOf(
     case 'unknown-name':
       if (fact.byDevice !== undefined)
         return { systems: byId([fact.byDevice]), askSystem: null, assumptions: [] };
-      return { systems: [], askSystem: { offer: all, written: scope.written }, assumptions: [] };
+      return {
+        systems: [],
+        askSystem: { isNoName: true, offer: all, written: scope.written },
+        assumptions: [],
+      };
     case 'unnamed':
       return unnamed(frame, fact, mentions, all);
   }

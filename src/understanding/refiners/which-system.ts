@@ -19,7 +19,7 @@ export function whichSystem(frame: Frame, unnamed: readonly Settled[]): DoubtSta
   }
   const asked = [...groups.values()].map((group) => {
     const [first] = group;
-    const { offer, written } = first!.askSystem!;
+    const { isNoName, offer, written } = first!.askSystem!;
     const offered = offer.length > 0 ? offer : frame.context.greenhouse.systems;
     const inDoubt = group.find(({ fact }) => fact.doubt);
     if (inDoubt && group.length === 1 && inDoubt.fact.doubt)
@@ -41,6 +41,7 @@ export function whichSystem(frame: Frame, unnamed: readonly Settled[]): DoubtSta
     const reason: DoubtReason = {
       kind: 'which-system',
       quantity,
+      ...(isNoName ? { isNoName } : {}),
       ...(written === null ? {} : { written }),
     };
     if (waiting && differ(waiting.drafts) && group.every(({ fact }) => fact.phase === undefined))

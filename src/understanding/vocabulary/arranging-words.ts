@@ -105,6 +105,10 @@ export interface ArrangingWords {
   readonly rangeJoiners: readonly string[];
   /** Words between two clauses that each say something. */
   readonly clauseJoiners: readonly string[];
+  /** That two change places: swap with Tomas. */
+  readonly swapWords: readonly string[];
+  /** Whoever was named before. */
+  readonly thirdPersons: readonly string[];
   /** Stands after a day of the month: 16th. */
   readonly ordinalMarks: readonly string[];
 }
@@ -124,4 +128,10 @@ export const rangeJoiners: ReadonlySet<string> = new Set(
 );
 export const clauseJoiners: ReadonlySet<string> = new Set(
   Object.values(arrangingWords).flatMap((words) => words.clauseJoiners),
+);
+export const swapWords: ReadonlySet<string> = new Set(
+  Object.values(arrangingWords).flatMap((words) => words.swapWords),
+);
+export const thirdPersons: ReadonlySet<string> = new Set(
+  Object.values(arrangingWords).flatMap((words) => words.thirdPersons),
 );

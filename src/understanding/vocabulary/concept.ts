@@ -100,6 +100,8 @@ export type GrammarConcept =
   | 'twice'
   | 'times'
   | 'same'
+  /** That something was read once more: again, later. */
+  | 'read-anew'
   /** Once more as much as was told before. */
   | 'as-much-again'
   /** too, likewise: the same of one more. */
@@ -217,6 +219,10 @@ export type SupplyConcept =
   | 'no-power'
   /** no power cut: nothing was out. */
   | 'no-outage'
+  /** Of what had stopped, with nothing that names it: it just started. */
+  | 'started'
+  /** What was told to have failed had not. */
+  | 'false-alarm'
   | 'no-bubbles'
   /** Nothing flows where a pump is to bring it. */
   | 'no-flow'
@@ -323,12 +329,16 @@ export type MoodConcept =
   | 'at-some-time'
   | 'extreme'
   | 'forecast'
+  /** What is said is said to try the bot out. */
+  | 'trial'
   | 'buffer'
   /** Water that is in no system: the rain barrel, the tap. */
   | 'other-water'
   | 'money'
   | 'counted'
   | 'numbered'
+  /** What plants are grown in, of whatever kind: a tub, a rack. Where it is no name, it is of no system here. */
+  | 'planter'
   | 'phone'
   | 'size'
   | 'vessel'

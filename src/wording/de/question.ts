@@ -3,7 +3,13 @@ import type { Quantity } from '../../greenhouse/quantity.ts';
 import type { Doubt } from '../../understanding/doubt.ts';
 import type { DoubtReason } from '../../understanding/statement.ts';
 import { clipped, mostQuoted } from '../spoken/clipped.ts';
-import { distinct, doubtedDrafts, isOfPartsOnly, isOfVessels } from '../spoken/doubted.ts';
+import {
+  distinct,
+  doubtedDrafts,
+  isOfPartsOnly,
+  isOfVessels,
+  systemsOffered,
+} from '../spoken/doubted.ts';
 import { measureOf } from '../spoken/measure-of-quantity.ts';
 import type { Speaker } from '../spoken/speaker.ts';
 import { troubleQuestion } from './advice/trouble-text.ts';
@@ -114,6 +120,10 @@ function whichSystem(reason: Because<'which-system'>, doubt: Doubt, s: Speaker):
   );
   const written = reason.written === undefined ? null : clipped(reason.written, mostQuoted);
   const asked = written === null ? 'für welches System?' : `welches System ist „${written}“?`;
+  if (reason.isNoName && written !== null && found.length > 0) {
+    const systems = s.or(systemsOffered(doubt, s).map(({ name }) => name));
+    return `${s.capital(found.join('; '))}: „${written}“ kenne ich hier nicht. Ist das ${systems}?`;
+  }
   if (reason.ofSeveral)
     return `${s.capital(s.and(found))}: für welche Systeme, in dieser Reihenfolge?`;
   if (found.length > 0) return `${s.capital(found.join('; '))}: ${asked}`;

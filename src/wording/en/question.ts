@@ -8,6 +8,7 @@ import {
   doubtedSystem,
   isOfPartsOnly,
   isOfVessels,
+  systemsOffered,
 } from '../spoken/doubted.ts';
 import { measureOf } from '../spoken/measure-of-quantity.ts';
 import type { Speaker } from '../spoken/speaker.ts';
@@ -121,6 +122,10 @@ function whichSystem(reason: Because<'which-system'>, doubt: Doubt, s: Speaker):
   );
   const written = reason.written === undefined ? null : clipped(reason.written, mostQuoted);
   const asked = written === null ? 'for which system?' : `which system is “${written}”?`;
+  if (reason.isNoName && written !== null && found.length > 0) {
+    const systems = s.or(systemsOffered(doubt, s).map(({ name }) => name));
+    return `${s.capital(found.join(', '))}: I know no “${written}” here. Is that ${systems}?`;
+  }
   if (reason.ofSeveral) return `${s.capital(s.and(found))}: for which systems, in this order?`;
   if (found.length > 0) return `${s.capital(found.join(', '))}: ${asked}`;
   if (reason.quantity === null)

@@ -20,6 +20,11 @@ export function doubtedSystem(doubt: Doubt, s: Speaker): System | null {
   return only && second === undefined ? s.system(only) : null;
 }
 
+/** The systems that there is a button for. */
+export function systemsOffered({ choices }: Doubt, s: Speaker): readonly System[] {
+  return choices.flatMap(({ label }) => (label.kind === 'system' ? [s.system(label.system)] : []));
+}
+
 /** The systems that share what is in question, where they were named; none: it may be of any. */
 export function sharingSystems(doubt: Doubt, s: Speaker): readonly System[] {
   const drafts = [

@@ -37,6 +37,7 @@ export const corpora: readonly { readonly file: string; readonly isSealed: boole
   { file: 'understanding/corpus/thirteenth-talks.jsonl', isSealed: false },
   { file: 'understanding/corpus/thirteenth-questions.jsonl', isSealed: false },
   { file: 'understanding/corpus/fourteenth-english.jsonl', isSealed: false },
+  { file: 'understanding/corpus/fifteenth-english.jsonl', isSealed: false },
   { file: 'understanding/corpus/english-sealed.jsonl', isSealed: true },
   { file: 'understanding/corpus/german-sealed.jsonl', isSealed: true },
   { file: 'understanding/corpus/english-second-sealed.jsonl', isSealed: true },

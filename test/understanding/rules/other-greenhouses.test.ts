@@ -34,7 +34,7 @@ describe('names that are made of words of the vocabulary', () => {
       'tub 1 5.8 1.4, tub 2 5.9 1.5, tub 12 6.0 1.6':
         'Tub 1 ph 5.8; Tub 1 ec 1.4; Tub 2 ph 5.9; Tub 2 ec 1.5; Tub 12 ph 6; Tub 12 ec 1.6',
       'tub ph 6': '? which-system (Tub 1, Tub 2, Tub 12)',
-      'tub 3 ph 6': '? which-system',
+      'tub 3 ph 6': '? which-system (Tub 1, Tub 2, Tub 12)',
       'tub 1 12 l': '? in-it-or-added (level, top-up)',
       'topped up tub 1 12 l': 'Tub 1 top-up 12',
       'half barrel half full': 'Half barrel level 50',

@@ -489,5 +489,7 @@ export const arranging: ArrangingWords = {
     ['samstags', 'jeden samstag', 'sonnabends'],
     ['sonntags', 'jeden sonntag'],
   ],
+  swapWords: ['tausche', 'tauschen', 'getauscht', 'tausch', 'tauscht'],
+  thirdPersons: ['er', 'sie'],
   ordinalMarks: ['.'],
 };

@@ -1010,6 +1010,17 @@ export const grammar: Words<GrammarConcept> = {
   twice: ['zweimal', 'zwei mal', 'doppelt', 'dreimal', 'drei mal'],
   times: ['x', '×', 'mal', '*'],
   alike: ['auch', 'ebenfalls', 'gleichfalls', 'desgleichen'],
+  'read-anew': [
+    'nochmal',
+    'noch mal',
+    'nochmals',
+    'noch einmal',
+    'erneut',
+    'wieder',
+    'später',
+    'nachgemessen',
+    'zweite messung',
+  ],
   'as-much-again': asMuchAgain,
   same: [
     ...asMuchAgain,

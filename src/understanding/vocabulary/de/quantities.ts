@@ -1881,6 +1881,27 @@ export const supplies: Words<SupplyConcept> = {
     'kommt keine luft',
     'kommt keine luft mehr',
   ],
+  started: [
+    ...['', 'sie ', 'er ', 'die ', 'der '].flatMap((it) =>
+      [
+        'ist angesprungen',
+        'ist gerade angesprungen',
+        'springt gerade an',
+        'läuft ja',
+        'läuft doch',
+        'läuft jetzt',
+        'läuft jetzt doch',
+      ].map((began) => `${it}${began}`),
+    ),
+    'gerade angesprungen',
+  ],
+  'false-alarm': [
+    'fehlalarm',
+    'falscher alarm',
+    'war fehlalarm',
+    'war ein fehlalarm',
+    'blinder alarm',
+  ],
   'no-flow': [
     'kein durchfluss',
     'keinen durchfluss',

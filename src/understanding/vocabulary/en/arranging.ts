@@ -547,5 +547,7 @@ export const arranging: ArrangingWords = {
     ['saturdays', 'every saturday'],
     ['sundays', 'every sunday'],
   ],
+  swapWords: ['swap', 'swapped', 'swapping', 'swaps', 'trade', 'traded', 'trading'],
+  thirdPersons: ['he', 'she', "he's", "she's", 'hes', 'shes'],
   ordinalMarks,
 };

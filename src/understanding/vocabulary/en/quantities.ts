@@ -267,9 +267,11 @@ export const levels: Words<LevelConcept> = {
     'at the brim',
     'right at the brim',
     'level with the brim',
-    'is up to the brim',
-    'are up to the brim',
-    'right up to the brim',
+    ...['brim', 'top', 'rim'].flatMap((mark) =>
+      ['is up', 'are up', "'s up", 'right up', 'all the way up'].map(
+        (up) => `${up} to the ${mark}`,
+      ),
+    ),
     'chock full',
   ],
   empty: ['empty', 'bone dry', 'dry', 'run dry', 'ran dry', 'completely empty', 'totally empty'],
@@ -1458,7 +1460,25 @@ export const supplies: Words<SupplyConcept> = {
     "isn't bubbling",
     "aren't bubbling",
     'no air bubbles',
+    ...["isn't", 'isnt', "aren't", 'arent', 'not', 'stopped'].flatMap((not) =>
+      ['making bubbles', 'making any bubbles', 'blowing bubbles', 'blowing any bubbles'].map(
+        (blowing) => `${not} ${blowing}`,
+      ),
+    ),
   ],
+  started: [
+    ...['', 'it ', "it's ", 'its ', 'it has '].flatMap((it) =>
+      ['just started', 'started', 'started up', 'just kicked in', 'kicked in', 'just came on'].map(
+        (began) => `${it}${began}`,
+      ),
+    ),
+    ...["it's", 'its', 'it is'].flatMap((it) =>
+      ['running', 'running now', 'running after all', 'working after all', 'on after all'].map(
+        (running) => `${it} ${running}`,
+      ),
+    ),
+  ],
+  'false-alarm': ['false alarm', 'a false alarm', 'was a false alarm', 'it was a false alarm'],
   'no-flow': [
     'no flow',
     'no water flow',

@@ -208,6 +208,10 @@ export const englishWishes: WishWords = {
       'the? low mark of|in|for {system} is|to|should_be? {litres}',
       'set|change|move the? low mark of|in|for {system} to {litres}',
       "{system} 's? low mark is|to|should_be? {litres}",
+      'set|put|lower|raise|change|move {system} low mark to|at|on? {litres}',
+      'set|put|lower|raise|change|move {system} to|at|on? {litres} low mark',
+      'set|put|lower|raise|change|move {system} to|at a? low mark of? {litres}',
+      '{litres} low mark for|in|on|at {system}',
     ],
     'set-depth': ['the? depth of {system} is|to {cm}', 'set|change the? depth of {system} to {cm}'],
     // Deeper than it was till now; less deep would be what is in it.

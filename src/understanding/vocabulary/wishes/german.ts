@@ -192,6 +192,9 @@ export const germanWishes: WishWords = {
     ],
     'set-low': [
       '{system} untere marke auf|ist|soll? {litres}',
+      'setz|setze|stell|stelle|ändere {system} untere marke auf {litres}',
+      'setz|setze|stell|stelle|ändere {system} auf {litres} untere marke',
+      '{litres} untere marke für|beim|bei {system}',
       'die? untere|tiefe|niedrige marke vom|beim|der|des|fürs {system} ist|auf|soll|sei? {litres} sein?',
       '{system} untere marke ist|auf|:? {litres}',
       '{system} mindestmarke|untermarke|tiefmarke ist|auf|:? {litres}',
