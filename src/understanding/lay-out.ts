@@ -32,6 +32,7 @@ import { termsOf } from './reading/terms-of.ts';
 import { withTextSpeak } from './reading/text-speak.ts';
 import type { Token } from './reading/token.ts';
 import { tokenise } from './reading/tokenise.ts';
+import { withUnitsOfNow } from './reading/unit-of-now.ts';
 import { withUnitsOfRefused } from './reading/unit-of-refused.ts';
 import { withUnitsPutRight } from './reading/units-put-right.ts';
 import { countInSizeSaid } from './reading/vessel-size-said.ts';
@@ -81,7 +82,7 @@ function allTermsIn({ tokens, lexicon }: Pieces, units: SpokenUnits): readonly T
   const alone = countAlone(withRowsOfAmounts(sized, lexicon), lexicon);
   const vessels = shareContainers(alone, lexicon);
   const counted = shadeMeasures(withArrows(cutAtSo(countOneInPart(shareVolume(vessels)))));
-  const ofRefused = withUnitsOfRefused(withoutStruck(counted));
+  const ofRefused = withUnitsOfNow(withUnitsOfRefused(withoutStruck(counted)));
   const right = putNamesRight(putRight(withUnitsPutRight(ofRefused, lexicon)));
   return cutRunOns(cutAtSame(withoutLabelStops(right)), lexicon);
 }

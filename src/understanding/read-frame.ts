@@ -11,6 +11,7 @@ import type { Frame } from './reading/frame.ts';
 import { isOnlyTick } from './recognisers/done.ts';
 import { recogniseTakingBack, withoutExcuse, withoutGivenUp } from './recognisers/taking-back.ts';
 import { undoAndMore } from './recognisers/undo-and-more.ts';
+import { vesselMoved } from './recognisers/vessel-told.ts';
 import type { Statement, TakingBack } from './statement.ts';
 
 interface Read {
@@ -32,6 +33,8 @@ export function readFrame(frame: Frame): Read {
   frame.timed.fill(false);
   const beside = answerAndChatter(frame);
   if (beside) return { statements: beside, named };
+  const moved = vesselMoved(frame);
+  if (moved) return { statements: moved, named };
   const back = recogniseTakingBack(frame);
   const putRight =
     back &&

@@ -17,9 +17,9 @@ export function strangerBefore(
   const planter = planterIn(frame, clause);
   if (planter !== null && planter < fact.at) {
     const isNumbered = isNumberOfPlanter(frame, clause, planter + 1);
-    return isNumbered
-      ? `${terms[planter]!.text} ${terms[planter + 1]!.text}`
-      : terms[planter]!.text;
+    const first = isKindOfPlanter(terms[planter - 1]) ? planter - 1 : planter;
+    const name = terms.slice(first, isNumbered ? planter + 2 : planter + 1);
+    return name.map(({ text }) => text).join(' ');
   }
   const { isStranger, isPlacedStranger } = testsFor(lexicon);
   const first = places.nextWhere(isStranger, clause.from);
@@ -29,13 +29,19 @@ export function strangerBefore(
   return placed < clause.to ? terms[placed]!.text : null;
 }
 
-/** `tub ph 6`, `the rack is at ph 5.9`: a planter that opens the clause, and what is told of it. */
+/** `tub ph 6`, `the blue rack is at ph 5.9`: a planter that opens the clause, and what is told of it. */
 function planterIn({ places, terms, lexicon }: Frame, clause: Clause): number | null {
   if (!places.has('planter', clause.from, clause.to)) return null;
-  const at = means(terms[clause.from], 'article') ? clause.from + 1 : clause.from;
+  const opens = means(terms[clause.from], 'article') ? clause.from + 1 : clause.from;
+  const at = isKindOfPlanter(terms[opens]) ? opens + 1 : opens;
   const term = terms[at];
   if (at >= clause.to || !means(term, 'planter') || lexicon.containers.has(term!.text)) return null;
   return tellsOfIt(terms[at + 1]) || isNumberOfPlanter({ terms }, clause, at + 1) ? at : null;
+}
+
+/** `blue`, `small`: which of the planters, by a word of no other use. */
+function isKindOfPlanter(term: Term | undefined): boolean {
+  return isUnknown(term) || means(term, 'counted', 'size');
 }
 
 /** `tub 3 ph 6`: which of the planters, where it is told of behind it. */
