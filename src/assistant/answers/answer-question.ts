@@ -126,6 +126,11 @@ function answerTo(
     case 'why-reading':
     case 'room':
     case 'coming':
+    case 'first':
+    case 'fullest':
+    case 'why-use':
+    case 'days-told':
+    case 'compared':
     case 'which-value':
       return plainAnswer(ask, standing, nowMs, spokenOf, member);
     case 'unknown':
@@ -184,7 +189,14 @@ function why(
   const { today, later } = boardOf(standing, nowMs);
   const isAsked = ({ duty }: DutyLine): boolean =>
     duty.system === null ? ask.system === null : systems.includes(duty.system);
-  const duties = today.filter(isAsked);
+  const isOfWork = ({ duty }: DutyLine): boolean =>
+    (ask.duty === undefined || duty.kind === ask.duty) &&
+    (ask.probe === undefined || duty.probe === ask.probe);
+  const asked = [...today, ...later].filter(
+    (line) => isOfWork(line) && (ask.probe !== undefined || isAsked(line)),
+  );
+  const isNarrow = (ask.duty !== undefined || ask.probe !== undefined) && asked.length > 0;
+  const duties = isNarrow ? asked : today.filter(isAsked);
   const told = duties.length > 0 ? duties : later.filter(isAsked).slice(0, mostDutiesTold);
   return { kind: 'why', duties: told, exactly: ask.exactly };
 }

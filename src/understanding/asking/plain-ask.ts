@@ -22,5 +22,15 @@ export type PlainAsk =
   | { readonly kind: 'room' }
   /** `what comes next`. */
   | { readonly kind: 'coming' }
+  /** `what's first`: the one thing to do next. */
+  | { readonly kind: 'first' }
+  /** `which is lowest`, `which is fullest`: the one, and the next. */
+  | { readonly kind: 'fullest'; readonly side: Side }
+  /** `why is the bench drinking so much`. */
+  | { readonly kind: 'why-use'; readonly side: Side }
+  /** `how did last week go`: what was done on these local dates, both included. */
+  | { readonly kind: 'days-told'; readonly from: LocalDate; readonly to: LocalDate }
+  /** `what's the difference between the buckets and the jars`. */
+  | { readonly kind: 'compared' }
   /** `is that too low`, where no value was told. */
   | { readonly kind: 'which-value' };
