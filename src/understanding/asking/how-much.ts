@@ -3,7 +3,7 @@ import { type LocalDate, localDateOf, localTimeOf, plusDays } from '../../greenh
 import type { SystemId } from '../../greenhouse/system.ts';
 import { stems } from '../names/inflection.ts';
 import { convert, isBelievable, isVolume } from '../numbers/quantity-of-measure.ts';
-import { type Frame, isMeasure } from '../reading/frame.ts';
+import { type Frame, isMeasure, isName } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
 import { productAt } from '../recognisers/products.ts';
 import type { Ask, DoseTarget } from '../statement.ts';
@@ -70,13 +70,22 @@ function targetIn(
     const term = terms[i]!;
     if (!isMeasure(term) || isVolume(term.measure) || frame.timed[i]) continue;
     const { measure } = term;
-    const isNamed = means(terms[i - 1], quantity, 'place');
-    if (measure.unit === null && measure.whole && !isNamed) continue;
+    const isOfQuantity = means(terms[i - 1], quantity);
+    const isNamed = isOfQuantity || measure.bound || means(terms[i - 1], 'place');
+    const isCount = measure.unit === null && measure.whole && !isOfQuantity;
+    // `for 6 plants` counts.
+    if (isCount && !(isNamed && endsAmount(terms[i + 1], i + 1 === to))) continue;
     const [value] = convert(quantity, measure, frame.context.greenhouse.units)?.values ?? [];
     if (value === undefined || !isBelievable(quantity, value, null)) continue;
     if (speaksOfProduct || isNamed) return { quantity, value };
   }
   return null;
+}
+
+function endsAmount(next: Term | undefined, isEnd: boolean): boolean {
+  return (
+    isEnd || next === undefined || next.kind === 'mark' || isName(next) || means(next, 'place')
+  );
 }
 
 /** `how much went in the gutters`, `wie viel hat die Wanne bekommen`: what was added, and not what is to be. */

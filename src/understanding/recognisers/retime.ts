@@ -26,7 +26,10 @@ function retimeTo(frame: Frame, givesUp: boolean): TakingBack | null {
   if (!time || time.atMs >= writtenAtMs || time.atMs < existsSinceMs) return null;
   const saysElse = frame.terms.some(
     (term, i) =>
-      (i < time.from || i > time.to) && !mayStandBeside(term) && !(isBack && saysBack(term)),
+      (i < time.from || i > time.to) &&
+      !mayStandBeside(term) &&
+      !isOfJustLogged(frame, term) &&
+      !(isBack && saysBack(term)),
   );
   return saysElse ? null : { kind: 'retime', atMs: time.atMs, isVague: time.vague };
 }
@@ -63,6 +66,18 @@ function isOfWhatCameBack({ context, terms }: Frame): boolean {
   const [last, ...others] = context.justLogged ?? [];
   if (last?.quantity !== 'restored' || others.length > 0 || context.outSince) return false;
   return terms.some((term) => means(term, 'working') && !means(term, 'broken'));
+}
+
+/** `that with the gutters was at 12`, `das mit der Rinne war um 12`: all that the last message told is of that one. */
+function isOfJustLogged({ context, terms }: Frame, term: Term): boolean {
+  if (term.kind === 'name') {
+    const logged = context.justLogged ?? [];
+    const [only, ...others] = term.systems;
+    return (
+      logged.length > 0 && others.length === 0 && logged.every(({ system }) => system === only)
+    );
+  }
+  return means(term, 'with', 'for-somebody') && terms.some(({ kind }) => kind === 'name');
 }
 
 function saysBack(term: Term): boolean {
@@ -109,6 +124,8 @@ function mayStandBeside(term: Term): boolean {
     'link',
     'filler',
     'sorry',
+    'no-wait',
+    'said-no',
     'meant',
     'article',
     'place',

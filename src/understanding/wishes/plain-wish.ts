@@ -57,7 +57,7 @@ export function plainAskOf(kind: PlainWishKind, found: Found, today: LocalDate):
     case 'ask-safety':
       return { kind: 'safety' };
     case 'ask-trend':
-      return { kind: 'show', system: null, quantity };
+      return { kind: 'show', system: null, quantity: found.get('quantity') ? quantity : null };
     case 'ask-room':
       return { kind: 'room' };
     case 'ask-air':
@@ -103,6 +103,8 @@ export function plainAskOf(kind: PlainWishKind, found: Found, today: LocalDate):
 /** The systems that it names; none: it names none. */
 export function systemsFound(found: Found): readonly SystemId[] {
   const systems = found.get('systems') as readonly SystemId[] | undefined;
-  const planted = found.get('plants') as SystemId | undefined;
-  return systems ?? (planted ? [planted] : []);
+  if (systems) return systems;
+  return ['plants', 'system', 'othersystem'].flatMap(
+    (slot) => (found.get(slot) as SystemId | undefined) ?? [],
+  );
 }

@@ -247,6 +247,8 @@ function wishOf(
         about: { system: null, duty: 'calibration' },
         probes: [found.get('probe') as string],
       };
+    case 'ask-watering':
+      return { kind: 'how-to', about: { system: slots.system, duty: 'top-up' }, probes: [] };
     case 'ask-measuring':
       return { kind: 'how-to', about: { system: null, duty: 'check' }, probes: [] };
     case 'ask-logged-of':

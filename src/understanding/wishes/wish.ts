@@ -185,6 +185,7 @@ export type WishKind =
   | 'ask-logged-of'
   | 'ask-measuring'
   | 'ask-trust'
+  | 'ask-watering'
   | 'move-last-chore'
   | 'drop-last-chore'
   | 'ask-chores'

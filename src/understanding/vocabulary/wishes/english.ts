@@ -605,16 +605,20 @@ export const englishWishes: WishWords = {
       'is {amount} of? {product} too_much|ok|okay|fine|safe|enough|all_right for|in {systems}',
     ],
     'ask-compared': [
+      "what|which|whats is|'s|works|grows|does|are? better|easier|best|simpler ,|:? {system} or {othersystem}",
+      'is|are|does|do {system} or {othersystem} better|easier|best|simpler|faster',
       "what|whats is|'s|are? the? difference|differences between {systems}",
-      'is|are|does|do {system} better|worse|easier|harder|faster|different than|from|to {system}',
-      'how is|are|does|do {system} different|differ from|to|than {system}',
+      'is|are|does|do {system} better|worse|easier|harder|faster|different than|from|to {othersystem}',
+      'how is|are|does|do {system} different|differ from|to|than {othersystem}',
       "what|which|whats is|'s|works|grows|does|are? better|easier|best|simpler ,|:|out_of|of|between? {systems}",
       'compare {systems}',
       'how do|does {systems} compare|differ',
     ],
     'ask-ranked': [
+      'which|what|who of_them|one? uses|drinks|needs|takes|wants|swallows the? more|less|most|least water? ,|:? {system} or {othersystem}',
+      'does|do|is|are {system} or {othersystem} use|drink|need|drinking|using more|less water?',
       'which|what|who of_them|one? uses|drinks|needs|takes|wants|swallows the? more|less|most|least water? ,|:|out_of|of|between? {systems}',
-      'does|do|is|are {system} use|drink|need|drinking|using more|less water? than {system}',
+      'does|do|is|are {system} use|drink|need|drinking|using more|less water? than {othersystem}',
     ],
     'ask-safety': [
       'is|are this|that|the|these|those|it stuff|bottles|acid|chemicals|feed|fertiliser|fertilizer|nutrient|nutrients? dangerous|poisonous|toxic|harmful|safe|nasty',
@@ -623,6 +627,7 @@ export const englishWishes: WishWords = {
       'is|are it|that|this|the_water safe|dangerous if|when|while|to {words} plugged_in|running|on|switched_on',
     ],
     'ask-trend': [
+      'did|has|have|is|are {systems} come|came|coming|go|gone|going|get|gotten|getting|got|improve|improved|recover|recovered|settle|settled down|up|better|worse|right|back|again|off? again|now|yet|since|back_down|back_up?',
       'has|have|is|was|did the? {quantity} in|of|on|for|at? {systems} been|stay|stayed|be? steady|stable|constant|level|even|all_over_the_place|jumping|moving|moved|changed|changing|drifting now|lately|this_week|so_far|since|much?',
       'how has|did|is|does the? {quantity} in|of|on|for|at? {systems} been|change|changed|develop|developed|move|moved|moving|behave|behaved|going lately|this_week|since|so_far|over_time?',
     ],
@@ -726,6 +731,9 @@ export const englishWishes: WishWords = {
       "what|whats does|would|will|do|'s|is? it|i|we? take|takes|need|needed|required to? get|bring|raise|lift|push|take {systems} up|back? to|up_to ec|ph? {low}",
       'how do|can|would i|we get|bring|raise|lift|push {systems} up|back? to|up_to ec|ph? {low}',
       'how do|can|would i|we get|bring|raise|lift|push|lower the? ec|ph in|of|on|for {systems} up|back|down? to|up_to {low}',
+    ],
+    'ask-watering': [
+      'how do|can|should|must|to i|we|you|one? water|fill|top_up|refill|fill_up {system} properly|right|correctly|up?',
     ],
     'ask-trust': [
       "how do|can|would|should i|we|you know|tell|see|check|find_out if|whether|that {probe} is|'s|reads|works|shows off|right|wrong|ok|okay|broken|accurate|correct|properly|still_right|any_good|good",

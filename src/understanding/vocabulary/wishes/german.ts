@@ -32,7 +32,6 @@ export const germanWishes: WishWords = {
       'die|alle? notizen',
     ],
     'how-to': [
-      'wie gieß|giess|gieße|giesse|füll|fülle|gießt|füllt|wässere|bewässere|pflege|versorge|mach|mache|behandle ich|man|wir denn|eigentlich? {about} auf|nach|richtig|denn?',
       'wie geht|funktioniert|mach|mache|macht|machen ich|man|wir|du? ein|eine|einen|der|die|das|den? {about}',
       'und|aber? wie geht|funktioniert das|es|dies denn?',
       'und|aber? wie mach|mache|macht ich|man|wir|du das|es|die denn?',
@@ -571,16 +570,20 @@ export const germanWishes: WishWords = {
       'ist|sind {amount} {product} für|in {systems} zu_viel|ok|okay|in_ordnung|genug|zu_wenig',
     ],
     'ask-compared': [
+      'was|welches|wer ist|läuft|wächst|funktioniert denn|eigentlich? besser|einfacher|leichter|schneller|am_besten ,|:? {system} oder {othersystem}',
+      'ist|sind|läuft|wächst {system} oder {othersystem} denn? besser|einfacher|leichter|schneller',
       'was ist|sind denn|eigentlich? der|die unterschied|unterschiede zwischen {systems}',
       'was|welches|wer ist|läuft|wächst|funktioniert denn|eigentlich? besser|einfacher|leichter|schneller|am_besten ,|:|von|zwischen? {systems}',
-      'ist|sind|läuft|wächst|laufen denn? {system} besser|schlechter|einfacher|leichter|schneller als {system}',
+      'ist|sind|läuft|wächst|laufen denn? {system} besser|schlechter|einfacher|leichter|schneller als {othersystem}',
       'vergleich|vergleiche|vergleichst du? mir? mal? {systems}',
       'worin|wie unterscheiden|unterscheidet sich {systems}',
       '{systems} im? vergleich|vergleichen',
     ],
     'ask-ranked': [
+      'was|wer|welches braucht|verbraucht|trinkt|säuft|schluckt denn? mehr|weniger|am_meisten|am_wenigsten wasser? ,|:? {system} oder {othersystem}',
+      'braucht|verbraucht|trinkt|säuft {system} oder {othersystem} mehr|weniger wasser?',
       'was|wer|welches braucht|verbraucht|trinkt|säuft|schluckt denn? mehr|weniger|am_meisten|am_wenigsten wasser? ,|:|von|zwischen? {systems}',
-      'braucht|verbraucht|trinkt|säuft|brauchen|trinken {system} mehr|weniger wasser? als {system}',
+      'braucht|verbraucht|trinkt|säuft|brauchen|trinken {system} mehr|weniger wasser? als {othersystem}',
     ],
     'ask-safety': [
       'ist|sind das|dieses|die|der|dies|es zeug|mittel|säure|dünger|flaschen|sachen|chemie? denn|eigentlich|sehr|hier|da? giftig|gefährlich|ätzend|schädlich|ungefährlich|sicher',
@@ -588,6 +591,7 @@ export const germanWishes: WishWords = {
       'ist|wäre das|es gefährlich|sicher|schlimm ,? wenn {supply} dabei|noch|währenddessen? läuft|an_ist|eingesteckt_ist|steckt',
     ],
     'ask-trend': [
+      'ist|sind|hat|haben|geht|gehts|wird denn? {systems} denn|jetzt|wieder|schon|inzwischen? wieder|schon|jetzt? besser|schlechter|runter|runtergegangen|gesunken|gestiegen|erholt|besser_geworden|runtergekommen|eingependelt sich? geworden?',
       'war|ist|blieb|bleibt|hat denn? der|die|das? {quantity} in|im|auf|bei|von|der|an? {systems} denn|zuletzt|bisher|diese_woche|in_letzter_zeit? stabil|konstant|gleich|ruhig|beständig|geschwankt|verändert|stabil_geblieben|gleich_geblieben',
       'wie hat|haben sich denn? der|die|das? {quantity} in|im|auf|bei|von|der|an? {systems} denn|zuletzt|bisher|diese_woche|in_letzter_zeit? entwickelt|verändert|bewegt|gemacht',
       'schwankt|bewegt sich? denn? der|die|das? {quantity} in|im|auf|bei|von|der|an? {systems} denn|sehr|viel|stark?',
@@ -687,6 +691,9 @@ export const germanWishes: WishWords = {
       'was braucht|brauche|muss|brauchts es|ich|wir? denn? ,? damit|dass|bis|um {systems} auf|zu ec|ph? {low} kommt|kommen|geht|gehen|hat|haben|zu_bringen|bringen',
       'wie bekomme|bekomm|krieg|kriege|bring|bringe|kriegt|bekommt ich|man|wir denn? {systems} auf ec|ph? {low}',
       'wie bekomme|bekomm|krieg|kriege|bring|bringe|kriegt|bekommt ich|man|wir denn? den|die? ec|ph in|der|im|von {systems} auf {low}',
+    ],
+    'ask-watering': [
+      'wie gieß|giess|gieße|giesse|füll|fülle|gießt|füllt|wässere|wässer ich|man|wir denn|eigentlich? {system} auf|nach|richtig|denn|wieder_auf?',
     ],
     'ask-trust': [
       'woher weiß|weiss|woran_merke|wie_merke|woran_sehe|wie_sehe|wie_erkenne|woran_erkenne ich|wir|man denn? ,? ob|dass|wenn {probe} noch? stimmt|richtig_misst|richtig_geht|richtig_anzeigt|falsch_misst|falsch_anzeigt|spinnt|kaputt_ist|in_ordnung_ist|ok_ist',
