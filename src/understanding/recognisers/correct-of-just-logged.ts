@@ -21,7 +21,8 @@ export function correctOfJustLogged(frame: Frame, named: () => Named): TakingBac
   if (at === undefined || others.length > 0) return null;
   const product = productCorrected(frame);
   const isOfProduct = product !== null && isLessOfIt(frame, justLogged, product);
-  const isPlain = isAnotherAmount(frame) || isLessOfOne(frame, justLogged);
+  const isPlain =
+    isAnotherAmount(frame) || isLessOfOne(frame, justLogged) || isOfFill(frame, justLogged);
   const quantity = isOfProduct ? 'dose' : isPlain ? null : quantityPutRight(frame, justLogged);
   if (quantity === undefined) return null;
   const corrected = numbersCorrected(frame, [at, null], quantity);
@@ -57,6 +58,17 @@ function isAnotherAmount({ terms, places, context }: Frame): boolean {
         isMeasure(term) ||
         isSmall(term, 'called-off', 'no-wait', 'said-no', 'sorry', 'was', 'merely'),
     )
+  );
+}
+
+/** `waren 100 l`, right after new solution whose litres nobody had told. */
+function isOfFill({ terms }: Frame, [change, ...others]: readonly EntryDraft[]): boolean {
+  const isOpen = change?.quantity === 'reservoir-change' && change.approximate === true;
+  return (
+    isOpen &&
+    others.length === 0 &&
+    terms.some((term) => means(term, 'was')) &&
+    terms.every((term) => isMeasure(term) || isSmall(term, 'was', 'merely', 'has'))
   );
 }
 
