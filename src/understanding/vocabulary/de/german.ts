@@ -242,6 +242,7 @@ export const german: Vocabulary = {
     'wann sollen wir',
     'könnte ich',
     'könnten wir',
+    'können wir',
   ],
   asksReader: [
     'willst du',
