@@ -522,7 +522,7 @@ export const englishWishes: WishWords = {
       "which|what one|system|tank|tub|reservoir|of_them|of_the_tanks? is|are|has|'s the? fullest|most_full|highest_level|most_water|most_in_it now|left|at_the_moment?",
     ],
     'ask-fullness': [
-      'how full is|are everything|they_all|all_of_them|the_tanks|the_systems|all|they',
+      'how full is|are everything|they_all|all_of_them|the_tanks|the_systems|all',
       'how are|is we|everything|it|things doing|standing|off? for|on water now|today?',
     ],
     'ask-why-thirsty': [
