@@ -131,6 +131,7 @@ function answerTo(
     case 'why-use':
     case 'days-told':
     case 'compared':
+    case 'topic':
     case 'which-value':
       return plainAnswer(ask, standing, nowMs, spokenOf, member);
     case 'unknown':

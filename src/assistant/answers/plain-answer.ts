@@ -60,6 +60,8 @@ export function plainAnswer(
       return whyUse(standing, systems, ask.side, nowMs);
     case 'days-told':
       return daysTold(standing, ask.from, ask.to, nowMs);
+    case 'topic':
+      return { kind: 'explained', term: ask.of };
     case 'compared':
       return compared(standing, systems, nowMs);
     case 'room':

@@ -75,7 +75,8 @@ function askedIn(frame: Frame, from: number, to: number, entries: readonly Entry
     return { kind: 'who', system, ...work };
   if (starts('why')) {
     const of = probeNamed(terms);
-    const duty = of === null ? dutyAsked(frame, from, to) : 'calibration';
+    const checks = has('read-as') ? 'check' : null;
+    const duty = of === null ? (dutyAsked(frame, from, to) ?? checks) : 'calibration';
     const work = { ...(duty === null ? {} : { duty }), ...(of === null ? {} : { probe: of }) };
     return { ...work, kind: 'why', system, exactly: has('exactly') };
   }

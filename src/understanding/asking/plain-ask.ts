@@ -1,5 +1,6 @@
 import type { LocalDate } from '../../greenhouse/local-time.ts';
 import type { WantedQuantity } from '../../greenhouse/set-up/set-up-change.ts';
+import type { TopicAsked } from '../wishes/wish.ts';
 
 /** On which side of what is wanted a value lies. */
 export type Side = 'low' | 'high';
@@ -30,6 +31,8 @@ export type PlainAsk =
   | { readonly kind: 'why-use'; readonly side: Side }
   /** `how did last week go`: what was done on these local dates, both included. */
   | { readonly kind: 'days-told'; readonly from: LocalDate; readonly to: LocalDate }
+  /** `does tap water work`: something to be told of a topic. */
+  | { readonly kind: 'topic'; readonly of: TopicAsked }
   /** `what's the difference between the buckets and the jars`. */
   | { readonly kind: 'compared' }
   /** `is that too low`, where no value was told. */

@@ -546,6 +546,8 @@ export const englishWishes: WishWords = {
       "last_week 's? in_short|summary|report|recap|review|please",
     ],
     'ask-days-told': [
+      'did|has anything|something happen|happened|go_wrong|gone_wrong while_i_was_away|while_we_were_away|while_i_was_gone|lately|this_week|since_i_left|in_the_last_few_days?',
+      'anything happen|happened|new|go_wrong|wrong while_i_was_away|while_we_were_away|while_i_was_gone|lately|this_week|since_i_left|in_the_last_few_days',
       "how|hows did|was|is|'s|has|have this_week|the_week|our_week|the_last_few_days|the_past_few_days|the_last_days|these_days been|go|gone|going|like|look|been_going|so_far? so_far?",
       'how did this_week|the_week|the_last_few_days|the_past_few_days go|look|turn_out',
       'what happened|was_done|got_done|went_on|was_missed|got_missed|did_we_do|did_we_miss|has_happened this_week|in_the_last_few_days|lately|in_the_last_days|while_i_was_away|while_we_were_away|while_i_was_gone|when_i_was_away|since_i_left',
@@ -724,6 +726,7 @@ export const englishWishes: WishWords = {
       'can|may|could i|we miss|skip|leave_out a|one day|visit|round',
     ],
     'ask-help': [
+      'how do|should|can|would|must i|we tell_you|let_you_know that|when|if|about|what? {words}',
       "what|how do|should|must|can|shall|would i|we write|type|say|tell_you|report|put|put_it|write_it|say_it|tell when|if|after|once|that i|we|i've|ive|i_have have|filled|topped|measured|done|watered|filled_up|topped_up|put_in|added up|something|it|water|{words}?",
       'how do|should|must|can|would i|we write|type|tell|say|report|give|enter|put|log you|in? that|a|my|the|an? reading|readings|top_up|topup|top-up|number|numbers|value|values|results|measurement|measurements|it|something|ph|ec|level in|down|to_you|here|you?',
     ],
@@ -799,6 +802,7 @@ export const englishWishes: WishWords = {
       'is there|do_we_have enough {product} left?',
     ],
     'ask-stock': [
+      'will|does|do|is|are the|our|there? feed|nutrient|nutrients|fertiliser|fertilizer|plant_food|stock|supplies last|enough|hold_out|still_enough|going_to_last still|left?',
       'are|r we|i out|low|short of|on anything|something',
       'have we|i run_out of anything|something|stuff',
       'do|have we|i still? have|got enough a_and_b|of_everything|nutrients|stuff left|for_the_month|for_the_week|still?',

@@ -454,6 +454,7 @@ export const germanWishes: WishWords = {
       'kann|darf|könnte ich|man|wir das|es|den_gang|die_runde? heute|jetzt? auslassen|ausfallen_lassen|überspringen|verschieben|lassen|schwänzen',
     ],
     'ask-first': [
+      "womit|mit_was geht's|gehts|geht_es denn? los",
       'was ist|kommt|wäre zuerst|als_erstes dran|zu_tun|zu_machen?',
       'was muss|soll|sollte|mache|mach|tue|kann|müsste ich|wir|man denn|heute|jetzt? zuerst|als_erstes machen|tun|erledigen|angehen?',
       'womit|wo|mit_was fange|fang|fangen|soll|sollte|beginne|beginnen ich|wir|man denn|heute|jetzt? an|anfangen|beginnen?',
@@ -497,6 +498,7 @@ export const germanWishes: WishWords = {
       'wie steht|stehts|sieht|siehts|schaut|schauts es? denn? mit|beim|bei|um dem|das? wasser aus|bei_uns?',
     ],
     'ask-why-thirsty': [
+      'warum|wieso|weshalb säuft|saufen|trinkt|trinken|schluckt|schlucken|zieht|ziehen denn|eigentlich|nur? {systems} denn|eigentlich|nur|grad|gerade|zurzeit|jetzt|auf_einmal|plötzlich|immer? so|derart',
       'warum|wieso|weshalb|wie_kommts_dass säuft|saufen|trinkt|trinken|braucht|brauchen|verbraucht|verbrauchen|schluckt|schlucken|zieht|ziehen|frisst|will|wollen|verliert|verlieren denn|eigentlich|nur|bloß|grad|gerade? {systems} denn|eigentlich|nur|grad|gerade|zurzeit|jetzt|auf_einmal|plötzlich|immer|heute|diese_woche? so|dermaßen|plötzlich|solche viel|schnell|arg|viele|mengen wasser|davon? denn|jetzt|auf_einmal?',
       'warum|wieso|weshalb braucht|brauchen|trinkt|trinken|verbraucht|säuft|saufen|verliert {systems} denn|jetzt|auf_einmal|plötzlich? mehr|so_viel_mehr|viel_mehr wasser? als_sonst|als_früher|denn?',
       'warum|wieso|weshalb ist|sind|wird|werden {systems} denn|eigentlich|nur? schon|so|immer|dauernd|schon_wieder|ständig? schnell|wieder|so? leer|durstig|knapp|niedrig',
@@ -504,7 +506,8 @@ export const germanWishes: WishWords = {
       'warum|wieso|weshalb geht|läuft|verschwindet denn|eigentlich? bei|in {systems} denn|eigentlich? so viel|schnell wasser weg|rein|drauf?',
     ],
     'ask-why-sober': [
-      'warum|wieso|weshalb trinkt|trinken|braucht|brauchen|verbraucht|verbrauchen|säuft|saufen|zieht|ziehen denn|eigentlich|nur? {systems} denn|eigentlich|nur|grad|gerade|zurzeit|jetzt|auf_einmal|plötzlich? so|fast|kaum|nicht|nur_so|weniger wenig|nichts|kein|noch|mehr|langsam? wasser|als_sonst?',
+      'warum|wieso|weshalb trinkt|trinken|braucht|brauchen|verbraucht|verbrauchen|säuft|saufen|zieht|ziehen denn|eigentlich|nur? {systems} denn|eigentlich|nur|grad|gerade|zurzeit|jetzt|auf_einmal|plötzlich? so|nur_so wenig|langsam wasser|als_sonst?',
+      'warum|wieso|weshalb trinkt|trinken|braucht|brauchen|verbraucht|verbrauchen|säuft|saufen|zieht|ziehen denn|eigentlich|nur? {systems} denn|eigentlich|nur|grad|gerade|zurzeit|jetzt|auf_einmal|plötzlich? fast|kaum|nicht|weniger|nichts|kein nichts|kein|noch|mehr? wasser|als_sonst?',
     ],
     'ask-week-told': [
       'wie war|lief|ging|sah denn|eigentlich? die? letzte|vergangene|vorige woche so|denn|eigentlich|gelaufen|bei_uns|aus?',
@@ -516,6 +519,8 @@ export const germanWishes: WishWords = {
       'wochenbericht|wochenrückblick',
     ],
     'ask-days-told': [
+      'was war|ist|gab_es denn|alles|so? los|passiert|gewesen|neues? ,? während|als|solange|seit|seitdem ich|wir weg|nicht_da|fort|verreist|im_urlaub war|waren|bin|sind',
+      'ist|war denn? was|etwas|irgendwas los|passiert|gewesen|schiefgegangen ,? während|als|solange|seit|seitdem ich|wir weg|nicht_da|fort|verreist|im_urlaub war|waren|bin|sind',
       'wie war|lief|läuft|ging|ist denn|eigentlich? die|diese woche|letzten_tage|letzten_paar_tage so|denn|eigentlich|bisher|gelaufen|gewesen?',
       'wie war|lief es? denn|so? in_den_letzten_tagen|in_letzter_zeit so|denn|bisher?',
       'was war|ist|wurde|haben_wir|lief|hab_ich|habe_ich|habt_ihr denn|alles|so? diese_woche|die_woche|in_den_letzten_tagen|die_letzten_tage|in_letzter_zeit|während_ich_weg_war|als_ich_weg_war|seit_ich_weg_war|inzwischen so|alles|denn? los|passiert|gemacht|getan|geschehen|versäumt|verpasst|vergessen?',
@@ -754,6 +759,8 @@ export const germanWishes: WishWords = {
       'geht|ist|wird {product} bald|fast|schon? aus|leer|alle|knapp',
     ],
     'ask-stock': [
+      'reicht|langt|hält|reichen der|die|das|unser|unsere? dünger|nährstoffe|vorrat|vorräte noch|denn? noch? bis|für? {future}?',
+      'reicht|langt|hält|reichen der|die|das|unser|unsere? dünger|nährstoffe|vorrat|vorräte noch|denn?',
       'haben|hab wir|ich noch? genug|genügend a_und_b|von_allem|zeug da|übrig|für_den_monat|für_die_woche?',
       'was müssen|muss|sollten|sollen|sollte|brauchen wir|ich denn|noch|bald|als_nächstes? nachkaufen|nachbestellen|neu_kaufen|neu_bestellen|kaufen',
       'fehlt|geht uns|mir? etwas|was|irgendwas|irgendetwas im_vorrat|aus|an_vorrat|zum_düngen',
