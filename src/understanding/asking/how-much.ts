@@ -71,7 +71,7 @@ function targetIn(
     if (!isMeasure(term) || isVolume(term.measure) || frame.timed[i]) continue;
     const { measure } = term;
     const isOfQuantity = means(terms[i - 1], quantity);
-    const isNamed = isOfQuantity || measure.bound || means(terms[i - 1], 'place');
+    const isNamed = isOfQuantity || measure.bound || means(terms[i - 1], 'place', 'to');
     const isCount = measure.unit === null && measure.whole && !isOfQuantity;
     // `for 6 plants` counts.
     if (isCount && !(isNamed && endsAmount(terms[i + 1], i + 1 === to))) continue;

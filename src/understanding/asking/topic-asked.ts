@@ -32,6 +32,7 @@ function isWeak(statement: Statement): boolean {
 function isVague(ask: Ask): boolean {
   switch (ask.kind) {
     case 'unknown':
+    case 'how-is-it-going':
     case 'which-value':
     case 'help':
       return true;
@@ -40,7 +41,6 @@ function isVague(ask: Ask): boolean {
     case 'what-is-due':
     case 'show':
     case 'how-long':
-    case 'how-is-it-going':
       return ask.system === null;
     default:
       return false;
