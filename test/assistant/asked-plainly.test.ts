@@ -187,7 +187,7 @@ describe('How much to come to a strength', () => {
       return Number(/Add (\d+) mL nutrient A/u.exec(said)?.[1]);
     };
     const [low, high, beyond] = [await part('1.7'), await part('2.1'), await part('4')];
-    expect(low).toBeLessThan(high!);
+    expect(low).toBeLessThan(high);
     // 5 mL per litre of brim in a day, of which a first part is half.
     expect(beyond).toBeLessThanOrEqual(2.5 * 108);
   });

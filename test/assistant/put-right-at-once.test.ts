@@ -26,7 +26,7 @@ async function heard(from: string, ...texts: readonly string[]): Promise<Heard> 
   const told = { greenhouse: 'lindenhof', before: lines.slice(0, -1), line };
   const out = (await playCase(store, { ...told, expect: { logged: [] } })).at(-1)! as readonly {
     readonly kind?: string;
-    readonly logged?: readonly Record<string, unknown>[];
+    readonly logged?: readonly Record<string, string | number | undefined>[];
     readonly struck?: readonly unknown[];
   }[];
   return {

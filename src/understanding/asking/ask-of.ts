@@ -78,7 +78,7 @@ function askedIn(frame: Frame, from: number, to: number, entries: readonly Entry
     const checks = has('read-as') ? 'check' : null;
     const duty = of === null ? (dutyAsked(frame, from, to) ?? checks) : 'calibration';
     const work = { ...(duty === null ? {} : { duty }), ...(of === null ? {} : { probe: of }) };
-    return { ...work, kind: 'why', system, exactly: has('exactly') };
+    return { kind: 'why', system, exactly: has('exactly'), ...work };
   }
   if (starts('how-long') && has('since', 'ago', 'most-recent') && !has('last-out')) {
     // `how long since we changed the buckets`: when that was.
