@@ -67,7 +67,9 @@ function answerTo(
           (ask.probe === undefined || duty.probe === ask.probe),
       );
       const often = ask.isOften ? { isOften: true as const } : {};
-      return { ...often, kind: 'when-next', duties: meant.slice(0, mostDutiesTold) };
+      // Nobody is sent to acid who was not shown how.
+      const { mine } = dutiesForMember(meant, member, standing.greenhouse);
+      return { ...often, kind: 'when-next', duties: mine.slice(0, mostDutiesTold) };
     }
     case 'how-long':
       return { kind: 'how-long', systems: lastingOf(standing, asked(ask.system), nowMs) };

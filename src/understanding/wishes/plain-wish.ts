@@ -38,6 +38,8 @@ export function plainAskOf(kind: PlainWishKind, found: Found, today: LocalDate):
       return { kind: 'coming' };
     case 'ask-fullness':
       return { kind: 'last-reading', system: null, quantity: 'level' };
+    case 'ask-water-when':
+      return { kind: 'when-next', system: null, duty: 'top-up' };
     case 'ask-lowest':
       return { kind: 'fullest', side: 'low' };
     case 'ask-fullest':

@@ -184,6 +184,7 @@ function wishOf(
     case 'ask-ahead':
     case 'ask-next':
     case 'ask-trip':
+    case 'ask-water-when':
     case 'ask-lowest':
     case 'ask-fullest':
     case 'ask-fullness':

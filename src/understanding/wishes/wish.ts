@@ -147,6 +147,7 @@ export type PlainWishKind =
   | 'ask-ahead'
   | 'ask-next'
   | 'ask-trip'
+  | 'ask-water-when'
   | 'ask-lowest'
   | 'ask-fullest'
   | 'ask-fullness'

@@ -1594,6 +1594,12 @@ export const takingBack: Words<TakingBackConcept> = {
     'ne doch nicht',
     'nö doch nicht',
     'ach doch nicht',
+    'ne warte',
+    'nö warte',
+    'ach warte',
+    'warte mal',
+    'ne warte mal',
+    'nee warte mal',
   ],
   'put-back': [
     'stimmt schon',

@@ -495,6 +495,7 @@ export const englishWishes: WishWords = {
       'just|only? tell|give|show me|us? just|only? one|the_first|the_next|the_most_important thing|job|task to_do|i_should_do|for_now|now?',
     ],
     'ask-trip': [
+      'should|must|do|shall|can i|we need_to|have_to|have|need? water|top_up|fill_up|add_water anything|something|any_of_them|them? today|now|tonight|this_morning?',
       "can|could|may i|we have|see|get|show today's|todays|the|my list|round|jobs|duties again|once_more|please?",
       "can|could|may i|we have|see|get todays|today's|the|my list|round|jobs|duties again|once_more?",
       'what|which things? do|should|must|shall|will i|we need_to|have_to? bring|take|carry|pack with_me|with_us|along|out|over|there|today?',
@@ -509,6 +510,9 @@ export const englishWishes: WishWords = {
     'ask-next': [
       "what|whats comes|is|'s|do_i_do|do_we_do? next|after_that|after_this|afterwards|then|coming_next after_that|after_this|then|up?",
       'and|what and? after_that|after_this|next|afterwards',
+    ],
+    'ask-water-when': [
+      'when do|must|should|shall i|we need_to|have_to|next? top_up|refill|fill_up|add_water again|next|anything?',
     ],
     'ask-lowest': [
       "which|what|whitch|whats one|ones|system|tank|tub|reservoir|of_them|of_the_tanks|one_of_them? is|are|has|'s the? lowest|emptiest|least_full|most_empty|lowest_level|least_water|least lowest_level|water|in_it|full? now|left|at_the_moment|today|right_now?",
@@ -537,6 +541,7 @@ export const englishWishes: WishWords = {
       'why|how_come is|are|does|do|has {systems} hardly|barely|not drinking|drink|using|use|drunk|used any|anything|much|a_thing? water|now|lately?',
     ],
     'ask-week-told': [
+      'was|did anything|something get? missed|forgotten|left_out|skipped|go_wrong|happen last_week|in_the_last_week',
       "how|hows did|was|'d last_week go|been|like|look? go|look|turn_out?",
       'how was|is|were last_week|the_last_week|our_last_week|the_past_week',
       'how did last_week go|look|turn_out|work_out',
@@ -546,6 +551,8 @@ export const englishWishes: WishWords = {
       "last_week 's? in_short|summary|report|recap|review|please",
     ],
     'ask-days-told': [
+      'what did|have|has we|i|they|anyone forget|forgotten|miss|missed|skipped lately|this_week?',
+      'did|have we|i|they forget|forgotten|miss|missed anything|something lately|this_week?',
       'did|has anything|something happen|happened|go_wrong|gone_wrong while_i_was_away|while_we_were_away|while_i_was_gone|lately|this_week|since_i_left|in_the_last_few_days?',
       'anything happen|happened|new|go_wrong|wrong while_i_was_away|while_we_were_away|while_i_was_gone|lately|this_week|since_i_left|in_the_last_few_days',
       "how|hows did|was|is|'s|has|have this_week|the_week|our_week|the_last_few_days|the_past_few_days|the_last_days|these_days been|go|gone|going|like|look|been_going|so_far? so_far?",
@@ -897,6 +904,7 @@ export const englishWishes: WishWords = {
       "how much|many|full water|solution|litres? is|are|'s|was there|still? left? in {systems} now|still|left|today?",
     ],
     'ask-weather': [
+      'which|what one|system|tank|tub|of_them? runs|will_run|is_going_to_run|gets|goes|will_be|is out|dry|low|empty first|next|soonest',
       "what|whats|how is|'s|does|will? the weather doing|do|mean|changing|change? to|for it|them|that|this|us|the_plants|the_water|the_systems|everything?",
       'does|will|is the weather|heat|sun change|matter|affect? anything|it|them|much|the_water?',
     ],

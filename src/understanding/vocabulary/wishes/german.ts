@@ -465,6 +465,7 @@ export const germanWishes: WishWords = {
       'sag|nenn|zeig mir|uns? nur|bloß|einfach? das|die|eine|eins|den erste|wichtigste|nächste|sache|aufgabe|ding zuerst|jetzt?',
     ],
     'ask-trip': [
+      'muss|soll|sollte|müssen|sollen ich|wir heute|jetzt|noch|denn|überhaupt? heute|jetzt|noch|was|etwas? gießen|nachfüllen|auffüllen|wasser_nachfüllen heute|jetzt?',
       'kann|könnte|darf ich|man die|meine|unsere liste|runde|aufgaben von_heute|nochmal|noch_mal|noch_einmal|bitte? haben|sehen|kriegen|bekommen? nochmal|noch_mal|noch_einmal?',
       'zeig|zeige|gib|schick|schicke mir|uns? bitte|nochmal|noch_mal? die|meine|unsere liste|runde|aufgaben von_heute|nochmal|noch_mal|noch_einmal|bitte?',
       'was muss|soll|sollte|brauche|brauch|nehme|nehm|müssen|brauchen ich|wir|man denn|alles|heute|jetzt? alles? mitnehmen|mitbringen|mit|dabei_haben|tragen|einpacken|dafür|heute',
@@ -481,6 +482,9 @@ export const germanWishes: WishWords = {
       'was kommt|ist|mache_ich|mach_ich|muss_ich|soll_ich|machen_wir dann|danach|als_nächstes|nachher|hinterher|im_anschluss|darauf machen|tun|dran?',
       'und|was danach|dann|als_nächstes|hinterher',
       'und was danach|dann|als_nächstes|kommt_danach|kommt_dann|kommt_als_nächstes',
+    ],
+    'ask-water-when': [
+      'wann muss|müssen|soll|sollte|sollen ich|wir|man denn|wieder|das_nächste_mal|spätestens? nachfüllen|auffüllen|wasser_nachfüllen|wasser_auffüllen',
     ],
     'ask-lowest': [
       'welches|welche|welcher|was|wer|wo system|tank|wanne|behälter|davon|von_denen|von_allen? ist|hat|steht denn|gerade|jetzt|grad? am leersten|niedrigsten|tiefsten|knappsten|wenigsten wasser|voll|drin|jetzt|gerade? drin|wasser?',
@@ -510,6 +514,7 @@ export const germanWishes: WishWords = {
       'warum|wieso|weshalb trinkt|trinken|braucht|brauchen|verbraucht|verbrauchen|säuft|saufen|zieht|ziehen denn|eigentlich|nur? {systems} denn|eigentlich|nur|grad|gerade|zurzeit|jetzt|auf_einmal|plötzlich? fast|kaum|nicht|weniger|nichts|kein nichts|kein|noch|mehr? wasser|als_sonst?',
     ],
     'ask-week-told': [
+      'wurde|ist|haben_wir|hat_jemand denn? letzte|vergangene|vorige woche was|etwas|irgendwas versäumt|vergessen|ausgelassen|ausgefallen|liegen_geblieben|verpasst',
       'wie war|lief|ging|sah denn|eigentlich? die? letzte|vergangene|vorige woche so|denn|eigentlich|gelaufen|bei_uns|aus?',
       'wie ist denn|eigentlich? die? letzte|vergangene|vorige woche so|denn|eigentlich? gelaufen|gewesen|gegangen',
       'was war|ist|wurde|haben_wir|hat_gefehlt|lief denn|alles|so? die? letzte|in_der_letzten|vergangene|vorige woche so|alles|denn? los|passiert|gemacht|getan|geschehen|versäumt|vergessen|ausgefallen|liegen_geblieben?',
@@ -519,6 +524,8 @@ export const germanWishes: WishWords = {
       'wochenbericht|wochenrückblick',
     ],
     'ask-days-told': [
+      'haben|hab|habe wir|ich denn? was|etwas|irgendwas versäumt|vergessen|ausgelassen|verpasst',
+      'was haben|hab|habe wir|ich denn? versäumt|vergessen|ausgelassen|verpasst',
       'was war|ist|gab_es denn|alles|so? los|passiert|gewesen|neues? ,? während|als|solange|seit|seitdem ich|wir weg|nicht_da|fort|verreist|im_urlaub war|waren|bin|sind',
       'ist|war denn? was|etwas|irgendwas los|passiert|gewesen|schiefgegangen ,? während|als|solange|seit|seitdem ich|wir weg|nicht_da|fort|verreist|im_urlaub war|waren|bin|sind',
       'wie war|lief|läuft|ging|ist denn|eigentlich? die|diese woche|letzten_tage|letzten_paar_tage so|denn|eigentlich|bisher|gelaufen|gewesen?',
@@ -849,6 +856,7 @@ export const germanWishes: WishWords = {
       'wieviel wasser|lösung|liter? ist|sind|steht noch|jetzt|denn|heute? in {systems} drin|noch|noch_drin|drinnen|übrig?',
     ],
     'ask-weather': [
+      'welches|welche|was|welcher system|tank|behälter|wanne|davon? wird|ist|läuft zuerst|als_erstes|als_nächstes leer|knapp|trocken|aus',
       'was|wie macht|bewirkt|wirkt|ändert das wetter|die_hitze|die_sonne sich? damit|daran|da|aus|mit_dem_wasser|mit_den_pflanzen|mit_allem?',
     ],
     'ask-away': [
