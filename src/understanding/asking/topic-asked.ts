@@ -34,7 +34,6 @@ function isVague(ask: Ask): boolean {
     case 'unknown':
     case 'how-is-it-going':
     case 'which-value':
-    case 'help':
       return true;
     case 'why':
       return ask.system === null && ask.duty === undefined && ask.probe === undefined;
@@ -62,12 +61,16 @@ function asks(frame: Frame, statements: readonly Statement[]): boolean {
   if (asksReader.includes(words.slice(0, 2).join(' '))) return true;
   // `does tap water work`, `geht auch Leitungswasser`.
   const first = frame.terms.find((term) => !means(term, 'filler', 'greeting', 'member'));
-  if (first && (isAsking(first) || means(first, 'runs'))) return true;
-  return statements.every(({ kind }) => kind === 'doubt') && frame.terms.some(isAsking);
+  if (first && (isAsking(first) || means(first, 'is-it', 'runs'))) return true;
+  // `meine Tochter will helfen, darf sie das`.
+  const opens = frame.clauses.some(
+    ({ from, to }) => from < to && means(frame.terms[from], 'is-it'),
+  );
+  return statements.every(({ kind }) => kind === 'doubt') && (opens || frame.terms.some(isAsking));
 }
 
 function isAsking(term: Term): boolean {
-  return means(term, 'what', 'how', 'why', 'who', 'which', 'is-it', 'help', 'due');
+  return means(term, 'what', 'how', 'why', 'who', 'which', 'help', 'due');
 }
 
 function topicIn({ folded, lexicon }: Frame): TopicAsked | null {
