@@ -22,15 +22,21 @@ export type DoseAdvice =
 /** A volume is known when it is given or taken by no more than this share. */
 const KNOWN_VOLUME_SHARE = 0.25;
 
-/** One decision for one system and quantity: a safe dose, or why there is none. */
+/**
+ * One decision for one system and quantity: a safe dose, or why there is none. `target`: what somebody
+ * wants it to come to; what lies outside the wanted range is not aimed at.
+ */
 export function doseAdvice(
   question: BoardQuestion,
   system: System,
   quantity: DoseQuantity,
+  target: number | null = null,
 ): DoseAdvice {
   const bearing = bearingReading(question, system.id, quantity);
   const { entry } = bearing;
-  if (entry && isInRange(entry, system)) {
+  const aim = target === null ? null : withinRange(target, quantity, system);
+  const isToRise = quantity === 'ec' && entry !== null && aim !== null && aim > entry.value;
+  if (entry && isInRange(entry, system) && !isToRise) {
     const because = bearing.ok ? null : bearing.because;
     // A meter that contradicts another is a matter also where this one shows what is wanted.
     if (because?.kind !== 'meters-disagree') return { kind: 'in-range', entry };
@@ -55,9 +61,14 @@ export function doseAdvice(
   if (quantity === 'ph' && isWeak(question, system)) return refused({ kind: 'strength-first' });
   const dose =
     quantity === 'ph'
-      ? phDose(system, bearing.entry, question)
-      : strengthDose(system, bearing.entry, question);
+      ? phDose(system, bearing.entry, question, aim)
+      : strengthDose(system, bearing.entry, question, aim);
   return dose.ok ? { kind: 'dose', dose } : refused(dose.because);
+}
+
+function withinRange(target: number, quantity: DoseQuantity, system: System): number {
+  const [lowest, highest] = quantity === 'ph' ? system.ph : system.ecMsPerCm;
+  return Math.min(highest, Math.max(lowest, target));
 }
 
 function isInRange(entry: Entry, system: System): boolean {

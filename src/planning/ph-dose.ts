@@ -34,6 +34,7 @@ export function phDose(
   system: System,
   reading: Entry,
   question: BoardQuestion,
+  target: number | null = null,
 ): PlannedDose | RefusedAmount {
   const { greenhouse } = question;
   const isTooHigh = reading.value > system.ph[1];
@@ -48,7 +49,8 @@ export function phDose(
   const water = question.outlooks.get(system.id)!;
   const litres = pessimisticLitres(water);
   const width = system.ph[1] - system.ph[0];
-  const aim = isTooHigh ? system.ph[1] - AIM_SHARE * width : system.ph[0] + AIM_SHARE * width;
+  const usualAim = isTooHigh ? system.ph[1] - AIM_SHARE * width : system.ph[0] + AIM_SHARE * width;
+  const aim = target ?? usualAim;
   const margin = MARGIN_SHARE * width;
   const farEnd = isTooHigh ? system.ph[0] + margin : system.ph[1] - margin;
   const mLFor = (toPh: number, factor: number): number =>

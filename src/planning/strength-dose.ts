@@ -82,6 +82,7 @@ export function strengthDose(
   system: System,
   reading: Entry,
   question: BoardQuestion,
+  target: number | null = null,
 ): PlannedDose | RefusedAmount {
   const concentrates = concentratesOf(question);
   if (!concentrates) return refused({ kind: 'not-in-stock', product: 'nutrient-a', neededMl: 0 });
@@ -89,7 +90,7 @@ export function strengthDose(
   const water = question.outlooks.get(system.id)!;
   const litres = Math.max(water.litres / 2, water.litres - water.litresSd);
   const [lowest, highest] = system.ecMsPerCm;
-  const aim = (lowest + highest) / 2;
+  const aim = target ?? (lowest + highest) / 2;
   const farEnd = highest - MARGIN_SHARE * (highest - lowest);
   const from = { litres, fromMsPerCm: reading.value };
   const wholeMl = eachConcentrateMl(concentrates, { ...from, toMsPerCm: aim });

@@ -1,6 +1,7 @@
 import type { EntryDraft, Trouble } from '../greenhouse/entry.ts';
 import { askOf } from './asking/ask-of.ts';
 import { systemsNamed } from './asking/asked-things.ts';
+import { withTopic } from './asking/topic-asked.ts';
 import { dangerAskedIn } from './dangers/danger-in.ts';
 import type { Fact } from './fact.ts';
 import { factsOf } from './facts-of.ts';
@@ -61,7 +62,8 @@ export function newStatements(frame: Frame): readonly Statement[] {
   );
   const said = inPhaseOrder([...entries, ...done], (draft) => phases.get(draft));
   const statements = [...said, ...questions(frame, moods, said)];
-  return statements.length > 0 ? statements : [nothingSaid(frame, moods, marks)];
+  const read = statements.length > 0 ? statements : [nothingSaid(frame, moods, marks)];
+  return withTopic(frame, read);
 }
 
 /** Without a round or a duty to answer, `done` is a question. */

@@ -2,11 +2,11 @@ import type { EntryDraft } from '../greenhouse/entry.ts';
 import type { SystemId } from '../greenhouse/system.ts';
 import { askOf } from './asking/ask-of.ts';
 import type { Context } from './context.ts';
-import { couldNotAt, isDeed } from './moods/clause-kinds.ts';
+import { couldNotAt, isDeed, isLabel } from './moods/clause-kinds.ts';
 import type { Mood } from './moods/mood.ts';
 import { opensAsAsked } from './moods/opens-as-asked.ts';
 import type { Folded } from './reading/fold.ts';
-import type { Frame } from './reading/frame.ts';
+import { type Frame, isMeasure } from './reading/frame.ts';
 import { means, type Term } from './reading/term.ts';
 import { choreIn } from './recognisers/chores.ts';
 import { systemOfNote } from './recognisers/note.ts';
@@ -57,7 +57,7 @@ export function nothingSaid(
     const ask = askOf(frame, 0, frame.terms.length, []);
     return { kind: 'ask', ask, span, because: ['question'] };
   }
-  if (why && isAboutTheGreenhouse(frame))
+  if (why && !tellsValue(frame, moods) && isAboutTheGreenhouse(frame))
     return { kind: 'passed-over', why: why as 'negation', span };
   const asNote = unclear(
     frame.folded,
@@ -71,6 +71,17 @@ export function nothingSaid(
     (clause) => clause.opens === 'start' && couldNotAt(frame, clause) !== null,
   );
   return saysCannot ? { ...asNote, reason: { kind: 'which-failed' } } : asNote;
+}
+
+/** `ec left 2.0, forgot the tub`: a value beside its label that nobody takes back, though it could not be read. */
+function tellsValue(frame: Frame, moods: readonly (Mood | null)[]): boolean {
+  return frame.clauses.some(
+    (clause) =>
+      frame.places.hasWhere(isLabel, clause.from, clause.to) &&
+      frame.places
+        .within(isMeasure, clause.from, clause.to)
+        .some((i) => moods[i] === null && !frame.taken[i] && !frame.timed[i]),
+  );
 }
 
 /** What was not there, where nothing was. */

@@ -187,7 +187,14 @@ export type Ask =
   | PlainAsk
   /** `by`: up to a day that is still to come. */
   | { readonly kind: 'what-is-due'; readonly system: SystemId | null; readonly by?: LocalDate }
-  | { readonly kind: 'why'; readonly system: SystemId | null; readonly exactly: boolean }
+  /** `duty`, `probe`: of such work alone, where any is planned. */
+  | {
+      readonly duty?: DutyKind;
+      readonly probe?: string;
+      readonly kind: 'why';
+      readonly system: SystemId | null;
+      readonly exactly: boolean;
+    }
   | {
       readonly kind: 'when-next';
       readonly system: SystemId | null;
@@ -219,8 +226,9 @@ export type Ask =
       readonly quantity: Quantity;
       readonly value: number | null;
     }
-  /** `wantedMl`: whether so much may be given. */
+  /** `wantedMl`: whether so much may be given. `target`: what it is to come to. */
   | {
+      readonly target?: DoseTarget;
       readonly kind: 'how-much';
       readonly system: SystemId | null;
       readonly product: string | null;
@@ -270,6 +278,12 @@ export type Ask =
   /** `what do I do if the bench leaks`, `what helps against algae`. */
   | { readonly kind: 'first-aid'; readonly of: Trouble }
   | { readonly kind: 'unknown' };
+
+/** `how much nutrient to get to 2.2`. */
+export interface DoseTarget {
+  readonly quantity: 'ph' | 'ec';
+  readonly value: number;
+}
 
 export interface AskStatement {
   readonly kind: 'ask';

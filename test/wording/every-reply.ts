@@ -521,6 +521,73 @@ export const answers: OfEach<Exclude<Answer, AdviceAnswer>> = {
     ],
   },
   'which-value': { kind: 'which-value' },
+  first: {
+    kind: 'first',
+    out: [],
+    line: check(bench),
+    then: tieUp,
+    thenCount: 2,
+    next: null,
+    leftToGrower: [],
+  },
+  fullest: {
+    kind: 'fullest',
+    side: 'low',
+    systems: [
+      { system: jars, litres: 12, share: 0.5 },
+      { system: bench, litres: 550, share: 0.917 },
+    ],
+  },
+  'why-use': {
+    kind: 'why-use',
+    side: 'high',
+    systems: [
+      {
+        system: bench,
+        usePerDayL: 17,
+        lately: { days: 7, litres: 120, beforeL: 80 },
+        found: null,
+      },
+    ],
+  },
+  'days-told': {
+    kind: 'days-told',
+    from: date('2027-04-26'),
+    to: date('2027-05-02'),
+    days: 4,
+    by: [{ handle: 'olli', days: 3 }],
+    systems: [
+      { system: bench, toppedUpL: 60, changes: 1, checks: 2, dosedMl: 40, harvestG: 1200 },
+      { system: jars, toppedUpL: 0, changes: 0, checks: 0, dosedMl: 0, harvestG: 0 },
+    ],
+    troubles: [entry('outage', 1, { system: gutters, of: 'pump', atMs: yesterdayMs })],
+    missed: [tieUp],
+  },
+  compared: {
+    kind: 'compared',
+    systems: [
+      {
+        usePerDayL: 2.5,
+        figures: {
+          system: buckets,
+          crop: 'cucumber',
+          plants: 6,
+          from: date('2027-04-24'),
+          isFromLogbook: true,
+          days: 10,
+          litres: 40,
+          nutrientMl: 0,
+          visits: 4,
+          troubleMin: 0,
+          harvestG: 1200,
+          firstHarvestOn: date('2027-05-01'),
+          firstFruitOn: date('2027-05-01'),
+          gPerPlant: 200,
+          gPerLitre: 30,
+        },
+      },
+    ],
+  },
   safety: { kind: 'safety', cautions: allCautions() },
   unknown: { kind: 'unknown' },
 };

@@ -67,7 +67,9 @@ function answerTo(
           (ask.probe === undefined || duty.probe === ask.probe),
       );
       const often = ask.isOften ? { isOften: true as const } : {};
-      return { ...often, kind: 'when-next', duties: meant.slice(0, mostDutiesTold) };
+      // Nobody is sent to acid who was not shown how.
+      const { mine } = dutiesForMember(meant, member, standing.greenhouse);
+      return { ...often, kind: 'when-next', duties: mine.slice(0, mostDutiesTold) };
     }
     case 'how-long':
       return { kind: 'how-long', systems: lastingOf(standing, asked(ask.system), nowMs) };
@@ -126,6 +128,12 @@ function answerTo(
     case 'why-reading':
     case 'room':
     case 'coming':
+    case 'first':
+    case 'fullest':
+    case 'why-use':
+    case 'days-told':
+    case 'compared':
+    case 'topic':
     case 'which-value':
       return plainAnswer(ask, standing, nowMs, spokenOf, member);
     case 'unknown':
@@ -184,7 +192,14 @@ function why(
   const { today, later } = boardOf(standing, nowMs);
   const isAsked = ({ duty }: DutyLine): boolean =>
     duty.system === null ? ask.system === null : systems.includes(duty.system);
-  const duties = today.filter(isAsked);
+  const isOfWork = ({ duty }: DutyLine): boolean =>
+    (ask.duty === undefined || duty.kind === ask.duty) &&
+    (ask.probe === undefined || duty.probe === ask.probe);
+  const asked = [...today, ...later].filter(
+    (line) => isOfWork(line) && (ask.probe !== undefined || isAsked(line)),
+  );
+  const isNarrow = (ask.duty !== undefined || ask.probe !== undefined) && asked.length > 0;
+  const duties = isNarrow ? asked : today.filter(isAsked);
   const told = duties.length > 0 ? duties : later.filter(isAsked).slice(0, mostDutiesTold);
   return { kind: 'why', duties: told, exactly: ask.exactly };
 }

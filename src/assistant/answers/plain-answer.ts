@@ -15,8 +15,13 @@ import type { Answer } from '../replies/answer.ts';
 import type { Against, PlainAnswer, Remedy } from '../replies/plain.ts';
 import type { Standing } from '../standing.ts';
 import { wantedRange } from '../wanted-range.ts';
+import { compared } from './compared.ts';
+import { daysTold } from './days-told.ts';
+import { firstOfAll } from './first-of-all.ts';
+import { fullest } from './fullest.ts';
 import { howFull } from './how-full.ts';
 import { howMuch } from './how-much.ts';
+import { whyUse } from './why-use.ts';
 
 /** Answers what somebody asks who does not know. `named`: the systems it is about; none: all. */
 export function plainAnswer(
@@ -47,6 +52,18 @@ export function plainAnswer(
       const against = heldAgainst(standing, systems, ask.quantity);
       return { ...ask, against: named.length > 0 ? against : against.filter(isOut(ask.side)) };
     }
+    case 'first':
+      return firstOfAll(standing, nowMs, member);
+    case 'fullest':
+      return fullest(standing, systems, ask.side, nowMs);
+    case 'why-use':
+      return whyUse(standing, systems, ask.side, nowMs);
+    case 'days-told':
+      return daysTold(standing, ask.from, ask.to, nowMs);
+    case 'topic':
+      return { kind: 'explained', term: ask.of };
+    case 'compared':
+      return compared(standing, systems, nowMs);
     case 'room':
       return { kind: 'room', systems: roomIn(standing, systems, nowMs) };
     case 'coming': {

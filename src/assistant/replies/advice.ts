@@ -94,6 +94,13 @@ export type AdviceAnswer =
         /** More than may ever go in within a day; null: less than that. */
         readonly beyondMl: number | null;
       };
+      /** What it is to come to: where that was reckoned with, and where it lies outside what is wanted. */
+      readonly target?: {
+        readonly quantity: 'ph' | 'ec';
+        readonly value: number;
+        readonly aimed: readonly SystemId[];
+        readonly outside: readonly SystemId[];
+      };
       readonly lines: readonly DutyLine[];
       readonly leftToGrower: readonly DutyLine[];
       readonly refused: readonly RefusedDose[];

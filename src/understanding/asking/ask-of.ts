@@ -73,7 +73,13 @@ function askedIn(frame: Frame, from: number, to: number, entries: readonly Entry
     return { kind: 'who', system, ...work };
   if (starts('who') || (starts('is-it') && has('who')) || (starts('what') && has('member')))
     return { kind: 'who', system, ...work };
-  if (starts('why')) return { kind: 'why', system, exactly: has('exactly') };
+  if (starts('why')) {
+    const of = probeNamed(terms);
+    const checks = has('read-as') ? 'check' : null;
+    const duty = of === null ? (dutyAsked(frame, from, to) ?? checks) : 'calibration';
+    const work = { ...(duty === null ? {} : { duty }), ...(of === null ? {} : { probe: of }) };
+    return { kind: 'why', system, exactly: has('exactly'), ...work };
+  }
   if (starts('how-long') && has('since', 'ago', 'most-recent') && !has('last-out')) {
     // `how long since we changed the buckets`: when that was.
     const { quantity: deed, duty, chore } = work;

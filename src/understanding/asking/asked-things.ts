@@ -128,5 +128,10 @@ export function dutyAsked(frame: Frame, from: number, to: number): DutyKind | nu
   if (has('calibrate')) return 'calibration';
   if (has('clean')) return 'clean';
   if (has('check', 'ph', 'ec')) return 'check';
-  return null;
+  // `when does the bench need water`: one phrase, or two.
+  const { water } = frame.lexicon.own.vocabulary.words;
+  const isOfWater = terms.some(({ text }) =>
+    water.some((word) => text === word || text.endsWith(` ${word}`)),
+  );
+  return isOfWater && !has('temperature') ? 'top-up' : null;
 }

@@ -2,10 +2,11 @@ import { DateTime } from 'luxon';
 import { type LocalDate, localDateOf, localTimeOf, plusDays } from '../../greenhouse/local-time.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import { stems } from '../names/inflection.ts';
-import type { Frame } from '../reading/frame.ts';
+import { convert, isBelievable, isVolume } from '../numbers/quantity-of-measure.ts';
+import { type Frame, isMeasure, isName } from '../reading/frame.ts';
 import { means, meansNothing, type Term } from '../reading/term.ts';
 import { productAt } from '../recognisers/products.ts';
-import type { Ask } from '../statement.ts';
+import type { Ask, DoseTarget } from '../statement.ts';
 import { type Building, nothingSaid } from '../times/building.ts';
 import { dayAt } from '../times/day-said.ts';
 import type { Concept } from '../vocabulary/concept.ts';
@@ -19,6 +20,9 @@ export function howMuch(
 ): Ask {
   const products = frame.terms.slice(from, to).flatMap((_, n) => productAt(frame, from + n) ?? []);
   const isPast = asksWhatWentIn(has);
+  const target =
+    isPast || has('use', 'left-over', 'pick') ? null : targetIn(frame, from, to, products, has);
+  if (target) return { target, kind: 'how-much', system, product: products[0] ?? null };
   // `how much did we pick off the buckets`: what was weighed there.
   if (has('pick') && system !== null)
     return { kind: 'who', system, quantity: 'harvest', duty: null, chore: null };
@@ -44,6 +48,48 @@ export function howMuch(
   if ((isOfWater || countsVessels(frame, from, to)) && !has('ph', 'ec'))
     return { kind: 'what-is-due', system };
   return { kind: 'how-much', system, product: null };
+}
+
+/** `to get to 2.2`, `damit sie auf 5,8 kommt`: what the dose is to bring it to; null: nobody said. */
+function targetIn(
+  frame: Frame,
+  from: number,
+  to: number,
+  products: readonly string[],
+  has: (...concepts: readonly Concept[]) => boolean,
+): DoseTarget | null {
+  const { terms } = frame;
+  const speaksOfProduct =
+    products.length > 0 ||
+    has('ph', 'ec') ||
+    terms
+      .slice(from, to)
+      .some(
+        (term) => term.kind === 'word' && (term.word.anyProduct || term.word.shyProduct !== null),
+      );
+  const isOfPh =
+    products.some((product) => /^ph/iu.test(product)) || (products.length === 0 && has('ph'));
+  const quantity = isOfPh ? 'ph' : 'ec';
+  for (let i = from; i < to; i++) {
+    const term = terms[i]!;
+    if (!isMeasure(term) || isVolume(term.measure) || frame.timed[i]) continue;
+    const { measure } = term;
+    const isOfQuantity = means(terms[i - 1], quantity);
+    const isNamed = isOfQuantity || measure.bound || means(terms[i - 1], 'place', 'to');
+    const isCount = measure.unit === null && measure.whole && !isOfQuantity;
+    // `for 6 plants` counts.
+    if (isCount && !(isNamed && endsAmount(terms[i + 1], i + 1 === to))) continue;
+    const [value] = convert(quantity, measure, frame.context.greenhouse.units)?.values ?? [];
+    if (value === undefined || !isBelievable(quantity, value, null)) continue;
+    if (speaksOfProduct || isNamed) return { quantity, value };
+  }
+  return null;
+}
+
+function endsAmount(next: Term | undefined, isEnd: boolean): boolean {
+  return (
+    isEnd || next === undefined || next.kind === 'mark' || isName(next) || means(next, 'place')
+  );
 }
 
 /** `how much went in the gutters`, `wie viel hat die Wanne bekommen`: what was added, and not what is to be. */

@@ -31,5 +31,7 @@ export function isItRight(
     if (conversion && isBelievable(quantity, conversion.values[0]!, null))
       return { kind: 'is-it-right', system, quantity, value: conversion.values[0]! };
   }
+  // `can we go away for a week`: a number of something else.
+  if (named === null && measure.unit !== null) return { kind: 'unknown' };
   return { kind: 'is-it-right', system, quantity: named ?? 'ph', value: measure.values[0]! };
 }

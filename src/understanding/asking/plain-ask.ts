@@ -1,5 +1,6 @@
 import type { LocalDate } from '../../greenhouse/local-time.ts';
 import type { WantedQuantity } from '../../greenhouse/set-up/set-up-change.ts';
+import type { TopicAsked } from '../wishes/wish.ts';
 
 /** On which side of what is wanted a value lies. */
 export type Side = 'low' | 'high';
@@ -22,5 +23,17 @@ export type PlainAsk =
   | { readonly kind: 'room' }
   /** `what comes next`. */
   | { readonly kind: 'coming' }
+  /** `what's first`: the one thing to do next. */
+  | { readonly kind: 'first' }
+  /** `which is lowest`, `which is fullest`: the one, and the next. */
+  | { readonly kind: 'fullest'; readonly side: Side }
+  /** `why is the bench drinking so much`. */
+  | { readonly kind: 'why-use'; readonly side: Side }
+  /** `how did last week go`: what was done on these local dates, both included. */
+  | { readonly kind: 'days-told'; readonly from: LocalDate; readonly to: LocalDate }
+  /** `does tap water work`: something to be told of a topic. */
+  | { readonly kind: 'topic'; readonly of: TopicAsked }
+  /** `what's the difference between the buckets and the jars`. */
+  | { readonly kind: 'compared' }
   /** `is that too low`, where no value was told. */
   | { readonly kind: 'which-value' };

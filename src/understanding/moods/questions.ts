@@ -1,3 +1,4 @@
+import { isVolume } from '../numbers/quantity-of-measure.ts';
 import { type Clause, type Frame, isMeasure, isName } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
 import { isLabel } from './clause-kinds.ts';
@@ -53,6 +54,7 @@ function lastOfQuestion(frame: Frame, clauses: readonly Clause[], n: number): Cl
   for (const clause of clauses.slice(n + 1)) {
     const tells =
       (clause.opens !== 'and' || isOfItsOwn(frame, clauses[n]!, clause)) &&
+      !isProductToo(frame, clauses[n]!, clause) &&
       tellsSomething(frame, clause);
     if (tells || clause.opens === 'but') break;
     last = clause;
@@ -66,6 +68,28 @@ function isOfItsOwn(frame: Frame, question: Clause, clause: Clause): boolean {
     frame.terms.slice(from, to).some(test);
   const isFull = has(isLabel, clause) && has(isName, clause);
   return isFull && !has(isLabel, question) && !has(isMeasure, question) && !has(isName, question);
+}
+
+/** `how much A and B for EC 2.0 in the buckets`: a second product that is asked about, of which no amount is told. */
+function isProductToo({ terms }: Frame, question: Clause, { from, to }: Clause): boolean {
+  return (
+    isProduct(terms[from]) &&
+    terms.slice(question.from, question.to).some(asksAmount) &&
+    !terms.slice(from, to).some(isAmount)
+  );
+}
+
+function asksAmount(term: Term): boolean {
+  return means(term, 'how-much');
+}
+
+function isAmount(term: Term): boolean {
+  return isMeasure(term) && isVolume(term.measure);
+}
+
+function isProduct(term: Term | undefined): boolean {
+  if (term?.kind !== 'word') return false;
+  return term.word.product !== null || term.word.shyProduct !== null || term.word.anyProduct;
 }
 
 function tellsSomething(frame: Frame, clause: Clause): boolean {

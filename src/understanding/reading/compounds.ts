@@ -22,6 +22,8 @@ export function withoutCompounds(tokens: readonly Token[], lexicon: Lexicon): re
 function partsOf(token: Token, lexicon: Lexicon): Token[] | null {
   const { text, kind, from } = token;
   if (kind !== 'word' || text.length < 2 * lettersOfPart - 1 || isKnown(lexicon, text)) return null;
+  const decimal = decimalIn(token, lexicon);
+  if (decimal) return decimal;
   for (const end of lexicon.own.vocabulary.compoundEnds) {
     const start = text.slice(0, -end.length);
     if (start.length < lettersOfPart || !text.endsWith(end) || !mayStart(start, lexicon)) continue;
@@ -29,6 +31,23 @@ function partsOf(token: Token, lexicon: Lexicon): Token[] | null {
     return [
       { ...token, text: start, to: middle },
       { ...token, text: end, from: middle, glued: true },
+    ];
+  }
+  return null;
+}
+
+/** `fünfkommaneun`: two numbers in words, and the word for the point between them. */
+function decimalIn(token: Token, { own }: Lexicon): Token[] | null {
+  const { text, from } = token;
+  const isNumber = (word: string): boolean => (own.phrases.get([word])?.number ?? null) !== null;
+  for (const point of own.vocabulary.words.point) {
+    const at = text.indexOf(point);
+    const end = at + point.length;
+    if (at <= 0 || !isNumber(text.slice(0, at)) || !isNumber(text.slice(end))) continue;
+    return [
+      { ...token, text: text.slice(0, at), to: from + at },
+      { ...token, text: point, from: from + at, to: from + end },
+      { ...token, text: text.slice(end), from: from + end },
     ];
   }
   return null;

@@ -1,7 +1,7 @@
 import type { EntryDraft } from '../../greenhouse/entry.ts';
 import type { Quantity } from '../../greenhouse/quantity.ts';
 import { isLabel } from '../moods/clause-kinds.ts';
-import { type Frame, isMeasure } from '../reading/frame.ts';
+import { type Frame, isMeasure, isName } from '../reading/frame.ts';
 import { means, type Term } from '../reading/term.ts';
 import type { TakingBack } from '../statement.ts';
 import type { Concept } from '../vocabulary/concept.ts';
@@ -21,7 +21,9 @@ export function correctOfJustLogged(frame: Frame, named: () => Named): TakingBac
   if (at === undefined || others.length > 0) return null;
   const product = productCorrected(frame);
   const isOfProduct = product !== null && isLessOfIt(frame, justLogged, product);
-  const quantity = isOfProduct ? 'dose' : quantityPutRight(frame, justLogged);
+  const isPlain =
+    isAnotherAmount(frame) || isLessOfOne(frame, justLogged) || isOfFill(frame, justLogged);
+  const quantity = isOfProduct ? 'dose' : isPlain ? null : quantityPutRight(frame, justLogged);
   if (quantity === undefined) return null;
   const corrected = numbersCorrected(frame, [at, null], quantity);
   if (corrected === null) return null;
@@ -40,6 +42,50 @@ function isLessOfIt(frame: Frame, logged: readonly EntryDraft[], product: string
         productAt(frame, i) !== null ||
         nutrientAt(frame, i) !== null ||
         isSmall(term, 'merely', 'of', 'from', 'place', 'was', 'add'),
+    )
+  );
+}
+
+/** `no wait, 4 cans`, `ne Moment, 4 Kannen`: nothing but another amount behind words that call the last one off. */
+function isAnotherAmount({ terms, places, context }: Frame): boolean {
+  if (context.openQuestions.length > 0) return false;
+  const [at] = places.where(isMeasure);
+  const before = terms.slice(0, at);
+  return (
+    before.some((term) => means(term, 'called-off', 'said-no')) &&
+    terms.every(
+      (term) =>
+        isMeasure(term) ||
+        isSmall(term, 'called-off', 'no-wait', 'said-no', 'sorry', 'was', 'merely'),
+    )
+  );
+}
+
+/** `waren 100 l`, right after new solution whose litres nobody had told. */
+function isOfFill({ terms }: Frame, [change, ...others]: readonly EntryDraft[]): boolean {
+  const isOpen = change?.quantity === 'reservoir-change' && change.approximate === true;
+  return (
+    isOpen &&
+    others.length === 0 &&
+    terms.some((term) => means(term, 'was')) &&
+    terms.every((term) => isMeasure(term) || isSmall(term, 'was', 'merely', 'has'))
+  );
+}
+
+/** `left only 4`, `links nur 4`: of one of several that were told in one. */
+function isLessOfOne({ terms, places }: Frame, logged: readonly EntryDraft[]): boolean {
+  const [name, ...others] = places.where(isName);
+  const named = name === undefined ? undefined : terms[name];
+  if (named?.kind !== 'name' || others.length > 0 || !places.hasAny(['merely'])) return false;
+  const systems = new Set(logged.map(({ system }) => system));
+  return (
+    systems.size > 1 &&
+    named.systems.every((system) => systems.has(system)) &&
+    terms.every(
+      (term) =>
+        isMeasure(term) ||
+        isName(term) ||
+        isSmall(term, 'merely', 'place', 'was', 'sorry', 'no-wait'),
     )
   );
 }

@@ -1,5 +1,6 @@
+import type { EntryDraft } from '../../greenhouse/entry.ts';
 import { isDeed, isLabel } from '../moods/clause-kinds.ts';
-import { type Frame, isMeasure } from '../reading/frame.ts';
+import { type Frame, isMeasure, isName } from '../reading/frame.ts';
 import { isMark, means, type Term } from '../reading/term.ts';
 import type { TakingBack } from '../statement.ts';
 
@@ -8,6 +9,61 @@ import type { TakingBack } from '../statement.ts';
  * with no word of what it was, and why it is known.
  */
 export function denyJustLogged(frame: Frame): TakingBack | null {
+  return denyOfNamed(frame) ?? denyUnnamed(frame);
+}
+
+/** `halt, in die Wanne kam gar nichts`, `no wait, nothing went into the tub`: of the one thing just told of it. */
+function denyOfNamed({ context, terms, places }: Frame): TakingBack | null {
+  const { justLogged } = context;
+  if (justLogged === undefined || !places.hasAny(['not', 'did-not'])) return null;
+  if (!means(terms[0], 'no-wait', 'called-off', 'said-no', 'sorry')) return null;
+  const [name, ...others] = places.where(isName);
+  const named = name === undefined ? undefined : terms[name];
+  if (named?.kind !== 'name' || others.length > 0 || named.systems.length !== 1) return null;
+  const [entry, ...more] = justLogged.filter(({ system }) => system === named.systems[0]);
+  if (!entry || more.length > 0 || !isPutIn(entry)) return null;
+  const isPlain = terms.every((term) =>
+    term.kind === 'stop'
+      ? term.cut === 'comma' || term.cut === 'sentence'
+      : isName(term) || isOfDenial(term),
+  );
+  return isPlain ? { kind: 'deny', system: entry.system, quantity: entry.quantity } : null;
+}
+
+function isPutIn({ quantity }: EntryDraft): boolean {
+  return quantity === 'top-up' || quantity === 'dose';
+}
+
+function isOfDenial(term: Term): boolean {
+  return means(
+    term,
+    'no-wait',
+    'called-off',
+    'said-no',
+    'sorry',
+    'not',
+    'did-not',
+    'anything',
+    'place',
+    'article',
+    'self',
+    'filler',
+    'pronoun',
+    'link',
+    'was',
+    'has',
+    'add',
+    'add-plainly',
+    'top-up',
+    'fill',
+    'goes-in',
+    'received',
+    'told-past',
+    'water',
+  );
+}
+
+function denyUnnamed(frame: Frame): TakingBack | null {
   const { context, terms, clauses, places } = frame;
   if (isFalseAlarm(frame)) return { kind: 'deny', system: null, quantity: 'outage' };
   if (context.justLogged === undefined || !places.hasAny(['did-not', 'not'])) return null;

@@ -309,7 +309,7 @@ function dosedAfter(frame: Frame, i: number): boolean {
     !end ||
     end.kind === 'stop' ||
     end.kind === 'mark' ||
-    means(end, 'place', 'each') ||
+    means(end, 'place', 'each', 'alike') ||
     (end.kind === 'word' && end.word.shyProduct !== null);
   return (
     isMeasure(measure) &&

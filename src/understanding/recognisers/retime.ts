@@ -29,6 +29,7 @@ function retimeTo(frame: Frame, givesUp: boolean): TakingBack | null {
     (term, i) =>
       (i < time.from || i > time.to) &&
       !mayStandBeside(term) &&
+      !isOfJustLogged(frame, term) &&
       !(isBack && saysBack(term)) &&
       !(isSince && means(term, 'since', 'about', 'ish')),
   );
@@ -87,6 +88,18 @@ function isSinceWhen({ context, terms }: Frame): boolean {
 /** What was told to be so when it was written was written no longer ago. */
 const toldOfNowMs = 10 * 60_000;
 
+/** `that with the gutters was at 12`, `das mit der Rinne war um 12`: all that the last message told is of that one. */
+function isOfJustLogged({ context, terms }: Frame, term: Term): boolean {
+  if (term.kind === 'name') {
+    const logged = context.justLogged ?? [];
+    const [only, ...others] = term.systems;
+    return (
+      logged.length > 0 && others.length === 0 && logged.every(({ system }) => system === only)
+    );
+  }
+  return means(term, 'with', 'for-somebody') && terms.some(({ kind }) => kind === 'name');
+}
+
 function saysBack(term: Term): boolean {
   const isWorking = means(term, 'working') && !means(term, 'broken');
   return isWorking || means(term, 'power', 'after-all');
@@ -131,6 +144,8 @@ function mayStandBeside(term: Term): boolean {
     'link',
     'filler',
     'sorry',
+    'no-wait',
+    'said-no',
     'meant',
     'article',
     'place',

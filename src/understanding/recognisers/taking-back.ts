@@ -10,6 +10,7 @@ import { choreHinted } from './chores.ts';
 import { correctOfJustLogged } from './correct-of-just-logged.ts';
 import { correctOfTold } from './correct-of-told.ts';
 import { denyJustLogged } from './deny-just-logged.ts';
+import { systemOfCrop } from './devices.ts';
 import { exceptOfJustDone } from './except-of-just-done.ts';
 import { exceptOfJustPoured } from './except-of-just-poured.ts';
 import type { Named } from './named.ts';
@@ -237,6 +238,12 @@ function onlyName(frame: Frame): SystemId | null {
   return names.size === 1 ? [...names][0]! : null;
 }
 
+/** Where the one crop that is named grows, if in one system alone. */
+function onlyCrop(frame: Frame): SystemId | null {
+  const grown = new Set(frame.terms.flatMap((term) => systemOfCrop(frame, term) ?? []));
+  return grown.size === 1 ? [...grown][0]! : null;
+}
+
 function namesIn(frame: Frame): ReadonlySet<SystemId> {
   return new Set(
     frame.terms.flatMap((term) => (term.kind === 'name' && term.sure ? term.systems : [])),
@@ -277,13 +284,16 @@ function correct(frame: Frame): TakingBack | null {
   if (pair && sorry < 0 && !star && frame.terms.some((term) => isUnknown(term))) return null;
   const product = productCorrected(frame);
   const told = isAnew && isGiven(frame) ? 'top-up' : namedQuantity(frame);
-  const quantity = product === null ? told : 'dose';
+  // A crop's name is a system's for what is picked, and for no reading.
+  const crop = onlyName(frame) === null ? onlyCrop(frame) : null;
+  const ofCrop = crop === null ? told : (told ?? 'harvest');
+  const quantity = product === null ? ofCrop : 'dose';
   const corrected = numbersCorrected(frame, pair ?? [numbers[0]!, null], quantity);
   return (
     corrected && {
       kind: 'correct',
       ...corrected,
-      system: onlyName(frame),
+      system: onlyName(frame) ?? crop,
       ...(product === null ? {} : { product }),
     }
   );
@@ -435,6 +445,8 @@ function saysLittleElse(frame: Frame): boolean {
     if (isStar(term)) return true;
     // `mach 5,8 draus`.
     if (means(term, 'plain-deed') && means(term, 'yes')) return true;
+    // `sorry, the cucumbers were 900`.
+    if (systemOfCrop(frame, term) !== null) return true;
     if (term.kind !== 'word' || isUnknown(term)) return false;
     if (
       means(

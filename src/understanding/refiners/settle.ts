@@ -9,6 +9,7 @@ import type { Scope } from '../systems/system-of.ts';
 import type { TimeMark } from '../times/time-mark.ts';
 import { timeOf } from '../times/time-of.ts';
 import { isOfGreenhouse } from './draft-of.ts';
+import { withDevice } from './no-such-device.ts';
 import type { Settled } from './settled.ts';
 
 /** What is said beside the facts. */
@@ -38,7 +39,8 @@ export function settleFacts(
       isOfAllOrNone(frame, scopeOf(fact));
     if (isOfGreenhouse(fact) || isPlainNote)
       return { fact, systems: null, askSystem: null, assumptions: [], ...time };
-    return { fact, ...systemsOf(frame, fact, mentions, scopeOf), ...time };
+    const found = systemsOf(frame, fact, mentions, scopeOf);
+    return { fact, ...withDevice(found, fact, frame.context.greenhouse.systems), ...time };
   });
 }
 

@@ -41,7 +41,7 @@ function planterIn({ places, terms, lexicon }: Frame, clause: Clause): number | 
 
 /** `blue`, `small`: which of the planters, by a word of no other use. */
 function isKindOfPlanter(term: Term | undefined): boolean {
-  return isUnknown(term) || means(term, 'counted', 'size');
+  return !means(term, 'planter') && (isUnknown(term) || means(term, 'counted', 'size'));
 }
 
 /** `tub 3 ph 6`: which of the planters, where it is told of behind it. */

@@ -1,3 +1,4 @@
+import type { TopicAsked } from '../wishes/wish.ts';
 import type { Concept } from './concept.ts';
 
 export type UnitId =
@@ -99,6 +100,8 @@ export interface Vocabulary {
   readonly asksWithObject: readonly string[];
   /** Words of direction, size and order: a system's name only where a name can stand. */
   readonly everyday: readonly string[];
+  /** What a question is about that asks for nothing in the log. */
+  readonly topics: Words<TopicAsked>;
   /** Words that mean something, though nothing to the reader: no slip of a name or of another word. */
   readonly common: readonly string[];
 }

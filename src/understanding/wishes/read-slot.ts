@@ -69,6 +69,7 @@ export const slotReaders = {
   future: readFuture,
   degrees: readDegrees,
   system: readSystem,
+  othersystem: readSystem,
   plants: readPlants,
   crop: readCrop,
   chore: readChore,

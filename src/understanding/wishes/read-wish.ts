@@ -5,7 +5,7 @@ import {
   riskSettings,
   type SpokenUnits,
 } from '../../greenhouse/greenhouse.ts';
-import type { LocalDate, LocalTime } from '../../greenhouse/local-time.ts';
+import { type LocalDate, type LocalTime, plusDays } from '../../greenhouse/local-time.ts';
 import type { Language, Member } from '../../greenhouse/member.ts';
 import type { Scenario } from '../../greenhouse/scenario.ts';
 import type {
@@ -21,7 +21,7 @@ import type { ReadSlot } from './match-pattern.ts';
 import { plainAskOf, systemsFound } from './plain-wish.ts';
 import { systemOfTask } from './read-names.ts';
 import { readSlot } from './read-slot.ts';
-import type { About, ChangeKind, ExplainedTerm, Wish, WishKind } from './wish.ts';
+import type { About, ChangeKind, ExplainedTerm, TopicAsked, Wish, WishKind } from './wish.ts';
 import { wishPatterns } from './wish-patterns.ts';
 import { type WishWorld, wishWorlds } from './wish-world.ts';
 
@@ -183,7 +183,19 @@ function wishOf(
     case 'ask-first':
     case 'ask-ahead':
     case 'ask-next':
+    case 'ask-trip':
+    case 'ask-water-when':
+    case 'ask-lowest':
+    case 'ask-fullest':
     case 'ask-fullness':
+    case 'ask-why-thirsty':
+    case 'ask-why-sober':
+    case 'ask-week-told':
+    case 'ask-days-told':
+    case 'ask-compared':
+    case 'ask-ranked':
+    case 'ask-safety':
+    case 'ask-trend':
     case 'ask-room':
     case 'ask-air':
     case 'ask-too-high':
@@ -193,6 +205,7 @@ function wishOf(
     case 'ask-why-high':
     case 'ask-why-low':
     case 'ask-may-dose':
+    case 'ask-target':
     case 'ask-safe-dose':
     case 'ask-without':
     case 'ask-week-use':
@@ -203,12 +216,40 @@ function wishOf(
         ask: plainAskOf(kind, found, world.today),
         systems: systemsFound(found),
       };
+    case 'topic-brim':
+    case 'topic-ec':
+    case 'topic-tap-water':
+    case 'topic-drinking':
+    case 'topic-children':
+    case 'topic-photos':
+    case 'topic-languages':
+    case 'topic-privacy':
+    case 'topic-sureness':
+    case 'topic-putting-right':
+    case 'topic-overdosing':
+    case 'topic-running-dry':
+      return { kind: 'explain', term: kind.slice('topic-'.length) as TopicAsked };
+    case 'ask-help':
+      return { kind: 'ask', ask: { kind: 'help' }, systems: [] };
+    case 'ask-first-aid':
+      return { kind: 'ask', ask: { kind: 'first-aid', of: 'spill' }, systems: [] };
+    case 'ask-last-did':
+      return {
+        kind: 'logged',
+        handle: slots.text('member'),
+        on: slots.day ?? null,
+        ...(slots.someSystems ? { systems: slots.someSystems } : {}),
+      };
+    case 'may-skip':
+      return { kind: 'what-if', scenario: { kind: 'go-on', on: plusDays(world.today, 2) } };
     case 'ask-trust':
       return {
         kind: 'how-to',
         about: { system: null, duty: 'calibration' },
         probes: [found.get('probe') as string],
       };
+    case 'ask-watering':
+      return { kind: 'how-to', about: { system: slots.system, duty: 'top-up' }, probes: [] };
     case 'ask-measuring':
       return { kind: 'how-to', about: { system: null, duty: 'check' }, probes: [] };
     case 'ask-logged-of':

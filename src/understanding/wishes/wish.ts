@@ -95,7 +95,37 @@ export type ExplainedTerm =
   | 'round'
   | 'reservoir-change'
   | 'ph-down'
-  | 'ph-up';
+  | 'ph-up'
+  | 'nft'
+  | 'dwc'
+  | 'flood-and-drain'
+  | 'tap-water'
+  | 'drinking'
+  | 'children'
+  | 'photos'
+  | 'languages'
+  | 'privacy'
+  | 'sureness'
+  | 'putting-right'
+  | 'overdosing'
+  | 'running-dry';
+
+/** What is asked about in a whole sentence, and not by a word of the trade. */
+export type TopicAsked = Extract<
+  ExplainedTerm,
+  | 'brim'
+  | 'ec'
+  | 'tap-water'
+  | 'drinking'
+  | 'children'
+  | 'photos'
+  | 'languages'
+  | 'privacy'
+  | 'sureness'
+  | 'putting-right'
+  | 'overdosing'
+  | 'running-dry'
+>;
 
 /** Which did best, what was picked, or how all of it goes. */
 export type SeasonAsked = 'best' | 'harvest' | 'going';
@@ -116,7 +146,19 @@ export type PlainWishKind =
   | 'ask-first'
   | 'ask-ahead'
   | 'ask-next'
+  | 'ask-trip'
+  | 'ask-water-when'
+  | 'ask-lowest'
+  | 'ask-fullest'
   | 'ask-fullness'
+  | 'ask-why-thirsty'
+  | 'ask-why-sober'
+  | 'ask-week-told'
+  | 'ask-days-told'
+  | 'ask-compared'
+  | 'ask-ranked'
+  | 'ask-safety'
+  | 'ask-trend'
   | 'ask-room'
   | 'ask-air'
   | 'ask-too-high'
@@ -126,6 +168,7 @@ export type PlainWishKind =
   | 'ask-why-high'
   | 'ask-why-low'
   | 'ask-may-dose'
+  | 'ask-target'
   | 'ask-safe-dose'
   | 'ask-without'
   | 'ask-week-use'
@@ -135,9 +178,15 @@ export type PlainWishKind =
 export type WishKind =
   | ChangeKind
   | PlainWishKind
+  | `topic-${TopicAsked}`
+  | 'ask-first-aid'
+  | 'ask-last-did'
+  | 'may-skip'
+  | 'ask-help'
   | 'ask-logged-of'
   | 'ask-measuring'
   | 'ask-trust'
+  | 'ask-watering'
   | 'move-last-chore'
   | 'drop-last-chore'
   | 'ask-chores'

@@ -24,7 +24,7 @@ export function dueAnswer(answer: AnswerOf<'due'>, s: Speaker): string {
 }
 
 /** What the reader is not to handle: `Nordtisch: 12 ml pH-Minus zugeben: …`. */
-function leftText(lines: readonly DutyLine[], s: Speaker): string {
+export function leftText(lines: readonly DutyLine[], s: Speaker): string {
   if (lines.length === 0) return '';
   const what = lines.map((line) => dutyText([line], s)).join('; ');
   return `\n${what}: das ist Sache der Gärtnerin oder des Gärtners. Bitte warten und selbst nichts zugeben.`;

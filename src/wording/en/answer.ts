@@ -130,6 +130,11 @@ export function answerText(answer: Answer, s: Speaker): string {
     case 'out-of-range':
     case 'why-reading':
     case 'room':
+    case 'first':
+    case 'fullest':
+    case 'why-use':
+    case 'days-told':
+    case 'compared':
     case 'which-value':
       return plainText(answer, s);
     case 'unknown':

@@ -22,7 +22,7 @@ export function dueAnswer(answer: AnswerOf<'due'>, s: Speaker): string {
 }
 
 /** What the reader is not to handle: `Add 12 mL pH down to North bench: …`. */
-function leftText(lines: readonly DutyLine[], s: Speaker): string {
+export function leftText(lines: readonly DutyLine[], s: Speaker): string {
   if (lines.length === 0) return '';
   const what = s.and(lines.map((line) => dutyText([line], s)));
   return `\n${what}: that is for the grower. Please wait, and add nothing yourself.`;

@@ -7,10 +7,18 @@ import { roughVolume, volume } from '../spoken/volume.ts';
 import { adviceAnswer } from './advice/advice-answer.ts';
 import { CARE } from './advice/advice-remark.ts';
 import { cautionText } from './advice/caution-text.ts';
-import { dayAndTime, dayText, onDay } from './day-text.ts';
+import {
+  comparedText,
+  daysToldText,
+  firstText,
+  fullestText,
+  outText,
+  whyUseText,
+} from './asked-plainly.ts';
+import { dayText, onDay } from './day-text.ts';
 import { dutyName, dutyText } from './duty-text.ts';
 import { cropText } from './keeping/crop-text.ts';
-import { failureNames, productName, quantityNames } from './names.ts';
+import { productName, quantityNames } from './names.ts';
 import { rangeText, valueText } from './value-text.ts';
 import { whyText } from './why.ts';
 import { causesOf } from './why-reading.ts';
@@ -34,6 +42,16 @@ export function plainText(answer: PlainAnswer, s: Speaker): string {
       return [...causesOf(answer.quantity, answer.side), ...againstText(answer, s)].join('\n');
     case 'room':
       return answer.systems.map((each) => roomText(each, s)).join('\n');
+    case 'first':
+      return firstText(answer, s);
+    case 'fullest':
+      return fullestText(answer, s);
+    case 'why-use':
+      return whyUseText(answer, s);
+    case 'days-told':
+      return daysToldText(answer, s);
+    case 'compared':
+      return comparedText(answer, s);
     case 'which-value':
       return `Which value do you mean? Ask for example “is ${valueText('ph', 5.4, s)} too low for ${s.greenhouse.systems[0]?.name ?? ''}”.`;
   }
@@ -60,10 +78,7 @@ function grownText(id: Of<'grown'>['systems'][number], s: Speaker): string {
 function urgentText(answer: Of<'urgent'>, s: Speaker): string {
   const { systems, by, out, now, waits, next } = answer;
   const where = systems === null ? '' : ` for ${s.and(systems.map((id) => s.system(id).name))}`;
-  const first = out.map(({ of, system, sinceMs }) => {
-    const at = system === null ? '' : ` (${s.system(system).name})`;
-    return `${s.capital(failureNames[of])}${at} since ${dayAndTime(sinceMs, s)}: that comes first.`;
-  });
+  const first = outText(out, s);
   const verdict =
     by === null
       ? now.length > 0

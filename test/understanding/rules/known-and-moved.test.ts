@@ -16,8 +16,7 @@ describe('a number told as what it is by now', () => {
   understood({
     'bench was 80 cm now 75': 'North bench level 600; North bench level 562.5',
     'was 80 cm in the bench, 75 now': 'North bench level 600; North bench level 562.5',
-    'level in the bench was 80 cm and is 75 now':
-      'North bench level 600; North bench level 562.5',
+    'level in the bench was 80 cm and is 75 now': 'North bench level 600; North bench level 562.5',
     'bench was at 80% now 70': 'North bench level 480; North bench level 420',
     'bench 60 cm now 21 degrees': 'North bench level 450; North bench water-temperature 21',
     'bench 70 cm now ph 6': 'North bench level 525; North bench ph 6',

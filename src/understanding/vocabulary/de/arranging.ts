@@ -168,6 +168,9 @@ export const arranging: ArrangingWords = {
       'nicht daheim',
       'fort',
       'abwesend',
+      'wegfahren',
+      'wegfliegen',
+      'verreisen',
     ],
     back: [
       'zurück',

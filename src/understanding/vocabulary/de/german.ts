@@ -10,6 +10,7 @@ import { ordinalMarks, spokenFractions, spokenNumbers, spokenOrdinals } from './
 import { deeds, levels, quantities, supplies } from './quantities.ts';
 import { singleWords, spelled } from './spelling.ts';
 import { times } from './times.ts';
+import { topics } from './topics.ts';
 import { troubles } from './troubles.ts';
 import { shyUnits, units } from './units.ts';
 
@@ -242,6 +243,7 @@ export const german: Vocabulary = {
     'wann sollen wir',
     'könnte ich',
     'könnten wir',
+    'können wir',
   ],
   asksReader: [
     'willst du',
@@ -254,5 +256,6 @@ export const german: Vocabulary = {
     'habt ihr',
   ],
   everyday: spelled(everydayWords, written),
+  topics,
   common: spelled(commonWords, written),
 };

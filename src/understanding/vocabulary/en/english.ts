@@ -9,6 +9,7 @@ import { anyProduct, crops, products, shyProducts } from './names-of-things.ts';
 import { fractions, numbers, ordinalMarks, ordinals } from './numbers.ts';
 import { deeds, levels, quantities, supplies } from './quantities.ts';
 import { times } from './times.ts';
+import { topics } from './topics.ts';
 import { troubles } from './troubles.ts';
 import { shyUnits, units } from './units.ts';
 
@@ -211,5 +212,6 @@ export const english: Vocabulary = {
     'do you want me to',
   ],
   everyday: everydayWords,
+  topics,
   common: commonWords,
 };

@@ -54,7 +54,7 @@ function lowText(lowAtMs: number | null, s: Speaker): string {
   return ` Geht es so weiter, ist es ${when} zu leer.`;
 }
 
-const leaks: Readonly<Record<Method, string>> = {
+export const leaks: Readonly<Record<Method, string>> = {
   'flood-and-drain': 'Schläuche, Ablauf, ein Tisch, der überläuft, nasser Boden',
   'deep-water-culture': 'Wannen und Anschlüsse, ein Luftschlauch, der Wasser zieht, nasser Boden',
   'nutrient-film': 'Enden und Stöße der Rinnen, Rücklauf, nasser Boden',
@@ -63,7 +63,7 @@ const leaks: Readonly<Record<Method, string>> = {
   aeroponic: 'abgegangene Düsen, Deckel, Rücklauf, nasser Boden',
 };
 
-const dryUp: Readonly<Record<Method, string>> = {
+export const dryUp: Readonly<Record<Method, string>> = {
   'flood-and-drain':
     'Bitte nachsehen, ob noch geflutet wird, ob der Filter frei ist, und nach den Wurzeln: braune, schleimige trinken nicht mehr.',
   'deep-water-culture':

@@ -7,7 +7,7 @@ import type { Speaker } from '../../spoken/speaker.ts';
 import { roughVolume, volume } from '../../spoken/volume.ts';
 import { dutyText } from '../duty-text.ts';
 import { failureNames, productName, quantityNames } from '../names.ts';
-import { valueText } from '../value-text.ts';
+import { rangeText, valueText } from '../value-text.ts';
 import { workText } from './advice-remark.ts';
 import { basisText } from './basis.ts';
 import { cautionText } from './caution-text.ts';
@@ -46,9 +46,10 @@ export function adviceAnswer(answer: AdviceAnswer, s: Speaker): string {
 }
 
 function howMuch(answer: Extract<AdviceAnswer, { kind: 'how-much' }>, s: Speaker): string {
-  const { wanted, lines, leftToGrower, refused, inRange } = answer;
+  const { wanted, target, lines, leftToGrower, refused, inRange } = answer;
   const told = [
     ...(wanted ? [wantedText(wanted, s)] : []),
+    ...(target ? targetText(target, s) : []),
     ...(lines.length > 0 ? [workText(lines, s)] : []),
     ...(leftToGrower.length > 0
       ? [
@@ -115,4 +116,24 @@ function convertedText(answer: Extract<AdviceAnswer, { kind: 'converted' }>, s: 
     ({ factor, ppm: shown }) => `${s.amount(measure(shown, 'ppm', 0, 0))} on a ${factor} meter`,
   );
   return `${from} is ${quantityNames.ec} ${ec} (${micro}, ${cf}), and ${ppm} on your ${tdsFactor} scale; ${s.and(by)}.`;
+}
+
+/** What was reckoned with, or why no further. */
+function targetText(
+  target: NonNullable<Extract<AdviceAnswer, { kind: 'how-much' }>['target']>,
+  s: Speaker,
+): readonly string[] {
+  const told = valueText(target.quantity, target.value, s);
+  const aimed =
+    target.aimed.length > 0
+      ? [
+          `${s.and(target.aimed.map((id) => s.system(id).name))}: reckoned to ${told}, the first part now.`,
+        ]
+      : [];
+  const outside = target.outside.map((id) => {
+    const { name, ph, ecMsPerCm } = s.system(id);
+    const [lowest, highest] = target.quantity === 'ph' ? ph : ecMsPerCm;
+    return `${name}: ${told} is outside the ${rangeText(target.quantity, lowest, highest, s)} that is wanted, so I reckon no further than its bound.`;
+  });
+  return [...aimed, ...outside];
 }

@@ -54,7 +54,7 @@ function lowText(lowAtMs: number | null, s: Speaker): string {
   return ` Going on like this it is low ${when}.`;
 }
 
-const leaks: Readonly<Record<Method, string>> = {
+export const leaks: Readonly<Record<Method, string>> = {
   'flood-and-drain': 'hoses, the drain fitting, a bench that runs over, water on the floor',
   'deep-water-culture': 'the tubs and their fittings, an air hose that draws water out, wet floor',
   'nutrient-film': 'the ends and joints of the gutters, the return hose, wet floor',
@@ -63,7 +63,7 @@ const leaks: Readonly<Record<Method, string>> = {
   aeroponic: 'nozzles that came off, the lid, the return, wet floor',
 };
 
-const dryUp: Readonly<Record<Method, string>> = {
+export const dryUp: Readonly<Record<Method, string>> = {
   'flood-and-drain':
     'Please look whether it still floods, whether the filter is clear, and at the roots: brown and slimy ones no longer drink.',
   'deep-water-culture':
