@@ -1030,7 +1030,7 @@ describe('German: whole reports, lists that one verb ends, and what was made new
       'Tisch befüllt mit 580 l': 'Nordtisch top-up 580',
       'Wanne geleert': '? unclear (keep-as-note)',
       'Wanne ausgeleert und geputzt': '? unclear (keep-as-note)',
-      'Wanne geputzt': '? unclear (keep-as-note)',
+      'Wanne geputzt': '? was-it-cleaned (yes, keep-as-note)',
       'Deckel der Wanne gewechselt': '? unclear (keep-as-note)',
       'Wanne Schlauch getauscht': '? unclear (keep-as-note)',
       'neue Pumpe im Tisch': '? unclear (keep-as-note)',
