@@ -49,6 +49,15 @@ describe('Who goes, asked for an absence, is answered', () => {
   });
 });
 
+describe('What the bot is asked to do itself', () => {
+  it.each(['can you do that for me', 'can you do the jars tonight', 'could you top up the bench'])(
+    'is no turn that whoever asks takes: %s',
+    async (said) => {
+      expect(await household()(said)).not.toMatch(/^You take/u);
+    },
+  );
+});
+
 describe('A trip on other days than told', () => {
   it.each([
     'we leave a day later',

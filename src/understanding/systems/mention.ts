@@ -3,6 +3,7 @@ import { isDeed, isLabel, isPlainDeed, tellsOfItsOwn } from '../moods/clause-kin
 import { isBare } from '../numbers/quantity-of-measure.ts';
 import { type Clause, type Frame, isMeasure, isName } from '../reading/frame.ts';
 import { isCrop, isUnknown, means, type NameTerm, type Term } from '../reading/term.ts';
+import { bothNamedBefore } from './both-named.ts';
 import type { FactsInOrder } from './facts-in-order.ts';
 
 /** One naming of one or more systems that stand together: `the bench and the jars`, `all`. */
@@ -50,6 +51,9 @@ export function mentionsOf(frame: Frame, facts: FactsInOrder): Mention[] {
     } else if (isAll(frame, i)) {
       mentions.push(allSystems(frame, i));
       for (const left of leftOutBefore(frame, i)) takeOutOfAll(frame, mentions, left);
+    } else if (means(term, 'both')) {
+      const both = bothNamedBefore(frame, i);
+      if (both) mentions.push(both);
     }
   });
   return mentions;

@@ -44,3 +44,29 @@ describe('one vessel of several that went elsewhere', () => {
     'put 2 jugs in the bench || one jug went in the jars': 'Jar shelf top-up 2',
   });
 });
+
+describe('both of two systems that were named', () => {
+  const poured = 'Gutter run top-up 10; Jar shelf top-up 1';
+  understood({
+    'gutters got a can and the jars half a jug, both ph 6': `${poured}; Gutter run ph 6; Jar shelf ph 6`,
+    'gutters got a can and the jars half a jug, ph of both 6': `${poured}; Gutter run ph 6; Jar shelf ph 6`,
+    'gutters got a can and the jars half a jug, ph 6 in both': `${poured}; Gutter run ph 6; Jar shelf ph 6`,
+    'topped up bench 10 l and dwc 5 l, both are full':
+      'North bench top-up 10; Bucket row top-up 5; North bench level 600; Bucket row level 108',
+    'topped up bench 10 l, dwc 5 l, jars 1 l. both at ph 6':
+      'North bench top-up 10; Bucket row top-up 5; Jar shelf top-up 1; ? which-system (North bench, Bucket row, Jar shelf)',
+    'bench ph 6, both pens agree': 'North bench ph 6',
+    'bench ec 2.1 dwc ec 1.8, both a bit high': 'North bench ec 2.1; Bucket row ec 1.8',
+  });
+});
+
+describe('German: both of two systems that were named', () => {
+  understood(
+    {
+      'Tisch 10 l und Wanne 5 l nachgefüllt, beide pH 6':
+        'Nordtisch top-up 10; Südwanne top-up 5; Nordtisch ph 6; Südwanne ph 6',
+    },
+    'lindenhof',
+    'karin',
+  );
+});

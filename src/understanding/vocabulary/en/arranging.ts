@@ -140,7 +140,11 @@ export const arranging: ArrangingWords = {
     ],
     'two-of-it': ['two', 'both', 'twice', 'it was two', 'two of them', 'separate', 'another one'],
     nobody: ['nobody', 'no one', 'noone', 'none of us'],
-    anybody: ['anybody', 'anyone', 'somebody', 'someone', 'someone else', 'somebody else'],
+    anybody: [
+      ...['anybody', 'anyone', 'somebody', 'someone', 'someone else', 'somebody else'],
+      // The bot, or whoever reads it.
+      ...['can', 'could', 'would', 'will'].flatMap((asks) => [`${asks} you`, `${asks} u`]),
+    ],
     everybody: ['everybody', 'everyone', 'all of them', 'all three', 'all', 'any of them'],
     'in-turn': ['in turn', 'in turns', 'take turns', 'by turns', 'share it', 'they share it'],
     away: [
