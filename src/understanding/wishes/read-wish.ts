@@ -228,6 +228,7 @@ function wishOf(
     case 'topic-putting-right':
     case 'topic-overdosing':
     case 'topic-running-dry':
+    case 'topic-joining':
       return { kind: 'explain', term: kind.slice('topic-'.length) as TopicAsked };
     case 'ask-help':
       return { kind: 'ask', ask: { kind: 'help' }, systems: [] };

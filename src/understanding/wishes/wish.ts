@@ -108,7 +108,8 @@ export type ExplainedTerm =
   | 'sureness'
   | 'putting-right'
   | 'overdosing'
-  | 'running-dry';
+  | 'running-dry'
+  | 'joining';
 
 /** What is asked about in a whole sentence, and not by a word of the trade. */
 export type TopicAsked = Extract<
@@ -125,6 +126,7 @@ export type TopicAsked = Extract<
   | 'putting-right'
   | 'overdosing'
   | 'running-dry'
+  | 'joining'
 >;
 
 /** Which did best, what was picked, or how all of it goes. */

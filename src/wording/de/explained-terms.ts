@@ -98,6 +98,10 @@ const explained: Readonly<Record<ExplainedTerm, readonly [string, string]>> = {
     'Aufhören, nichts mehr zugeben, und vor allem nicht nach Gefühl das Gegenmittel. Umrühren oder laufen lassen, 15 bis 30 Minuten warten, pH und EC messen und mir sagen, auch wie viel hineinkam.',
     'Ist es weit daneben, muss die Hälfte des Wassers oder alles gewechselt werden: sag es gleich der Gärtnerin oder dem Gärtner.',
   ],
+  joining: [
+    'Die Leitung schreibt mir im Messenger, unter vier Augen: „lade einen Helfer ein“, oder „lade … ein“ mit dem Namen, wenn jemand schon eingetragen ist. Ich antworte mit einem Link; wer ihn öffnet, ist dabei und kann mir schreiben.',
+    'Bis dahin gibt jemand, der dabei ist, weiter, was getan wurde.',
+  ],
   'running-dry': [
     'Ohne Wasser trocknen die Wurzeln: in Stunden, wo sie in der Luft oder im dünnen Film hängen, später, wo Blähton oder Wolle etwas halten. Gleich auffüllen und nach den Blättern sehen.',
     'Eine Pumpe, die trocken läuft, geht kaputt: ausstecken, bis wieder Wasser da ist.',

@@ -98,6 +98,10 @@ const explained: Readonly<Record<ExplainedTerm, readonly [string, string]>> = {
     'Stop, add nothing more, and above all do not add the opposite on a guess. Stir or let it run, wait 15 to 30 minutes, measure pH and EC and tell me, with how much went in.',
     'If it is far out, half of the water or all of it has to be changed: tell the grower at once.',
   ],
+  joining: [
+    'The grower writes to me in the messenger, in private: “invite a helper”, or “invite” and the name of somebody who is in the set-up already. I answer with a link; whoever opens it is in and can write to me.',
+    'Until then somebody who is in passes on what was done.',
+  ],
   'running-dry': [
     'Without water the roots dry out: within hours where they hang in air or a thin film, later where pebbles or wool hold some. Top up at once and look at the leaves.',
     'A pump that runs dry breaks: unplug it until there is water again.',

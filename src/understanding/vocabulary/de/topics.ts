@@ -83,6 +83,10 @@ export const topics: Words<TopicAsked> = {
       'der mama',
     ],
   ],
+  joining: [
+    ...['auch mithelfen', 'auch helfen', 'jemanden einladen', 'noch jemanden', 'neuer helfer'],
+    ...['neue helferin', 'helfer einladen', 'mitmachen', 'beitreten', 'dazuholen'],
+  ],
   'running-dry': [
     ...[
       'trocken läuft',

@@ -78,6 +78,10 @@ export const topics: Words<TopicAsked> = {
       'reading this',
     ],
   ],
+  joining: [
+    ...['want to help too', 'wants to help too', 'get someone in', 'add a person', 'add a helper'],
+    ...['sign up', 'sign someone up', 'new helper', 'another helper', 'join this', 'join the bot'],
+  ],
   'running-dry': [
     ...['run dry', 'runs dry', 'ran dry', 'dry out', 'dries out', 'dried out', 'goes dry'],
     ...['roots dry', 'roots get dry', 'runs out of water', 'run out of water'],

@@ -671,6 +671,13 @@ export const englishWishes: WishWords = {
       'is|are the? water|solution|it drinkable|poisonous|toxic',
       'what happens|if|do_i_do if|when i|somebody|someone|the_dog|the_cat|a_child drinks|drink|drank|swallowed|swallows the|that|it? water|solution|it?',
     ],
+    'topic-joining': [
+      'how do|can|could|does|would|may i|we|she|he|they join|get_in|sign_up|get_added|take_part|write_to_you|join_in too|here|as_well?',
+      'how do|does|can|could {name} join|get_in|sign_up|get_added|take_part|write_to_you|join_in too|here|as_well?',
+      'how do|can|could i|we add|invite|get a|another|someone|somebody|my|our|one_more? helper|member|person|neighbour|neighbor|friend|sister|brother|mother|father|mum|dad|partner|wife|husband|someone|somebody|else in|too|here|to_this|as_a_helper?',
+      'my|our|a|the? neighbour|neighbor|friend|sister|brother|mother|father|mum|dad|partner|wife|husband|aunt|uncle|cousin {name}? will|can|could|is_going_to|wants_to|would_like_to|may help|help_out|join|step_in|join_in too|as_well|us|out|now|next_week?',
+      'add|invite a|another|new|one_more? helper|member|person|someone|somebody else|new?',
+    ],
     'topic-children': [
       'can|may|could|should|is|are my|our|the|a? daughter|son|kid|kids|child|children|grandson|granddaughter|grandchild|grandchildren|little_one|little_ones|toddler|boy|girl|niece|nephew allowed_to|also|just? help|do|touch|use|handle|join_in|play|water|pour|put_in|be|go|come|mix {words}',
       'can|may|could|should my|our|the|a? daughter|son|kid|kids|child|children|grandson|granddaughter|grandchild|grandchildren|little_one|little_ones|toddler|boy|girl|niece|nephew help|help_me|join_in|come_in|come_along|do_this|do_it|do_that|play_there too|here|out?',
@@ -1595,6 +1602,7 @@ export const englishWishes: WishWords = {
     'tap-water': ['tap water', 'tapwater', 'mains water'],
     drinking: [],
     children: [],
+    joining: [],
     photos: [],
     languages: [],
     privacy: [],

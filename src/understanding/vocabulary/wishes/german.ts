@@ -633,6 +633,12 @@ export const germanWishes: WishWords = {
       'ist|sind das|die wasser|lösung|nährlösung|zeug denn? trinkbar|zum_trinken|giftig|ungiftig|schädlich|trinkwasser',
       'was ist|passiert|mache_ich|mach_ich|tun|tue_ich ,? wenn|falls jemand|ich|der_hund|die_katze|ein_kind|das_kind|wer das|davon|daraus|es? wasser|lösung? trinkt|getrunken_hat|trinke|säuft|verschluckt|schluckt',
     ],
+    'topic-joining': [
+      'wie kann|kommt|kommen|macht|machen ich|wir|sie|er mit|dazu|rein|hier_rein|beitreten|mitmachen|dabei|mit_dazu?',
+      'wie kann ich|wir|man jemanden|jemand|eine|einen|noch_jemanden|meine|meinen helfer|helferin|nachbarin|nachbarn|freundin|freund|schwester|bruder|mutter|vater? einladen|dazuholen|hinzufügen|aufnehmen',
+      'meine|mein|unsere|unser|die|der nachbarin|nachbar|freundin|freund|schwester|bruder|mutter|vater|mama|papa|partner|partnerin|frau|mann|tante|onkel {name}? hilft|macht|will|kann|möchte|würde auch|jetzt|noch? mit|helfen|mithelfen|aushelfen|mitmachen auch|jetzt?',
+      'lade|nimm noch_jemanden|jemanden|einen_helfer|eine_helferin ein|auf',
+    ],
     'topic-children': [
       'darf|kann|dürfen|können|soll mein|meine|unser|unsere|das|die|der|ein? tochter|sohn|kind|kinder|enkel|enkelin|enkelkind|enkelkinder|kleine|kleiner|kleinen|mädchen|junge|nichte|neffe denn|da|auch|dabei|schon|mir? mithelfen|helfen|mitmachen|mitgießen|rein|gießen|mitkommen|das_machen|damit_spielen|spielen|anfassen',
       'darf|kann|dürfen|können mein|meine|unser|unsere|das|die|der|ein? tochter|sohn|kind|kinder|enkel|enkelin|enkelkind|enkelkinder|kleine|kleiner|kleinen|mädchen|junge {words} helfen|mithelfen|machen|anfassen|gießen|messen|mitmachen|umgehen|benutzen|mischen|dosieren|geben|eingeben',
@@ -1480,6 +1486,7 @@ export const germanWishes: WishWords = {
     'tap-water': ['leitungswasser', 'hahnenwasser'],
     drinking: [],
     children: [],
+    joining: [],
     photos: [],
     languages: [],
     privacy: [],
