@@ -129,7 +129,7 @@ function pieceAt(
   if (member !== undefined && (phrase?.length ?? 0) <= 1) return over(1, { member });
   const count = lexicon.own.vocabulary.numbers.get(token.text) ?? null;
   if (phrase) {
-    return over(phrase.length, { ...phrase.value, number: phrase.length === 1 ? count : null });
+    return over(phrase.length, { number: phrase.length === 1 ? count : null, ...phrase.value });
   }
   if (token.kind === 'mark') {
     if (token.text === '?') return over(1, { stop: 'question' });

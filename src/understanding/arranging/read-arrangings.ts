@@ -6,6 +6,7 @@ import type { Arranging } from './arranging.ts';
 import { asAsked } from './asks.ts';
 import { ClauseView, isFiller } from './clause-view.ts';
 import { type Clause, clausesOf } from './clauses.ts';
+import { type Mendable, mended } from './mended.ts';
 import { type Piece, piecesOf } from './piece.ts';
 import { readClause } from './read-clause.ts';
 import { withSwaps } from './swaps.ts';
@@ -20,6 +21,8 @@ export interface Arranged {
 export interface ArrangingAsked {
   readonly awayWhen: boolean;
   readonly whoCovers: boolean;
+  /** What was settled last and may be put right; null: nothing. */
+  readonly mendable: Mendable | null;
 }
 
 /** Longer messages are not about who goes when. */
@@ -37,6 +40,8 @@ export function readArrangings(text: string, context: Context, asked: ArrangingA
   const pieces = piecesOf(folded.text, lexicon);
   // Most reports have no word of it.
   if (!asked.awayWhen && !asked.whoCovers && pieces.every(isAboutNothing)) return nothing;
+  const putRight = asked.mendable && mended(pieces, context, asked.mendable);
+  if (putRight) return { arrangings: [putRight], rest: null };
   const clauses = withSwaps(clausesOf(pieces));
   const arrangings: Arranging[] = [];
   const left: Clause[] = [];
