@@ -782,6 +782,7 @@ export const englishWishes: WishWords = {
       'do|does|can|may|should|must {product} and {other} mix|go_together|be_mixed|go_in_together|react|get_mixed together?',
     ],
     'remind-once': [
+      'please? remind {member} to|about|of|that|on {words}',
       'please? remind me|us to|about|of|that {words}',
       'please? remind me|us tomorrow|tonight|today|later|on|in|at|next {words}',
       'can|could|will|would you please? remind me|us to|about|of|that {words}',

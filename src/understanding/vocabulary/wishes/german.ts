@@ -730,6 +730,7 @@ export const germanWishes: WishWords = {
       'darf|kann|dürfen|können {product} und|mit|zu {other} zusammen|gemischt|vermischt werden?',
     ],
     'remind-once': [
+      'bitte? erinner|erinnere {member} bitte? {words}',
       'bitte? erinner|erinnere mich|uns bitte? {words}',
       'kannst|könntest|würdest du mich|uns bitte? {words} erinnern',
       'erinnerung für|an {words}',
