@@ -108,6 +108,51 @@ describe('Who goes is put right by another name', () => {
   });
 });
 
+describe('A change of plan that says no more', () => {
+  it('asks for the days of an absence that is settled', async () => {
+    const say = household();
+    await say('ines', 'away from friday to sunday', 'nobody');
+    expect((await say('ines', 'change of plan')).text).toMatch(/^From when to when\?/u);
+    const { text } = await say('ines', 'from saturday to monday');
+    expect(text).toMatch(/^Away from Saturday 8 May to Monday 10 May\./u);
+  });
+
+  it('in German', async () => {
+    const say = household('de');
+    await say('ines', 'weg von freitag bis sonntag', 'niemand');
+    expect((await say('ines', 'planänderung')).text).toMatch(/^Von wann bis wann\?/u);
+  });
+
+  it('asks nobody who is not away, nor beside what it changes', async () => {
+    const say = household();
+    expect((await say('ines', 'change of plan')).text).not.toMatch(/From when/u);
+    await say('ines', 'away from friday to sunday', 'nobody');
+    const { text } = await say('ines', 'change of plan, jars ph 6.0');
+    expect(text).not.toMatch(/From when/u);
+  });
+});
+
+describe('Whoever goes in the place of one who cannot', () => {
+  it.each(["tomas can't on friday, priya goes instead", "tomas can't on friday, priya does it"])(
+    'goes on that day: %s',
+    async (said) => {
+      const { text } = await household()('ines', said);
+      expect(text).toBe('Tomas cannot go on Friday. I plan around it.\nPriya goes on Friday.');
+    },
+  );
+
+  it('is for the grower to say, but that a helper cannot go is kept', async () => {
+    const { text, kinds } = await household()('tomas', "I can't on friday, priya goes");
+    expect(kinds).toEqual(['answer', 'refusal']);
+    expect(text).toMatch(/^You cannot go on Friday\. I plan around it\./u);
+  });
+
+  it('is nobody who is only spoken to', async () => {
+    const { text } = await household()('tomas', "I can't on friday, priya");
+    expect(text).toBe('You cannot go on Friday. I plan around it.');
+  });
+});
+
 describe('A change that is shown is put right by another figure', () => {
   it.each([
     ['bought 5 l of A', 'no, 3 l', /^3 L of nutrient A bought/u],

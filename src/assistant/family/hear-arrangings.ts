@@ -1,3 +1,4 @@
+import { localDateOf } from '../../greenhouse/local-time.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { Arranging } from '../../understanding/arranging/arranging.ts';
 import type { Mendable } from '../../understanding/arranging/mended.ts';
@@ -33,6 +34,7 @@ export function hearArrangings(
   const { arrangings, rest } = readArrangings(text, context, {
     awayWhen: asked?.kind === 'away-when',
     whoCovers: asked?.kind === 'who-covers',
+    isAway: isAwaySettled(handling),
     mendable: mendableOf(handling, asked),
   });
   if (arrangings.length === 0) return { text, putOff: [] };
@@ -41,6 +43,13 @@ export function hearArrangings(
   act(handling, arrangings, asked, around);
   if (rest !== null) nameSystems(handling, arrangings);
   return { text: rest, putOff: arrangings.flatMap(systemPutOff) };
+}
+
+function isAwaySettled({ standing, heard, nowMs }: Handling): boolean {
+  const today = localDateOf(nowMs, standing.greenhouse.timeZone);
+  return rosterOf(standing).absences.some(
+    ({ handle, until }) => handle === heard.member.handle && until >= today,
+  );
 }
 
 /** What this member's last message settled, or was asked about it, while nothing else is talked about. */

@@ -145,6 +145,7 @@ const saysMoreBesides: ReadonlySet<ArrangingConcept> = new Set([
   'not-before',
   'only',
   'mine',
+  'plan-changed',
 ]);
 
 /** Says nothing where it stands alone. */

@@ -38,11 +38,11 @@ function otherDays(view: ClauseView, absence: Days): Arranging | null {
   const isFrom = pieces[saidAt]!.concepts.has('from');
   if (!rest.some(isMending)) return null;
   const away = { kind: 'away', handle: me } as const;
-  if (said.isEndOnly) return { ...away, days: said.days, isEndOnly: true };
+  if (said.isEndOnly) return { days: said.days, isEndOnly: true, ...away };
   const { from, until } = said.days;
-  if (from < until) return { ...away, days: said.days };
+  if (from < until) return { days: said.days, ...away };
   const isWithin = isFrom && from <= absence.until;
-  return { ...away, days: isWithin ? { from, until: absence.until } : null };
+  return { days: isWithin ? { from, until: absence.until } : null, ...away };
 }
 
 function otherPerson({ pieces }: ClauseView, isInstead: boolean): Arranging | null {

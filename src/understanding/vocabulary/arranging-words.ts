@@ -26,6 +26,8 @@ export type ArrangingConcept =
   | 'at-somebodys'
   /** Said of a trip: it begins or ends on other days than were told. */
   | 'other-days'
+  /** What was settled is to be otherwise. */
+  | 'plan-changed'
   /** Sets out, or stays there. */
   | 'travel'
   | 'back'
