@@ -19,7 +19,7 @@ import { probesMeant } from '../probes-meant.ts';
 import { isRainUsual } from './is-butt.ts';
 import type { ReadSlot } from './match-pattern.ts';
 import { plainAskOf, systemsFound } from './plain-wish.ts';
-import { readSystem, systemOfTask } from './read-names.ts';
+import { systemOfTask } from './read-names.ts';
 import { readSlot } from './read-slot.ts';
 import type { About, ChangeKind, ExplainedTerm, Wish, WishKind } from './wish.ts';
 import { wishPatterns } from './wish-patterns.ts';
@@ -44,7 +44,6 @@ export function readWish(
     const read: ReadSlot = (slot, words) => readSlot(slot, words, world);
     const fit = wishPatterns(world.words).firstFit(world.tokens, read);
     if (fit && mayBeReading(fit.item.kind, new Slots(fit.slots), greenhouse)) continue;
-    if (fit?.item.kind === 'set-container' && isOfSystem(fit.slots, world)) continue;
     if (fit) return wishOf(fit.item.kind, new Slots(fit.slots), world, fit.slots);
   }
   return null;
@@ -58,15 +57,6 @@ function mayBeReading(kind: WishKind, slots: Slots, { systems }: Greenhouse): bo
   return system !== undefined && slots.number('cm') <= system.depthCm;
 }
 
-/** `the bench is 200 now`: of a system, and of no can that is called so. */
-function isOfSystem(found: ReadonlyMap<string, unknown>, world: WishWorld): boolean {
-  const called = found.get('container') as string | undefined;
-  if (called === undefined || found.has('vessel')) return false;
-  const isKnown = world.greenhouse.containers.some(({ name }) => name === called);
-  const words = world.tokens.filter(({ text }) => text === called.toLowerCase());
-  return !isKnown && words.length > 0 && readSystem(words, world) !== undefined;
-}
-
 /** What the slots of a pattern that fitted hold; the readers of the slots give these types. */
 class Slots {
   readonly #found: ReadonlyMap<string, unknown>;
@@ -76,7 +66,9 @@ class Slots {
   }
 
   get container(): string {
-    return (this.#found.get('vessel') ?? this.#found.get('container')) as string;
+    return ['vessel', 'measure', 'container']
+      .map((slot) => this.#found.get(slot))
+      .find(Boolean) as string;
   }
 
   /** Once, where it is not said. */

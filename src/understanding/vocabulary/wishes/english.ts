@@ -322,8 +322,8 @@ export const englishWishes: WishWords = {
     ],
     'set-container': [
       'the {vessel} is|holds|has|takes {litres}',
-      'the|our|my|each|every? {container} is|holds|has|takes {litres} now|from_now_on|these_days',
-      'from_now_on the|our|my|each|every|a|one? {container} is|holds|has|takes {litres}',
+      'the|our|my|each|every? {measure} is|holds|has|takes {litres} now|from_now_on|these_days',
+      'from_now_on the|our|my|each|every|a|one? {measure} is|holds|has|takes {litres}',
       'a|one|our|my {container} is|holds|has|takes really|actually|more_like|rather|only|about|exactly|in_fact|just? {litres} ,? i|we? have? measured|weighed|checked? it?',
       'new container : {container} , {litres}',
       'new container :? {container} {litres}',
