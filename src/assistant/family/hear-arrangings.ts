@@ -1,5 +1,7 @@
+import { localDateOf } from '../../greenhouse/local-time.ts';
 import type { SystemId } from '../../greenhouse/system.ts';
 import type { Arranging } from '../../understanding/arranging/arranging.ts';
+import type { Mendable } from '../../understanding/arranging/mended.ts';
 import { readArrangings } from '../../understanding/arranging/read-arrangings.ts';
 import type { Context } from '../../understanding/context.ts';
 import { openQuestions, withNamed, withoutQuestion, withQuestionsLapsed } from '../conversation.ts';
@@ -9,6 +11,7 @@ import { answerWhenBack, answerWhoGoes } from './answer-family.ts';
 import { comeHome } from './come-home.ts';
 import { goAfterAll } from './go-after-all.ts';
 import { type AwayAsked, goAway, tellPlan } from './go-away.ts';
+import { rosterOf } from './roster-of.ts';
 import { settle } from './settle.ts';
 import { tellHowTo } from './tell-how-to.ts';
 
@@ -31,6 +34,8 @@ export function hearArrangings(
   const { arrangings, rest } = readArrangings(text, context, {
     awayWhen: asked?.kind === 'away-when',
     whoCovers: asked?.kind === 'who-covers',
+    isAway: isAwaySettled(handling),
+    mendable: mendableOf(handling, asked),
   });
   if (arrangings.length === 0) return { text, putOff: [] };
   handling.conversation = withQuestionsLapsed(handling.conversation);
@@ -39,6 +44,33 @@ export function hearArrangings(
   if (rest !== null) nameSystems(handling, arrangings);
   return { text: rest, putOff: arrangings.flatMap(systemPutOff) };
 }
+
+function isAwaySettled({ standing, heard, nowMs }: Handling): boolean {
+  const today = localDateOf(nowMs, standing.greenhouse.timeZone);
+  return rosterOf(standing).absences.some(
+    ({ handle, until }) => handle === heard.member.handle && until >= today,
+  );
+}
+
+/** What this member's last message settled, or was asked about it, while nothing else is talked about. */
+function mendableOf(handling: Handling, asked: AwayAsked | null): Mendable | null {
+  const { conversation, standing, heard, nowMs } = handling;
+  const isElse = asked === null && openQuestions(conversation, heard.writtenAtMs).length > 0;
+  const last = conversation.receipts[0]?.settled?.map((place) => standing.arrangements[place]!);
+  if (isElse || !last) return null;
+  const { handle } = heard.member;
+  const { absences } = rosterOf(standing);
+  const [first] = last.filter(({ atMs }) => nowMs - atMs <= putRightForMs);
+  const absence = absences.findLast(
+    (each) => each.handle === handle && nowMs - each.toldAtMs <= putRightForMs,
+  );
+  if (!first) return null;
+  const isSaid = last.some(({ kind }) => kind === 'covers');
+  const cover = asked?.kind === 'who-covers' ? 'asked' : isSaid ? 'said' : null;
+  return { absence: absence ?? null, cover };
+}
+
+const putRightForMs = 30 * 60_000;
 
 function systemPutOff(arranging: Arranging): readonly SystemId[] {
   const isPutOff = arranging.kind === 'claim' || arranging.kind === 'release';

@@ -46,10 +46,12 @@ function tellOfToday(handling: Handling): void {
 export function settleDrafts(handling: Handling, drafts: readonly ArrangementDraft[]): boolean {
   const before = rosterOf(handling.standing);
   const { member } = handling.heard;
-  const mayAll = drafts.every((draft) =>
-    may(member, `settle-${draft.kind}`, isOwn(draft, member.handle, before)),
-  );
-  if (!mayAll) {
+  const isAllowed = (draft: ArrangementDraft): boolean =>
+    may(member, `settle-${draft.kind}`, isOwn(draft, member.handle, before));
+  if (!drafts.every(isAllowed)) {
+    // `I can't on Friday, Priya goes`: that they cannot holds, whoever goes.
+    const hindered = drafts.filter((draft) => draft.kind === 'cannot-go' && isAllowed(draft));
+    if (hindered.length > 0) settleDrafts(handling, hindered);
     refuse(handling);
     return false;
   }

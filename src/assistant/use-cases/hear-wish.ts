@@ -3,6 +3,7 @@ import { instantOf, type LocalTime, localDateOf } from '../../greenhouse/local-t
 import { mixingCautions } from '../../planning/cautions-for.ts';
 import { type RainLine, rainLine } from '../../planning/rain-left.ts';
 import { stockOutlook, toBuy } from '../../planning/stock-outlook.ts';
+import { readAmended } from '../../understanding/wishes/read-amended.ts';
 import { readGuideAnswer } from '../../understanding/wishes/read-guide-answer.ts';
 import { readWish } from '../../understanding/wishes/read-wish.ts';
 import { stockOfTwo } from '../../understanding/wishes/stock-of-two.ts';
@@ -19,7 +20,12 @@ import { seasonAnswer } from '../answers/season-answer.ts';
 import { supplyState } from '../answers/supply-state.ts';
 import { whatIfAnswer } from '../answers/what-if.ts';
 import { whereKept } from '../answers/where-kept.ts';
-import { type AskedQuestion, openQuestions, withQuestionsLapsed } from '../conversation.ts';
+import {
+  type AskedQuestion,
+  openQuestions,
+  withoutQuestion,
+  withQuestionsLapsed,
+} from '../conversation.ts';
 import { answerWhoIsAway } from '../family/answer-family.ts';
 import { answerMyTurns } from '../family/my-turns.ts';
 import { tellHowTo } from '../family/tell-how-to.ts';
@@ -97,9 +103,23 @@ function answersChange(handling: Handling, text: string, around: Surroundings): 
   if (question.doubt.reason.kind !== 'change-set-up') return false;
   const { heard } = handling;
   const said = readGuideAnswer('summary', text, handling.spoken, heard.member, handling.nowMs);
-  if (said?.kind !== 'yes' && said?.kind !== 'no' && said?.kind !== 'stop') return false;
+  if (said?.kind !== 'yes' && said?.kind !== 'no' && said?.kind !== 'stop') {
+    return amendsChange(handling, question, text);
+  }
   for (const each of askedTogether(handling, question, around))
     settleChange(handling, each, said.kind === 'yes');
+  return true;
+}
+
+/** `no, 3 l`: the change that was shown is shown anew with this figure; it corrects nothing that was logged. */
+function amendsChange(handling: Handling, question: AskedQuestion, text: string): boolean {
+  const { reason } = question.doubt;
+  if (reason.kind !== 'change-set-up') return false;
+  const { member, writtenAtMs } = handling.heard;
+  const amended = readAmended(reason.change, text, handling.spoken, member, writtenAtMs);
+  if (!amended) return false;
+  handling.conversation = withoutQuestion(handling.conversation, question.questionId);
+  proposeChange(handling, amended);
   return true;
 }
 

@@ -34,7 +34,9 @@ export class ClauseView {
     this.saidAt = start;
     this.said = start < 0 ? null : daysAt(pieces, start, this.today);
     const end = this.said?.end ?? 0;
-    this.rest = start < 0 ? pieces : [...pieces.slice(0, start), ...pieces.slice(end)];
+    // `eine Woche weg ab Donnerstag`.
+    const among = pieces.slice(start, end).filter(({ concepts }) => concepts.has('away'));
+    this.rest = start < 0 ? pieces : [...pieces.slice(0, start), ...among, ...pieces.slice(end)];
   }
 
   has(...concepts: readonly ArrangingConcept[]): boolean {
@@ -143,6 +145,7 @@ const saysMoreBesides: ReadonlySet<ArrangingConcept> = new Set([
   'not-before',
   'only',
   'mine',
+  'plan-changed',
 ]);
 
 /** Says nothing where it stands alone. */

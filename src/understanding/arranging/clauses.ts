@@ -26,6 +26,12 @@ export function clausesOf(pieces: readonly Piece[]): readonly Clause[] {
       close(false);
       continue;
     }
+    if (isJoin(piece) && isOfSomebodysDay(open) && startsDayOfAnother(pieces, i + 1)) {
+      const said = notGoing(open);
+      close(false);
+      open.push(...said);
+      continue;
+    }
     open.push(piece);
   }
   close(false);
@@ -49,6 +55,49 @@ function startsSomebody(piece: Piece, next: Piece | undefined): boolean {
   if (piece.concepts.has('self-will') || piece.concepts.has('self-is')) return true;
   if (piece.concepts.has('self')) return true;
   return piece.member !== null && next !== undefined && (isDeed(next) || next.concepts.has('will'));
+}
+
+/** Somebody, and a day of theirs. */
+function isOfSomebodysDay(open: readonly Piece[]): boolean {
+  return open.some(({ weekday }) => weekday !== null) && open.some(isSomebody);
+}
+
+function isSomebody({ member, concepts }: Piece): boolean {
+  return member !== null || concepts.has('self') || concepts.has('self-will');
+}
+
+/** `Tomas goes on Mondays and Priya on Thursdays`, `… und donnerstags Priya`: a day of another's. */
+function startsDayOfAnother(pieces: readonly Piece[], start: number): boolean {
+  let hasDay = false;
+  let hasSomebody = false;
+  for (const piece of pieces.slice(start, start + longestPair)) {
+    if (piece.stop !== null || isJoin(piece)) break;
+    const isMore = piece.weekday !== null ? hasDay : isSomebody(piece) && hasSomebody;
+    if (isMore || !isOfPair(piece)) return false;
+    hasDay ||= piece.weekday !== null;
+    hasSomebody ||= isSomebody(piece);
+    if (hasDay && hasSomebody) return true;
+  }
+  return false;
+}
+
+const longestPair = 4;
+
+function isOfPair(piece: Piece): boolean {
+  const { concepts } = piece;
+  return piece.weekday !== null || isSomebody(piece) || concepts.has('on') || concepts.has('go');
+}
+
+/** `Tomas can't on Monday and Priya on Thursday`: holds for the second as well. */
+function notGoing(open: readonly Piece[]): readonly Piece[] {
+  const canNot = ['can', 'not'] as const;
+  const isParted = canNot.every((word) => open.some(({ concepts }) => concepts.has(word)));
+  return open.filter(
+    ({ concepts }) =>
+      concepts.has('cannot') ||
+      concepts.has('away') ||
+      (isParted && canNot.some((word) => concepts.has(word))),
+  );
 }
 
 const deeds = [

@@ -21,8 +21,10 @@ export function daysAt(pieces: readonly Piece[], start: number, today: LocalDate
   if (pieces[start]?.concepts.has('until')) return untilAt(pieces, start, today, today);
   const long = lengthAt(pieces, start);
   if (long) {
-    const isLater = pieces[long.end]?.concepts.has('from') === true;
-    const start = isLater ? pointAt(pieces, long.end + 1, today, today) : null;
+    // `a week away from Thursday`.
+    const at = passed(pieces, long.end, 'away');
+    const isLater = pieces[at]?.concepts.has('from') === true;
+    const start = isLater ? pointAt(pieces, at + 1, today, today) : null;
     const from = start?.days.from ?? today;
     const until = plusDays(from, long.days - 1);
     return { days: { from, until }, isEvening: false, end: start?.end ?? long.end };
@@ -39,7 +41,8 @@ export function daysAt(pieces: readonly Piece[], start: number, today: LocalDate
       ? pointAt(pieces, passed(pieces, i + 1, 'on', 'this', 'until'), from, today)
       : null;
   if (until) return { days: { from, until: until.days.until }, isEvening: false, end: until.end };
-  const forLong = lengthAt(pieces, i);
+  // `ab Donnerstag eine Woche`; a Friday week is no week from Friday.
+  const forLong = isFrom || !isOneWeek(pieces, i) ? lengthAt(pieces, i) : null;
   if (forLong) {
     return {
       days: { from, until: plusDays(from, forLong.days - 1) },
@@ -70,16 +73,23 @@ function untilAt(
   return until && { isEndOnly: true, ...until, days: { from, until: until.days.until } };
 }
 
-/** `for ten days`, `for a week`, `zwei Wochen`. */
+/** `a week`, `eine Woche`, and not this one. */
+function isOneWeek(pieces: readonly Piece[], i: number): boolean {
+  const article = pieces[i];
+  const isOne = article?.concepts.has('filler') && !article.concepts.has('this');
+  return isOne === true && pieces[i + 1]?.concepts.has('week') === true;
+}
+
+/** `for ten days`, `for a week`, `a week`, `zwei Wochen`. */
 function lengthAt(pieces: readonly Piece[], start: number): { days: number; end: number } | null {
   let i = start;
   const isSaid = pieces[i]?.concepts.has('for-so-long') === true;
   if (isSaid) i += 1;
   const count = pieces[i]?.number ?? null;
   if (count !== null) i += 1;
-  else if (isSaid && pieces[i]?.concepts.has('filler')) i += 1;
+  else if ((isSaid && pieces[i]?.concepts.has('filler')) || isOneWeek(pieces, i)) i += 1;
   const unit = pieces[i];
-  if (!unit || (count === null && !isSaid)) return null;
+  if (!unit || (i === start && !isSaid)) return null;
   const many = (count ?? 1) * (unit.text === 'fortnight' ? 2 : 1);
   if (unit.concepts.has('week')) return { days: 7 * many, end: i + 1 };
   return unit.concepts.has('day') ? { days: many, end: i + 1 } : null;
@@ -149,6 +159,8 @@ function dated(
   const at = passed(pieces, i + 1, 'on', 'this');
   const piece = pieces[at];
   if (!piece || (piece.number === null && piece.date === null)) return null;
+  // `ab Freitag zwei Wochen`: so long, and no day of the month.
+  if (lengthAt(pieces, at)) return null;
   const ofMonth = dateAt(pieces, at, notBefore, one) ?? bareDate(piece, at, notBefore, one);
   return ofMonth && weekdayOf(ofMonth.days.from) === weekday ? ofMonth : null;
 }

@@ -34,6 +34,9 @@ export interface Piece {
 
 type Meaning = Pick<Piece, 'concepts' | 'weekday' | 'isEveryWeek' | 'month'>;
 
+/** Less than `nothing`: a phrase may be a number as well. */
+const noMeaning: Meaning = { concepts: new Set(), weekday: null, isEveryWeek: false, month: null };
+
 const nothing: Omit<Piece, 'from' | 'to' | 'text'> = {
   concepts: new Set(),
   weekday: null,
@@ -61,7 +64,7 @@ function trieOf(language: Language): PhraseTrie<Meaning> {
   const trie = new PhraseTrie<Meaning>();
   const mean = (phrase: string, more: Partial<Meaning>): void => {
     const words = tokenise(phrase).map(({ text }) => text);
-    const known = trie.get(words) ?? nothing;
+    const known = trie.get(words) ?? noMeaning;
     const concepts = new Set([...known.concepts, ...(more.concepts ?? [])]);
     trie.set(words, { ...known, ...more, concepts });
   };

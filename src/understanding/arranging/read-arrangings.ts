@@ -6,6 +6,7 @@ import type { Arranging } from './arranging.ts';
 import { asAsked } from './asks.ts';
 import { ClauseView, isFiller } from './clause-view.ts';
 import { type Clause, clausesOf } from './clauses.ts';
+import { type Mendable, mended } from './mended.ts';
 import { type Piece, piecesOf } from './piece.ts';
 import { readClause } from './read-clause.ts';
 import { withSwaps } from './swaps.ts';
@@ -20,6 +21,10 @@ export interface Arranged {
 export interface ArrangingAsked {
   readonly awayWhen: boolean;
   readonly whoCovers: boolean;
+  /** An absence of theirs is settled that is not over. */
+  readonly isAway: boolean;
+  /** What was settled last and may be put right; null: nothing. */
+  readonly mendable: Mendable | null;
 }
 
 /** Longer messages are not about who goes when. */
@@ -37,6 +42,8 @@ export function readArrangings(text: string, context: Context, asked: ArrangingA
   const pieces = piecesOf(folded.text, lexicon);
   // Most reports have no word of it.
   if (!asked.awayWhen && !asked.whoCovers && pieces.every(isAboutNothing)) return nothing;
+  const putRight = asked.mendable && mended(pieces, context, asked.mendable);
+  if (putRight) return { arrangings: [putRight], rest: null };
   const clauses = withSwaps(clausesOf(pieces));
   const arrangings: Arranging[] = [];
   const left: Clause[] = [];
@@ -45,9 +52,13 @@ export function readArrangings(text: string, context: Context, asked: ArrangingA
   for (const said of clauses) {
     const clause = asAsked(said, lexicon);
     const view = new ClauseView(clause, context);
-    const isCoverMeant =
-      asked.whoCovers || arrangings.some(({ kind }) => kind === 'covers' || kind === 'away');
     const last = arrangings.at(-1);
+    // `Tomas can't on Friday, Priya goes`; but `I can't on Friday, Priya` speaks to her.
+    const isInstead = last?.kind === 'cannot-go' && view.has('go', 'cover', 'do');
+    const isCoverMeant =
+      asked.whoCovers ||
+      isInstead ||
+      arrangings.some(({ kind }) => kind === 'covers' || kind === 'away');
     isAboutSupply ||= isOfSupply(clause, lexicon);
     const mayBeSupply = isAboutSupply || isBackOnOfSupply(clause, view, context);
     const isBareBack = mayBeSupply && view.has('back') && view.subject === null;
@@ -64,6 +75,8 @@ export function readArrangings(text: string, context: Context, asked: ArrangingA
       arrangings[arrangings.length - 1] = { ...last, reason: wordsOf(clause, folded) };
     } else left.push(clause);
   }
+  const isPlanChanged = arrangings.length === 0 && asked.isAway && saysPlanChanged(pieces);
+  if (isPlanChanged) arrangings.push({ kind: 'away', handle: context.member.handle, days: null });
   if (arrangings.length === 0) return nothing;
   return { arrangings, rest: restOf(left, folded) };
 }
@@ -125,10 +138,11 @@ function isBackOnOfSupply({ pieces }: Clause, view: ClauseView, { outage }: Cont
   return outage !== undefined && isOfNow && pieces.length > 1;
 }
 
-/** `away until Friday, Tomas steps in`: on the days of the absence. */
+/** `away until Friday, Tomas steps in`: on the days of the absence, or those on which somebody cannot go. */
 function withDaysOf(last: Arranging | undefined, read: Arranging | null): Arranging | null {
   const isUndated = read?.kind === 'covers' && read.days === null;
-  return isUndated && last?.kind === 'away' ? { ...read, days: last.days } : read;
+  const isOfDays = last?.kind === 'away' || last?.kind === 'cannot-go';
+  return isUndated && isOfDays ? { ...read, days: last.days } : read;
 }
 
 /** `I can't on Sunday, my sister is here`: plain words right after it say why. */
@@ -149,6 +163,12 @@ function wordsOf({ pieces }: Clause, folded: Folded): string {
 function lexiconOf(folded: Folded, { greenhouse, member }: Context): Lexicon {
   const tokens = tokenise(folded.text);
   return lexiconFor(greenhouse, languageOf(tokens, greenhouse, member.language));
+}
+
+/** `change of plan`, and no word of what changes. */
+function saysPlanChanged(pieces: readonly Piece[]): boolean {
+  const isAll = pieces.every((piece) => piece.stop === 'end' || saysNothing(piece));
+  return isAll && pieces.some(({ concepts }) => concepts.has('plan-changed'));
 }
 
 /** Only days, where the bot has asked from when to when. */

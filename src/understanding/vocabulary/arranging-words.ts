@@ -26,6 +26,8 @@ export type ArrangingConcept =
   | 'at-somebodys'
   /** Said of a trip: it begins or ends on other days than were told. */
   | 'other-days'
+  /** What was settled is to be otherwise. */
+  | 'plan-changed'
   /** Sets out, or stays there. */
   | 'travel'
   | 'back'
@@ -107,6 +109,8 @@ export interface ArrangingWords {
   readonly clauseJoiners: readonly string[];
   /** That two change places: swap with Tomas. */
   readonly swapWords: readonly string[];
+  /** That something said before is to be otherwise: no, from Saturday. */
+  readonly mendingWords: readonly string[];
   /** Whoever was named before. */
   readonly thirdPersons: readonly string[];
   /** Stands after a day of the month: 16th. */
@@ -131,6 +135,9 @@ export const clauseJoiners: ReadonlySet<string> = new Set(
 );
 export const swapWords: ReadonlySet<string> = new Set(
   Object.values(arrangingWords).flatMap((words) => words.swapWords),
+);
+export const mendingWords: ReadonlySet<string> = new Set(
+  Object.values(arrangingWords).flatMap((words) => words.mendingWords),
 );
 export const thirdPersons: ReadonlySet<string> = new Set(
   Object.values(arrangingWords).flatMap((words) => words.thirdPersons),

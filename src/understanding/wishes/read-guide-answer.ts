@@ -11,6 +11,7 @@ import type { WishWords } from '../vocabulary/wishes/wish-words.ts';
 import { readCm, readCount, readLitres, readTime } from './read-amounts.ts';
 import { readCrop } from './read-names.ts';
 import { readPlace } from './read-place.ts';
+import { saidInstead, withoutLead } from './said-instead.ts';
 import { asWritten, type WishWorld, wishWorlds } from './wish-world.ts';
 
 export type GuideAnswer =
@@ -125,36 +126,12 @@ export function readMended(
   atMs: number,
 ): GuideAnswer | null {
   for (const world of wishWorlds(text, greenhouse, member, atMs)) {
-    const { leads, instead } = world.words.mending;
-    const said = withoutLeads(world.tokens, leads);
-    if (said.length === world.tokens.length) continue;
-    const wrong = said.findIndex((_, i) => i > 0 && leadAt(said.slice(i), instead) > 0);
-    const tokens = (wrong < 0 ? said : said.slice(0, wrong)).filter(
-      ({ text: mark }, i, all) => mark !== ',' || (i > 0 && i < all.length - 1),
-    );
-    if (tokens.length === 0) continue;
+    const tokens = saidInstead(world);
+    if (!tokens) continue;
     const answer = valueOf(step, asWritten(tokens, world.folded), { ...world, tokens });
     if (answer) return answer;
   }
   return null;
-}
-
-/** How many tokens the longest of the phrases takes that these begin with. */
-function leadAt(tokens: readonly Token[], phrases: readonly string[]): number {
-  const fitting = phrases
-    .map((phrase) => wordsOf(phrase))
-    .filter((words) => words.every((word, i) => tokens[i]?.text === word));
-  return Math.max(0, ...fitting.map(({ length }) => length));
-}
-
-function withoutLead(tokens: readonly Token[], phrases: readonly string[]): readonly Token[] {
-  const length = leadAt(tokens, phrases);
-  return length < tokens.length ? tokens.slice(length) : tokens;
-}
-
-function withoutLeads(tokens: readonly Token[], phrases: readonly string[]): readonly Token[] {
-  const length = leadAt(tokens, phrases) || (tokens[0]?.kind === 'mark' ? 1 : 0);
-  return length === 0 ? tokens : withoutLeads(tokens.slice(length), phrases);
 }
 
 function metersOf(said: string, { meters, steering }: WishWords): GuideAnswer | null {

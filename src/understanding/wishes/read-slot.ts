@@ -79,6 +79,10 @@ export const slotReaders = {
   container: readContainer,
   vessel: (words, world) =>
     world.greenhouse.containers.find(({ name }) => name.toLowerCase() === textOf(words))?.name,
+  // `the bench is 200 now`: a system is no can, where none is called so.
+  measure: (words, world) =>
+    readHolder(words, world) ??
+    (readSystem(words, world) ? undefined : readContainer(words, world)),
   holder: readHolder,
   probe: readProbe,
   member: readMember,

@@ -66,7 +66,9 @@ class Slots {
   }
 
   get container(): string {
-    return (this.#found.get('vessel') ?? this.#found.get('container')) as string;
+    return ['vessel', 'measure', 'container']
+      .map((slot) => this.#found.get(slot))
+      .find(Boolean) as string;
   }
 
   /** Once, where it is not said. */

@@ -14,6 +14,15 @@ const onTheWayHome = [
   'auf dem heimweg',
 ];
 
+/** It says nothing more beside what is settled, and asks to settle anew where it stands alone. */
+const planChanged = [
+  'planänderung',
+  'kleine planänderung',
+  'der plan hat sich geändert',
+  'unser plan hat sich geändert',
+  'neuer plan',
+];
+
 export const arranging: ArrangingWords = {
   words: {
     self: ['ich', 'wir', 'mir', 'mich', 'uns'],
@@ -144,6 +153,7 @@ export const arranging: ArrangingWords = {
         `etwas ${way}`,
       ]),
     ],
+    'plan-changed': planChanged,
     travel: ['fahren', 'fahre', 'fliegen', 'fliege', 'reisen', 'reise', 'bleiben', 'bleibe', 'los'],
     'at-somebodys': [
       ...['bei', 'zu'].flatMap((at) =>
@@ -412,11 +422,7 @@ export const arranging: ArrangingWords = {
     'after-all': ['doch', 'doch wieder', 'doch nur', 'doch lieber', 'nun doch', 'jetzt doch'],
     because: ['weil', 'da', 'denn'],
     filler: [
-      'planänderung',
-      'kleine planänderung',
-      'der plan hat sich geändert',
-      'unser plan hat sich geändert',
-      'neuer plan',
+      ...planChanged,
       'seinen',
       'seine',
       'ihren',
@@ -493,6 +499,22 @@ export const arranging: ArrangingWords = {
     ['sonntags', 'jeden sonntag'],
   ],
   swapWords: ['tausche', 'tauschen', 'getauscht', 'tausch', 'tauscht'],
+  mendingWords: [
+    'nein',
+    'nee',
+    'doch',
+    'lieber',
+    'sorry',
+    'stattdessen',
+    'eher',
+    'quatsch',
+    'meinte',
+    'besser',
+    'moment',
+    'sondern',
+    'korrektur',
+    'entschuldigung',
+  ],
   thirdPersons: ['er', 'sie'],
   ordinalMarks: ['.'],
 };

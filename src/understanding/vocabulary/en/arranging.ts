@@ -1,6 +1,18 @@
 import type { ArrangingWords } from '../arranging-words.ts';
 import { ordinalMarks } from './numbers.ts';
 
+/** It says nothing more beside what is settled, and asks to settle anew where it stands alone. */
+const planChanged = [
+  'change of plan',
+  'change of plans',
+  'plans have changed',
+  'our plans have changed',
+  'our plans changed',
+  'plans changed',
+  'the plan has changed',
+  'new plan',
+];
+
 export const arranging: ArrangingWords = {
   words: {
     self: ['i', 'we', 'me', 'myself', 'us'],
@@ -190,6 +202,7 @@ export const arranging: ArrangingWords = {
         `a bit ${way}`,
       ]),
     ],
+    'plan-changed': planChanged,
     travel: ['leave', 'set off', 'fly', 'travel', 'depart', 'stay', 'staying', 'home'],
     'at-somebodys': [
       ...['off to', 'visiting', 'staying with', 'staying at'],
@@ -472,14 +485,7 @@ export const arranging: ArrangingWords = {
     'after-all': ['after all', 'once more', 'again instead'],
     because: ['because', 'cause', 'since', 'as'],
     filler: [
-      'change of plan',
-      'change of plans',
-      'plans have changed',
-      'our plans have changed',
-      'our plans changed',
-      'plans changed',
-      'the plan has changed',
-      'new plan',
+      ...planChanged,
       'his',
       'her',
       'their',
@@ -552,6 +558,20 @@ export const arranging: ArrangingWords = {
     ['sundays', 'every sunday'],
   ],
   swapWords: ['swap', 'swapped', 'swapping', 'swaps', 'trade', 'traded', 'trading'],
+  mendingWords: [
+    'no',
+    'nope',
+    'actually',
+    'rather',
+    'sorry',
+    'instead',
+    'meant',
+    'mean',
+    'wait',
+    'oops',
+    'better',
+    'correction',
+  ],
   thirdPersons: ['he', 'she', "he's", "she's", 'hes', 'shes'],
   ordinalMarks,
 };

@@ -191,6 +191,10 @@ export const germanWishes: WishWords = {
       'in|auf {system} passen|gehen jetzt|nun|inzwischen? {litres} rein|hinein?',
     ],
     'set-low': [
+      'die? untere|tiefe|niedrige marke vom|von|beim|bei|der|des|für|fürs|in {system} ist|auf|soll|sei|: jetzt|nun|lieber|ab_jetzt|künftig? {litres} sein|jetzt|bitte|ab_jetzt?',
+      'die? niedrigmarke|mindestmarke|untermarke|tiefmarke vom|von|beim|bei|der|des|für|fürs|in {system} ist|auf|soll|sei|:? jetzt|nun|lieber|ab_jetzt|künftig? {litres} sein|jetzt|bitte|ab_jetzt?',
+      '{system} niedrigmarke|mindestmarke|untermarke|tiefmarke ist|auf|soll|:? jetzt|nun|lieber? {litres} sein|jetzt|bitte?',
+      'setz|setze|stell|stelle|ändere|heb|senk die? niedrigmarke|mindestmarke|untermarke|tiefmarke vom|von|beim|bei|der|des|für {system} auf {litres}',
       '{system} untere marke auf|ist|soll? {litres}',
       'setz|setze|stell|stelle|ändere {system} untere marke auf {litres}',
       'setz|setze|stell|stelle|ändere {system} auf {litres} untere marke',
@@ -244,6 +248,9 @@ export const germanWishes: WishWords = {
       'ich|wir|habe|hab|haben? habe|hab|haben|ich|wir? {day}? die|neue|neuen|ein_paar {crop} gepflanzt|eingepflanzt|gesät|ausgesät|umgepflanzt',
     ],
     clear: [
+      'ich|wir? habe|hab|haben? gerade|eben|heute|gestern? alle? die|meine|unsere? alten|letzten|toten|abgeernteten? {fruit} aus|von|in {system} gerissen|rausgerissen|ausgerissen|herausgerissen|gezogen|entfernt|rausgeworfen|abgeräumt',
+      'ich|wir? habe|hab|haben? gerade|eben|heute|gestern? alle? die|meine|unsere? alten|letzten|toten|abgeernteten {plants} rausgerissen|ausgerissen|herausgerissen|entfernt|rausgeworfen|abgeräumt',
+      'in {system} sind|stehen|wachsen jetzt? keine pflanzen mehr',
       '{plants} ausgerissen|rausgerissen|abgeräumt|herausgenommen|rausgenommen',
       '{day} {plants} ausgerissen|rausgerissen|abgeräumt|herausgenommen|rausgenommen',
       '{plants} {day} ausgerissen|rausgerissen|abgeräumt|herausgenommen|rausgenommen',
@@ -299,6 +306,12 @@ export const germanWishes: WishWords = {
     ],
     'drop-container': ['vergiss|streich|streiche|lösch|lösche das|den? gefäß|behälter {container}'],
     'set-morning': [
+      'die? runde|runden|morgenrunde|morgennachricht ist|kommt viel|etwas|mir|uns? zu früh|spät ,|.|;|-|und? kann|könnte|soll|lass sie|die|es erst? um|gegen|ab {time} kommen|sein|rausgehen|losgehen?',
+      'kann|könnte|soll|sollte|lass bitte? die? runde|runden|morgenrunde|morgennachricht bitte|lieber|auch|nicht? erst? um|gegen|ab {time} kommen|sein|rausgehen|losgehen?',
+      'die? runde|runden|morgenrunde|morgennachricht bitte|lieber|ab_jetzt|künftig erst? um|gegen|ab|auf {time}',
+      'die? runde|runden|morgenrunde|morgennachricht erst? um|auf|ab {time} bitte',
+      'die? runde|runden|morgenrunde|morgennachricht soll|sollte|kann|könnte bitte|lieber|ab_jetzt|künftig? erst? um|gegen|ab {time} kommen|sein|rausgehen|losgehen',
+      'ich|wir hätte|hätten|möchte|möchten|will|wollen gern|gerne|lieber? die runde|runden|morgenrunde|morgennachricht gern|gerne|lieber? erst? um|gegen|ab {time} haben?',
       'die? runde|runden|morgenrunde|morgennachricht um|auf|ab {time}',
       'schick|schicke|stell|stelle|setz|setze|leg|lege die runde|morgenrunde|morgennachricht um|auf {time}',
       'schreib|schreibe mir|uns morgens um {time}',
@@ -923,6 +936,7 @@ export const germanWishes: WishWords = {
       'darf|kann|dürfen|können {product} und|mit|zu {other} zusammen|gemischt|vermischt werden?',
     ],
     'remind-once': [
+      'bitte? erinner|erinnere {member} bitte? {words}',
       'bitte? erinner|erinnere mich|uns bitte? {words}',
       'kannst|könntest|würdest du mich|uns bitte? {words} erinnern',
       'erinnerung für|an {words}',
