@@ -82,14 +82,13 @@ export type Wish =
   | { readonly kind: 'first-fruit'; readonly system: SystemId; readonly on: LocalDate }
   | { readonly kind: 'what-if'; readonly scenario: Scenario };
 
-/** A word of the trade that a newcomer may ask about. */
+/** What may be asked about: a word of the trade, or a topic. */
 export type ExplainedTerm =
-  | 'ec'
+  | TopicAsked
   | 'ph'
   | 'reservoir'
   | 'top-up'
   | 'kratky'
-  | 'brim'
   | 'low-mark'
   | 'calibration'
   | 'round'
@@ -98,7 +97,12 @@ export type ExplainedTerm =
   | 'ph-up'
   | 'nft'
   | 'dwc'
-  | 'flood-and-drain'
+  | 'flood-and-drain';
+
+/** What is asked about in a whole sentence as well, and not by a word of the trade alone. */
+export type TopicAsked =
+  | 'brim'
+  | 'ec'
   | 'tap-water'
   | 'drinking'
   | 'children'
@@ -110,24 +114,6 @@ export type ExplainedTerm =
   | 'overdosing'
   | 'running-dry'
   | 'joining';
-
-/** What is asked about in a whole sentence, and not by a word of the trade. */
-export type TopicAsked = Extract<
-  ExplainedTerm,
-  | 'brim'
-  | 'ec'
-  | 'tap-water'
-  | 'drinking'
-  | 'children'
-  | 'photos'
-  | 'languages'
-  | 'privacy'
-  | 'sureness'
-  | 'putting-right'
-  | 'overdosing'
-  | 'running-dry'
-  | 'joining'
->;
 
 /** Which did best, what was picked, or how all of it goes. */
 export type SeasonAsked = 'best' | 'harvest' | 'going';
