@@ -3,11 +3,13 @@ import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 /** The files that take longest, in the order they start in: those that compute beside those that wait. */
 const longest = [
-  'understanding/corpora/tried',
+  'understanding/corpora/questions',
   'channels/telegram/stories/week-in-words',
   'understanding/corpora/later',
   'channels/telegram/stories/faults',
+  'understanding/corpora/tried',
   'channels/telegram/delivery',
+  'understanding/corpora/talks',
   'understanding/corpora/first',
   'assistant/permissions/permissions',
   'channels/telegram/stories/family-week',

@@ -1,4 +1,5 @@
-import { isVolume, unitIs } from '../numbers/quantity-of-measure.ts';
+import type { Measure } from '../numbers/measure.ts';
+import { isBare, isVolume, unitIs } from '../numbers/quantity-of-measure.ts';
 import type { Lexicon } from './lexicon.ts';
 import { measureTerm, stopBefore } from './make-term.ts';
 import { countOf } from './shared-container.ts';
@@ -9,15 +10,18 @@ const mostContainers = 20;
 
 /**
  * `put 2 cans bench 1 buckets`, `20 l bench 10 l buckets`: each amount stands before its own system, with nothing
- * between them; they are cut, and a count alone is of the vessel told first.
+ * between them; they are cut, and a count alone is of the vessel told first. Where it was said that water was added, a
+ * bare number is of the unit told first as well: `topped up 12 l bench, 3 buckets`.
  */
 export function withRowsOfAmounts(terms: readonly Term[], lexicon: Lexicon): readonly Term[] {
   if (!terms.some(isName) || !terms.some(isAmount)) return terms;
   const kept: Term[] = [];
+  let isLed = false;
   for (let i = 0; i < terms.length; i++) {
     const opens = i === 0 || terms[i - 1]!.kind === 'stop';
     const isVerb = means(terms[i], 'add', 'top-up', 'fill');
-    const row = isVerb || opens ? rowFrom(terms, isVerb ? i + 1 : i, lexicon) : null;
+    isLed ||= means(terms[i], 'add', 'top-up');
+    const row = isVerb || opens ? rowFrom(terms, isVerb ? i + 1 : i, lexicon, isLed) : null;
     if (isVerb || !row) kept.push(terms[i]!);
     if (!row) continue;
     kept.push(...row.terms);
@@ -31,7 +35,12 @@ interface Row {
   readonly end: number;
 }
 
-function rowFrom(terms: readonly Term[], from: number, lexicon: Lexicon): Row | null {
+function rowFrom(
+  terms: readonly Term[],
+  from: number,
+  lexicon: Lexicon,
+  isLed: boolean,
+): Row | null {
   const first = terms[from];
   if (!isAmount(first)) return null;
   const row: Term[] = [];
@@ -40,7 +49,7 @@ function rowFrom(terms: readonly Term[], from: number, lexicon: Lexicon): Row | 
   for (;;) {
     const isParted = terms[at]?.kind === 'stop' && groups > 0;
     const start = isParted ? at + 1 : at;
-    const amount = amountAt(terms[start], first, lexicon);
+    const amount = amountAt(terms[start], first, lexicon, isLed);
     const name = amount === null ? -1 : nameBehind(terms, start);
     if (amount === null || name < 0) break;
     if (isParted) row.push(terms[at]!);
@@ -53,14 +62,22 @@ function rowFrom(terms: readonly Term[], from: number, lexicon: Lexicon): Row | 
   return groups > 1 && isAll ? { terms: row, end: at } : null;
 }
 
-/** An amount of the same unit, or how many of the vessel told first. */
+/** An amount with its unit, or how many of the unit or the vessel told first. */
 function amountAt(
   term: Term | undefined,
   first: MeasureTerm,
   lexicon: Lexicon,
+  isLed: boolean,
 ): MeasureTerm | null {
-  if (isAmount(term)) return term;
   const { unit } = first.measure;
+  if (term?.kind === 'measure') {
+    const { measure } = term;
+    if (isVolumeTold(measure)) return term;
+    // `5.8 buckets` may be their pH.
+    return isLed && isBare(measure) && measure.whole
+      ? measureTerm(term, { ...measure, unit })
+      : null;
+  }
   if (!term || unit === null || !('litres' in unit)) return null;
   const count = countOf(term, lexicon, false);
   if (count === null || count > mostContainers) return null;
@@ -81,6 +98,9 @@ function isName(term: Term | undefined): boolean {
 }
 
 function isAmount(term: Term | undefined): term is MeasureTerm {
-  if (term?.kind !== 'measure' || !isVolume(term.measure)) return false;
-  return !unitIs(term.measure, 'ml', 'cl');
+  return term?.kind === 'measure' && isVolumeTold(term.measure);
+}
+
+function isVolumeTold(measure: Measure): boolean {
+  return isVolume(measure) && !unitIs(measure, 'ml', 'cl');
 }

@@ -150,6 +150,7 @@ function isCounted(frame: Frame, clause: Clause, i: number, after: Term | undefi
     if (isMeasure(first) && first.measure.unit === null) return false;
     // `ec 1400 gutters`: the label's own number.
     if (i > clause.from && isLabel(first)) return false;
+    if (isOneOfRow(frame, clause, i)) return false;
     // `all 6 buckets`, `2 jars look sad`; but `topped up 12 dwc` is an amount.
     return isPlural(frame, after.text) && !means(first, 'top-up', 'add', 'fill') && !after.everyday;
   }
@@ -168,6 +169,21 @@ function isCounted(frame: Frame, clause: Clause, i: number, after: Term | undefi
   // `ph6 lv half full`: the label's own number.
   if (i > clause.from && isLabel(frame.terms[i - 1])) return false;
   return isUnknown(after) && nextIn(frame, clause, i, () => false) >= 0;
+}
+
+/** `topped up 12 bench, 3 buckets`: nothing but a number and its system, where such a one stands right before. */
+function isOneOfRow(frame: Frame, clause: Clause, i: number): boolean {
+  const before = frame.clauses[frame.clauseOf[i]! - 1];
+  return (
+    before?.sentence === clause.sentence &&
+    isAmountOfSystem(frame, clause) &&
+    isAmountOfSystem(frame, before)
+  );
+}
+
+function isAmountOfSystem({ terms }: Frame, { from, to }: Clause): boolean {
+  const first = means(terms[from], 'add', 'top-up', 'fill') ? from + 1 : from;
+  return to - first === 2 && isMeasure(terms[first]) && terms[first + 1]?.kind === 'name';
 }
 
 /** `instead of the 12 l I gave the bench 2 cans`: what was not given, before what was. */

@@ -70,3 +70,17 @@ describe('German: both of two systems that were named', () => {
     'karin',
   );
 });
+
+describe('a row of amounts before their systems, the unit told first', () => {
+  understood({
+    'topped up 12 l bench, 3 buckets, 1 gutters':
+      'North bench top-up 12; Bucket row top-up 3; Gutter run top-up 1',
+    'topped up 12 l bench, 3 buckets look sad': 'North bench top-up 12',
+    'topped up 12 l bench, 6 buckets are fine': 'North bench top-up 12',
+    'topped up 12 l bench, 5.8 buckets':
+      'North bench top-up 12; ? which-quantity (ph, ec, water-temperature)',
+    'topped up 12 bench, 3 buckets': 'North bench top-up 12; ? which-unit',
+    'topped up 12 l bench, ph 6 buckets': 'North bench top-up 12; Bucket row ph 6',
+    '2 jars look sad': '? unclear (keep-as-note)',
+  });
+});
