@@ -74,9 +74,7 @@ function amountAt(
     const { measure } = term;
     if (isVolumeTold(measure)) return term;
     // `5.8 buckets` may be their pH.
-    return isLed && isBare(measure) && measure.whole
-      ? measureTerm(term, { ...measure, unit })
-      : null;
+    if (isLed && isBare(measure) && measure.whole) return measureTerm(term, { ...measure, unit });
   }
   if (!term || unit === null || !('litres' in unit)) return null;
   const count = countOf(term, lexicon, false);
