@@ -128,10 +128,14 @@ export function dutyAsked(frame: Frame, from: number, to: number): DutyKind | nu
   if (has('calibrate')) return 'calibration';
   if (has('clean')) return 'clean';
   if (has('check', 'ph', 'ec')) return 'check';
-  // `when does the bench need water`: one phrase, or two.
+  // `when does the bench need water`.
+  return saysWater(frame, from, to) && !has('temperature') ? 'top-up' : null;
+}
+
+/** `how much water`: one phrase that opens the question, or two. */
+export function saysWater(frame: Frame, from: number, to: number): boolean {
   const { water } = frame.lexicon.own.vocabulary.words;
-  const isOfWater = terms.some(({ text }) =>
-    water.some((word) => text === word || text.endsWith(` ${word}`)),
-  );
-  return isOfWater && !has('temperature') ? 'top-up' : null;
+  return frame.terms
+    .slice(from, to)
+    .some(({ text }) => water.some((word) => text === word || text.endsWith(` ${word}`)));
 }

@@ -10,6 +10,7 @@ import type { Ask, DoseTarget } from '../statement.ts';
 import { type Building, nothingSaid } from '../times/building.ts';
 import { dayAt } from '../times/day-said.ts';
 import type { Concept } from '../vocabulary/concept.ts';
+import { saysWater } from './asked-things.ts';
 
 export function howMuch(
   frame: Frame,
@@ -96,14 +97,6 @@ function endsAmount(next: Term | undefined, isEnd: boolean): boolean {
 function asksWhatWentIn(has: (...concepts: readonly Concept[]) => boolean): boolean {
   if (has('need', 'intention', 'ph', 'ec', 'pick', 'left-over')) return false;
   return has('goes-in') || (has('told-past') && has('received', 'top-up', 'add', 'fill'));
-}
-
-/** `how much water`: one phrase that opens the question, or two. */
-function saysWater(frame: Frame, from: number, to: number): boolean {
-  const { water } = frame.lexicon.own.vocabulary.words;
-  return frame.terms
-    .slice(from, to)
-    .some(({ text }) => water.some((word) => text === word || text.endsWith(` ${word}`)));
 }
 
 /** `how much A went in the gutters`: a product by its letter, straight after the words that ask. */

@@ -14,7 +14,7 @@ export function withTopic(frame: Frame, statements: readonly Statement[]): reado
   if (!statements.every(isWeak) || frame.terms.some(isMeasure)) return statements;
   if (!asks(frame, statements)) return statements;
   const topic = topicIn(frame);
-  const isOfWork = statements.some(({ kind }) => kind === 'ask' && isOfWhatIsDue(statements));
+  const isOfWork = statements.some(isOfWhatIsDue);
   if (topic === null || (isOfWork && !besideWork.includes(topic))) return statements;
   const span = { from: 0, to: frame.folded.text.length };
   return [{ kind: 'ask', ask: { kind: 'topic', of: topic }, span, because: ['topic'] }];
@@ -46,10 +46,8 @@ function isVague(ask: Ask): boolean {
   }
 }
 
-function isOfWhatIsDue(statements: readonly Statement[]): boolean {
-  return statements.some(
-    (statement) => statement.kind === 'ask' && statement.ask.kind === 'what-is-due',
-  );
+function isOfWhatIsDue(statement: Statement): boolean {
+  return statement.kind === 'ask' && statement.ask.kind === 'what-is-due';
 }
 
 function asks(frame: Frame, statements: readonly Statement[]): boolean {

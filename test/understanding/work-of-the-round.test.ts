@@ -8,9 +8,10 @@ import { greenhouseNamed } from './understanding-talk.ts';
 const greenhouse = greenhouseNamed();
 const writtenAtMs = Date.parse('2027-05-04T08:20:00+01:00');
 
-function read(text: string, asked: Duty['kind']): string {
+function read(text: string, asked: Duty['kind'], more: Partial<Duty> = {}): string {
   const [bench] = greenhouse.systems;
-  const duty: Duty = { kind: asked, system: bench!.id, dueOn: '2027-05-04' as LocalDate };
+  const dueOn = '2027-05-04' as LocalDate;
+  const duty: Duty = { kind: asked, system: bench!.id, dueOn, ...more };
   const { statements } = understand(text, {
     greenhouse,
     member: greenhouse.members[1]!,
@@ -46,6 +47,22 @@ describe('A part that was cleaned', () => {
   test('is talk where nobody has asked for it', () => {
     expect(read('cleaned the filter and topped up 40 l bench', 'check')).toBe(
       'North bench top-up 40',
+    );
+  });
+});
+
+describe('Air that was set as the round has asked', () => {
+  const gutters = greenhouse.systems[2]!.id;
+
+  test('is asked for its minutes, with those asked for as a button', () => {
+    expect(read('venturi is set', 'aeration', { system: gutters, minutesPerHour: 10 })).toBe(
+      '? missing-amount (10, keep-as-note)',
+    );
+  });
+
+  test('has no such button where they are of another system', () => {
+    expect(read('venturi is set', 'aeration', { minutesPerHour: 10 })).toBe(
+      '? missing-amount (keep-as-note)',
     );
   });
 });
