@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Store } from '../../src/assistant/ports/store.ts';
-import { openRehearsal, quarryLaneWith } from '../channels/rehearsal/open-rehearsal.ts';
 import { openTestStore } from '../storage/open-test-store.ts';
+import { growerTalk } from './grower-talk.ts';
 
 let store: Store;
 beforeAll(async () => {
@@ -9,22 +9,7 @@ beforeAll(async () => {
 });
 afterAll(() => store.close());
 
-/** A household that is read to in one language; says lines as the grower, a minute apart, from Tuesday 4 May on. */
-function household(language: 'en' | 'de' = 'en') {
-  const members = quarryLaneWith().members.map((member) => ({ ...member, language }));
-  const talk = openRehearsal(store, quarryLaneWith({ members }));
-  let minute = 0;
-  return async (...texts: readonly string[]): Promise<string> => {
-    let text = '';
-    for (const said of texts) {
-      minute += 1;
-      const at = `2027-05-04T08:${String(minute).padStart(2, '0')}:00+01:00`;
-      const out = await talk({ at, from: 'ines', text: said });
-      text = out.flatMap((line) => (line.to === 'ines' ? [line.text] : [])).join('\n');
-    }
-    return text;
-  };
-}
+const household = (language?: 'en' | 'de') => growerTalk(store, language);
 
 describe('Who goes, asked for an absence, is answered', () => {
   it.each(['priya does it', 'priya can do it', 'priya does it all', 'priya'])(
